@@ -1,16 +1,14 @@
-import type { Note, NoteName } from "../music/note.ts";
+import type { NoteName } from "../music/note.ts";
+import type { Direction, Reach } from "../music/reach.ts";
+import type { NoteValue } from "../music/value.ts";
+
+export type { Direction, NoteValue, Reach };
 
 /** A stretch of one line of a block: the line within the block, and UTF-16 columns, the end excluded. */
 export interface Place {
   readonly line: number;
   readonly start: number;
   readonly end: number;
-}
-
-/** A duration as a fraction of a whole note: a quarter is 1/4, a dotted quarter 3/8, a triplet eighth 1/12. */
-export interface NoteValue {
-  readonly numerator: number;
-  readonly denominator: number;
 }
 
 /** Days since 1970-01-01 in the proleptic Gregorian calendar. A calendar day has no zone. */
@@ -57,17 +55,12 @@ export type Subject =
 
 /** The ids of `music/pattern.ts`; a declared pattern carries its name and cell. */
 export type PatternRef =
-  | { readonly type: "known"; readonly id: string; readonly variant?: "alternating" | "returning" | "linked" | "broken" }
+  | {
+      readonly type: "known";
+      readonly id: string;
+      readonly variant?: "alternating" | "returning" | "linked" | "broken";
+    }
   | { readonly type: "declared"; readonly name: string };
-
-export type Direction = "up" | "down" | "up and down" | "down and up" | "back and forth";
-
-/** How far an exercise goes. */
-export type Reach =
-  | { readonly type: "degrees"; readonly count: number }
-  | { readonly type: "octaves"; readonly count: number }
-  | { readonly type: "full range" }
-  | { readonly type: "between"; readonly from: Note; readonly to: Note };
 
 export type Tonguing = "slurred" | "single" | "mixed" | "multiple";
 export type Outcome = "easy" | "clean" | "nearly" | "uneven" | "rushed" | "slips" | "tense" | "broke down";
@@ -81,7 +74,8 @@ export interface Tempo {
 
 /** Everything that one attempt was played under. Unstated is undefined. */
 export interface Conditions {
-  readonly articulation?: { readonly text: string; readonly tonguing: Tonguing };
+  /** `half` where it was said for one half only. */
+  readonly articulation?: { readonly text: string; readonly tonguing: Tonguing; readonly half?: "up" | "down" };
   readonly rhythm?: { readonly text: string; readonly even: boolean };
   readonly noteValue?: NoteValue;
   readonly reach?: Reach;

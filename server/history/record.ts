@@ -1,0 +1,70 @@
+import type { DayNumber, Tonguing } from "../journal/model.ts";
+
+/** Up to 9 semitones is `short`, to 14 `octave`, to 20 `twelfth`, above that `wide`. */
+export type ReachClass = "short" | "octave" | "twelfth" | "wide";
+
+export type Evenness = "even" | "uneven";
+
+/**
+ * One attempt as everything downstream reads it: no text to parse, no name to resolve. An entry with neither a tempo
+ * nor an outcome may stand as one record with a count of 0: it was practised, and its minutes belong somewhere.
+ */
+export interface AttemptRecord {
+  readonly day: DayNumber;
+  /** Its place among the attempts of the day, from the first on. */
+  readonly order: number;
+  /** Null where the journal names none. */
+  readonly instrument: string | null;
+  /** Canonical, as shown; for a title the title without quotes. */
+  readonly subject: string;
+  /** What makes two subjects the same. */
+  readonly subjectKey: string;
+  /** `thirds`, `thirds alternating`, `straight`, `broken chord`; null for titles. */
+  readonly pattern: string | null;
+  /** Titles only. */
+  readonly movement: string | null;
+  /** Titles only: the place, as typed. */
+  readonly where: string | null;
+  /** Null where there is no way to tell, and for titles. */
+  readonly reach: ReachClass | null;
+  readonly tonguing: Tonguing;
+  readonly evenness: Evenness;
+  /** What `rate` counts a minute: notes, or for a title beats. */
+  readonly unit: "notes" | "beats";
+  /** Notes a minute, or beats a minute for a title. Null without a metronome. */
+  readonly rate: number | null;
+  /** Easy or clean, and not tense, in at least half of its tries. */
+  readonly reached: boolean;
+  /** How many attempts this stands for: 5 for `4 of 5`. */
+  readonly count: number;
+  /** Its share of the practice time. */
+  readonly minutes: number;
+  /** The minutes were shared out, not written. */
+  readonly about: boolean;
+  readonly uri: string;
+  /** From 0, within the file. */
+  readonly line: number;
+}
+
+/**
+ * Oldest first. Attempts that agree in day and order stand by file and line, then by what they say, so that sorting
+ * gives one result however they came.
+ */
+export function inTimeOrder(a: AttemptRecord, b: AttemptRecord): number {
+  return (
+    a.day - b.day ||
+    a.order - b.order ||
+    compareText(a.uri, b.uri) ||
+    a.line - b.line ||
+    compareText(a.subject, b.subject) ||
+    compareText(a.movement ?? "", b.movement ?? "") ||
+    compareText(a.where ?? "", b.where ?? "") ||
+    (a.rate ?? 0) - (b.rate ?? 0) ||
+    Number(a.reached) - Number(b.reached)
+  );
+}
+
+/** By code units: the same on every machine, whatever its language. */
+export function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

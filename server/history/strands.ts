@@ -1,0 +1,155 @@
+import { weekIndex } from "../journal/calendar.ts";
+import type { DayNumber, Tonguing } from "../journal/model.ts";
+import { type AttemptRecord, compareText, type Evenness, inTimeOrder, type ReachClass } from "./record.ts";
+
+/**
+ * Attempts that may fairly be compared: one instrument, subject, pattern, reach, tonguing and evenness; for a title
+ * one instrument, title, movement and place. Which of the two it is, `title` says; what does not apply is null.
+ */
+export interface Strand {
+  readonly key: string;
+  readonly title: boolean;
+  readonly reach: ReachClass | null;
+  readonly tonguing: Tonguing | null;
+  readonly evenness: Evenness | null;
+  readonly movement: string | null;
+  readonly where: string | null;
+  /** Oldest first; never empty. Those before `since` too, as a week is judged by the eight before it. */
+  readonly records: readonly AttemptRecord[];
+  /** Different ISO weeks with a record, from the week of `since` on. */
+  readonly weeksPractised: number;
+}
+
+/** The strands that share instrument, subject and pattern. */
+export interface Exercise {
+  readonly key: string;
+  readonly instrument: string | null;
+  /** As the latest record has it. */
+  readonly subject: string;
+  readonly subjectKey: string;
+  readonly pattern: string | null;
+  readonly lastDay: DayNumber;
+  /** Never empty. The first is the one to show: most weeks practised, then the latest. */
+  readonly strands: readonly Strand[];
+}
+
+/** Which records to look at. */
+export interface Choice {
+  /** Leaves out strands that were last practised before this day. */
+  readonly since?: DayNumber;
+  readonly subjectKey?: string;
+}
+
+/** Groups records into exercises, the latest practised first, then by subject. The records may come in any order. */
+export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = {}): Exercise[] {
+  const since = choice.since ?? Number.NEGATIVE_INFINITY;
+  const exercises = new Map<string, Strand[]>();
+  for (const [key, group] of recordsByStrand(records, choice.subjectKey)) {
+    group.sort(inTimeOrder);
+    if (group.at(-1)!.day < since) continue;
+    const exerciseKey = exerciseKeyOf(group[0]!);
+    const strand = strandOf(key, group, since);
+    const strands = exercises.get(exerciseKey);
+    if (strands) strands.push(strand);
+    else exercises.set(exerciseKey, [strand]);
+  }
+  return Array.from(exercises, ([key, strands]) => exerciseOf(key, strands)).sort(latestFirst);
+}
+
+function recordsByStrand(records: readonly AttemptRecord[], subjectKey?: string): Map<string, AttemptRecord[]> {
+  const groups = new Map<string, AttemptRecord[]>();
+  const foldedPlaces = new Map<string, string>();
+  for (const record of records) {
+    if (subjectKey !== undefined && record.subjectKey !== subjectKey) continue;
+    const key = `${exerciseKeyOf(record)}\n${placeOrMannerOf(record, foldedPlaces)}`;
+    const group = groups.get(key);
+    if (group) group.push(record);
+    else groups.set(key, [record]);
+  }
+  return groups;
+}
+
+/** `octave, single, even`; for a title its movement and place, or `whole piece`. */
+export function strandName(strand: Strand): string {
+  const parts = strand.title ? [strand.movement, strand.where] : [strand.reach, strand.tonguing, strand.evenness];
+  return parts.filter((part) => part !== null).join(", ") || "whole piece";
+}
+
+function exerciseOf(key: string, strands: Strand[]): Exercise {
+  const last = strands.map((strand) => strand.records.at(-1)!).reduce((a, b) => (inTimeOrder(a, b) < 0 ? b : a));
+  return {
+    key,
+    instrument: last.instrument,
+    subject: last.subject,
+    subjectKey: last.subjectKey,
+    pattern: last.pattern,
+    lastDay: last.day,
+    strands: strands.sort(mostWeeksFirst),
+  };
+}
+
+function strandOf(key: string, records: readonly AttemptRecord[], since: DayNumber): Strand {
+  const last = records.at(-1)!;
+  const title = isTitle(last);
+  return {
+    key,
+    title,
+    reach: title ? null : last.reach,
+    tonguing: title ? null : last.tonguing,
+    evenness: title ? null : last.evenness,
+    movement: title ? last.movement : null,
+    where: title ? last.where : null,
+    records,
+    weeksPractised: countWeeks(records, since),
+  };
+}
+
+function countWeeks(inOrder: readonly AttemptRecord[], since: DayNumber): number {
+  const first = weekIndex(since);
+  let count = 0;
+  let previous = Number.NaN;
+  for (const record of inOrder) {
+    const week = weekIndex(record.day);
+    if (week < first || week === previous) continue;
+    previous = week;
+    count++;
+  }
+  return count;
+}
+
+/** Only titles are counted in beats. */
+function isTitle(record: AttemptRecord): boolean {
+  return record.unit === "beats";
+}
+
+function exerciseKeyOf(record: AttemptRecord): string {
+  return `${record.unit}\n${record.instrument ?? ""}\n${record.subjectKey}\n${record.pattern ?? ""}`;
+}
+
+/** What sets a strand apart within its exercise. */
+function placeOrMannerOf(record: AttemptRecord, foldedPlaces: Map<string, string>): string {
+  if (!isTitle(record)) return `${record.reach ?? ""}\n${record.tonguing}\n${record.evenness}`;
+  return `${folded(record.movement ?? "", foldedPlaces)}\n${folded(record.where ?? "", foldedPlaces)}`;
+}
+
+/** As typed, apart from case and spacing: `Bars  17-32` is `bars 17-32`. */
+function folded(text: string, known: Map<string, string>): string {
+  let fold = known.get(text);
+  if (fold === undefined) {
+    fold = text.normalize("NFC").toLowerCase().replace(/\s+/g, " ").trim();
+    known.set(text, fold);
+  }
+  return fold;
+}
+
+function mostWeeksFirst(a: Strand, b: Strand): number {
+  return (
+    b.weeksPractised - a.weeksPractised ||
+    inTimeOrder(b.records.at(-1)!, a.records.at(-1)!) ||
+    compareText(a.key, b.key)
+  );
+}
+
+function latestFirst(a: Exercise, b: Exercise): number {
+  return b.lastDay - a.lastDay || compareText(a.subject, b.subject) || compareText(a.key, b.key);
+}

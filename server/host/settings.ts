@@ -1,0 +1,35 @@
+import type { Explain, InitialisationOptions, Settings } from "../../shared/protocol.ts";
+
+const EXPLAIN: readonly Explain[] = ["signature", "steps", "both", "none"];
+
+/** The settings with every default filled in. */
+export interface EffectiveSettings {
+  /** An IANA time zone; empty means the one that the client named at the start, else the machine's own. */
+  readonly timeZone: string;
+  readonly explain: Explain;
+}
+
+export const DEFAULT_SETTINGS: EffectiveSettings = { timeZone: "", explain: "both" };
+
+/** Whatever the client sent as settings under `daystave`; null, and anything of another shape, means the default. */
+export function readSettings(sent: unknown): EffectiveSettings {
+  const { timeZone, explain } = fieldsOf(sent) as { [Key in keyof Settings]: unknown };
+  return {
+    timeZone: typeof timeZone === "string" ? timeZone.trim() : DEFAULT_SETTINGS.timeZone,
+    explain: EXPLAIN.find((each) => each === explain) ?? DEFAULT_SETTINGS.explain,
+  };
+}
+
+/** Whatever the client sent as `initializationOptions`; what has another shape counts as left out. */
+export function readOptions(sent: unknown): Omit<InitialisationOptions, "palette"> {
+  const { today, timeZone, canReadFiles } = fieldsOf(sent) as { [Key in keyof InitialisationOptions]: unknown };
+  return {
+    today: typeof today === "string" ? today : undefined,
+    timeZone: typeof timeZone === "string" ? timeZone : undefined,
+    canReadFiles: canReadFiles === true,
+  };
+}
+
+function fieldsOf(sent: unknown): object {
+  return typeof sent === "object" && sent !== null ? sent : {};
+}

@@ -1,0 +1,120 @@
+import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
+import type { Attempt, Conditions, Outcome, Place, Tempo } from "./model.ts";
+
+/** Terms that hold for an attempt and may change from one tempo to the next. */
+const CONDITIONS = ["articulation", "rhythm", "note value", "span", "direction", "manner", "without click"] as const;
+type Condition = MeaningOf<(typeof CONDITIONS)[number]>;
+
+/** One attempt in the making: its tempo, and what was said right after it. */
+interface Trial {
+  readonly tempo?: Tempo;
+  readonly item?: Item;
+  readonly outcomes: Outcome[];
+  tries?: { readonly got: number; readonly count: number };
+  /** Conditions that stand after this trial's tempo and before the next one's. */
+  readonly after: Condition[];
+}
+
+/**
+ * The attempts of an entry's terms (format.md, Entries): what stands before the first tempo holds for all; a condition
+ * after a tempo holds from the next one on, or for the whole line where no tempo follows; an outcome belongs to the
+ * tempo before it, or to the one right behind it in the same breath where that has none before (`clean at 60`).
+ */
+export function attemptsOf(items: readonly Item[], line: number, whole: { readonly start: number; readonly end: number }): readonly Attempt[] {
+  const before: Trial = { outcomes: [], after: [] };
+  const trials: Trial[] = [before];
+  for (const [i, item] of items.entries()) {
+    const { meaning } = item;
+    const trial = trials.at(-1)!;
+    if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: takeSwapped(items, i, trial), after: [] });
+    else if (meaning.type === "outcome") trial.outcomes.push(meaning.id as Outcome);
+    else if (meaning.type === "tries") trial.tries = meaning.tries;
+    else if (isCondition(meaning)) trial.after.push(meaning);
+  }
+  const played = trials.length > 1 ? trials.filter((trial) => trial.tempo || trial.outcomes.length > 0) : trials;
+  const last = trials.at(-1)!;
+  const always = trials.length > 1 ? [...before.after, ...last.after] : before.after;
+  let conditions = merged(NOTHING, always);
+  const attempts: Attempt[] = [];
+  for (const [k, trial] of trials.entries()) {
+    if (k > 1) conditions = merged(conditions, trials[k - 1]!.after);
+    if (played.includes(trial)) attempts.push(attempt(trial, conditions, placeOf(trial.item ?? whole, line)));
+  }
+  return attempts;
+}
+
+/** `clean at 60`: the outcome that stands right before a tempo, where no tempo stands before it. */
+export function isSwapped(items: readonly Item[], tempo: number): boolean {
+  const outcome = items[tempo - 1];
+  if (outcome?.meaning.type !== "outcome") return false;
+  let first = tempo - 1;
+  while (items[first - 1]?.meaning.type === "outcome" && sameBreath(items[first - 1]!, items[first]!)) first--;
+  const earlier = items[first - 1];
+  const answersAnEarlierTempo = earlier?.meaning.type === "tempo" || earlier?.meaning.type === "outcome";
+  return !answersAnEarlierTempo && sameBreath(outcome, items[tempo]!);
+}
+
+/** Whether nothing but a space stands between two items: no comma. */
+function sameBreath(a: Item, b: Item): boolean {
+  return b.start - a.end <= 1;
+}
+
+function takeSwapped(items: readonly Item[], tempo: number, before: Trial): Outcome[] {
+  if (!isSwapped(items, tempo)) return [];
+  const taken: Outcome[] = [];
+  for (let i = tempo - 1; items[i]?.meaning.type === "outcome" && before.outcomes.length > 0; i--) taken.unshift(before.outcomes.pop()!);
+  return taken;
+}
+
+const NOTHING: Conditions = { manner: [] };
+
+function isCondition(meaning: Meaning): meaning is Condition {
+  return (CONDITIONS as readonly string[]).includes(meaning.type);
+}
+
+function merged(conditions: Conditions, terms: readonly Condition[]): Conditions {
+  return terms.reduce(withTerm, { ...conditions, manner: terms.some((term) => term.type === "manner") ? [] : conditions.manner });
+}
+
+function withTerm(conditions: Conditions, term: Condition): Conditions {
+  switch (term.type) {
+    case "articulation":
+      return { ...conditions, articulation: articulationWith(conditions, term) };
+    case "rhythm":
+      return { ...conditions, rhythm: { text: term.id, even: term.even } };
+    case "note value":
+      return { ...conditions, noteValue: term.value };
+    case "span":
+      return { ...conditions, reach: term.reach as Conditions["reach"] };
+    case "direction":
+      return { ...conditions, direction: term.id };
+    case "manner":
+      return { ...conditions, manner: [...conditions.manner, term.id] };
+    case "without click":
+      return { ...conditions, withoutClick: term.id };
+  }
+}
+
+/** `slurred up, tongued down`: two halves make one articulation, mixed where they differ. */
+function articulationWith({ articulation }: Conditions, term: MeaningOf<"articulation">): NonNullable<Conditions["articulation"]> {
+  const text = term.half ? `${term.id} ${term.half}` : term.id;
+  const other = articulation?.half;
+  if (!term.half || !articulation || !other || other === term.half) return { text, tonguing: term.tonguing, ...(term.half ? { half: term.half } : {}) };
+  const tonguing = articulation.tonguing === term.tonguing && articulation.text.startsWith(`${term.id} `) ? term.tonguing : "mixed";
+  return { text: `${articulation.text}, ${text}`, tonguing };
+}
+
+function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
+  const tries = trial.tries ?? { got: 1, count: 1 };
+  const good = trial.outcomes.some((outcome) => outcome === "easy" || outcome === "clean") && !trial.outcomes.includes("tense");
+  const reached = good && tries.got * 2 >= tries.count;
+  return { ...(trial.tempo ? { tempo: trial.tempo } : {}), outcomes: trial.outcomes, tries, reached, conditions, place };
+}
+
+function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {
+  return { bpm, ...(low === undefined ? {} : { low }), ...(beat ? { beat } : {}) };
+}
+
+function placeOf({ start, end }: { readonly start: number; readonly end: number }, line: number): Place {
+  return { line, start, end };
+}

@@ -1,0 +1,49 @@
+import { parseCell } from "../music/cell.ts";
+import { declaredKind } from "../music/declared-kind.ts";
+import { type Body, fault, type Reading } from "./declaration.ts";
+import { afterColon, quotedName, trimmed } from "./declaration-body.ts";
+
+/** `focus "…"`, `phase "…"`, `activity "…"`. */
+export function readNamed(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, end);
+  const declared = { type: body.word as "focus" | "phase" | "activity", name };
+  return { declared, faults: rest.text ? [fault(rest, "nothing more belongs on this line")] : [] };
+}
+
+/** `pattern "zigzag": 1 3 2 4, step 2`. */
+export function readPattern(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const match = /^(.*?)(?:[,\s]+step\s+(\S+))?$/i.exec(rest.text)!;
+  const step = match[2] === undefined ? 1 : Number(match[2]);
+  const reading = parseCell(match[1]!.replace(/,+$/, ""), step);
+  if (reading.ok) return { declared: { type: "pattern", name, cell: reading.cell }, faults: [] };
+  const at = rest.text
+    ? reading.at === undefined
+      ? rest
+      : wordAt(rest.text, reading.at, rest.start)
+    : { start: body.start - body.word.length, end };
+  return { declared: { type: "pattern", name }, faults: [fault(at, reading.reason)] };
+}
+
+/** `scale "double harmonic": 1 b2 3 4 5 b6 7`, `scale "…": cents 0 150 300`. */
+export function readScale(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const reading = declaredKind(name, rest.text);
+  if (reading.ok) return { declared: { type: "scale", name, kind: reading.kind }, faults: [] };
+  const at = rest.text ? wordAt(rest.text, reading.at, rest.start) : { start: body.start - body.word.length, end };
+  return { declared: { type: "scale", name }, faults: [fault(at, reading.reason)] };
+}
+
+/** Where the n-th word of a text stands, from 0; the whole text where it has not so many. */
+function wordAt(text: string, n: number, offset: number): { readonly start: number; readonly end: number } {
+  const word = [...text.matchAll(/[^\s,]+/g)][n];
+  return word
+    ? { start: offset + word.index, end: offset + word.index + word[0].length }
+    : { start: offset, end: offset + text.length };
+}

@@ -1,0 +1,186 @@
+import type { Instrument } from "../music/instrument.ts";
+import { midi } from "../music/note.ts";
+import { fold, nameKey } from "../syntax/fold.ts";
+import { noteAt } from "../syntax/note-word.ts";
+import { tokenise } from "../syntax/token.ts";
+import { type Body, type Fault, fault, type Reading } from "./declaration.ts";
+import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./declaration-body.ts";
+
+const TEMPERAMENTS = [
+  "equal",
+  "pythagorean",
+  "quarter-comma meantone",
+  "sixth-comma meantone",
+  "werckmeister iii",
+  "kirnberger iii",
+  "vallotti",
+  "young ii",
+  "just",
+];
+const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
+const LOWEST_PITCH = 380;
+const HIGHEST_PITCH = 480;
+
+export function readPlayer(body: Body): Reading {
+  const rest = trimmed(body, afterColon(body, body.start));
+  if (!rest.text) return { faults: [fault(wordOf(body), "a name belongs after `player`")] };
+  return { declared: { type: "player", words: rest.text }, faults: [] };
+}
+
+/** `instrument alto recorder`, `instrument "my flute": D4 to B5, half holes D#4`. */
+export function readInstrument(body: Body): Reading {
+  const rest = trimmed(body, afterColon(body, body.start));
+  if (/^["“”„«»]/.test(rest.text)) return ownInstrument(body);
+  const [first, ...others] = bodyParts(body, rest.start);
+  const item = first?.items[0];
+  if (item?.meaning.type !== "instrument") {
+    const near = body.vocabulary.nearest(first ? body.text.slice(first.start, first.end) : "");
+    const known =
+      near && body.vocabulary.meanings(nameKey(near).replace(/[\s-]/g, ""))?.some((each) => each.type === "instrument");
+    const at = first ?? wordOf(body);
+    return {
+      faults: [
+        fault(
+          at,
+          'no instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`',
+          known ? [near] : [],
+        ),
+      ],
+    };
+  }
+  const faults = others.map((part): Fault => {
+    if (/fingering/i.test(body.text.slice(part.start, part.end)))
+      return {
+        start: part.start,
+        end: part.end,
+        code: "not-yet",
+        because: "fingerings are not used yet; the instrument's range is",
+      };
+    return fault(part, "only the instrument's name belongs here");
+  });
+  if (first!.items[1]) faults.push(fault(first!.items[1], "only the instrument's name belongs here"));
+  return { declared: { type: "instrument", id: item.meaning.id }, faults };
+}
+
+function ownInstrument(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const match = /^(\S+)\s+to\s+(\S+)(.*)$/i.exec(rest.text);
+  const [low, high] = [match?.[1], match?.[2]?.replace(/,$/, "")].map((word) => noteAt(tokenise(word ?? ""), 0)?.note);
+  if (low?.octave === undefined || high?.octave === undefined) {
+    return {
+      declared: { type: "instrument", id: name },
+      faults: [
+        fault(
+          rest.text ? rest : wordOf(body),
+          "its range belongs here, lowest note to highest with their octaves: `D4 to B5`",
+        ),
+      ],
+    };
+  }
+  const range = { low: { ...low, octave: low.octave }, high: { ...high, octave: high.octave } };
+  if (midi(range.low) >= midi(range.high))
+    return {
+      declared: { type: "instrument", id: name },
+      faults: [fault(rest, "the lowest note stands first, then the highest")],
+    };
+  const instrument: Instrument = {
+    id: name,
+    names: [name],
+    family: "declared",
+    ...range,
+    sounding: { steps: 0, semitones: 0 },
+  };
+  return { declared: { type: "instrument", id: name, instrument }, faults: [] };
+}
+
+/** `pitch A=415`, `pitch A=415, Vallotti`. */
+export function readPitch(body: Body): Reading {
+  const [first, second] = bodyParts(body, afterColon(body, body.start));
+  const match =
+    first && /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i.exec(body.text.slice(first.start, first.end));
+  if (!match) return { faults: [fault(first ?? wordOf(body), "the pitch of A in hertz belongs here: `pitch A=440`")] };
+  const a = Number(match[1]);
+  if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
+    return { faults: [fault(first!, `A is anything from ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
+  const temperament = second && nameKey(body.text.slice(second.start, second.end));
+  if (temperament === undefined) return { declared: { type: "pitch", a }, faults: [] };
+  const known =
+    TEMPERAMENTS.some((each) => each === temperament || each.replace("-", " ") === temperament) ||
+    /^just (on )?\S+$/.test(temperament);
+  if (!known) {
+    const near = body.vocabulary.nearest(temperament, TEMPERAMENTS);
+    return {
+      declared: { type: "pitch", a },
+      faults: [fault(second!, `a temperament belongs here: ${TEMPERAMENTS.join(", ")}`, near ? [near] : [])],
+    };
+  }
+  const faults: Fault[] =
+    temperament === "equal"
+      ? []
+      : [
+          {
+            start: second!.start,
+            end: second!.end,
+            code: "not-yet",
+            because: "temperaments are kept and not used yet; figures are in equal temperament",
+          },
+        ];
+  return { declared: { type: "pitch", a, temperament }, faults };
+}
+
+/** `names german`. */
+export function readNames(body: Body): Reading {
+  const rest = trimmed(body, afterColon(body, body.start));
+  const convention = fold(rest.text);
+  if (!CONVENTIONS.includes(convention)) {
+    const near = body.vocabulary.nearest(convention, CONVENTIONS);
+    return {
+      faults: [
+        fault(
+          rest.text ? rest : wordOf(body),
+          `a language of note names belongs here: ${CONVENTIONS.join(", ")}`,
+          near ? [near] : [],
+        ),
+      ],
+    };
+  }
+  const faults: Fault[] =
+    convention === "english"
+      ? []
+      : [
+          {
+            start: rest.start,
+            end: rest.end,
+            code: "not-yet",
+            because: "names of notes are read and shown in English only for now",
+          },
+        ];
+  return { declared: { type: "names", convention }, faults };
+}
+
+export function readNoteValue(body: Body): Reading {
+  const items = bodyItems(body, afterColon(body, body.start));
+  const value = items[0]?.meaning;
+  if (value?.type !== "note value" || items.length > 1)
+    return { faults: [fault(restOf(body), "a note value belongs here: `quarters`, `8ths`, `triplets`, `16ths`")] };
+  return { declared: { type: "note value", value: value.value }, faults: [] };
+}
+
+export function readUsualArticulation(body: Body): Reading {
+  const items = bodyItems(body, afterColon(body, body.start));
+  const articulation = items[0]?.meaning;
+  if (articulation?.type !== "articulation" || items.length > 1)
+    return { faults: [fault(restOf(body), "an articulation belongs here: `slurred`, `tongued`, `staccato`, `t-k`")] };
+  return { declared: { type: "usual articulation", articulation }, faults: [] };
+}
+
+function wordOf(body: Body): { readonly start: number; readonly end: number } {
+  return { start: body.start - body.word.length, end: body.start };
+}
+
+function restOf(body: Body): { readonly start: number; readonly end: number } {
+  const rest = trimmed(body, body.start);
+  return rest.text ? rest : wordOf(body);
+}

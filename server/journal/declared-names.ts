@@ -1,0 +1,55 @@
+import { declarationWordAt } from "../syntax/declaration-word.ts";
+import type { Block } from "../syntax/document.ts";
+import { tokenise } from "../syntax/token.ts";
+import type { DeclaredNames } from "../syntax/vocabulary.ts";
+
+/** One name that a block declares. */
+export interface DeclaredName {
+  readonly word: string;
+  readonly name: string;
+  readonly short?: string;
+}
+
+const NAMING = ["piece", "study", "pattern", "scale", "phase", "activity", "instrument"];
+const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
+
+/** The names that a block declares, read before any vocabulary: a declaration word and a quoted name behind it. */
+export function declaredNamesIn(block: Block): readonly DeclaredName[] {
+  const names: DeclaredName[] = [];
+  for (const line of block.lines) {
+    if (!/["“”„«»]/.test(line)) continue;
+    const name = declaredName(line);
+    if (name) names.push(name);
+  }
+  return names;
+}
+
+function declaredName(line: string): DeclaredName | undefined {
+  const start = FIRST_WORD.exec(line)![0].length;
+  const declared = declarationWordAt(line, start, line.length);
+  if (!declared || !NAMING.includes(declared.word)) return undefined;
+  const [quoted, as, short] = tokenise(line.slice(declared.end));
+  if (!quoted?.quote || !quoted.text.trim()) return undefined;
+  const name = { word: declared.word, name: quoted.text.trim() };
+  if (as?.text.toLowerCase() !== "as" || !short) return name;
+  const words = short.quote
+    ? short.text
+    : /^[^:,]*?(?=\s*(?:[:,]|\s--|\s–|\s—|$))/.exec(line.slice(declared.end + short.start))?.[0];
+  return words?.trim() ? { ...name, short: words.trim() } : name;
+}
+
+/** All names of a journal in the form the vocabulary takes. */
+export function gathered(names: readonly DeclaredName[]): DeclaredNames {
+  const of = (word: string): string[] => names.filter((each) => each.word === word).map((each) => each.name);
+  const titles = names
+    .filter(({ word }) => word === "piece" || word === "study")
+    .map(({ name, short }) => ({ title: name, short }));
+  return {
+    titles,
+    patterns: of("pattern"),
+    scales: of("scale"),
+    phases: of("phase"),
+    activities: of("activity"),
+    instruments: of("instrument"),
+  };
+}

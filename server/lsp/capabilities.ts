@@ -1,0 +1,29 @@
+import { type ServerCapabilities, TextDocumentSyncKind } from "vscode-languageserver";
+import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../features/semantic-tokens.ts";
+import type { Client } from "./client.ts";
+
+/** After these an editor asks for completions unasked. A space is not among them: prose is full of spaces. */
+const TRIGGERS = ['"', ":", "#"];
+
+export function capabilitiesFor(client: Client): ServerCapabilities {
+  return {
+    positionEncoding: "utf-16",
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
+    diagnosticProvider: client.pullsDiagnostics
+      ? { identifier: "daystave", interFileDependencies: true, workspaceDiagnostics: true }
+      : undefined,
+    completionProvider: { triggerCharacters: TRIGGERS, resolveProvider: true },
+    hoverProvider: true,
+    codeActionProvider: { codeActionKinds: ["quickfix", "source.fixAll"] },
+    documentSymbolProvider: true,
+    foldingRangeProvider: true,
+    semanticTokensProvider: {
+      legend: { tokenTypes: [...TOKEN_TYPES], tokenModifiers: [...TOKEN_MODIFIERS] },
+      full: true,
+      range: true,
+    },
+    documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+  };
+}

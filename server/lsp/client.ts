@@ -1,0 +1,34 @@
+import type { ClientCapabilities } from "vscode-languageserver";
+
+/** What the client on the other side can do, as far as the server asks. */
+export interface Client {
+  readonly pullsDiagnostics: boolean;
+  readonly refreshesDiagnostics: boolean;
+  readonly refreshesTokens: boolean;
+  readonly hasConfiguration: boolean;
+  readonly registersConfiguration: boolean;
+  readonly watchesFiles: boolean;
+  readonly hasFolders: boolean;
+  readonly nestsSymbols: boolean;
+  readonly takesCodeActions: boolean;
+  readonly takesVersionedEdits: boolean;
+  /** Answers `daystave/files`. */
+  readonly readsFiles: boolean;
+}
+
+export function clientOf(capabilities: ClientCapabilities, readsFiles: boolean): Client {
+  const { workspace, textDocument } = capabilities;
+  return {
+    pullsDiagnostics: textDocument?.diagnostic !== undefined,
+    refreshesDiagnostics: workspace?.diagnostics?.refreshSupport === true,
+    refreshesTokens: workspace?.semanticTokens?.refreshSupport === true,
+    hasConfiguration: workspace?.configuration === true,
+    registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
+    hasFolders: workspace?.workspaceFolders === true,
+    nestsSymbols: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
+    takesCodeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
+    takesVersionedEdits: workspace?.workspaceEdit?.documentChanges === true,
+    readsFiles,
+  };
+}

@@ -1,0 +1,26 @@
+import { type CompletionItem, type CompletionList, type CompletionParams, MarkupKind } from "vscode-languageserver";
+import { completionsAt, explainCompletion } from "../features/completion.ts";
+import { completionItem } from "./convert.ts";
+import type { Place } from "./session.ts";
+
+export function completion({ session, journal, uri }: Place, { position }: CompletionParams): CompletionList {
+  const items = completionsAt(journal, uri, position, session.day);
+  return { isIncomplete: false, items: items.map((item) => completionItem(item, uri)) };
+}
+
+export function resolveCompletion({ journal }: Place, item: CompletionItem): CompletionItem {
+  const value = explainCompletion(journal, item.data as ResolveData);
+  return value === undefined ? item : { ...item, documentation: { kind: MarkupKind.Markdown, value } };
+}
+
+interface ResolveData {
+  readonly uri: string;
+  readonly topic: string;
+  readonly key: string;
+}
+
+/** Where an item came from; undefined when there is nothing to look up. */
+export function resolveUri({ data }: CompletionItem): string | undefined {
+  const { uri, topic, key } = (typeof data === "object" && data !== null ? data : {}) as Partial<ResolveData>;
+  return typeof topic === "string" && typeof key === "string" && typeof uri === "string" ? uri : undefined;
+}

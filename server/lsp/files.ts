@@ -1,0 +1,39 @@
+import {
+  DidChangeWatchedFilesNotification,
+  type DidChangeWatchedFilesParams,
+  type WorkspaceFoldersChangeEvent,
+} from "vscode-languageserver";
+import { canonicalFolder, canonicalUri } from "../host/address.ts";
+import type { Session } from "./session.ts";
+
+/** Git and other programs write many files at once: they are looked at together, this many milliseconds after the last. */
+const QUIET = 30;
+
+/** Asks to be told of changes to files where the client offers that. */
+export async function startWatching({ client, connection }: Session): Promise<void> {
+  if (!client.watchesFiles) return;
+  await connection.client.register(DidChangeWatchedFilesNotification.type, {
+    watchers: [{ globPattern: "**/*.practice" }],
+  });
+}
+
+/** Gathers the files that changed; reads each once, however often it is named. */
+export function changedFiles(session: () => Session): (params: DidChangeWatchedFilesParams) => void {
+  const pending = new Set<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return ({ changes }) => {
+    for (const { uri } of changes) pending.add(canonicalUri(uri));
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      session().workspace.filesChanged([...pending]);
+      pending.clear();
+    }, QUIET);
+  };
+}
+
+export function foldersChanged({ workspace }: Session, { added, removed }: WorkspaceFoldersChangeEvent): void {
+  const gone = new Set(removed.map(({ uri }) => canonicalFolder(uri)));
+  const kept = workspace.folders.filter((folder) => !gone.has(folder));
+  workspace.setFolders([...kept, ...added.map(({ uri }) => uri)]);
+  workspace.walk();
+}

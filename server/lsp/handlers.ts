@@ -1,0 +1,13 @@
+// All that needs the core. Loaded after `initialize` is answered, so that the editor need not wait for it.
+export { codeActions } from "./code-actions.ts";
+export { completion, resolveCompletion, resolveUri } from "./completion.ts";
+export { documentDiagnostics, noDiagnostics } from "./diagnostics.ts";
+export { symbols } from "./document-symbols.ts";
+export { folding } from "./folding-ranges.ts";
+export { format } from "./formatting.ts";
+export { hover } from "./hover.ts";
+export { announceChanges, emptyPreview, preview } from "./preview.ts";
+export { pushDiagnostics } from "./push-diagnostics.ts";
+export { refreshDiagnostics } from "./refresh.ts";
+export { tokens } from "./semantic-tokens.ts";
+export { workspaceDiagnostics } from "./workspace-diagnostics.ts";

@@ -1,0 +1,94 @@
+import { type Connection, Emitter, type Event } from "vscode-languageserver";
+import { canonicalUri } from "../host/address.ts";
+import type { FileReader } from "../host/file-reader.ts";
+import { DEFAULT_SETTINGS, type EffectiveSettings } from "../host/settings.ts";
+import { type Clock, Today } from "../host/today.ts";
+import { Workspace, type WorkspaceChange } from "../host/workspace.ts";
+import type { Journal } from "../journal/journal.ts";
+import type { DayNumber } from "../journal/model.ts";
+import type { Client } from "./client.ts";
+import { Reports } from "./reports.ts";
+
+/** What the entry point brings: how files are reached here, and the time. */
+export interface Host {
+  /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
+  readonly reader: FileReader | undefined;
+  readonly clock: Clock;
+}
+
+export interface Told {
+  readonly resultId: string;
+  readonly version: number | undefined;
+}
+
+/** A file within the journal that it belongs to, as it stands at this moment. */
+export interface Place {
+  readonly session: Session;
+  readonly journal: Journal;
+  /** Canonical. */
+  readonly uri: string;
+}
+
+/** Everything one connection needs, from `initialize` to `exit`. */
+export class Session {
+  readonly workspace: Workspace;
+  readonly reports = new Reports();
+  /** What the client was last told about each open document, by canonical URI. */
+  readonly told = new Map<string, Told>();
+  settings: EffectiveSettings = DEFAULT_SETTINGS;
+  readonly #changed = new Emitter<WorkspaceChange>();
+  readonly #today: Today;
+  #day: DayNumber | undefined;
+
+  constructor(
+    readonly connection: Connection,
+    readonly client: Client,
+    reader: FileReader,
+    clock: Clock,
+    /** The zone that serves when the settings name none; empty for the machine's own. */
+    readonly usualTimeZone: string,
+  ) {
+    this.#today = new Today(clock);
+    this.workspace = new Workspace(reader, {
+      changed: (change) => this.#changed.fire(change),
+      skipped: (uri, reason) => connection.console.warn(`Left out ${uri}: ${reason}`),
+    });
+  }
+
+  /** Fires after any change to a journal, and when a setting may have changed what is said about all of them. */
+  get onChange(): Event<WorkspaceChange> {
+    return this.#changed.event;
+  }
+
+  /** Today. When that is another day than at the last look, whatever was said may no longer hold. */
+  get day(): DayNumber {
+    const day = this.#today.day;
+    if (this.#day !== undefined && this.#day !== day) setTimeout(() => this.workspace.everythingChanged(), 0);
+    this.#day = day;
+    return day;
+  }
+
+  /** @param date ISO 8601; undefined leaves it to the clock */
+  fixToday(date: string | undefined): void {
+    this.#today.fix(date);
+  }
+
+  applySettings(settings: EffectiveSettings): void {
+    const before = this.settings;
+    this.settings = settings;
+    if (!this.#today.setTimeZone(settings.timeZone || this.usualTimeZone)) {
+      this.connection.window.showWarningMessage(
+        `“${settings.timeZone || this.usualTimeZone}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`,
+      );
+    }
+    if (before.timeZone !== settings.timeZone) this.workspace.everythingChanged();
+  }
+
+  /** Undefined for a file that is neither open nor in a workspace folder. */
+  async placeOf(uri: string): Promise<Place | undefined> {
+    const key = canonicalUri(uri);
+    await this.workspace.ready(key);
+    const journal = this.workspace.journalOf(key);
+    return journal && { session: this, journal, uri: key };
+  }
+}

@@ -1,0 +1,16 @@
+import {
+  BrowserMessageReader,
+  BrowserMessageWriter,
+  createConnection,
+  ProposedFeatures,
+} from "vscode-languageserver/browser";
+import { serve } from "./lsp/server.ts";
+
+// In a web worker: the client talks to us by messages, and reads every file for us.
+const worker = self as unknown as ConstructorParameters<typeof BrowserMessageReader>[0];
+const connection = createConnection(
+  ProposedFeatures.all,
+  new BrowserMessageReader(worker),
+  new BrowserMessageWriter(worker),
+);
+serve(connection, { reader: undefined, clock: Date.now });

@@ -1,0 +1,11 @@
+import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
+import { diskReader } from "./host/node/file-reader.ts";
+import { serve } from "./lsp/server.ts";
+
+// The command line says how the client talks to us: --stdio, --node-ipc, --socket=PORT or --pipe=NAME.
+const connection = createConnection(ProposedFeatures.all);
+const goOn = (error: unknown) =>
+  connection.console.error(`Daystave goes on after an error: ${error instanceof Error ? error.stack : String(error)}`);
+process.on("uncaughtException", goOn);
+process.on("unhandledRejection", goOn);
+serve(connection, { reader: diskReader, clock: Date.now });

@@ -1,0 +1,40 @@
+/** A duration as a fraction of a whole note: a quarter is 1/4, a dotted quarter 3/8, a triplet eighth 1/12. */
+export interface NoteValue {
+  readonly numerator: number;
+  readonly denominator: number;
+}
+
+/**
+ * Notes a minute: beats a minute, times how many of `note` fill one `beat`.
+ * An eighth beat at 120 in eighths is 120, as a quarter beat at 60 in eighths is.
+ */
+export function notesPerMinute(bpm: number, beat: NoteValue, note: NoteValue): number {
+  return (bpm * beat.numerator * note.denominator) / (beat.denominator * note.numerator);
+}
+
+/**
+ * The steps of a mechanical metronome, in beats a minute: 40-60 by 2, 60-72 by 3, 72-120 by 4, 120-144 by 6, 144-208
+ * by 8. Common practice; the range 40-208 stands in the Oxford Dictionary of Music under "metronome".
+ */
+export const METRONOME_STEPS: readonly number[] = [
+  40, 42, 44, 46, 48, 50, 52, 54, 56, 58, 60, 63, 66, 69, 72, 76, 80, 84, 88, 92, 96, 100, 104, 108, 112, 116, 120, 126,
+  132, 138, 144, 152, 160, 168, 176, 184, 192, 200, 208,
+];
+
+export interface NearestSteps {
+  /** The next step strictly below; none at 40 or slower. */
+  readonly below?: number;
+  /** The tempo itself where it is a step. */
+  readonly at?: number;
+  /** The next step strictly above; none at 208 or faster. */
+  readonly above?: number;
+}
+
+/** The metronome steps around a tempo in beats a minute, which need not be whole. */
+export function nearestSteps(bpm: number): NearestSteps {
+  return {
+    below: METRONOME_STEPS.findLast((step) => step < bpm),
+    at: METRONOME_STEPS.find((step) => step === bpm),
+    above: METRONOME_STEPS.find((step) => step > bpm),
+  };
+}

@@ -1,0 +1,74 @@
+import { closingQuote, isQuote } from "./token.ts";
+
+/** One stretch of a line between separators, and the separator that stands before it. */
+export interface Cut {
+  readonly start: number;
+  readonly end: number;
+  readonly after: "" | "," | ":" | ">";
+}
+
+/** A line in its stretches, and where its remark begins (the length of the line where it has none). */
+export interface CutLine {
+  readonly cuts: readonly Cut[];
+  readonly remark: number;
+}
+
+const SPACE = /\s/;
+
+/** Cuts a line at commas, colons and `>`, outside quotes and before its remark. The colon of `19:30` cuts nothing. */
+export function cutLine(line: string, from = 0): CutLine {
+  const cuts: Cut[] = [];
+  let start = from;
+  let after: Cut["after"] = "";
+  let i = from;
+  for (; i < line.length; i++) {
+    const character = line[i]!;
+    if (isRemarkAt(line, i, character)) break;
+    if (character > "~" || character === '"') {
+      if (isQuote(character)) {
+        const close = closingQuote(line, i);
+        if (close >= 0) i = close;
+        continue;
+      }
+    }
+    const separator = separatorAt(line, i, character);
+    if (!separator) continue;
+    cuts.push({ start, end: i, after });
+    start = i + 1;
+    after = separator;
+  }
+  cuts.push({ start, end: i, after });
+  return { cuts, remark: i };
+}
+
+/** The text of a remark without its mark; what a remark is for is told by its first sign. */
+export function remarkText(
+  line: string,
+  at: number,
+): { readonly kind: "remark" | "question" | "teacher"; readonly text: string } {
+  const text = line.slice(at).replace(/^(?:--|[–—])-*\s*/, "");
+  if (text.startsWith("?")) return { kind: "question", text: text.slice(1).trim() };
+  if (text.startsWith("!")) return { kind: "teacher", text: text.slice(1).trim() };
+  return { kind: "remark", text: text.trim() };
+}
+
+/** Whether a remark begins here: `--`, `–` or `—`, at the start of the line or between white space. */
+function isRemarkAt(line: string, i: number, character: string): boolean {
+  if (character !== "-" && character !== "–" && character !== "—") return false;
+  const length = character !== "-" ? 1 : line[i + 1] === "-" ? 2 : 0;
+  if (!length) return false;
+  if (line.slice(0, i).trim() === "") return true;
+  const next = line[i + length];
+  return SPACE.test(line[i - 1]!) && (next === undefined || SPACE.test(next));
+}
+
+function separatorAt(line: string, i: number, character: string): Cut["after"] {
+  if (character === ",") return ",";
+  if (character === ">" || character === "→") return ">";
+  if (character === ":" && !(isDigit(line[i - 1]) && isDigit(line[i + 1]))) return ":";
+  return "";
+}
+
+function isDigit(character: string | undefined): boolean {
+  return character !== undefined && character >= "0" && character <= "9";
+}

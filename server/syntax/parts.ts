@@ -1,0 +1,58 @@
+import type { Cut } from "./cut.ts";
+import type { Item, Meaning } from "./meaning.ts";
+import { readPart } from "./part.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+/** Parts read with one vocabulary, by their text. */
+export type PartMemo = Map<string, readonly Item[]>;
+
+/** Parts differ little in a journal; past this many something else is being fed in, and the memo starts over. */
+const MOST_PARTS = 60_000;
+
+/** One stretch of a line with what its words mean; columns are those of the line. */
+export interface Part {
+  readonly start: number;
+  readonly end: number;
+  readonly after: Cut["after"];
+  readonly items: readonly Item[];
+}
+
+export function partsOf(
+  line: string,
+  cuts: readonly Cut[],
+  context: { readonly vocabulary: Vocabulary; readonly memo: PartMemo },
+): Part[] {
+  return cuts.map((cut) => {
+    let { start, end } = cut;
+    while (start < end && isSpace(line.charCodeAt(start))) start++;
+    while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
+    return { start, end, after: cut.after, items: moved(remembered(line.slice(start, end), context), start) };
+  });
+}
+
+function remembered(
+  text: string,
+  { vocabulary, memo }: { readonly vocabulary: Vocabulary; readonly memo: PartMemo },
+): readonly Item[] {
+  const known = memo.get(text);
+  if (known) return known;
+  const items = readPart(text, vocabulary);
+  if (memo.size >= MOST_PARTS) memo.clear();
+  memo.set(text, items);
+  return items;
+}
+
+function moved(items: readonly Item<Meaning>[], by: number): readonly Item[] {
+  return by === 0 ? items : items.map(({ start, end, meaning }) => ({ start: start + by, end: end + by, meaning }));
+}
+
+function isSpace(code: number): boolean {
+  return (
+    code === 32 ||
+    (code >= 9 && code <= 13) ||
+    code === 0xa0 ||
+    code === 0xfeff ||
+    code === 0x3000 ||
+    (code >= 0x2000 && code <= 0x200a)
+  );
+}

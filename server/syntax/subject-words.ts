@@ -1,0 +1,262 @@
+import type { FaultySubject, MeaningOf, ScaleMeaning, SubjectMeaning, WrittenNote } from "./meaning.ts";
+import { noteOf } from "./note-word.ts";
+import type { Found, Words } from "./words.ts";
+
+const FIFTH_ABOVE: Readonly<Record<WrittenNote["letter"], WrittenNote["letter"]>> = {
+  C: "G",
+  D: "A",
+  E: "B",
+  F: "C",
+  G: "D",
+  A: "E",
+  B: "F",
+};
+
+/** The subject that begins at a token: a scale, a chord, a title, a figure, an activity, or one that is at fault. */
+export function subjectAt(words: Words, i: number): Found<SubjectMeaning | FaultySubject> | undefined {
+  return longest([
+    chordAt(words, i),
+    scaleAt(words, i),
+    figureAt(words, i),
+    freeAt(words, i),
+    activityAt(words, i),
+    words.phrase(i, "title"),
+    faultyAt(words, i),
+  ]);
+}
+
+/** The first of the longest. */
+export function longest<F extends Found>(found: readonly (F | undefined)[]): F | undefined {
+  return found.reduce((best, each) => (each && (!best || each.length > best.length) ? each : best), undefined);
+}
+
+/** A tonic and a kind; `"name" on D`; `chromatic from G4 to G6`; `chromatic` alone. */
+export function scaleAt(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  return longest([tonicAndKind(words, i), declaredScale(words, i), chromatic(words, i)]);
+}
+
+function tonicAndKind(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  const tonic = words.note(i);
+  const declared = tonic && words.quoted(i + tonic.length);
+  const name = declared && words.vocabulary.scale(declared.text);
+  if (tonic && name !== undefined)
+    return { length: tonic.length + 1, meaning: { type: "scale", tonic: tonic.note, kind: name, declared: true } };
+  const kind = tonic && words.phrase(i + tonic.length, "kind");
+  if (!tonic || !kind) return undefined;
+  const { id, unsaid } = kind.meaning;
+  const length = withScaleWord(words, i, tonic.length + kind.length);
+  return {
+    length,
+    meaning: { type: "scale", tonic: tonic.note, kind: id, declared: false, ...(unsaid ? { unsaid } : {}) },
+  };
+}
+
+function declaredScale(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  const quoted = words.quoted(i);
+  const name = quoted && words.vocabulary.scale(quoted.text);
+  const tonic = name !== undefined && words.is(i + 1, "on", "from", "in") ? words.note(i + 2) : undefined;
+  if (name === undefined || !tonic) return undefined;
+  return {
+    length: withScaleWord(words, i, 2 + tonic.length),
+    meaning: { type: "scale", tonic: tonic.note, kind: name, declared: true },
+  };
+}
+
+function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  const kind = words.phrase(i, "kind");
+  if (kind?.meaning.id !== "chromatic") return undefined;
+  const length = withScaleWord(words, i, kind.length);
+  const tonic = words.is(i + length, "from", "on") ? words.note(i + length + 1) : undefined;
+  if (!tonic)
+    return {
+      length,
+      meaning: {
+        type: "scale",
+        tonic: { letter: "C", alter: 0 },
+        kind: "chromatic",
+        declared: false,
+        fromLowest: true,
+      },
+    };
+  const meaning = { type: "scale", tonic: tonic.note, kind: "chromatic", declared: false } as const;
+  const end = length + 1 + tonic.length;
+  const to = words.is(i + end, "to") ? words.note(i + end + 1) : undefined;
+  return to ? { length: end + 1 + to.length, meaning: { ...meaning, to: to.note } } : { length: end, meaning };
+}
+
+function withScaleWord(words: Words, i: number, length: number): number {
+  return words.is(i + length, "scale", "mode") ? length + 1 : length;
+}
+
+/** `D minor arpeggio`, `A dominant seventh`, `dominant seventh in D`. */
+function chordAt(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
+  const root = words.note(i);
+  const kind = root && words.phrase(i + root.length, "chord kind");
+  if (root && kind)
+    return {
+      length: root.length + kind.length,
+      meaning: { type: "chord", root: root.note, chord: kind.meaning.id, broken: kind.meaning.broken },
+    };
+  const dominant = words.phrase(i, "chord kind");
+  if (dominant?.meaning.id !== "dominant seventh" || !words.is(i + dominant.length, "in", "of")) return undefined;
+  const key = words.note(i + dominant.length + 1);
+  if (!key) return undefined;
+  const end = dominant.length + 1 + key.length;
+  const major = words.phrase(i + end, "kind")?.meaning.id === "major" ? 1 : 0;
+  const { id: chord, broken } = dominant.meaning;
+  return { length: end + major, meaning: { type: "chord", root: fifthAbove(key.note), chord, broken, key: key.note } };
+}
+
+function fifthAbove({ letter, alter }: WrittenNote): WrittenNote {
+  return { letter: FIFTH_ABOVE[letter], alter: letter === "B" ? alter + 1 : alter };
+}
+
+/** `notes E5 F5`, `long tones on F4 C5`, `long tones on D minor`, `trill E6 with F6`. */
+function figureAt(words: Words, i: number): Found<MeaningOf<"figure">> | undefined {
+  if (words.is(i, "notes", "note")) {
+    const notes = notesAt(words, i + 1);
+    return notes.notes.length
+      ? { length: 1 + notes.length, meaning: { type: "figure", figure: "notes", notes: notes.notes } }
+      : undefined;
+  }
+  if (words.is(i, "trill", "trills")) return trill(words, i);
+  const long = words.is(i, "long-tones", "long-tone")
+    ? 1
+    : words.is(i, "long") && words.is(i + 1, "tones", "tone", "notes")
+      ? 2
+      : 0;
+  return long ? longTones(words, i, long) : undefined;
+}
+
+function longTones(words: Words, i: number, named: number): Found<MeaningOf<"figure">> {
+  const bare = { length: named, meaning: { type: "figure", figure: "long tones", notes: [] } } as const;
+  const start = named + (words.is(i + named, "on", "in") ? 1 : 0);
+  if (words.phrase(i + start, "instrument")) return bare; // `on A clarinet` is no note A
+  const scale = scaleAt(words, i + start);
+  if (scale && !scale.meaning.fromLowest)
+    return { length: start + scale.length, meaning: { ...bare.meaning, scale: scale.meaning } };
+  const notes = notesAt(words, i + start);
+  return notes.notes.length ? { length: start + notes.length, meaning: { ...bare.meaning, notes: notes.notes } } : bare;
+}
+
+function trill(words: Words, i: number): Found<MeaningOf<"figure">> | undefined {
+  const main = words.note(i + 1);
+  if (!main) return undefined;
+  const joined = words.is(i + 1 + main.length, "with", "to") ? 1 : 0;
+  const upper = words.note(i + 1 + main.length + joined);
+  const notes = upper ? [main.note, upper.note] : [main.note];
+  const length = 1 + main.length + (upper ? joined + upper.length : 0);
+  return { length, meaning: { type: "figure", figure: "trill", notes } };
+}
+
+/** Notes one after another; `E5-F5` is two. */
+export function notesAt(words: Words, i: number): { readonly notes: readonly WrittenNote[]; readonly length: number } {
+  const notes: WrittenNote[] = [];
+  let next = i;
+  for (;;) {
+    const run = words.note(next) ?? hyphenatedNotes(words, next);
+    if (run && "note" in run) notes.push(run.note);
+    else if (run) notes.push(...run.notes);
+    else if (words.typed(next) !== "|") break;
+    next += run?.length ?? 1;
+  }
+  return { notes, length: next - i };
+}
+
+function hyphenatedNotes(
+  words: Words,
+  i: number,
+): { readonly notes: readonly WrittenNote[]; readonly length: number } | undefined {
+  const token = words.tokens[i];
+  if (!token || token.quote || !/^[A-G]/.test(token.text) || !/[-–]/.test(token.text)) return undefined;
+  const runs = token.text.split(/[-–]/).map(noteOf);
+  return runs.every((run) => run !== undefined) ? { notes: runs.map((run) => run.note), length: 1 } : undefined;
+}
+
+function freeAt(words: Words, i: number): Found<MeaningOf<"free">> | undefined {
+  const quoted = words.is(i, "done") ? words.quoted(i + 1) : undefined;
+  return quoted && { length: 2, meaning: { type: "free", words: quoted.text } };
+}
+
+function activityAt(words: Words, i: number): Found<MeaningOf<"activity">> | undefined {
+  const activity = words.phrase(i, "activity");
+  if (!activity) return undefined;
+  const scale = words.is(i + activity.length, "on", "in") ? scaleAt(words, i + activity.length + 1) : undefined;
+  return scale
+    ? { length: activity.length + 1 + scale.length, meaning: { ...activity.meaning, scale: scale.meaning } }
+    : activity;
+}
+
+const TONIC_LIKE = /^(?:[A-Za-z](?:[#♯b♭x𝄪𝄫]{0,6})|[A-H](?:is|es|isis|eses)|As|Es|Ases|Eses)\d?$/u;
+const ABBREVIATED = /^([A-G](?:##|#|x|♯|bb|b|♭|𝄪|𝄫)?)(m|min|mi|maj|M)$/u;
+
+/** What opens like a subject and cannot be one: `H minor`, `Dm`, `D dur`, `D harmonic`. */
+function faultyAt(words: Words, i: number): Found<FaultySubject> | undefined {
+  return unknownTonic(words, i) ?? abbreviated(words, i) ?? halfKind(words, i) ?? undeclaredScale(words, i);
+}
+
+function unknownTonic(words: Words, i: number): Found<FaultySubject> | undefined {
+  const typed = words.typed(i);
+  if (!TONIC_LIKE.test(typed) || words.note(i)) return undefined;
+  const kind = words.phrase(i + 1, "kind", "chord kind");
+  if (!kind) return undefined;
+  const length = withScaleWord(words, i, 1 + kind.length);
+  const because = `there is no note ${typed}`;
+  return {
+    length,
+    meaning: {
+      type: "faulty subject",
+      code: "unknown-key",
+      because,
+      offers: tonicOffers(typed).map((tonic) => `${tonic} ${words.text(i + 1, i + length)}`),
+      certain: false,
+    },
+  };
+}
+
+/** The German names, and letters with too many signs; nothing is guessed for other letters. */
+function tonicOffers(typed: string): string[] {
+  if (/^h$/i.test(typed)) return ["B"];
+  if (/^h[b♭]$/i.test(typed)) return ["Bb"];
+  const german = /^([A-G])(is|es|s)$/.exec(typed);
+  if (german) return [`${german[1]}${german[2] === "is" ? "#" : "b"}`];
+  return [];
+}
+
+function abbreviated(words: Words, i: number): Found<FaultySubject> | undefined {
+  const match = ABBREVIATED.exec(words.typed(i));
+  if (!match) return undefined;
+  const kind = match[2] === "m" || match[2] === "min" || match[2] === "mi" ? "minor" : "major";
+  return ambiguous(1, `the kind in "${words.typed(i)}" is not written out`, [`${match[1]} ${kind}`], true);
+}
+
+function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
+  const tonic = words.note(i);
+  const half = tonic && words.phrase(i + tonic.length, "part of a kind");
+  if (!tonic || !half) return undefined;
+  const length = tonic.length + half.length;
+  const offers = half.meaning.offers.map((kind) => `${words.text(i, i + tonic.length)} ${kind}`);
+  return ambiguous(
+    length,
+    `"${words.text(i + tonic.length, i + length)}" does not name a kind of scale by itself`,
+    offers,
+    offers.length === 1,
+  );
+}
+
+function undeclaredScale(words: Words, i: number): Found<FaultySubject> | undefined {
+  const quoted = words.quoted(i);
+  const tonic = quoted && words.is(i + 1, "on") ? words.note(i + 2) : undefined;
+  if (!quoted || !tonic || words.vocabulary.title(quoted.text) !== undefined) return undefined;
+  const near = words.vocabulary.nearest(quoted.text, words.vocabulary.declared.scales);
+  const offers = near === undefined ? [] : [`"${near}" on ${words.text(i + 2, i + 2 + tonic.length)}`];
+  const because = `no scale called "${quoted.text.slice(0, 40)}" is declared`;
+  return {
+    length: 2 + tonic.length,
+    meaning: { type: "faulty subject", code: "unknown-declaration", because, offers, certain: false },
+  };
+}
+
+function ambiguous(length: number, because: string, offers: readonly string[], certain: boolean): Found<FaultySubject> {
+  return { length, meaning: { type: "faulty subject", code: "ambiguous-subject", because, offers, certain } };
+}

@@ -1,0 +1,267 @@
+import type { Fraction, Meaning } from "./meaning.ts";
+
+/** A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out. */
+export interface Phrase {
+  readonly words: readonly string[];
+  readonly meaning: Meaning;
+  /** One sentence for hovers and completion. */
+  readonly sentence?: string;
+}
+
+const WEEKDAYS = [
+  "mon monday mon.",
+  "tue tues tuesday tue.",
+  "wed wednesday wed. weds",
+  "thu thur thurs thursday thu.",
+  "fri friday fri.",
+  "sat saturday sat.",
+  "sun sunday sun.",
+];
+
+/**
+ * The words of the language that need no theory to be read: common practice of the trade, no source, or decisions of
+ * the format. Scale kinds, chords, patterns and instruments come from the tables of `music/`.
+ */
+export const TERMS: readonly Phrase[] = [
+  ...directions(),
+  ...spans(),
+  ...articulations(),
+  ...rhythms(),
+  ...noteValues(),
+  ...withoutClick(),
+  ...outcomes(),
+  ...manners(),
+  ...variantsAndInversions(),
+  ...activities(),
+  ...phases(),
+  ...lineWords(),
+];
+
+function phrase(words: string, meaning: Meaning, sentence?: string): Phrase {
+  return { words: words.split(" | "), meaning, sentence };
+}
+
+function directions(): Phrase[] {
+  return [
+    phrase(
+      "up | ascending | rising | upwards",
+      { type: "direction", id: "up" },
+      "From the lowest note to the highest only.",
+    ),
+    phrase(
+      "down | descending | falling | downwards",
+      { type: "direction", id: "down" },
+      "From the highest note to the lowest only.",
+    ),
+    phrase(
+      "up and down | up down | ascending and descending | both ways",
+      { type: "direction", id: "up and down" },
+      "Up, then down again: what is meant when nothing is said.",
+    ),
+    phrase(
+      "top down | down and up | down up | from the top down",
+      { type: "direction", id: "down and up" },
+      "Down from the top first, then up again.",
+    ),
+    phrase(
+      "back and forth | to and fro",
+      { type: "direction", id: "back and forth" },
+      "The notes in turn, there and back, again and again.",
+    ),
+  ];
+}
+
+function spans(): Phrase[] {
+  return [
+    phrase(
+      "full range | whole range",
+      { type: "span", reach: { type: "full range" } },
+      "Every note of the scale that the instrument has.",
+    ),
+    phrase("twelfth | a twelfth | one twelfth", { type: "span", reach: { type: "twelfth" } }, "An octave and a fifth."),
+    phrase("octave | an octave", { type: "span", reach: { type: "octaves", count: 1 } }, "From a tonic to the next."),
+  ];
+}
+
+function articulations(): Phrase[] {
+  const of = (words: string, tonguing: "slurred" | "single" | "mixed" | "multiple", sentence: string): Phrase =>
+    phrase(words, { type: "articulation", id: words.split(" | ")[0]!, tonguing }, sentence);
+  return [
+    of("slurred | legato | all slurred", "slurred", "Only the first note is tongued; the breath carries the rest."),
+    of("tongued | detached", "single", "Each note has its own tongue stroke."),
+    of("staccato", "single", "Each note short, with silence after it."),
+    of("portato", "single", "Each note tongued softly, almost full length."),
+    of("legato tongued | legato tongue", "single", "Each note tongued with no gap between."),
+    of("no tongue | breath only", "slurred", "Notes begun by the breath alone."),
+    of(
+      "double tongued | double tongue | double tonguing",
+      "multiple",
+      "Two strokes in turn, the second at the back of the tongue.",
+    ),
+    of("triple tongued | triple tongue | triple tonguing", "multiple", "Three strokes to a group."),
+  ];
+}
+
+function rhythms(): Phrase[] {
+  const of = (words: string, even: boolean, sentence: string): Phrase =>
+    phrase(words, { type: "rhythm", id: words.split(" | ")[0]!, even }, sentence);
+  return [
+    of("even | evenly", true, "All notes the same length: what is meant when nothing is said."),
+    of("dotted", false, "Long and short in turn."),
+    of("reverse dotted | scotch snap", false, "Short and long in turn."),
+    of("swung | swing", false, "Pairs of long and short, nearer to two and one."),
+    of("inégal | inegal | inégale | notes inégales", false, "Pairs softly unequal, the French way."),
+  ];
+}
+
+function value(numerator: number, denominator: number): Fraction {
+  return { numerator, denominator };
+}
+
+function noteValues(): Phrase[] {
+  const of = (words: string, numerator: number, denominator: number): Phrase =>
+    phrase(words, { type: "note value", value: value(numerator, denominator) });
+  return [
+    of("wholes | semibreves | whole notes", 1, 1),
+    of("halves | minims | half notes", 1, 2),
+    of("quarters | crotchets | quarter notes | 4ths notes", 1, 4),
+    of("8ths | quavers | eighths | eighth notes | 8th notes", 1, 8),
+    of("triplets | 8th triplets | triplet quavers | quaver triplets | triplet 8ths", 1, 12),
+    of("16ths | semiquavers | sixteenths | sixteenth notes | 16th notes", 1, 16),
+    of("sextuplets | sextuplet semiquavers", 1, 24),
+    of("32nds | demisemiquavers | thirty seconds | 32nd notes", 1, 32),
+  ];
+}
+
+/** The names of one beat, as they stand before `=`; a dot or `dotted` adds half. Signs as in Unicode's music block. */
+export const BEATS: ReadonlyMap<string, Fraction> = new Map(
+  (
+    [
+      ["whole semibreve 1/1 𝅝 wholes semibreves", 1, 1],
+      ["half minim 1/2 𝅗𝅥 halves minims", 1, 2],
+      ["quarter crotchet 1/4 ♩ quarters crotchets 4th", 1, 4],
+      ["8th eighth quaver 1/8 ♪ 8ths eighths quavers", 1, 8],
+      ["16th sixteenth semiquaver 1/16 16ths sixteenths semiquavers", 1, 16],
+      ["32nd demisemiquaver 1/32 32nds demisemiquavers", 1, 32],
+      ["3/8", 3, 8],
+      ["3/4", 3, 4],
+      ["3/16", 3, 16],
+    ] as const
+  ).flatMap(([names, numerator, denominator]) =>
+    names.split(" ").map((name) => [name, value(numerator, denominator)] as const),
+  ),
+);
+
+function withoutClick(): Phrase[] {
+  const of = (words: string, id: "slow" | "free" | "no click", sentence: string): Phrase =>
+    phrase(words, { type: "without click", id }, sentence);
+  return [
+    of("slow | slowly", "slow", "Slowly and without a metronome; beside a tempo, how it was played."),
+    of("free | freely", "free", "In free time, without a metronome."),
+    of("no click | without click | no metronome | without metronome", "no click", "In time, without a metronome."),
+  ];
+}
+
+function outcomes(): Phrase[] {
+  const of = (words: string, sentence: string): Phrase =>
+    phrase(words, { type: "outcome", id: words.split(" | ")[0]! }, sentence);
+  return [
+    of("easy", "With room to spare; the tempo counts as reached."),
+    of("clean", "Right notes, even, in time; the tempo counts as reached."),
+    of("nearly", "One thing amiss."),
+    of("uneven", "Right notes, but not even."),
+    of("rushed", "It ran away from the beat."),
+    of("slips | slip", "Wrong or missing notes."),
+    of("tense", "Held by effort: it does not count as reached, however clean. Rest, and ask a teacher if it stays."),
+    of("broke down | stopped | breakdown", "It came to a stop."),
+  ];
+}
+
+function manners(): Phrase[] {
+  const of = (words: string, sentence: string): Phrase =>
+    phrase(words, { type: "manner", id: words.split(" | ")[0]! }, sentence);
+  return [
+    of("by heart | from memory | memorised | memorized", "Without the page."),
+    of("by ear", "Found by listening, not reading."),
+    of("at sight", "Read for the first time."),
+    of("sung | singing", "Sung: its minutes count, it has no rate."),
+    of("silent | silently", "Fingers only: its minutes count, it has no rate."),
+    of("mental | mentally", "In the mind only: its minutes count, it has no rate."),
+  ];
+}
+
+function variantsAndInversions(): Phrase[] {
+  return [
+    phrase("alternating", { type: "variant", id: "alternating" }, "Each second figure turned round."),
+    phrase("returning", { type: "variant", id: "returning" }, "Each figure goes back the way it came."),
+    phrase("linked", { type: "variant", id: "linked" }, "Figures in turn up and down, one running into the next."),
+    phrase("broken", { type: "variant", id: "broken" }, "The notes of each figure taken apart."),
+    phrase("root position", { type: "inversion", inversion: 0 }, "The chord on its root."),
+    phrase("1st inversion | first inversion", { type: "inversion", inversion: 1 }, "The chord from its third."),
+    phrase("2nd inversion | second inversion", { type: "inversion", inversion: 2 }, "The chord from its fifth."),
+    phrase(
+      "3rd inversion | third inversion",
+      { type: "inversion", inversion: 3 },
+      "A chord of four notes from its seventh.",
+    ),
+  ];
+}
+
+function activities(): Phrase[] {
+  const of = (words: string): Phrase => phrase(words, { type: "activity", name: words.split(" | ")[0]! });
+  return [
+    of("sight-reading | sight reading"),
+    of("improvising | improvisation"),
+    of("tuning"),
+    of("breathing"),
+    of("listening"),
+    of("score study"),
+    of("run-through"),
+    of("rehearsal | rehearsing"),
+  ];
+}
+
+function phases(): Phrase[] {
+  const of = (words: string, sentence: string): Phrase =>
+    phrase(words, { type: "phase", id: words.split(" | ")[0]! }, sentence);
+  return [
+    of("warm-up", "First notes: breath, fingers, sound."),
+    of("groundwork | slow work", "Slow work, for form."),
+    of("fluency", "Tempo and variety, once the form stands."),
+    of("studies", "Studies."),
+    of("pieces", "The pieces in hand."),
+    of("reading", "Reading at sight."),
+    of("together", "Playing with others."),
+    of("lesson", "A lesson with a teacher."),
+    of("away", "Practice without the instrument."),
+  ];
+}
+
+function lineWords(): Phrase[] {
+  return [
+    phrase("session", { type: "line word", id: "session" }, "Another sitting on the same day."),
+    phrase("break", { type: "line word", id: "break" }, "A pause."),
+    phrase(
+      "plan | planned",
+      { type: "line word", id: "plan" },
+      "What follows is meant to be done and counts for nothing yet.",
+    ),
+    phrase("rest | rest day", { type: "line word", id: "rest" }, "A day without playing."),
+    phrase("done", { type: "done" }, "A planned or set line that was done."),
+    phrase("half an hour | half hour", { type: "amount", minutes: 30, possible: true }),
+    phrase("an hour", { type: "amount", minutes: 60, possible: true }),
+    phrase("quarter of an hour | a quarter of an hour", { type: "amount", minutes: 15, possible: true }),
+    phrase("three quarters of an hour", { type: "amount", minutes: 45, possible: true }),
+    phrase(
+      "no accidentals | no sharps or flats | no sharps | no flats",
+      { type: "signature", fifths: 0 },
+      "A key signature with nothing in it.",
+    ),
+    phrase(
+      "from the top",
+      { type: "place", word: "from the top", text: "from the top" },
+      "From the beginning of the piece.",
+    ),
+    ...WEEKDAYS.map((names, day) => ({ words: names.split(" "), meaning: { type: "weekday", day: day + 1 } as const })),
+  ];
+}

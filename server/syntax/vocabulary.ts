@@ -1,0 +1,95 @@
+import { closest, distance } from "fastest-levenshtein";
+import { nameKey, phraseKey } from "./fold.ts";
+import type { Meaning } from "./meaning.ts";
+import type { Phrase } from "./terms.ts";
+
+/** The most words that one phrase is made of. */
+export const LONGEST_PHRASE = 6;
+
+/** No nearest word is sought for longer words. */
+const LONGEST_GUESS = 40;
+
+/** Names that a journal declares, in the form they were given. */
+export interface DeclaredNames {
+  /** The title, and its short name where it has one. Studies, pieces and movements alike. */
+  readonly titles: readonly { readonly title: string; readonly short?: string }[];
+  readonly patterns: readonly string[];
+  readonly scales: readonly string[];
+  readonly phases: readonly string[];
+  readonly activities: readonly string[];
+  readonly instruments: readonly string[];
+}
+
+export const NO_NAMES: DeclaredNames = {
+  titles: [],
+  patterns: [],
+  scales: [],
+  phases: [],
+  activities: [],
+  instruments: [],
+};
+
+/** Every phrase that is known at one place: the language's own and the journal's. Immutable. */
+export class Vocabulary {
+  private readonly phrases = new Map<string, readonly Meaning[]>();
+  private readonly titles = new Map<string, string>();
+  private readonly patterns = new Map<string, string>();
+  private readonly scales = new Map<string, string>();
+  private words: readonly string[] | undefined;
+
+  constructor(
+    readonly own: readonly Phrase[],
+    readonly declared: DeclaredNames = NO_NAMES,
+  ) {
+    for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
+    for (const { title, short } of declared.titles) {
+      this.titles.set(nameKey(title), title);
+      if (!short) continue;
+      this.titles.set(nameKey(short), title);
+      this.add(short, { type: "title", title, declared: true });
+    }
+    for (const name of declared.patterns) this.patterns.set(nameKey(name), name);
+    for (const name of declared.scales) this.scales.set(nameKey(name), name);
+    for (const id of declared.phases) this.add(id, { type: "phase", id });
+    for (const name of declared.activities) this.add(name, { type: "activity", name });
+    for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
+  }
+
+  /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */
+  meanings(key: string): readonly Meaning[] | undefined {
+    return this.phrases.get(key);
+  }
+
+  /** The declared form of a quoted name; undefined where the journal declares none. */
+  title(quoted: string): string | undefined {
+    return this.titles.get(nameKey(quoted));
+  }
+  pattern(quoted: string): string | undefined {
+    return this.patterns.get(nameKey(quoted));
+  }
+  scale(quoted: string): string | undefined {
+    return this.scales.get(nameKey(quoted));
+  }
+
+  /** The known word nearest to one that is not known, where one is near enough to be meant. */
+  nearest(word: string, among: readonly string[] = this.allWords()): string | undefined {
+    if (word.length > LONGEST_GUESS || word.length < 3 || !among.length) return undefined;
+    const key = nameKey(word);
+    const found = closest(key, among as string[]);
+    return distance(key, found) <= (key.length <= 4 ? 1 : key.length <= 7 ? 2 : 3) ? found : undefined;
+  }
+
+  private allWords(): readonly string[] {
+    this.words ??= [
+      ...this.own.flatMap((phrase) => phrase.words),
+      ...this.declared.titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
+      ...[...this.declared.phases, ...this.declared.activities, ...this.declared.instruments].map(nameKey),
+    ];
+    return this.words;
+  }
+
+  private add(words: string, meaning: Meaning): void {
+    const key = phraseKey(words);
+    if (key) this.phrases.set(key, [meaning, ...(this.phrases.get(key) ?? [])]);
+  }
+}

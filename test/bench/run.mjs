@@ -1,0 +1,119 @@
+// npm run bench [-- --rounds N]: what Daystave costs beside a language server that does nothing, and beside ledger. Reports, never fails.
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { bundleAll } from "./bundle.mjs";
+import { journalText, ledgerText } from "./journal.mjs";
+import { median, rounds } from "./measure.mjs";
+
+const TEN_YEARS = 44_000;
+const ONE_YEAR = 4_400;
+const count = Math.max(
+  5,
+  Number(parseArgs({ options: { rounds: { type: "string", default: "5" } } }).values.rounds) || 5,
+);
+
+const bundles = await bundleAll();
+const table = [];
+
+await compareServers();
+await compareDiagnostics();
+compareCommandLine();
+print();
+
+async function compareServers() {
+  const ten = journalText({ lines: TEN_YEARS, wrong: 300 });
+  const one = journalText({ lines: ONE_YEAR, wrong: 30, from: "2025-01-06" });
+  const { ours, empty, year } = await rounds(count, [
+    { name: "ours", bundle: bundles.daystave, text: ten },
+    { name: "empty", bundle: bundles.empty, text: ten },
+    { name: "year", bundle: bundles.daystave, text: one },
+  ]);
+  console.log(
+    `Ten years: ${TEN_YEARS} lines, ${ours.count} diagnostics. One year: ${ONE_YEAR} lines, ${year.count} diagnostics. Medians of ${count} rounds.`,
+  );
+  row("keystroke to diagnostics, ten years, beside the empty server", ours.keystroke, empty.keystroke, 1.0);
+  row("keystroke to diagnostics, ten years beside one year", ours.keystroke, year.keystroke, 1.5);
+  row("start to initialize, beside the empty server", ours.start, empty.start, 1.3);
+  row("first diagnostics of the whole file, beside the empty server", ours.first, empty.first, 4);
+  row("completion after a keystroke, beside the empty server", ours.completion, empty.completion, 1.5);
+  row("peak memory, beside the empty server", ours.memory, empty.memory, 2, "MiB");
+}
+
+async function compareDiagnostics() {
+  for (const wrong of [0, 500, 1000]) {
+    const text = journalText({ lines: TEN_YEARS, wrong });
+    const { ours, empty } = await rounds(3, [
+      { name: "ours", bundle: bundles.daystave, text },
+      { name: "empty", bundle: bundles.empty, text },
+    ]);
+    row(
+      `keystroke, ${wrong} wrong lines (${ours.count} diagnostics), beside the empty server`,
+      ours.keystroke,
+      empty.keystroke,
+      1.0,
+    );
+  }
+}
+
+/** The whole of a command: reading as many lines and saying what they hold. */
+function compareCommandLine() {
+  const ledger = ["/usr/bin/ledger", "/usr/local/bin/ledger", "/opt/homebrew/bin/ledger"].find(existsSync);
+  if (!bundles.cli || !ledger)
+    return note(
+      `check beside ledger: left out, ${bundles.cli ? "ledger is not installed" : "no command line to bundle yet"}`,
+    );
+  const folder = mkdtempSync(join(tmpdir(), "daystave-bench-"));
+  try {
+    const journal = join(folder, "journal.practice");
+    const accounts = join(folder, "accounts.ledger");
+    writeFileSync(journal, journalText({ lines: TEN_YEARS, wrong: 300 }));
+    writeFileSync(accounts, ledgerText(TEN_YEARS));
+    const times = { ours: [], ledger: [] };
+    for (let round = 0; round < count; round++) {
+      times.ours.push(timeOf(process.execPath, [bundles.cli, "check", journal]));
+      times.ledger.push(timeOf(ledger, ["-f", accounts, "bal"]));
+    }
+    row(`check beside ledger, ${TEN_YEARS} lines each`, median(times.ours), median(times.ledger), 1.5);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function timeOf(command, args) {
+  const began = performance.now();
+  const { status, stderr } = spawnSync(command, args, { maxBuffer: 1 << 28, encoding: "utf8" });
+  if (status === null || status > 1) note(`${command} ended with ${status}: ${stderr.slice(0, 200)}`);
+  return performance.now() - began;
+}
+
+function row(what, ours, other, target, unit = "ms") {
+  table.push([
+    what,
+    `${figure(ours)} ${unit}`,
+    `${figure(other)} ${unit}`,
+    figure(ours / other),
+    `≤ ${target}`,
+    ours / other <= target ? "pass" : "miss",
+  ]);
+}
+
+function note(what) {
+  table.push([what, "", "", "", "", ""]);
+}
+
+function figure(value) {
+  return value.toFixed(value < 10 ? 2 : 0);
+}
+
+function print() {
+  const rows = [["", "Daystave", "other", "ratio", "target", ""], ...table];
+  const widths = rows[0].map((_, column) => Math.max(...rows.map((cells) => cells[column].length)));
+  for (const cells of rows) {
+    console.log(
+      cells.map((cell, column) => (column ? cell.padStart(widths[column]) : cell.padEnd(widths[column]))).join("  "),
+    );
+  }
+}

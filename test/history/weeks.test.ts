@@ -1,0 +1,206 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { AttemptRecord } from "../../server/history/record.ts";
+import { weeksOf } from "../../server/history/weeks.ts";
+import { parseIsoDate, weekLabel } from "../../server/journal/calendar.ts";
+import { attempt, practised } from "./attempt.ts";
+
+/** These lines of practice give these weeks: label, best reached, `tested` or `below`. */
+function check(lines: string, expected: string): void {
+  const weeks = weeksOf(practised(lines)).map(
+    ({ week, bestClean, tested }) => `${week} ${bestClean ?? "-"} ${tested ? "tested" : "below"}`,
+  );
+  expect(weeks).toEqual(
+    expected
+      .trim()
+      .split("\n")
+      .map((line) => line.trim()),
+  );
+}
+
+describe("the weekly best", () => {
+  test("is the highest rate that was reached, from Monday to Sunday", () => {
+    check(
+      `2026-03-02  60 66 72x
+       2026-03-08  63
+       2026-03-09  69`,
+      `2026-W10 66 tested
+       2026-W11 69 tested`,
+    );
+  });
+
+  test("an empty week stands in its place, with no figure", () => {
+    check(
+      `2026-03-02  60
+       2026-03-23  66`,
+      `2026-W10 60 tested
+       2026-W11 - below
+       2026-W12 - below
+       2026-W13 66 tested`,
+    );
+  });
+
+  test("weeks run on over New Year, through week 53", () => {
+    check(
+      `2026-12-21  60
+       2027-01-04  63`,
+      `2026-W52 60 tested
+       2026-W53 - below
+       2027-W01 63 tested`,
+    );
+  });
+
+  test("an attempt without a metronome is practice and no figure", () => {
+    check("2026-03-02  -", "2026-W10 - below");
+  });
+
+  test("nothing gives nothing", () => expect(weeksOf([])).toEqual([]));
+});
+
+describe("tested, or worked below best", () => {
+  test("nine tenths of the best of the weeks before is a test, less is not", () => {
+    check(
+      `2026-03-02  100
+       2026-03-09  90
+       2026-03-16  89`,
+      `2026-W10 100 tested
+       2026-W11 90 tested
+       2026-W12 89 below`,
+    );
+  });
+
+  test("a slow week is a test when a tempo at or above its best failed", () => {
+    check(
+      `2026-03-02  100
+       2026-03-09  60 60x
+       2026-03-16  60 72x
+       2026-03-23  60 58x`,
+      `2026-W10 100 tested
+       2026-W11 60 tested
+       2026-W12 60 tested
+       2026-W13 60 below`,
+    );
+  });
+
+  test("eight weeks are looked back on, not nine", () => {
+    check(
+      `2026-03-02  100
+       2026-04-27  60
+       2026-05-04  50`,
+      `2026-W10 100 tested
+       2026-W11 - below
+       2026-W12 - below
+       2026-W13 - below
+       2026-W14 - below
+       2026-W15 - below
+       2026-W16 - below
+       2026-W17 - below
+       2026-W18 60 below
+       2026-W19 50 below`,
+    );
+    const afterNine = weeksOf(practised("2026-03-02  100\n2026-05-04  60"));
+    expect(afterNine.at(-1)).toMatchObject({ week: "2026-W19", bestClean: 60, tested: true });
+  });
+
+  test("a week that only failed has no figure to test, and is no best for those after it", () => {
+    check(
+      `2026-03-02  72x
+       2026-03-09  60`,
+      `2026-W10 - below
+       2026-W11 60 tested`,
+    );
+  });
+});
+
+describe("attempts and minutes", () => {
+  const monday = parseIsoDate("2026-03-02")!;
+
+  test("are summed over the week", () => {
+    const records = [attempt({ count: 5, minutes: 10 }), attempt({ day: monday + 6, minutes: 2.5 })];
+    expect(weeksOf(records)).toEqual([
+      { week: "2026-W10", bestClean: 120, tested: true, attempts: 6, minutes: 12.5, about: false },
+    ]);
+  });
+
+  test("shares of a whole add up to the whole", () => {
+    const records = [0, 1, 2].map((order) => attempt({ order, minutes: 20 / 3, about: true }));
+    expect(weeksOf(records)[0]).toMatchObject({ minutes: 20, about: true });
+  });
+});
+
+test("since a day shows its whole week and those after; what went before still judges", () => {
+  const records = practised(
+    `2026-03-02  100
+     2026-03-09  60
+     2026-03-11  58
+     2026-03-16  95`,
+  );
+  const since = weeksOf(records, parseIsoDate("2026-03-11")!);
+  expect(since).toEqual(weeksOf(records).slice(1));
+  expect(since[0]).toMatchObject({ week: "2026-W11", bestClean: 60, tested: false });
+  expect(weeksOf(records, parseIsoDate("2026-04-01")!)).toEqual([]);
+  expect(weeksOf(practised("2026-03-02 60\n2026-03-23 66"), parseIsoDate("2026-03-09")!).map((w) => w.week)).toEqual([
+    "2026-W13",
+  ]);
+});
+
+describe("what must always hold", () => {
+  const record = fc
+    .record({
+      day: fc.integer({ min: 20_500, max: 20_700 }),
+      order: fc.nat(5),
+      rate: fc.option(fc.integer({ min: 40, max: 240 })),
+      reached: fc.boolean(),
+      count: fc.integer({ min: 0, max: 5 }),
+      minutes: fc.integer({ min: 0, max: 60 }).map((sixths) => sixths / 6),
+    })
+    .map(attempt);
+  const records = fc.array(record, { minLength: 1, maxLength: 40 });
+  const bestOf = (some: readonly AttemptRecord[]) =>
+    some.reduce<number | null>(
+      (best, { rate, reached }) => (reached && rate !== null && rate > (best ?? 0) ? rate : best),
+      null,
+    );
+
+  test("each week is what its own attempts say, recomputed one by one", () => {
+    fc.assert(
+      fc.property(records, (all) => {
+        const weeks = weeksOf(all);
+        const days = all.map(({ day }) => day);
+        const firstMonday = Math.min(...days) - ((Math.min(...days) + 3) % 7);
+        weeks.forEach((week, i) => {
+          const monday = firstMonday + 7 * i;
+          const within = (from: number, to: number) => all.filter(({ day }) => day >= from && day < to);
+          const own = within(monday, monday + 7);
+          const best = bestOf(own);
+          const before = bestOf(within(monday - 56, monday));
+          const failedThere = own.some(
+            ({ rate, reached }) => !reached && rate !== null && best !== null && rate >= best,
+          );
+          expect(week.week).toBe(weekLabel(monday));
+          expect(week.bestClean).toBe(best);
+          expect(week.attempts).toBe(own.reduce((sum, { count }) => sum + count, 0));
+          expect(week.minutes).toBeCloseTo(
+            own.reduce((sum, { minutes }) => sum + minutes, 0),
+            5,
+          );
+          expect(week.tested).toBe(best !== null && (failedThere || before === null || best / before >= 0.9));
+        });
+        expect(weeks.at(-1)!.week).toBe(weekLabel(Math.max(...days)));
+      }),
+      { seed: 10, numRuns: 500 },
+    );
+  });
+
+  test("the order of the attempts does not matter", () => {
+    fc.assert(
+      fc.property(
+        records.chain((all) => fc.tuple(fc.constant(all), fc.shuffledSubarray(all, { minLength: all.length }))),
+        ([all, shuffled]) => {
+          expect(weeksOf(shuffled)).toEqual(weeksOf(all));
+        },
+      ),
+      { seed: 11, numRuns: 300 },
+    );
+  });
+});

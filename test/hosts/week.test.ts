@@ -1,0 +1,86 @@
+import type { Locator, Page } from "playwright-core";
+import { expect } from "vitest";
+import { describeWorkbench } from "./workbench.ts";
+
+/** The week that the sample opens with; its two wrong notes are told to the reader in its first line. */
+describeWorkbench("the sample's week", { open: "week.practice" }, (inWindow) => {
+  // F# major has E#, not F: the Circle of Fifths' six sharps are F# C# G# D# A# E# (common practice, no source).
+  inWindow("underlines a note with the wrong letter and mends it by keyboard", async ({ page, editor, goToEndOf }) => {
+    const misspelt = editor.locator(".squiggly-warning");
+    await misspelt.first().waitFor();
+    expect(await misspelt.count()).toBe(1);
+    await goToEndOf("F# major:");
+    await moveLeft(page, "F F#");
+    await takeQuickFix(page, "E#");
+    await editor.locator(".view-line", { hasText: "F# G# A# B C# D# E# F#" }).waitFor();
+    await misspelt.first().waitFor({ state: "detached" });
+  });
+
+  // G harmonic minor has its seventh raised, F# (common practice, no source).
+  inWindow("underlines a wrong pitch and mends it by keyboard", async ({ page, editor, goToEndOf }) => {
+    const wrong = editor.locator(".squiggly-error");
+    await wrong.first().waitFor();
+    expect(await wrong.count()).toBe(1);
+    await goToEndOf("G harmonic minor:");
+    await moveLeft(page, "F G");
+    await takeQuickFix(page, "F#");
+    await editor.locator(".view-line", { hasText: "G A Bb C D Eb F# G" }).waitFor();
+    await wrong.first().waitFor({ state: "detached" });
+  });
+
+  inWindow("completes a key and a pattern", async ({ page, editor, goToEndOf }) => {
+    await editor.locator(".squiggly-error").first().waitFor();
+    await goToEndOf("F# major:");
+    await page.keyboard.press("Enter");
+    await page.keyboard.type("Eb maj");
+    await takeSuggestion(page, "Eb major");
+    await page.keyboard.type(", thi");
+    await takeSuggestion(page, "thirds");
+    await editor.locator(".view-line", { hasText: "Eb major, thirds" }).waitFor();
+  });
+
+  inWindow(
+    "shows the weeks of an exercise on hover, and the same figures in the preview",
+    async ({ page, editor, showPreview }) => {
+      await editor.locator(".squiggly-error").first().waitFor();
+      await editor
+        .locator(".view-line", { hasText: "D melodic minor, thirds" })
+        .first()
+        .getByText("thirds")
+        .first()
+        .hover();
+      const hover = page.locator(".monaco-hover:visible", { has: page.locator("table") }).first();
+      await hover.waitFor();
+      const told = await rowsOf(hover);
+      await page.keyboard.press("Escape");
+      const preview = await showPreview();
+      const section = preview.locator("section", { has: preview.getByRole("heading", { name: /melodic.*thirds/ }) });
+      expect(await rowsOf(section)).toEqual(told);
+      expect(told.length).toBeGreaterThanOrEqual(6);
+    },
+  );
+});
+
+/** Moves the cursor back over these characters. */
+async function moveLeft(page: Page, over: string): Promise<void> {
+  for (let count = 0; count < over.length; count += 1) await page.keyboard.press("ArrowLeft");
+}
+
+/** Opens the menu of fixes at the cursor and takes the one that offers these words. */
+async function takeQuickFix(page: Page, words: string): Promise<void> {
+  await page.keyboard.press("Control+.");
+  await page.locator(".action-widget .monaco-list-row.action.focused", { hasText: words }).waitFor();
+  await page.keyboard.press("Enter");
+}
+
+/** Takes the suggestion with this label, which must be the first one. */
+async function takeSuggestion(page: Page, label: string): Promise<void> {
+  await page.locator(".suggest-widget.visible .monaco-list-row.focused", { hasText: label }).waitFor();
+  await page.keyboard.press("Enter");
+}
+
+/** The cells of a table's body. */
+async function rowsOf(table: Locator): Promise<string[][]> {
+  const rows = await table.locator("tbody tr").all();
+  return Promise.all(rows.map((row) => row.locator("th, td").allTextContents()));
+}

@@ -1,0 +1,119 @@
+import { join, resolve } from "node:path";
+import { type Browser, chromium, type FrameLocator, type Locator, type Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
+import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { serveWorkbench, type WorkbenchOptions, type WorkbenchServer } from "../../client/workbench/serve.mjs";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+/** Where a picture of every window that failed a test is left. */
+const PICTURES = join(ROOT, "out/hosts");
+/** The preview sits two frames deep; `ready` and `active-frame` say that its content has been swapped in. */
+const PREVIEW = 'iframe.webview.ready[src*="extensionId=daystave-dev.daystave"]';
+/** Milliseconds. */
+const START_LIMIT = 30_000;
+
+/** One window of a real editor, with a journal open. */
+export interface Window {
+  readonly page: Page;
+  /** The first text editor. */
+  readonly editor: Locator;
+  /** The editor's number, from 1, of the first visible line that holds these words. */
+  lineOf(words: string): Promise<number>;
+  /** Puts the cursor at the end of the first visible line that holds these words. */
+  goToEndOf(words: string): Promise<void>;
+  runCommand(title: string): Promise<void>;
+  showPreview(): Promise<FrameLocator>;
+  preview(): FrameLocator;
+}
+
+/** Tests in windows of one browser workbench. Each gets a window of its own, which must ask no foreign host and throw nothing. */
+export function describeWorkbench(
+  name: string,
+  options: WorkbenchOptions,
+  tests: (inWindow: (name: string, body: (window: Window) => Promise<void>) => void) => void,
+): void {
+  const executablePath = findChromium();
+  if (!executablePath && process.env.CI) throw new Error("The tests in real editors need a Chromium.");
+  describe.skipIf(!executablePath)(name, () => {
+    let browser: Browser;
+    let server: WorkbenchServer;
+    beforeAll(async () => {
+      server = await serveWorkbench({ port: 0, ...options });
+      const storage = options.webview === "subdomain" ? ["--disable-features=None"] : []; // or it may use no service worker
+      browser = await chromium.launch({ executablePath, args: [...launchArguments, ...storage] });
+    });
+    afterAll(async () => {
+      await browser?.close();
+      await server?.close();
+    });
+    tests((title, body) => test(title, (context) => runInWindow(browser, server.url, context, body)));
+  });
+}
+
+async function runInWindow(
+  browser: Browser,
+  url: string,
+  { task }: TestContext,
+  body: (window: Window) => Promise<void>,
+): Promise<void> {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, serviceWorkers: "allow" });
+  const foreign: string[] = [];
+  const thrown: string[] = [];
+  page.on("request", (request) => {
+    if (isForeign(request.url(), new URL(url))) foreign.push(request.url());
+  });
+  page.on("pageerror", (error) => thrown.push(error.message));
+  try {
+    await page.goto(url);
+    const editor = page.locator(".editor-instance .monaco-editor").first();
+    await editor.locator(".view-line").first().waitFor({ timeout: START_LIMIT });
+    await body(windowOf(page, editor));
+    expect(foreign).toEqual([]);
+    expect(thrown).toEqual([]);
+  } catch (failure) {
+    await page.screenshot({ path: join(PICTURES, `${task.name.replaceAll(/\W+/g, "-")}.png`) });
+    throw failure;
+  } finally {
+    await page.close();
+  }
+}
+
+/** Webview resources carry a made-up host that the window's own service worker answers; `data:` and `blob:` stay in the page. */
+function isForeign(address: string, own: URL): boolean {
+  const { protocol, host } = new URL(address);
+  if (protocol === "data:" || protocol === "blob:") return false;
+  return host !== own.host && !host.endsWith(`.${own.host}`) && !host.endsWith(".vscode-resource.vscode-cdn.net");
+}
+
+function windowOf(page: Page, editor: Locator): Window {
+  const preview = () => page.frameLocator(PREVIEW).frameLocator("#active-frame");
+  async function runCommand(title: string): Promise<void> {
+    await page.keyboard.press("F1");
+    await page.locator(".quick-input-box input").fill(`>${title}`);
+    await page.locator(".quick-input-list .monaco-list-row", { hasText: title }).first().click();
+  }
+  async function lineOf(words: string): Promise<number> {
+    const { y } = (await editor.locator(".view-line", { hasText: words }).first().boundingBox())!;
+    for (const number of await editor.locator(".line-numbers").all()) {
+      if (Math.abs((await number.boundingBox())!.y - y) < 2) return Number(await number.textContent());
+    }
+    throw new Error(`No visible line holds "${words}".`);
+  }
+  return {
+    page,
+    editor,
+    preview,
+    runCommand,
+    lineOf,
+    async goToEndOf(words) {
+      await editor.locator(".view-line", { hasText: words }).first().click();
+      await page.getByRole("button", { name: `Ln ${await lineOf(words)}, Col` }).waitFor();
+      await page.keyboard.press("End");
+    },
+    async showPreview() {
+      await runCommand("Daystave: Show Preview");
+      await preview().getByRole("heading", { level: 1 }).waitFor();
+      return preview();
+    },
+  };
+}

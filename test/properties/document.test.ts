@@ -1,0 +1,67 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { TextDocument } from "vscode-languageserver-textdocument";
+import { isDayLine } from "../../server/syntax/day-line.ts";
+import { applyChanges, createDocument, lineAt, type TextChange, textOf } from "../../server/syntax/document.ts";
+
+// The oracle: `TextDocument` of vscode-languageserver-textdocument, the document store of the protocol's own library.
+
+const text = fc
+  .array(fc.constantFrom("2026-03-02 Mon", "02.03.2026", "2026-03-02", "D minor", "-- x", "\n", "\r\n", "\r", "𝄪", "é", "", " ", "2026", "-", "\uFEFF"), { maxLength: 30 })
+  .map((parts) => parts.join(""));
+const position = fc.record({ line: fc.integer({ min: -1, max: 14 }), character: fc.integer({ min: -1, max: 20 }) });
+const change: fc.Arbitrary<TextChange> = fc.oneof(
+  { weight: 9, arbitrary: fc.record({ range: fc.record({ start: position, end: position }), text }) },
+  { weight: 1, arbitrary: fc.record({ text }) },
+);
+
+const opened = (content: string) => TextDocument.create("file:///x", "practice-journal", 0, content);
+
+test("printing a document is its text, byte for byte", () => {
+  fc.assert(
+    fc.property(text, (content) => {
+      expect(textOf(createDocument(content))).toBe(content);
+    }),
+    { seed: 1, numRuns: 2000 },
+  );
+});
+
+test("after any series of edits the text and its lines are those of the library's TextDocument", () => {
+  fc.assert(
+    fc.property(text, fc.array(change, { maxLength: 8 }), (content, changes) => {
+      let ours = createDocument(content);
+      let library = opened(content);
+      for (const each of changes) {
+        ours = applyChanges(ours, [each]);
+        // Opened anew for each edit: the library's line table goes wrong after an edit that begins below the last line.
+        library = opened(TextDocument.update(library, [each as never], library.version + 1).getText());
+        expect(textOf(ours)).toBe(library.getText());
+        expect(ours.lineCount).toBe(library.lineCount);
+      }
+      for (let line = 0; line < library.lineCount; line++) {
+        const whole = library.getText({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } });
+        expect(lineAt(ours, line)).toBe(whole.replace(/[\r\n]+$/, ""));
+      }
+    }),
+    { seed: 2, numRuns: 3000 },
+  );
+});
+
+test("after any series of edits the blocks are those of a document built afresh", () => {
+  fc.assert(
+    fc.property(text, fc.array(change, { maxLength: 8 }), (content, changes) => {
+      const edited = applyChanges(createDocument(content), changes);
+      expect(edited).toEqual(createDocument(textOf(edited)));
+      for (const block of edited.blocks.slice(1)) expect(isDayLine(block.lines[0]!)).toBe(true);
+    }),
+    { seed: 3, numRuns: 3000 },
+  );
+});
+
+test("an edit within one day leaves every other block the same object", () => {
+  const days = ["player Noor", "", "2026-03-02", "  D minor", "2026-03-03", "  G major", "2026-03-04", "  A minor"];
+  const before = createDocument(days.join("\n"));
+  const at = { line: 5, character: 3 };
+  const after = applyChanges(before, [{ range: { start: at, end: at }, text: "x\ny" }]);
+  expect(after.blocks.map((block, i) => block === before.blocks[i])).toEqual([true, true, false, true]);
+});

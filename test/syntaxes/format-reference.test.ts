@@ -1,0 +1,89 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+
+const ROOT = join(import.meta.dirname, "../..");
+const REFERENCE = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");
+const ERRORS = join(ROOT, "samples/errors");
+
+interface Section {
+  readonly code: string;
+  readonly severity: string;
+  readonly example: string;
+  readonly text: string;
+}
+
+/** The sections under "Diagnostics": one for each code. */
+function sections(): Section[] {
+  const [, diagnostics] = REFERENCE.split("\n## Diagnostics\n");
+  return diagnostics!
+    .split("\n### ")
+    .slice(1)
+    .map((text) => ({
+      text,
+      code: /^`([a-z-]+)`\n/.exec(text)![1]!,
+      severity: /\n(Error|Warning|Information)\.\n/.exec(text)![1]!,
+      example: /\n```practice(?: later)?\n([\s\S]*?\n)```\n/.exec(text)![1]!,
+    }));
+}
+
+/** The sample of a code, without its first line, which is a remark on the sample itself. */
+function sample(code: string): { remark: string; journal: string } {
+  const text = readFileSync(join(ERRORS, code, "example.practice"), "utf8");
+  const end = text.indexOf("\n");
+  return { remark: text.slice(0, end), journal: text.slice(end + 1) };
+}
+
+/** Anchors as code hosts make them from headings: lower case, hyphens for spaces, a number from the second one on. */
+function anchors(): Set<string> {
+  const seen = new Map<string, number>();
+  const prose = REFERENCE.replace(/```[\s\S]*?```/g, "");
+  return new Set(
+    [...prose.matchAll(/^#+ (.*)$/gm)].map(([, heading]) => {
+      const anchor = heading!
+        .toLowerCase()
+        .replace(/[^\w\s-]/g, "")
+        .replace(/ /g, "-");
+      const before = seen.get(anchor) ?? 0;
+      seen.set(anchor, before + 1);
+      return before ? `${anchor}-${before}` : anchor;
+    }),
+  );
+}
+
+test("every code has one section and one sample", () => {
+  const codes = sections().map(({ code }) => code);
+  expect(new Set(codes).size).toBe(codes.length);
+  expect([...codes].sort()).toEqual(readdirSync(ERRORS).sort());
+});
+
+describe.each(sections())("$code", ({ code, severity, example, text }) => {
+  test("has the same journal in the reference and in the sample", () => {
+    expect(sample(code).journal).toBe(example);
+  });
+
+  test("says that the sample is invented, and what it raises", () => {
+    expect(sample(code).remark).toMatch(
+      new RegExp(`^-- Invented\\. Raises .*${severity.toLowerCase()} ${code}( on 2026-06-01)?\\.$`),
+    );
+  });
+
+  test("says why, and what mends it", () => {
+    expect(text).toMatch(/\n\*\*Why\.\*\* \S/);
+    expect(text).toMatch(/\n\*\*What mends it\.\*\* \S/);
+  });
+});
+
+test("every link within the page leads somewhere", () => {
+  const known = anchors();
+  const links = [...REFERENCE.matchAll(/\]\(#([^)]*)\)/g)].map((match) => match[1]!);
+  expect(links.length).toBeGreaterThan(50);
+  expect(links.filter((link) => !known.has(link))).toEqual([]);
+});
+
+test("every boxed example is marked as a journal", () => {
+  const fences = [...REFERENCE.matchAll(/^```(.*)$/gm)].map((match) => match[1]!);
+  const openings = fences.filter((_, index) => index % 2 === 0);
+  expect(openings.filter((info) => info !== "practice" && info !== "practice later")).toEqual([]);
+  expect(fences.filter((_, index) => index % 2 === 1).join("")).toBe("");
+});
