@@ -48,8 +48,11 @@ export class PreviewPanel {
   /** The server says that a journal's figures may have changed. */
   async changed({ journal, version }: ChangedParams): Promise<void> {
     const shown = this.#shown;
-    if (shown && (shown.journal !== journal || shown.version === version)) return;
-    await this.#refresh({ uri: this.#document.toString(), version: shown?.version });
+    const same = shown?.journal === journal;
+    if (same && shown.version === version) return;
+    // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
+    if (!same && shown && shown.rows.length > 0) return;
+    await this.#refresh({ uri: this.#document.toString(), version: same ? shown.version : undefined });
   }
 
   dispose(): void {

@@ -1,8 +1,22 @@
-import type { Document } from "../syntax/document.ts";
-import type { DayNumber } from "./model.ts";
+import type { Block, Document } from "../syntax/document.ts";
+import { isDayLine } from "../syntax/day-line.ts";
+import type { PartMemo } from "../syntax/parts.ts";
+import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
+import { type Conventions, conventionsOf } from "./conventions.ts";
+import type { Declared } from "./declaration.ts";
+import { type DeclaredName, declaredNamesIn, gathered } from "./declared-names.ts";
+import { languagePhrases } from "./language.ts";
+import type { BlockModel } from "./model.ts";
+import { readBlock } from "./read-block.ts";
 
-/** All files of one journal as they stand now. Immutable: an edit makes another. */
+/** The name of the file that marks the top of a journal. */
+export const MARKER = "journal.practice";
+
+/** All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked. */
 export class Journal {
+  private settled: { readonly vocabulary: Vocabulary; readonly declared: readonly Declared[] } | undefined;
+  private readonly conventionsByFile = new Map<string, Conventions>();
+
   constructor(
     /** The folder's address, or the file's own for a file that stands alone. */
     readonly root: string,
@@ -17,11 +31,123 @@ export class Journal {
     else files.delete(uri);
     return new Journal(this.root, files, this.memo);
   }
+
+  /** The words known in this journal. The same object while no declared name changes. */
+  get vocabulary(): Vocabulary {
+    return this.settle().vocabulary;
+  }
+
+  /** What the declarations settle for one file. The same object while no declaration changes its meaning. */
+  conventions(uri: string): Conventions {
+    const known = this.conventionsByFile.get(uri);
+    if (known) return known;
+    const conventions = this.memo.conventions(uri, [...this.settle().declared, ...this.ownNoteValue(uri)]);
+    this.conventionsByFile.set(uri, conventions);
+    return conventions;
+  }
+
+  /** A block as read with this journal's names. */
+  model(block: Block): BlockModel {
+    return this.memo.model(block, this.vocabulary);
+  }
+
+  /** The addresses of the files, the marker first, then by name: the order in which declarations count. */
+  get addresses(): readonly string[] {
+    const isMarker = (uri: string): boolean => uri.endsWith(`/${MARKER}`);
+    return [...this.files.keys()].sort((a, b) => Number(isMarker(b)) - Number(isMarker(a)) || (a < b ? -1 : 1));
+  }
+
+  private settle(): { readonly vocabulary: Vocabulary; readonly declared: readonly Declared[] } {
+    if (this.settled) return this.settled;
+    const blocks = this.declaringBlocks();
+    const vocabulary = this.memo.vocabulary(blocks.flatMap((block) => this.memo.names(block)));
+    const declared = blocks.flatMap((block) => this.memo.declared(block, vocabulary));
+    this.settled = { vocabulary, declared };
+    return this.settled;
+  }
+
+  /** Every head, and the days in which something is declared by name. */
+  private declaringBlocks(): Block[] {
+    const found: Block[] = [];
+    for (const uri of this.addresses) {
+      for (const [i, block] of this.files.get(uri)!.blocks.entries()) {
+        if ((i === 0 && !isDayLine(block.lines[0]!)) || this.memo.names(block).length > 0) found.push(block);
+      }
+    }
+    return found;
+  }
+
+  /** `note value` holds from where it stands on: in the marker for all files, in another head for that file. */
+  private ownNoteValue(uri: string): readonly Declared[] {
+    const head = this.files.get(uri)?.blocks[0];
+    if (!head || isDayLine(head.lines[0]!)) return [];
+    return this.memo.declared(head, this.vocabulary).filter((each) => each.type === "note value");
+  }
 }
 
-/** What was found out about parts, lines and blocks, kept by their identity. Owned by whoever owns the journal. */
-export class Memo {}
+/**
+ * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and shared
+ * by its successive states: a block that no edit touched is not read again.
+ */
+export class Memo {
+  private readonly phrases = languagePhrases();
+  private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
+  private models = new WeakMap<Block, BlockModel>();
+  private parts: PartMemo = new Map();
+  private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
+  private readonly settledConventions = new Map<string, { readonly key: string; readonly conventions: Conventions }>();
+  private derived = new WeakMap<object, Map<string, unknown>>();
 
-export interface Today {
-  readonly today: DayNumber;
+  names(block: Block): readonly DeclaredName[] {
+    return remembered(this.blockNames, block, () => declaredNamesIn(block));
+  }
+
+  vocabulary(names: readonly DeclaredName[]): Vocabulary {
+    const key = JSON.stringify(names);
+    if (this.known?.key === key) return this.known.vocabulary;
+    const vocabulary = new Vocabulary(this.phrases, names.length ? gathered(names) : NO_NAMES);
+    this.known = { key, vocabulary };
+    this.models = new WeakMap();
+    this.parts = new Map();
+    this.derived = new WeakMap();
+    return vocabulary;
+  }
+
+  /** Only for the vocabulary given out last: an older state of the journal reads its blocks anew. */
+  model(block: Block, vocabulary: Vocabulary): BlockModel {
+    if (vocabulary !== this.known?.vocabulary) return readBlock(block, { vocabulary, memo: new Map() });
+    return remembered(this.models, block, () => readBlock(block, { vocabulary, memo: this.parts }));
+  }
+
+  declared(block: Block, vocabulary: Vocabulary): readonly Declared[] {
+    return this.model(block, vocabulary).declarations.flatMap(({ declaration }) => (declaration.declared ? [declaration.declared] : []));
+  }
+
+  conventions(uri: string, declared: readonly Declared[]): Conventions {
+    const key = JSON.stringify(declared);
+    const known = this.settledConventions.get(uri);
+    if (known?.key === key) return known.conventions;
+    const conventions = conventionsOf(declared);
+    this.settledConventions.set(uri, { key, conventions });
+    return conventions;
+  }
+
+  /** Something derived from an immutable object, under a name, for as long as the object and the vocabulary last. */
+  of<T>(object: object, name: string, make: () => T): T {
+    let named = this.derived.get(object);
+    if (!named) {
+      named = new Map();
+      this.derived.set(object, named);
+    }
+    if (!named.has(name)) named.set(name, make());
+    return named.get(name) as T;
+  }
+}
+
+function remembered<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  const value = make();
+  map.set(key, value);
+  return value;
 }

@@ -1,8 +1,12 @@
-import type { NoteName } from "../music/note.ts";
 import type { Direction, Reach } from "../music/reach.ts";
 import type { NoteValue } from "../music/value.ts";
 
+import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
+import type { SubjectMeaning } from "../syntax/meaning.ts";
+import type { Declaration } from "./declaration.ts";
+
 export type { Direction, NoteValue, Reach };
+export type Subject = SubjectMeaning;
 
 /** A stretch of one line of a block: the line within the block, and UTF-16 columns, the end excluded. */
 export interface Place {
@@ -13,45 +17,6 @@ export interface Place {
 
 /** Days since 1970-01-01 in the proleptic Gregorian calendar. A calendar day has no zone. */
 export type DayNumber = number;
-
-/** A scale. `kind` is the id of a kind in `music/kind.ts`, or the declared name in quotes' text with `declared`. */
-export interface ScaleSubject {
-  readonly type: "scale";
-  readonly tonic: NoteName;
-  /** Where the player named one: `chromatic from G4`. */
-  readonly octave?: number;
-  readonly kind: string;
-  readonly declared: boolean;
-}
-
-/** A chord or arpeggio. `chord` is the id of a chord in `music/chord.ts`. */
-export interface ChordSubject {
-  readonly type: "chord";
-  readonly root: NoteName;
-  readonly chord: string;
-  /** 0 is root position. */
-  readonly inversion: number;
-  /** Played in groups of three: `1 3 5, 3 5 8`. */
-  readonly broken: boolean;
-  /** `dominant seventh in D`: the major key whose signature the chord carries. */
-  readonly key?: NoteName;
-}
-
-export type Subject =
-  | ScaleSubject
-  | ChordSubject
-  /** The declared title where it is known, else what stands in the quotes. */
-  | { readonly type: "title"; readonly title: string; readonly declared: boolean }
-  | { readonly type: "chain"; readonly scales: readonly ScaleSubject[] }
-  | {
-      readonly type: "figure";
-      readonly figure: "notes" | "long tones" | "trill";
-      readonly notes: readonly (NoteName & { readonly octave?: number })[];
-      readonly scale?: ScaleSubject;
-    }
-  | { readonly type: "activity"; readonly name: string; readonly scale?: ScaleSubject }
-  /** `done "clap line 4"`: set work in free words. */
-  | { readonly type: "free"; readonly words: string };
 
 /** The ids of `music/pattern.ts`; a declared pattern carries its name and cell. */
 export type PatternRef =
@@ -105,9 +70,11 @@ export interface PiecePlace {
 export interface Entry {
   readonly type: "entry";
   readonly place: Place;
-  readonly subject: Subject;
-  readonly subjectPlace: Place;
+  /** Missing where the line names none that can stand. */
+  readonly subject?: Subject;
   readonly pattern?: PatternRef;
+  /** Of a chord: 0 or missing is root position. */
+  readonly inversion?: number;
   readonly where?: PiecePlace;
   readonly instrument?: string;
   readonly focus?: string;
@@ -115,8 +82,46 @@ export interface Entry {
   /** As stated on the line, in minutes. */
   readonly minutes?: number;
   readonly attempts: readonly Attempt[];
+  /** The index in `BlockModel.phases` of the stretch it stands in. */
+  readonly stretch: number;
+  readonly done: boolean;
   readonly remarks: readonly string[];
   /** Below `plan`, with neither an outcome nor `done`: counts for nothing. */
   readonly planned: boolean;
   readonly phase?: string;
+  /** The line as it was read, for what stands where. */
+  readonly source: EntryLine;
+}
+
+/** What a day line, or the beginning of a head, opens. */
+export interface DayFrame {
+  /** Missing where the date does not exist. */
+  readonly date?: DayNumber;
+  readonly line: LineOf<"day">;
+  readonly rest?: string;
+  readonly planned: boolean;
+}
+
+/** A stretch of a day under one phase line, or under none. */
+export interface PhaseFrame {
+  readonly phase?: string;
+  readonly line: number;
+  readonly minutes?: number;
+  readonly sitting: number;
+}
+
+export interface Sitting {
+  readonly line: number;
+  readonly minutes?: number;
+  readonly breaks: readonly number[];
+}
+
+/** One block, read in the light of the journal's declarations. Lines count from the block's first. */
+export interface BlockModel {
+  readonly lines: readonly Line[];
+  readonly day?: DayFrame;
+  readonly sittings: readonly Sitting[];
+  readonly phases: readonly PhaseFrame[];
+  readonly entries: readonly Entry[];
+  readonly declarations: readonly { readonly line: number; readonly declaration: Declaration }[];
 }

@@ -1,7 +1,6 @@
 import type { ChordKind } from "./chord.ts";
 import type { ScaleKind } from "./kind.ts";
 import { fifthsOf, modulo, type NoteName, nameAtFifths, printName } from "./note.ts";
-import { scaleNames } from "./scale.ts";
 
 export interface KeySignature {
   /** Sharps, or flats where negative, as in MIDI files (FF 59) and MusicXML. Beyond seven the key is theoretical. */
@@ -71,20 +70,13 @@ function nearestToNone(fifths: number): number {
   return sharps > 6 ? sharps - 12 : sharps;
 }
 
-function accidentalsIn(names: readonly NoteName[]): number {
-  return names.reduce((sum, { alter }) => sum + Math.abs(alter), 0);
-}
-
-/** The tonic that sounds the same and needs the fewest accidentals: A flat for G# major, C sharp for Db natural minor. */
+/**
+ * The tonic that sounds the same and needs the fewest accidentals: A flat for G# major, C sharp for Db natural minor.
+ * Scales of no key go by the place of the tonic itself.
+ */
 export function usualKey(tonic: NoteName, kind: ScaleKind): NoteName {
-  if (kind.signature) {
-    const { own } = kind.signature;
-    return nameAtFifths(nearestToNone(fifthsOf(tonic) + own) - own);
-  }
-  const near = nearestToNone(fifthsOf(tonic));
-  const weight = (fifths: number): number => accidentalsIn(scaleNames(nameAtFifths(fifths), kind, "up"));
-  const others = [near - 12, near + 12].filter((fifths) => isKeyTonic(fifths) && weight(fifths) < weight(near));
-  return nameAtFifths(others[0] ?? near);
+  const own = kind.signature?.own ?? 0;
+  return nameAtFifths(nearestToNone(fifthsOf(tonic) + own) - own);
 }
 
 /** The root that sounds the same and whose key needs the fewest accidentals. */

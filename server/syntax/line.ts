@@ -44,6 +44,14 @@ export interface DeclarationLine extends Base {
   readonly wordEnd: number;
 }
 
+/** A line that frames those below it. */
+interface FrameLine<T extends string> extends Base {
+  readonly type: T;
+  readonly start: number;
+  readonly end: number;
+  readonly items: readonly Item[];
+}
+
 /** The lines of a journal. Columns are UTF-16, from the beginning of the line. Every text is one of these. */
 export type Line =
   | ({ readonly type: "blank" } & Base)
@@ -56,12 +64,11 @@ export type Line =
       readonly dateEnd: number;
       readonly items: readonly Item[];
     } & Base)
-  | ({
-      readonly type: "session" | "phase" | "break" | "plan" | "rest";
-      readonly start: number;
-      readonly end: number;
-      readonly items: readonly Item[];
-    } & Base)
+  | FrameLine<"session">
+  | FrameLine<"phase">
+  | FrameLine<"break">
+  | FrameLine<"plan">
+  | FrameLine<"rest">
   | DeclarationLine
   | EntryLine
   | ({

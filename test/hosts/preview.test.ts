@@ -2,7 +2,7 @@ import axe from "axe-core";
 import { expect } from "vitest";
 import { describeWorkbench } from "./workbench.ts";
 
-const QUICKSTART = { sample: "/tmp/stub/quickstart", open: "week.practice" };
+const QUICKSTART = { open: "week.practice" };
 
 describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
   inWindow("shows a heading, a trend and a table for each exercise", async ({ showPreview }) => {

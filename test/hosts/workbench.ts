@@ -2,7 +2,8 @@ import { join, resolve } from "node:path";
 import { type Browser, chromium, type FrameLocator, type Locator, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
-import { serveWorkbench, type WorkbenchOptions, type WorkbenchServer } from "../../client/workbench/serve.mjs";
+import { serveWorkbench, type WorkbenchOptions } from "../../client/workbench/serve.mjs";
+import { allowDevelopmentPayload, nodeHostInstalled, startNodeHost } from "./node-host.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -26,27 +27,44 @@ export interface Window {
   preview(): FrameLocator;
 }
 
-/** Tests in windows of one browser workbench. Each gets a window of its own, which must ask no foreign host and throw nothing. */
-export function describeWorkbench(
-  name: string,
-  options: WorkbenchOptions,
-  tests: (inWindow: (name: string, body: (window: Window) => Promise<void>) => void) => void,
-): void {
+/** What serves the windows: a browser workbench or a Node host. */
+interface Host {
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+type Tests = (inWindow: (name: string, body: (window: Window) => Promise<void>) => void) => void;
+
+/** Tests in windows of a browser workbench: web client, server in a worker, files that live in memory. */
+export function describeWorkbench(name: string, options: WorkbenchOptions, tests: Tests): void {
+  // Playwright switches storage partitioning off, without which a webview of another origin may use no service worker.
+  const flags = options.webview === "subdomain" ? ["--disable-features=None"] : [];
+  describeHost(name, () => serveWorkbench({ port: 0, ...options }), flags, tests);
+}
+
+/** The same in the Node host, where it is installed: Node client, forked server, files on disk. */
+export function describeNodeHost(name: string, sample: string, open: string, tests: Tests): void {
+  describe.skipIf(!nodeHostInstalled())("in the Node host of install-node-host.sh", () => {
+    describeHost(name, () => startNodeHost(sample, open), [], tests);
+  });
+}
+
+/** Each test gets a window of its own, which must ask no foreign host and throw nothing. */
+function describeHost(name: string, start: () => Promise<Host>, flags: string[], tests: Tests): void {
   const executablePath = findChromium();
   if (!executablePath && process.env.CI) throw new Error("The tests in real editors need a Chromium.");
   describe.skipIf(!executablePath)(name, () => {
     let browser: Browser;
-    let server: WorkbenchServer;
+    let host: Host;
     beforeAll(async () => {
-      server = await serveWorkbench({ port: 0, ...options });
-      const storage = options.webview === "subdomain" ? ["--disable-features=None"] : []; // or it may use no service worker
-      browser = await chromium.launch({ executablePath, args: [...launchArguments, ...storage] });
+      host = await start();
+      browser = await chromium.launch({ executablePath, args: [...launchArguments, ...flags] });
     });
     afterAll(async () => {
       await browser?.close();
-      await server?.close();
+      await host?.close();
     });
-    tests((title, body) => test(title, (context) => runInWindow(browser, server.url, context, body)));
+    tests((title, body) => test(title, (context) => runInWindow(browser, host.url, context, body)));
   });
 }
 
@@ -63,6 +81,7 @@ async function runInWindow(
     if (isForeign(request.url(), new URL(url))) foreign.push(request.url());
   });
   page.on("pageerror", (error) => thrown.push(error.message));
+  await page.addInitScript(allowDevelopmentPayload);
   try {
     await page.goto(url);
     const editor = page.locator(".editor-instance .monaco-editor").first();
@@ -78,11 +97,11 @@ async function runInWindow(
   }
 }
 
-/** Webview resources carry a made-up host that the window's own service worker answers; `data:` and `blob:` stay in the page. */
+/** Webviews and their resources carry a made-up host that the window's own service worker answers; `data:` and `blob:` stay in the page. */
 function isForeign(address: string, own: URL): boolean {
   const { protocol, host } = new URL(address);
   if (protocol === "data:" || protocol === "blob:") return false;
-  return host !== own.host && !host.endsWith(`.${own.host}`) && !host.endsWith(".vscode-resource.vscode-cdn.net");
+  return host !== own.host && !host.endsWith(`.${own.host}`) && !host.endsWith(".vscode-cdn.net");
 }
 
 function windowOf(page: Page, editor: Locator): Window {

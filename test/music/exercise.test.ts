@@ -54,6 +54,9 @@ describe("where a span lies", () => {
   test("between two notes, which need not be tonics or notes of the scale, in either order", () => {
     const between = (from: string, to: string): Reach => ({ type: "between", from: note(from), to: note(to) });
     check({ subject: scale("C", "major"), reach: between("D4", "G4") }, "D4 E4 F4 G4 F4 E4 D4");
+    expect(exercise({ subject: scale("C", "major"), reach: between("D4", "G4"), direction: "up" }).degrees).toEqual([
+      2, 3, 4, 5,
+    ]);
     check({ subject: scale("C", "major"), reach: between("G4", "C#4"), direction: "down" }, "G4 F4 E4 D4");
     check({ subject: scale("C", "major"), reach: between("C#4", "Db4") }, "");
     expect(
@@ -85,6 +88,21 @@ describe("scales that differ going down", () => {
     const { up, down } = exercise({ subject: scale("D", "melodic minor"), pattern: "thirds" });
     expect(print(up)).toBe("D4 E4 F4 G4 A4 B4 C#5 D5");
     expect(print(down)).toBe("D5 C5 Bb4 A4 G4 F4 E4 D4");
+  });
+  test("over the full range: falling notes on the way down, rising notes back to the tonic", () => {
+    check(
+      { subject: scale("D", "melodic minor"), instrument: alto, reach: fullRange },
+      "D5 E5 F5 G5 A5 B5 C#6 D6 E6 F6 G6 F6 E6 D6 C6 Bb5 A5 G5 F5 E5 D5 C5 Bb4 A4 G4 F4 G4 A4 B4 C#5 D5",
+    );
+  });
+  test("the full range ends where either form would leave the instrument: E#4 is there going up, E4 is not going down", () => {
+    const { range, outOfRange } = exercise({
+      subject: scale("F#", "melodic minor"),
+      instrument: alto,
+      reach: fullRange,
+    });
+    expect(range && [range.low, range.high].map(printNote)).toEqual(["F#4", "F#6"]);
+    expect(outOfRange).toEqual([]);
   });
   test("in thirds, top down: falling notes in the falling half, rising notes in the rising one", () => {
     check(

@@ -130,6 +130,7 @@ describe("sensible spellings (accept_rule of test/reference/scales-other-and-arp
     expect(verdict("whole-tone", "C", "C D E Gb Ab Bb")).toEqual(usual);
     expect(verdict("whole-tone", "C", "C D E F# Ab Bb")).toEqual(usual);
     expect(verdict("whole-tone", "C", "C D Fb Gb G# Bb")).toEqual(unusual);
+    expect(verdict("whole-tone", "C", "C Ebb D## F# G# A#")).toEqual(unusual);
     expect(verdict("whole-tone", "C", "C D E F G A")).toMatchObject({ ok: false, at: 3 });
   });
   test("octatonic: all seven letters, one of them twice", () => {

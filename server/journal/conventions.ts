@@ -1,0 +1,51 @@
+import type { Cell } from "../music/cell.ts";
+import { type Instrument, instrumentById } from "../music/instrument.ts";
+import { kindById, type ScaleKind } from "../music/kind.ts";
+import { nameKey } from "../syntax/fold.ts";
+import type { Declared } from "./declaration.ts";
+import type { NoteValue, Tonguing } from "./model.ts";
+
+export type DeclaredPiece = Extract<Declared, { readonly type: "piece" | "movement" }>;
+
+/** What a journal's declarations settle for its entries. The first instrument is the one meant where none is named. */
+export interface Conventions {
+  readonly instrument?: string;
+  readonly instruments: ReadonlyMap<string, Instrument>;
+  readonly noteValue?: NoteValue;
+  readonly usualTonguing: Tonguing;
+  readonly pitch: number;
+  readonly kinds: ReadonlyMap<string, ScaleKind>;
+  readonly cells: ReadonlyMap<string, Cell>;
+  readonly pieces: readonly DeclaredPiece[];
+  readonly focuses: readonly string[];
+  readonly player?: string;
+}
+
+const CONCERT_PITCH = 440;
+
+/** Settles declarations in the order they are given; of what may be said once, the first counts. */
+export function conventionsOf(declared: readonly Declared[]): Conventions {
+  const all = <T extends Declared["type"]>(type: T): Extract<Declared, { readonly type: T }>[] =>
+    declared.filter((each): each is Extract<Declared, { readonly type: T }> => each.type === type);
+  return {
+    instrument: all("instrument")[0]?.id,
+    instruments: new Map(all("instrument").flatMap(({ id, instrument }) => (instrument ? [[nameKey(id), instrument] as const] : []))),
+    noteValue: all("note value").at(-1)?.value,
+    usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
+    pitch: all("pitch")[0]?.a ?? CONCERT_PITCH,
+    kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
+    cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),
+    pieces: declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement"),
+    focuses: all("focus").map(({ name }) => name),
+    player: all("player")[0]?.words,
+  };
+}
+
+/** The instrument of a name: declared with its range, or one that needs no declaration. */
+export function instrumentOf(id: string | undefined, { instruments }: Conventions): Instrument | undefined {
+  return id === undefined ? undefined : (instruments.get(nameKey(id)) ?? instrumentById(id));
+}
+
+export function kindOf(id: string, declared: boolean, { kinds }: Conventions): ScaleKind | undefined {
+  return declared ? kinds.get(nameKey(id)) : kindById(id);
+}
