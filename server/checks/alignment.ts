@@ -39,7 +39,8 @@ const EXTRA = 1;
 const MISSING = 2;
 
 interface Table {
-  readonly cost: number;
+  /** The cost of all typed things against so many expected ones, by the slots of the last row. */
+  readonly last: Float64Array;
   /** The move that led to each cell within the band, row by row. */
   readonly moves: Uint8Array;
   readonly width: number;
@@ -72,7 +73,7 @@ function fill(typed: number, expected: number, likeness: (typed: number, expecte
     }
     above = row;
   }
-  return { cost: above[expected - typed + before]!, moves, width, before };
+  return { last: above, moves, width, before };
 }
 
 function walkBack(
@@ -108,12 +109,12 @@ export function align(
   mayLeaveOutLast: boolean,
   likeness: (typed: number, expected: number) => Likeness,
 ): Alignment {
-  const whole = fill(typed, expected, likeness);
-  const short = mayLeaveOutLast && expected > 1 ? fill(typed, expected - 1, likeness) : undefined;
-  const leavesOut = short !== undefined && short.cost + LEFT_OUT < whole.cost;
-  const [table, length] = leavesOut ? [short, expected - 1] : [whole, expected];
+  const table = fill(typed, expected, likeness);
+  const end = expected - typed + table.before;
+  const [whole, short] = [table.last[end]!, table.last[end - 1] ?? Number.POSITIVE_INFINITY];
+  const leavesOut = mayLeaveOutLast && expected > 1 && short + LEFT_OUT < whole;
   return {
-    differences: Math.floor(table.cost / DIFFERENCE),
-    steps: walkBack(table, typed, length, likeness),
+    differences: Math.floor((leavesOut ? short : whole) / DIFFERENCE),
+    steps: walkBack(table, typed, leavesOut ? expected - 1 : expected, likeness),
   };
 }

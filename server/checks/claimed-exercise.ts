@@ -184,28 +184,27 @@ function readingOf(claimed: ClaimedExercise, forms: readonly Form[], reach: Reac
   return { subject, notes, patterned: pattern !== undefined, closes, placed: isPlaced(subject, reach) };
 }
 
-function readingsOver(claimed: ClaimedExercise, reach: Reach, length: number): Reading[] {
+function readingsOver(claimed: ClaimedExercise, reach: Reach): Reading[] {
   const pattern = patternNamed(claimed);
   const straight = straightForms(claimed, reach).map((forms) => readingOf(claimed, forms, reach));
   if (pattern === undefined) return straight;
   const plain = patternForms(claimed, pattern, reach);
-  const withTurns = turnedPatternForms(claimed, pattern, reach).filter((forms) => forms.length > 0);
+  const withTurns = turnedPatternForms(claimed, pattern, reach);
   const played = [...plain, ...withTurns].map((forms) => readingOf(claimed, forms, reach, pattern));
-  // A list much longer than the scale is meant as the pattern: no need to look at both.
-  const longest = Math.max(...straight.map(({ notes }) => notes.length));
-  return length > 2 * longest ? played : [...straight, ...played];
+  return [...straight, ...played];
 }
 
 /** Of readings over one octave, two, and so on: those whose lengths are next to the list's, in each way of playing. */
 function readingsByLength(claimed: ClaimedExercise, length: number): Reading[] {
   const near = new Map<number, Reading[]>();
   for (let count = 1; count <= MOST_OCTAVES; count++) {
-    const readings = readingsOver(claimed, { type: "octaves", count }, Number.NaN);
-    for (const [way, reading] of readings.entries()) {
+    const over = readingsOver(claimed, { type: "octaves", count });
+    for (const [way, reading] of over.entries()) {
       const kept = near.get(way) ?? [];
       if (kept.length === 0 || kept.at(-1)!.notes.length <= length) near.set(way, [...kept, reading].slice(-2));
     }
-    if (readings.every(({ notes }) => notes.length > length)) break;
+    // Octaves and tenths have nothing over one octave, and turns nothing where one way is stated.
+    if (count > 1 && over.every(({ notes }) => notes.length === 0 || notes.length > length)) break;
   }
   return [...near.values()].flat();
 }
@@ -226,7 +225,7 @@ export function readings(claimed: ClaimedExercise, length: number): Reading[] {
   const { reach, instrument } = claimed;
   const known = reach?.type === "full range" && !instrument ? undefined : reach;
   const meant = kindsMeant(claimed);
-  const found = meant.flatMap((each) => (known ? readingsOver(each, known, length) : readingsByLength(each, length)));
+  const found = meant.flatMap((each) => (known ? readingsOver(each, known) : readingsByLength(each, length)));
   return found.filter(({ notes }) => notes.length > 0);
 }
 

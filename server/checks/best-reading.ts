@@ -1,0 +1,112 @@
+import type { ScaleKind } from "../music/kind.ts";
+import { midi, modulo, type NoteName, pitchClass, sameName } from "../music/note.ts";
+import { acceptsName } from "../music/scale.ts";
+import type { ClaimedNote } from "../syntax/line.ts";
+import { type Alignment, align, type Likeness } from "./alignment.ts";
+import { type ClaimedExercise, type ExpectedNote, type Reading, readings, rungsIn } from "./claimed-exercise.ts";
+
+/** The way in which a list fits best, and where it differs. */
+export interface BestReading {
+  readonly reading: Reading;
+  readonly alignment: Alignment;
+  /** What to add to the octave of an expected note to get the list's; 0 where the list has no octave numbers. */
+  readonly octaves: number;
+}
+
+/** A scale that is declared in cents is spelled by the nearest key; the other one beside it is as near as may be. */
+function acceptsBesideCents(kind: ScaleKind, tonic: NoteName, degree: number, name: NoteName): boolean {
+  const cents = kind.degrees[modulo(degree - 1, kind.degrees.length)]?.cents;
+  return cents !== undefined && Math.abs(modulo(100 * (pitchClass(name) - pitchClass(tonic)) - cents + 600, 1200) - 600) < 100;
+}
+
+function accepts(reading: Reading, { note, degree, falling }: ExpectedNote, name: NoteName): boolean {
+  if (sameName(note, name)) return true;
+  const { subject } = reading;
+  if (subject.type === "chord") return false;
+  const { kind, tonic } = subject;
+  return acceptsName(kind, tonic, degree, falling, name) || acceptsBesideCents(kind, tonic, degree, name);
+}
+
+/** How every note name that occurs compares with every degree that occurs: long lists ask for few of them often. */
+function nameLikeness(reading: Reading): (expected: ExpectedNote, name: NoteName) => Likeness {
+  const known = new Map<number, Likeness>();
+  const size = rungsIn(reading.subject, false).length;
+  return (expected, name) => {
+    const rung = modulo(expected.degree - 1, size) * 2 + (expected.falling ? 1 : 0);
+    const key = (rung * 8 + "CDEFGAB".indexOf(name.letter)) * 16 + name.alter + 8;
+    let likeness = known.get(key);
+    if (likeness === undefined) {
+      const same = accepts(reading, expected, name);
+      likeness = same ? "same" : pitchClass(expected.note) === pitchClass(name) ? "spelling" : "wrong";
+      known.set(key, likeness);
+    }
+    return likeness;
+  };
+}
+
+type Compare = (typed: number, expected: number) => Likeness;
+
+function compareNames(notes: readonly ClaimedNote[], reading: Reading): Compare {
+  const likeness = nameLikeness(reading);
+  return (typed, expected) => {
+    const { note } = notes[typed]!;
+    return note ? likeness(reading.notes[expected]!, note) : "wrong";
+  };
+}
+
+function compareWithOctaves(notes: readonly ClaimedNote[], reading: Reading, names: Compare, octaves: number): Compare {
+  return (typed, expected) => {
+    const likeness = names(typed, expected);
+    const octave = notes[typed]!.note?.octave;
+    if (likeness !== "same" || octave === undefined) return likeness;
+    const distance = midi({ ...notes[typed]!.note!, octave }) - midi(reading.notes[expected]!.note) - 12 * octaves;
+    // A note of a scale in cents may lie a key beside.
+    return Math.abs(distance) < 6 ? likeness : "octave";
+  };
+}
+
+/** By how many octaves most of the matching notes differ from the expected ones. */
+function usualOctaves(notes: readonly ClaimedNote[], reading: Reading, alignment: Alignment): number {
+  const counts = new Map<number, number>();
+  for (const { type, typed, expected } of alignment.steps) {
+    if (type === "missing" || type === "extra" || type === "wrong") continue;
+    const { note } = notes[typed]!;
+    if (note?.octave === undefined) continue;
+    const distance = midi({ ...note, octave: note.octave }) - midi(reading.notes[expected]!.note);
+    const octaves = Math.round(distance / 12);
+    counts.set(octaves, (counts.get(octaves) ?? 0) + 1);
+  }
+  const most = Math.max(0, ...counts.values());
+  return [...counts].find(([, count]) => count === most)?.[0] ?? 0;
+}
+
+function fit(notes: readonly ClaimedNote[], reading: Reading): BestReading {
+  const names = compareNames(notes, reading);
+  const alignment = align(notes.length, reading.notes.length, reading.closes, names);
+  if (notes.every(({ note }) => note?.octave === undefined)) return { reading, alignment, octaves: 0 };
+  const octaves = reading.placed ? 0 : usualOctaves(notes, reading, alignment);
+  const compare = compareWithOctaves(notes, reading, names, octaves);
+  return { reading, alignment: align(notes.length, reading.notes.length, reading.closes, compare), octaves };
+}
+
+/** A fit with no look at the notes, for a reading that is far too long or short: everything differs. */
+function misfit(length: number, reading: Reading): BestReading {
+  return { reading, alignment: { differences: Math.max(length, reading.notes.length), steps: [] }, octaves: 0 };
+}
+
+/** Over so many differences nobody asks which they are. */
+function isHopeless(length: number, { notes }: Reading): boolean {
+  return Math.abs(length - notes.length) > 200;
+}
+
+/** The reading with the fewest differences; of those with as many, the first. None where nothing can be expected. */
+export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExercise): BestReading | undefined {
+  let best: BestReading | undefined;
+  for (const reading of readings(claimed, notes.length)) {
+    const least = Math.abs(notes.length - reading.notes.length) - (reading.closes ? 1 : 0);
+    if (best && best.alignment.differences <= least) continue;
+    const found = isHopeless(notes.length, reading) ? misfit(notes.length, reading) : fit(notes, reading);
+    if (!best || found.alignment.differences < best.alignment.differences) best = found;
+  }
+  return best;
+}
