@@ -25,6 +25,7 @@ export default defineConfig({
           hookTimeout: 60_000,
           fileParallelism: false,
           maxWorkers: 1,
+          sequence: { groupOrder: 1 },
         },
       },
     ],

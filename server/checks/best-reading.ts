@@ -16,7 +16,10 @@ export interface BestReading {
 /** A scale that is declared in cents is spelled by the nearest key; the other one beside it is as near as may be. */
 function acceptsBesideCents(kind: ScaleKind, tonic: NoteName, degree: number, name: NoteName): boolean {
   const cents = kind.degrees[modulo(degree - 1, kind.degrees.length)]?.cents;
-  return cents !== undefined && Math.abs(modulo(100 * (pitchClass(name) - pitchClass(tonic)) - cents + 600, 1200) - 600) < 100;
+  return (
+    cents !== undefined &&
+    Math.abs(modulo(100 * (pitchClass(name) - pitchClass(tonic)) - cents + 600, 1200) - 600) < 100
+  );
 }
 
 function accepts(reading: Reading, { note, degree, falling }: ExpectedNote, name: NoteName): boolean {
@@ -80,7 +83,7 @@ function usualOctaves(notes: readonly ClaimedNote[], reading: Reading, alignment
   return [...counts].find(([, count]) => count === most)?.[0] ?? 0;
 }
 
-function fit(notes: readonly ClaimedNote[], reading: Reading): BestReading {
+function compared(notes: readonly ClaimedNote[], reading: Reading): BestReading {
   const names = compareNames(notes, reading);
   const alignment = align(notes.length, reading.notes.length, reading.closes, names);
   if (notes.every(({ note }) => note?.octave === undefined)) return { reading, alignment, octaves: 0 };
@@ -105,7 +108,7 @@ export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExerc
   for (const reading of readings(claimed, notes.length)) {
     const least = Math.abs(notes.length - reading.notes.length) - (reading.closes ? 1 : 0);
     if (best && best.alignment.differences <= least) continue;
-    const found = isHopeless(notes.length, reading) ? misfit(notes.length, reading) : fit(notes, reading);
+    const found = isHopeless(notes.length, reading) ? misfit(notes.length, reading) : compared(notes, reading);
     if (!best || found.alignment.differences < best.alignment.differences) best = found;
   }
   return best;

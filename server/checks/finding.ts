@@ -1,9 +1,9 @@
 import type { Code } from "./codes.ts";
 
-/** Replaces the columns from `start` to `end` of a line of the block by `text`; `line` defaults to the finding's own. */
+/** Replaces a stretch of the text. Lines count from the block's first; a finding's own line is meant where none is said. */
 export interface FindingEdit {
   readonly line?: number;
-  /** Where the text to replace ends on another line than it begins. */
+  /** Where the stretch ends on another line than it begins. */
   readonly endLine?: number;
   readonly start: number;
   readonly end: number;
@@ -15,6 +15,8 @@ export interface FindingFix {
   /** Cannot lose meaning, so that it may be applied unasked. */
   readonly safe: boolean;
   readonly edits: readonly FindingEdit[];
+  /** A declaration to be put in above the first day, on a line of its own. */
+  readonly head?: string;
 }
 
 /** What a check found on one line: UTF-16 columns, the end excluded. The line is added by whoever ran the check. */
@@ -24,6 +26,27 @@ export interface Finding {
   readonly end: number;
   readonly message: string;
   readonly fixes: readonly FindingFix[];
+}
+
+/** A stretch of a line. */
+export interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A finding on a stretch. */
+export function finding(
+  code: Code,
+  { start, end }: Stretch,
+  message: string,
+  fixes: readonly FindingFix[] = [],
+): Finding {
+  return { code, start, end, message, fixes };
+}
+
+/** A fix that puts another text in the place of a stretch. */
+export function replacement(title: string, { start, end }: Stretch, text: string, safe = false): FindingFix {
+  return { title, safe, edits: [{ start, end, text }] };
 }
 
 /** The most characters of a journal that a message quotes. */

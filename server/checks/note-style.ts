@@ -18,7 +18,13 @@ export function styleOf(notes: readonly ClaimedNote[], nameText?: (name: NoteNam
   const known = notes.filter(({ note }) => note);
   const most = (holds: (note: ClaimedNote) => boolean): boolean => 2 * known.filter(holds).length > known.length;
   const marked = known.find(({ text }) => /[#♯♭𝄪𝄫]|.b|sharp|flat/iu.test(text));
-  const signs = !marked ? "plain" : /[♯♭𝄪𝄫]/u.test(marked.text) ? "signs" : /sharp|flat/iu.test(marked.text) ? "words" : "plain";
+  const signs = !marked
+    ? "plain"
+    : /[♯♭𝄪𝄫]/u.test(marked.text)
+      ? "signs"
+      : /sharp|flat/iu.test(marked.text)
+        ? "words"
+        : "plain";
   return {
     signs,
     cross: known.some(({ text }) => /x|𝄪/u.test(text)),

@@ -1,17 +1,8 @@
-import { Journal } from "../journal/journal.ts";
+import { Journal, MARKER } from "../journal/journal.ts";
 import { createDocument, type Document, textOf } from "../syntax/document.ts";
-import {
-  canonicalFolder,
-  folderOf,
-  foldersAbove,
-  isBelow,
-  isMarker,
-  isWalked,
-  journalRoot,
-  MARKER,
-  workspaceFolderOf,
-} from "./address.ts";
 import type { FileReader } from "./file-reader.ts";
+import { foldersAbove, isMarker, isWalked, journalRoot, workspaceFolderOf } from "./journal-root.ts";
+import { canonicalFolder, folderOf, isBelow } from "./uri.ts";
 import { loadFolders } from "./walk.ts";
 
 /** A document that the editor holds open. Its text is the truth; the copy on disk is not looked at. */

@@ -20,16 +20,18 @@ interface Trial {
  * after a tempo holds from the next one on, or for the whole line where no tempo follows; an outcome belongs to the
  * tempo before it, or to the one right behind it in the same breath where that has none before (`clean at 60`).
  */
-export function attemptsOf(items: readonly Item[], line: number, whole: { readonly start: number; readonly end: number }): readonly Attempt[] {
+export function attemptsOf(
+  items: readonly Item[],
+  line: number,
+  whole: { readonly start: number; readonly end: number },
+): readonly Attempt[] {
   const before: Trial = { outcomes: [], after: [] };
   const trials: Trial[] = [before];
+  const swapped = swappedOutcomes(items);
   for (const [i, item] of items.entries()) {
-    const { meaning } = item;
-    const trial = trials.at(-1)!;
-    if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: takeSwapped(items, i, trial), after: [] });
-    else if (meaning.type === "outcome") trial.outcomes.push(meaning.id as Outcome);
-    else if (meaning.type === "tries") trial.tries = meaning.tries;
-    else if (isCondition(meaning)) trial.after.push(meaning);
+    if (swapped.some(({ from, to }) => i >= from && i < to)) continue;
+    const pair = swapped.find(({ tempo }) => tempo === i);
+    for (const each of pair ? [item, ...items.slice(pair.from, pair.to)] : [item]) take(trials, each);
   }
   const played = trials.length > 1 ? trials.filter((trial) => trial.tempo || trial.outcomes.length > 0) : trials;
   const last = trials.at(-1)!;
@@ -43,27 +45,45 @@ export function attemptsOf(items: readonly Item[], line: number, whole: { readon
   return attempts;
 }
 
-/** `clean at 60`: the outcome that stands right before a tempo, where no tempo stands before it. */
-export function isSwapped(items: readonly Item[], tempo: number): boolean {
-  const outcome = items[tempo - 1];
-  if (outcome?.meaning.type !== "outcome") return false;
-  let first = tempo - 1;
-  while (items[first - 1]?.meaning.type === "outcome" && sameBreath(items[first - 1]!, items[first]!)) first--;
-  const earlier = items[first - 1];
-  const answersAnEarlierTempo = earlier?.meaning.type === "tempo" || earlier?.meaning.type === "outcome";
-  return !answersAnEarlierTempo && sameBreath(outcome, items[tempo]!);
+function take(trials: Trial[], item: Item): void {
+  const { meaning } = item;
+  const trial = trials.at(-1)!;
+  if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: [], after: [] });
+  else if (meaning.type === "outcome") trial.outcomes.push(meaning.id as Outcome);
+  else if (meaning.type === "tries") trial.tries = meaning.tries;
+  else if (isCondition(meaning)) trial.after.push(meaning);
 }
 
-/** Whether nothing but a space stands between two items: no comma. */
-function sameBreath(a: Item, b: Item): boolean {
-  return b.start - a.end <= 1;
+/** Outcomes, by their indexes, that stand before the tempo they can only belong to. */
+export interface SwappedOutcomes {
+  readonly from: number;
+  readonly to: number;
+  readonly tempo: number;
 }
 
-function takeSwapped(items: readonly Item[], tempo: number, before: Trial): Outcome[] {
-  if (!isSwapped(items, tempo)) return [];
-  const taken: Outcome[] = [];
-  for (let i = tempo - 1; items[i]?.meaning.type === "outcome" && before.outcomes.length > 0; i--) taken.unshift(before.outcomes.pop()!);
-  return taken;
+/**
+ * `clean at 60`: outcomes right before a tempo that answer no tempo before them; and `clean, at 60` where the line's
+ * first tempo has no outcome of its own and nothing without a metronome stands before it.
+ */
+export function swappedOutcomes(items: readonly Item[]): readonly SwappedOutcomes[] {
+  const found: SwappedOutcomes[] = [];
+  for (const [tempo, item] of items.entries()) {
+    if (item.meaning.type !== "tempo") continue;
+    let from = tempo;
+    while (isOutcome(items[from - 1])) from--;
+    const close = items[tempo - 1] !== undefined && item.start - items[tempo - 1]!.end <= 1;
+    const lonely =
+      !isOutcome(items[tempo + 1]) && !items.slice(0, from).some(({ meaning }) => meaning.type === "without click");
+    const answers = items.slice(0, from).some(({ meaning }) => meaning.type === "tempo");
+    const afterTempo = items[from - 1]?.meaning.type === "tempo";
+    if (from < tempo && items[from]!.meaning.type === "outcome" && (close ? !afterTempo : !answers && lonely))
+      found.push({ from, to: tempo, tempo });
+  }
+  return found;
+}
+
+function isOutcome(item: Item | undefined): boolean {
+  return item?.meaning.type === "outcome" || item?.meaning.type === "tries";
 }
 
 const NOTHING: Conditions = { manner: [] };
@@ -73,7 +93,10 @@ function isCondition(meaning: Meaning): meaning is Condition {
 }
 
 function merged(conditions: Conditions, terms: readonly Condition[]): Conditions {
-  return terms.reduce(withTerm, { ...conditions, manner: terms.some((term) => term.type === "manner") ? [] : conditions.manner });
+  return terms.reduce(withTerm, {
+    ...conditions,
+    manner: terms.some((term) => term.type === "manner") ? [] : conditions.manner,
+  });
 }
 
 function withTerm(conditions: Conditions, term: Condition): Conditions {
@@ -96,19 +119,32 @@ function withTerm(conditions: Conditions, term: Condition): Conditions {
 }
 
 /** `slurred up, tongued down`: two halves make one articulation, mixed where they differ. */
-function articulationWith({ articulation }: Conditions, term: MeaningOf<"articulation">): NonNullable<Conditions["articulation"]> {
+function articulationWith(
+  { articulation }: Conditions,
+  term: MeaningOf<"articulation">,
+): NonNullable<Conditions["articulation"]> {
   const text = term.half ? `${term.id} ${term.half}` : term.id;
   const other = articulation?.half;
-  if (!term.half || !articulation || !other || other === term.half) return { text, tonguing: term.tonguing, ...(term.half ? { half: term.half } : {}) };
-  const tonguing = articulation.tonguing === term.tonguing && articulation.text.startsWith(`${term.id} `) ? term.tonguing : "mixed";
+  if (!term.half || !articulation || !other || other === term.half)
+    return { text, tonguing: term.tonguing, ...(term.half ? { half: term.half } : {}) };
+  const tonguing =
+    articulation.tonguing === term.tonguing && articulation.text.startsWith(`${term.id} `) ? term.tonguing : "mixed";
   return { text: `${articulation.text}, ${text}`, tonguing };
 }
 
 function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
   const tries = trial.tries ?? { got: 1, count: 1 };
-  const good = trial.outcomes.some((outcome) => outcome === "easy" || outcome === "clean") && !trial.outcomes.includes("tense");
+  const good =
+    trial.outcomes.some((outcome) => outcome === "easy" || outcome === "clean") && !trial.outcomes.includes("tense");
   const reached = good && tries.got * 2 >= tries.count;
-  return { ...(trial.tempo ? { tempo: trial.tempo } : {}), outcomes: trial.outcomes, tries, reached, conditions, place };
+  return {
+    ...(trial.tempo ? { tempo: trial.tempo } : {}),
+    outcomes: trial.outcomes,
+    tries,
+    reached,
+    conditions,
+    place,
+  };
 }
 
 function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {

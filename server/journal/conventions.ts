@@ -29,7 +29,9 @@ export function conventionsOf(declared: readonly Declared[]): Conventions {
     declared.filter((each): each is Extract<Declared, { readonly type: T }> => each.type === type);
   return {
     instrument: all("instrument")[0]?.id,
-    instruments: new Map(all("instrument").flatMap(({ id, instrument }) => (instrument ? [[nameKey(id), instrument] as const] : []))),
+    instruments: new Map(
+      all("instrument").flatMap(({ id, instrument }) => (instrument ? [[nameKey(id), instrument] as const] : [])),
+    ),
     noteValue: all("note value").at(-1)?.value,
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
     pitch: all("pitch")[0]?.a ?? CONCERT_PITCH,

@@ -1,5 +1,5 @@
-import type { Block, Document } from "../syntax/document.ts";
 import { isDayLine } from "../syntax/day-line.ts";
+import type { Block, Document } from "../syntax/document.ts";
 import type { PartMemo } from "../syntax/parts.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
@@ -120,7 +120,9 @@ export class Memo {
   }
 
   declared(block: Block, vocabulary: Vocabulary): readonly Declared[] {
-    return this.model(block, vocabulary).declarations.flatMap(({ declaration }) => (declaration.declared ? [declaration.declared] : []));
+    return this.model(block, vocabulary).declarations.flatMap(({ declaration }) =>
+      declaration.declared ? [declaration.declared] : [],
+    );
   }
 
   conventions(uri: string, declared: readonly Declared[]): Conventions {

@@ -1,5 +1,5 @@
-import type { Block } from "../syntax/document.ts";
 import { isDayLine } from "../syntax/day-line.ts";
+import type { Block } from "../syntax/document.ts";
 import type { Line, LineOf } from "../syntax/line.ts";
 import type { MeaningOf } from "../syntax/meaning.ts";
 import { parseLine } from "../syntax/parse-line.ts";
@@ -30,41 +30,36 @@ class BlockReader {
   constructor(private readonly context: DeclarationContext) {}
 
   take(line: Line, index: number, text: string): void {
-    switch (line.type) {
-      case "day":
-        return this.openDay(line, index);
-      case "session":
-        return this.openSitting(line, index);
-      case "phase":
-        return this.openPhase(line, index);
-      case "break":
-        this.sitting(index).breaks.push(index);
-        return;
-      case "plan":
-        this.planned = { ...this.planned, day: true };
-        return;
-      case "rest":
-        if (this.day) this.day = { ...this.day, rest: this.day.rest ?? "" };
-        return;
-      case "declaration":
-        this.declarations.push({ line: index, declaration: readDeclaration(text, line, this.context) });
-        return;
-      case "entry":
-        return this.takeEntry(line, index);
-      case "remark":
-        return this.takeRemark(line, index);
-      default:
-        return;
-    }
+    if (line.type === "day") this.openDay(line, index);
+    else if (line.type === "session") this.openSitting(line, index);
+    else if (line.type === "phase") this.openPhase(line, index);
+    else if (line.type === "entry") this.takeEntry(line, index);
+    else if (line.type === "remark") this.takeRemark(line, index);
+    else if (line.type === "break") this.sitting(index).breaks.push(index);
+    else if (line.type === "plan") this.planned = { ...this.planned, day: true };
+    else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest ?? "" };
+    else if (line.type === "declaration")
+      this.declarations.push({ line: index, declaration: readDeclaration(text, line, this.context) });
   }
 
   model(lines: readonly Line[]): BlockModel {
-    const entries = this.entries.map(({ entry, remarks }) => (remarks.length ? { ...entry, remarks: [...entry.remarks, ...remarks] } : entry));
-    return { lines, day: this.day, sittings: this.sittings, phases: this.phases, entries, declarations: this.declarations };
+    const entries = this.entries.map(({ entry, remarks }) =>
+      remarks.length ? { ...entry, remarks: [...entry.remarks, ...remarks] } : entry,
+    );
+    return {
+      lines,
+      day: this.day,
+      sittings: this.sittings,
+      phases: this.phases,
+      entries,
+      declarations: this.declarations,
+    };
   }
 
   private openDay(line: LineOf<"day">, index: number): void {
-    const words = line.items.filter((item) => item.meaning.type === "line word").map((item) => (item.meaning as MeaningOf<"line word">).id);
+    const words = line.items
+      .filter((item) => item.meaning.type === "line word")
+      .map((item) => (item.meaning as MeaningOf<"line word">).id);
     const planned = words.includes("plan");
     this.planned = { day: planned, phase: false };
     this.day = { date: parseIsoDate(line.date), line, planned, ...(words.includes("rest") ? { rest: "" } : {}) };
@@ -89,7 +84,12 @@ class BlockReader {
   private takeEntry(line: LineOf<"entry">, index: number): void {
     this.sitting(index);
     const stretch = this.phases.length - 1;
-    const frame = { line: index, stretch, phase: this.phases[stretch]?.phase, planned: this.planned.day || this.planned.phase };
+    const frame = {
+      line: index,
+      stretch,
+      phase: this.phases[stretch]?.phase,
+      planned: this.planned.day || this.planned.phase,
+    };
     this.entries.push({ entry: readEntry(line, frame, this.context.vocabulary), remarks: [] });
     this.lastEntryLine = index;
   }

@@ -1,7 +1,7 @@
 import { chordById } from "../music/chord.ts";
 import { printName } from "../music/note.ts";
-import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
 import { nameKey } from "../syntax/fold.ts";
+import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
 import type { Subject } from "./model.ts";
 
 /** A subject in the words that are shown: `D melodic minor`, `A dominant seventh`, a title without quotes. */

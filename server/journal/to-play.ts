@@ -7,7 +7,11 @@ import { type Conventions, instrumentOf, kindOf } from "./conventions.ts";
 import type { Conditions, Entry, PatternRef, Subject } from "./model.ts";
 
 /** What theory can say about an entry: the exercise to play, for scales and chords; undefined for anything else. */
-export function exerciseToPlay(entry: Pick<Entry, "subject" | "pattern" | "inversion" | "instrument">, conditions: Conditions | undefined, conventions: Conventions): ExerciseInput | undefined {
+export function exerciseToPlay(
+  entry: Pick<Entry, "subject" | "pattern" | "inversion" | "instrument">,
+  conditions: Conditions | undefined,
+  conventions: Conventions,
+): ExerciseInput | undefined {
   const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
   if (!subject) return undefined;
   const cell = entry.pattern && cellOf(entry.pattern, conventions);
@@ -23,15 +27,32 @@ export function exerciseToPlay(entry: Pick<Entry, "subject" | "pattern" | "inver
 }
 
 /** A scale or a chord as `music/exercise.ts` takes it. */
-export function subjectToPlay(subject: Subject, inversion: number, conventions: Conventions): ExerciseInput["subject"] | undefined {
+export function subjectToPlay(
+  subject: Subject,
+  inversion: number,
+  conventions: Conventions,
+): ExerciseInput["subject"] | undefined {
   if (subject.type === "scale") return scaleToPlay(subject, conventions);
   if (subject.type !== "chord") return undefined;
   const { root, chord, broken, key } = subject;
   const known = chordById(chord);
-  return known && { type: "chord", root, octave: root.octave, chord, inversion: Math.min(inversion, known.degrees.length - 1), broken, ...(key ? { key } : {}) };
+  return (
+    known && {
+      type: "chord",
+      root,
+      octave: root.octave,
+      chord,
+      inversion: Math.min(inversion, known.degrees.length - 1),
+      broken,
+      ...(key ? { key } : {}),
+    }
+  );
 }
 
-function scaleToPlay({ tonic, kind, declared, fromLowest }: ScaleMeaning, conventions: Conventions): ExerciseInput["subject"] | undefined {
+function scaleToPlay(
+  { tonic, kind, declared, fromLowest }: ScaleMeaning,
+  conventions: Conventions,
+): ExerciseInput["subject"] | undefined {
   const known = kindOf(kind, declared, conventions);
   if (!known) return undefined;
   const low = fromLowest ? instrumentOf(conventions.instrument, conventions)?.low : undefined;
@@ -41,7 +62,8 @@ function scaleToPlay({ tonic, kind, declared, fromLowest }: ScaleMeaning, conven
 
 /** `chromatic from G4 to G6` says its reach by itself. */
 function reachOf(subject: Subject): Conditions["reach"] {
-  if (subject.type !== "scale" || !subject.to || subject.tonic.octave === undefined || subject.to.octave === undefined) return undefined;
+  if (subject.type !== "scale" || !subject.to || subject.tonic.octave === undefined || subject.to.octave === undefined)
+    return undefined;
   return { type: "between", from: subject.tonic as Note, to: subject.to as Note };
 }
 

@@ -1,5 +1,5 @@
 import { type ServerCapabilities, TextDocumentSyncKind } from "vscode-languageserver";
-import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../features/semantic-tokens.ts";
+import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../features/token-legend.ts";
 import type { Client } from "./client.ts";
 
 /** After these an editor asks for completions unasked. A space is not among them: prose is full of spaces. */

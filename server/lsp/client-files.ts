@@ -1,7 +1,7 @@
 import type { Connection } from "vscode-languageserver";
 import type { FilesMethod, FilesParams } from "../../shared/protocol.ts";
-import { canonicalUri } from "../host/address.ts";
 import type { FileReader, FileText } from "../host/file-reader.ts";
+import { canonicalUri } from "../host/uri.ts";
 
 /** Files that only the client can reach, asked for by `daystave/files`. */
 export function clientReader(connection: Connection): FileReader {

@@ -1,11 +1,11 @@
 import { type Connection, TextDocuments } from "vscode-languageserver";
-import { canonicalUri } from "../host/address.ts";
+import { canonicalUri } from "../host/uri.ts";
 import type { OpenDocument } from "../host/workspace.ts";
 import { applyChanges, createDocument } from "../syntax/document.ts";
 import type { Session } from "./session.ts";
 
 /** The library's document store, over block documents: an edit copies no text. */
-export function listenToDocuments(connection: Connection, session: () => Session): void {
+export function listenToDocuments(connection: Connection, tell: (what: (session: Session) => void) => void): void {
   const documents = new TextDocuments<OpenDocument>({
     create: (uri, _language, version, text) => ({
       uri,
@@ -15,14 +15,16 @@ export function listenToDocuments(connection: Connection, session: () => Session
     }),
     update: (open, changes, version) => ({ ...open, version, document: applyChanges(open.document, changes) }),
   });
-  documents.onDidChangeContent(({ document }) => session().workspace.edited(document));
-  documents.onDidClose(({ document }) => {
-    session().told.delete(document.key);
-    session().workspace.closed(document.key);
-  });
-  documents.onDidOpen(() => lookAgain(session()));
-  documents.onDidSave(() => lookAgain(session()));
+  documents.onDidChangeContent(({ document }) => tell(({ workspace }) => workspace.edited(document)));
+  documents.onDidClose(({ document }) => tell((session) => closed(session, document.key)));
+  documents.onDidOpen(() => tell(lookAgain));
+  documents.onDidSave(() => tell(lookAgain));
   documents.listen(connection);
+}
+
+function closed({ told, workspace }: Session, key: string): void {
+  told.delete(key);
+  workspace.closed(key);
 }
 
 /** An editor that tells nothing of changes on disk: opening and saving are the moments to look. */

@@ -3,7 +3,7 @@ import {
   type DidChangeWatchedFilesParams,
   type WorkspaceFoldersChangeEvent,
 } from "vscode-languageserver";
-import { canonicalFolder, canonicalUri } from "../host/address.ts";
+import { canonicalFolder, canonicalUri } from "../host/uri.ts";
 import type { Session } from "./session.ts";
 
 /** Git and other programs write many files at once: they are looked at together, this many milliseconds after the last. */
@@ -18,15 +18,18 @@ export async function startWatching({ client, connection }: Session): Promise<vo
 }
 
 /** Gathers the files that changed; reads each once, however often it is named. */
-export function changedFiles(session: () => Session): (params: DidChangeWatchedFilesParams) => void {
+export function changedFiles(
+  tell: (what: (session: Session) => void) => void,
+): (params: DidChangeWatchedFilesParams) => void {
   const pending = new Set<string>();
   let timer: ReturnType<typeof setTimeout> | undefined;
   return ({ changes }) => {
     for (const { uri } of changes) pending.add(canonicalUri(uri));
     clearTimeout(timer);
     timer = setTimeout(() => {
-      session().workspace.filesChanged([...pending]);
+      const keys = [...pending];
       pending.clear();
+      tell(({ workspace }) => workspace.filesChanged(keys));
     }, QUIET);
   };
 }

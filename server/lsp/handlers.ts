@@ -10,4 +10,5 @@ export { announceChanges, emptyPreview, preview } from "./preview.ts";
 export { pushDiagnostics } from "./push-diagnostics.ts";
 export { refreshDiagnostics } from "./refresh.ts";
 export { tokens } from "./semantic-tokens.ts";
+export { openSession } from "./session.ts";
 export { workspaceDiagnostics } from "./workspace-diagnostics.ts";

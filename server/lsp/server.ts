@@ -12,12 +12,11 @@ import type { PreviewMethod, PreviewParams } from "../../shared/protocol.ts";
 import { readOptions } from "../host/settings.ts";
 import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
-import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { configurationChanged, startConfiguration } from "./configuration.ts";
 import { listenToDocuments } from "./documents.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
 import { Rim, stopIfCancelled } from "./rim.ts";
-import { type Host, type Place, Session } from "./session.ts";
+import type { Host, Place, Session } from "./session.ts";
 
 type Handlers = typeof import("./handlers.ts");
 
@@ -31,7 +30,8 @@ export function serve(connection: Connection, host: Host): void {
 
 class Server {
   readonly #rim: Rim;
-  #session: Session | undefined;
+  #open: (() => Promise<Session>) | undefined;
+  #session: Promise<Session> | undefined;
   #handlers: Promise<Handlers> | undefined;
   #announcing: Disposable | undefined;
 
@@ -44,22 +44,20 @@ class Server {
 
   listen(): void {
     const { connection } = this;
-    const session = () => this.#current();
-    connection.onInitialize(this.#rim.request("initialize", (params) => this.#initialize(params)));
-    connection.onInitialized(this.#rim.notification("initialized", () => this.#start(session())));
-    listenToDocuments(connection, session);
+    const rim = this.#rim;
+    connection.onInitialize(rim.request("initialize", (params) => this.#initialize(params)));
+    connection.onInitialized(rim.notification("initialized", () => this.#start()));
+    listenToDocuments(connection, (what) => this.#tell("textDocument/didOpen, didChange, didSave or didClose", what));
     this.#listenToFeatures();
     this.#listenToDiagnostics();
-    connection.onDidChangeConfiguration(
-      this.#rim.notification("workspace/didChangeConfiguration", (params) => configurationChanged(session(), params)),
+    connection.onDidChangeConfiguration((params) =>
+      this.#tell("workspace/didChangeConfiguration", (session) => configurationChanged(session, params)),
     );
-    connection.onDidChangeWatchedFiles(
-      this.#rim.notification("workspace/didChangeWatchedFiles", changedFiles(session)),
-    );
+    connection.onDidChangeWatchedFiles(changedFiles((what) => this.#tell("workspace/didChangeWatchedFiles", what)));
     const method: PreviewMethod = "daystave/preview";
     connection.onRequest(
       method,
-      this.#rim.request(method, (params: unknown) => this.#preview(params)),
+      rim.request(method, (params: unknown) => this.#preview(params)),
     );
     connection.listen();
   }
@@ -84,7 +82,7 @@ class Server {
       this.#rim.request("completionItem/resolve", async (item) => {
         const { resolveUri, resolveCompletion } = await this.#load();
         const uri = resolveUri(item);
-        const place = uri === undefined ? undefined : await this.#current().placeOf(uri);
+        const place = uri === undefined ? undefined : await (await this.#current()).placeOf(uri);
         return place ? resolveCompletion(place, item) : item;
       }),
     );
@@ -149,38 +147,33 @@ class Server {
     );
     diagnostics.on(async (params, token) => {
       const report = await answer(params, token);
-      setTimeout(() => this.#current().workspace.walk(), 0);
+      setTimeout(() => this.#tell("the walk", ({ workspace }) => workspace.walk()), 0);
       return report;
     });
     diagnostics.onWorkspace(
       this.#rim.request("workspace/diagnostic", async (params, token, _progress, partial) => {
         const { workspaceDiagnostics } = await this.#load();
-        return workspaceDiagnostics(this.#current(), params, token, partial);
+        return workspaceDiagnostics(await this.#current(), params, token, partial);
       }),
     );
   }
 
-  #initialize({ capabilities, initializationOptions, workspaceFolders, rootUri }: InitializeParams): InitializeResult {
-    const { connection, host } = this;
-    const options = readOptions(initializationOptions);
-    const client = clientOf(capabilities, options.canReadFiles === true);
-    const reader = readerByScheme(host.reader, client.readsFiles ? clientReader(connection) : noReader);
-    const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
-    session.fixToday(options.today);
-    session.applySettings(session.settings);
-    session.workspace.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
-    this.#session = session;
+  /** Answers without the core, which the next message loads: so the editor need not wait for it. */
+  #initialize(params: InitializeParams): InitializeResult {
+    const client = clientOf(params.capabilities, readOptions(params.initializationOptions).canReadFiles === true);
+    this.#open = async () => (await this.#load()).openSession(this.connection, client, this.host, params);
     return { capabilities: capabilitiesFor(client), serverInfo: { name: "Daystave" } };
   }
 
-  async #start(session: Session): Promise<void> {
+  async #start(): Promise<void> {
+    const session = await this.#current();
     const { pushDiagnostics, refreshDiagnostics } = await this.#load();
     if (session.client.pullsDiagnostics) refreshDiagnostics(session);
     else pushDiagnostics(session);
     setTimeout(() => session.workspace.walk(), WALK_AT_LATEST);
     if (session.client.hasFolders) {
-      this.connection.workspace.onDidChangeWorkspaceFolders(
-        this.#rim.notification("workspace/didChangeWorkspaceFolders", (change) => foldersChanged(session, change)),
+      this.connection.workspace.onDidChangeWorkspaceFolders((change) =>
+        this.#tell("workspace/didChangeWorkspaceFolders", () => foldersChanged(session, change)),
       );
     }
     await Promise.all([startConfiguration(session), startWatching(session)]);
@@ -191,7 +184,7 @@ class Server {
     if (typeof uri !== "string")
       throw new ResponseError(ErrorCodes.InvalidParams, "daystave/preview needs the uri of a document.");
     const { announceChanges, emptyPreview, preview } = await this.#load();
-    const session = this.#current();
+    const session = await this.#current();
     this.#announcing ??= announceChanges(session);
     let place = await session.placeOf(uri);
     if (!place) await session.workspace.walk();
@@ -207,10 +200,15 @@ class Server {
   ): (params: Params, token: CancellationToken) => Promise<Result> {
     return this.#rim.request(method, async (params: Params, token: CancellationToken) => {
       const handlers = await this.#load();
-      const place = await this.#current().placeOf(params.textDocument.uri);
+      const place = await (await this.#current()).placeOf(params.textDocument.uri);
       stopIfCancelled(token);
       return place ? handlerOf(handlers)(place, params) : unknown(handlers);
     });
+  }
+
+  /** Does something with the session in the order in which messages came. */
+  #tell(name: string, what: (session: Session) => void | Promise<void>): Promise<void> {
+    return this.#rim.notification(name, async () => what(await this.#current()))();
   }
 
   #load(): Promise<Handlers> {
@@ -218,9 +216,11 @@ class Server {
     return this.#handlers;
   }
 
-  #current(): Session {
-    if (!this.#session)
-      throw new ResponseError(ErrorCodes.ServerNotInitialized, "The first message must be initialize.");
-    return this.#session;
+  #current(): Promise<Session> {
+    this.#session ??= this.#open?.();
+    return (
+      this.#session ??
+      Promise.reject(new ResponseError(ErrorCodes.ServerNotInitialized, "The first message must be initialize."))
+    );
   }
 }

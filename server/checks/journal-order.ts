@@ -1,0 +1,97 @@
+import { isoDate } from "../journal/calendar.ts";
+import type { Declaration } from "../journal/declaration.ts";
+import type { DayNumber } from "../journal/model.ts";
+import { nameKey } from "../syntax/fold.ts";
+import type { LineOf } from "../syntax/line.ts";
+import { type Finding, finding, quoted } from "./finding.ts";
+
+/** One day of a file, as far as its place among the others goes. */
+export interface DatedDay {
+  readonly date: DayNumber;
+  readonly line: LineOf<"day">;
+  /** Everything in it is still planned. */
+  readonly planned: boolean;
+}
+
+/** Findings on the days of one file, in its order, by the index of the day they stand on. */
+export function checkDayOrder(
+  days: readonly DatedDay[],
+  today: DayNumber,
+): readonly { readonly day: number; readonly finding: Finding }[] {
+  const found: { day: number; finding: Finding }[] = [];
+  const first = new Map<DayNumber, number>();
+  let falling = 0;
+  for (let i = 1; i < days.length; i++) falling += Math.sign(days[i - 1]!.date - days[i]!.date);
+  const newestFirst = falling > 0;
+  for (const [i, { date, line, planned }] of days.entries()) {
+    const stretch = { start: line.start, end: line.dateEnd };
+    const before = days[i - 1];
+    if (first.has(date))
+      found.push({
+        day: i,
+        finding: finding(
+          "duplicate-day",
+          stretch,
+          `${isoDate(date)} stands above already. If it was another sitting, \`session\` says so below the first.`,
+        ),
+      });
+    else if (before && (newestFirst ? date > before.date : date < before.date))
+      found.push({ day: i, finding: outOfOrder(stretch, date, before.date, newestFirst) });
+    first.set(date, i);
+    if (date > today && !planned)
+      found.push({
+        day: i,
+        finding: finding(
+          "future-day",
+          stretch,
+          `${isoDate(date)} lies ahead. If it is meant as a plan, \`plan\` belongs on this line; otherwise a digit is wrong.`,
+        ),
+      });
+  }
+  return found;
+}
+
+function outOfOrder(
+  stretch: { readonly start: number; readonly end: number },
+  date: DayNumber,
+  before: DayNumber,
+  newestFirst: boolean,
+): Finding {
+  const rest = newestFirst ? "the newest first" : "the oldest first";
+  return finding(
+    "day-order",
+    stretch,
+    `${isoDate(date)} stands behind ${isoDate(before)}, while most of this file has ${rest}. Is the date right?`,
+  );
+}
+
+const SAID_ONCE = ["player", "pitch", "names", "usual articulation"];
+
+/** What a second declaration would say again; undefined for what may be said often. */
+export function declarationKey({ line, declared }: Declaration): string | undefined {
+  if (SAID_ONCE.includes(line.word)) return line.word;
+  if (!declared || declared.type === "aim" || declared.type === "set" || declared.type === "note value")
+    return undefined;
+  if (declared.type === "instrument") return `instrument ${nameKey(declared.id)}`;
+  if (declared.type === "movement") return `movement ${nameKey(declared.title)} ${declared.movement}`;
+  if ("name" in declared && declared.name !== undefined) return `${line.word} ${nameKey(declared.name)}`;
+  return "title" in declared ? `${line.word} ${nameKey(declared.title)}` : undefined;
+}
+
+export function duplicateDeclaration({ line }: Declaration, text: string): Finding {
+  return finding(
+    "duplicate-declaration",
+    line,
+    `\`${quoted(text.slice(line.start, line.end))}\`: this was declared before; the first one counts.`,
+  );
+}
+
+/** An aim whose day has passed. */
+export function pastAim({ declared, line }: Declaration, today: DayNumber): Finding | undefined {
+  if (declared?.type !== "aim" || declared.by === undefined || declared.by >= today) return undefined;
+  return finding(
+    "aim-past",
+    line,
+    `The day of this aim, ${isoDate(declared.by)}, has passed. Another day, or taking the line out, keeps the list of aims short.`,
+  );
+}

@@ -1,0 +1,91 @@
+import { chordById } from "../music/chord.ts";
+import type { ChordToPlay, ScaleToPlay } from "../music/exercise.ts";
+import { type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import {
+  chordSignature,
+  describeFifths,
+  isTheoretical,
+  isTheoreticalChord,
+  type KeySignature,
+  keySignature,
+  signatureAccidentals,
+  usualKey,
+  usualRoot,
+} from "../music/signature.ts";
+import type { Finding } from "./finding.ts";
+
+/** A scale or chord on another tonic, in the words of a journal. */
+interface Named {
+  readonly text: string;
+  readonly signature: KeySignature | null;
+}
+
+function scaleNamed(tonic: NoteName, { kind }: ScaleToPlay): Named {
+  const on = printName(tonic);
+  const text = kind.family === "declared" ? `"${kind.names[0]}" on ${on}` : `${on} ${kind.names[0]}`;
+  return { text, signature: keySignature(tonic, kind) };
+}
+
+function chordNamed(root: NoteName, { chord, broken, key }: ChordToPlay): Named {
+  const kind = chordById(chord)!;
+  // `dominant seventh in D` names the key: a fifth below the root.
+  const moved = key && nameAtFifths(chordSignature(root, kind)!.fifths);
+  const signature = chordSignature(root, kind, moved);
+  if (moved) return { text: `${kind.names[0]} in ${printName(moved)}`, signature };
+  const isTriad = kind.degrees.length === 3;
+  const shape = broken ? " broken chord" : isTriad ? " arpeggio" : "";
+  return { text: `${printName(root)} ${kind.names[0]}${shape}`, signature };
+}
+
+function listed(letters: readonly string[]): string {
+  return letters.length < 2 ? letters.join("") : `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
+}
+
+/** `F and C double sharp`: the accidentals of a signature that are more than single. */
+function doubled(fifths: number): string {
+  const sign = fifths > 0 ? "sharp" : "flat";
+  const phrases = [
+    { length: 4, word: "triple" },
+    { length: 3, word: "double" },
+  ].map(({ length, word }) => {
+    const letters = signatureAccidentals(fifths).filter((name) => name.length === length);
+    return letters.length ? `${listed(letters.map((name) => name[0]!))} ${word} ${sign}` : "";
+  });
+  return phrases.filter((phrase) => phrase !== "").join(", ");
+}
+
+function wouldNeed({ text, signature }: Named): string {
+  if (!signature) return `No key in use begins on the note that ${text} begins on.`;
+  return `${text} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths)}).`;
+}
+
+function usualName({ text, signature }: Named): string {
+  return `Its usual name is ${text}${signature ? `, ${describeFifths(signature.fifths)}` : ""}.`;
+}
+
+/**
+ * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no key
+ * are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb and B#
+ * among them, not Cb). `start` and `end` are those of the subject, which the fix replaces.
+ */
+export function checkKey(subject: ScaleToPlay | ChordToPlay, start: number, end: number): readonly Finding[] {
+  const names = subject.type === "scale" ? theoreticalScale(subject) : theoreticalChord(subject);
+  if (!names) return [];
+  const [here, usual] = names;
+  const fix = { title: `Change to ${usual.text}`, safe: false, edits: [{ start, end, text: usual.text }] };
+  const message = `${wouldNeed(here)} ${usualName(usual)}`;
+  return [{ code: "theoretical-key", start, end, message, fixes: [fix] }];
+}
+
+function theoreticalScale(subject: ScaleToPlay): [Named, Named] | undefined {
+  const { tonic, kind } = subject;
+  if (!isTheoretical(tonic, kind)) return undefined;
+  return [scaleNamed(tonic, subject), scaleNamed(usualKey(tonic, kind), subject)];
+}
+
+function theoreticalChord(subject: ChordToPlay): [Named, Named] | undefined {
+  const { root, chord } = subject;
+  const kind = chordById(chord)!;
+  if (!isTheoreticalChord(root, kind)) return undefined;
+  return [chordNamed(root, subject), chordNamed(usualRoot(root, kind), subject)];
+}

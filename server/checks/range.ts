@@ -1,0 +1,41 @@
+import { type Instrument, isInRange } from "../music/instrument.ts";
+import { type Note, printNote, samePitch } from "../music/note.ts";
+import type { Finding } from "./finding.ts";
+
+/** The most notes that the message names. */
+const NAMED = 3;
+
+/** The notes that a player named and the instrument does not have, each key once, in the order given. */
+function outside(notes: readonly Note[], instrument: Pick<Instrument, "low" | "high">): Note[] {
+  const found: Note[] = [];
+  for (const note of notes) {
+    if (!isInRange(instrument, note) && !found.some((seen) => samePitch(seen, note))) found.push(note);
+  }
+  return found;
+}
+
+function listed(notes: readonly Note[]): string {
+  const names = notes.slice(0, NAMED).map(printNote);
+  const more = notes.length - names.length;
+  if (more > 0) return `${names.join(", ")} and ${more} more`;
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
+}
+
+/**
+ * Whether an instrument has the notes that a line names with their octaves, as written for it.
+ *
+ * @param notes those of a figure, the two ends of a span, or an exercise's `outOfRange`
+ * @param place where they are named: UTF-16 columns, the end excluded
+ */
+export function checkNotesInRange(
+  notes: readonly Note[],
+  instrument: Pick<Instrument, "names" | "low" | "high" | "soft">,
+  place: { readonly start: number; readonly end: number },
+): readonly Finding[] {
+  const absent = outside(notes, instrument);
+  if (absent.length === 0) return [];
+  const range = `${printNote(instrument.low)} to ${printNote(instrument.high)} as written`;
+  const soft = instrument.soft ? ` Its range is not firm: ${instrument.soft}.` : "";
+  const message = `The ${instrument.names[0]} has no ${listed(absent)} (${range}).${soft}`;
+  return [{ code: "out-of-range", start: place.start, end: place.end, message, fixes: [] }];
+}

@@ -1,0 +1,139 @@
+import { chordById } from "../music/chord.ts";
+import type { ChordToPlay, ScaleToPlay } from "../music/exercise.ts";
+import { fifthsOf, type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import {
+  chordSignature,
+  describeFifths,
+  keySignature,
+  parallelSignature,
+  signatureAccidentals,
+} from "../music/signature.ts";
+import type { Finding } from "./finding.ts";
+
+type Subject = ScaleToPlay | ChordToPlay;
+
+export interface SignatureClaim {
+  readonly start: number;
+  readonly end: number;
+  /** Sharps, or flats where negative. */
+  readonly fifths: number;
+  /** As typed, where it is known: `2♭`. Without it the length tells `2b` from `2 flats`. */
+  readonly text?: string;
+}
+
+/** A signature in which the subject may be written, and what it is, as a phrase. */
+interface Accepted {
+  readonly fifths: number;
+  readonly what: string;
+}
+
+const MAJOR_TO_MINOR = 3;
+
+function keyName(fifths: number, mode: "major" | "minor"): string {
+  return `${printName(nameAtFifths(mode === "minor" ? fifths + MAJOR_TO_MINOR : fifths))} ${mode}`;
+}
+
+function scaleSignatures({ tonic, kind }: ScaleToPlay): Accepted[] {
+  const own = keySignature(tonic, kind);
+  const parallel = parallelSignature(tonic, kind);
+  if (!own || !parallel) return [];
+  const name = `${printName(tonic)} ${kind.names[0]}`;
+  if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: `the key signature of ${name}` }];
+  const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major");
+  return [
+    { fifths: own.fifths, what: `the signature of ${name} itself, which holds all its notes` },
+    {
+      fifths: parallel.fifths,
+      what: `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`,
+    },
+  ];
+}
+
+function chordSignatures({ root, chord, key }: ChordToPlay): Accepted[] {
+  const kind = chordById(chord)!;
+  const own = chordSignature(root, kind, key);
+  if (!own) return [];
+  const name = `${printName(root)} ${kind.names[0]}`;
+  const isMinor = !key && kind.signature === -MAJOR_TO_MINOR;
+  const accepted = { fifths: own.fifths, what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major")}` };
+  if (key || chord !== "dominant seventh") return [accepted];
+  // The dominant seventh of a minor key is the same chord: its leading note is written with an accidental.
+  const minor = own.fifths - MAJOR_TO_MINOR;
+  return [accepted, { fifths: minor, what: `the signature of ${keyName(minor, "minor")}, where ${name} stands too` }];
+}
+
+/** The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key. */
+function acceptedSignatures(subject: Subject): Accepted[] {
+  return subject.type === "scale" ? scaleSignatures(subject) : chordSignatures(subject);
+}
+
+/** Which of the right signatures this is, as a phrase; undefined where it is none of them. */
+export function describeAcceptedSignature(fifths: number, subject: Subject): string | undefined {
+  const accepted = acceptedSignatures(subject);
+  if (accepted.length === 0 && fifths === 0) return "no key signature, as it belongs to no key";
+  return accepted.find((each) => each.fifths === fifths)?.what;
+}
+
+/** `6 sharps (F# C# G# D# A# E#)`. */
+function inFull(fifths: number): string {
+  const accidentals = signatureAccidentals(fifths);
+  return describeFifths(fifths) + (accidentals.length ? ` (${accidentals.join(" ")})` : "");
+}
+
+function isOnMinorSide(subject: Subject): boolean {
+  const offset =
+    subject.type === "scale" ? subject.kind.signature?.parallel : (chordById(subject.chord)!.signature ?? undefined);
+  return offset === -MAJOR_TO_MINOR;
+}
+
+/** What the claimed signature is right for, as a sentence. */
+function belongsTo(fifths: number, subject: Subject): string {
+  if (Math.abs(fifths) > 7) return "No key signature has more than seven accidentals.";
+  const modes = isOnMinorSide(subject) ? (["minor", "major"] as const) : (["major", "minor"] as const);
+  const [first, second] = modes.map((mode) => keyName(fifths, mode));
+  const shown = describeFifths(fifths);
+  return `${shown[0]!.toUpperCase()}${shown.slice(1)} ${Math.abs(fifths) === 1 ? "belongs" : "belong"} to ${first} and ${second}.`;
+}
+
+/** Raised notes are not in the signature: what to say of harmonic and melodic minor. */
+function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number): string {
+  if (kind.id !== "harmonic minor" && kind.id !== "melodic minor") return "";
+  const leading: NoteName = nameAtFifths(fifthsOf(tonic) + 5);
+  const raised = [printName(leading)];
+  if (kind.id === "melodic minor") raised.unshift(printName(nameAtFifths(fifthsOf(tonic) + 3)));
+  const verb = raised.length === 1 ? "is" : "are";
+  return ` It has the signature of ${keyName(fifths, "minor")}; ${raised.join(" and ")} ${verb} written with accidentals.`;
+}
+
+/** The signature in the style of the one that was typed: `2b`, `2♭`, `2 flats`. */
+function inStyle(fifths: number, { start, end, text }: SignatureClaim): string {
+  const compact = text === undefined ? end - start <= 3 : /^\s*\d+\s*[#♯b♭]\s*$/u.test(text);
+  if (!compact || fifths === 0) return describeFifths(fifths);
+  const signs = text !== undefined && /[♯♭]/u.test(text) ? "♯♭" : "#b";
+  return `${Math.abs(fifths)}${signs[fifths > 0 ? 0 : 1]}`;
+}
+
+function finding(claim: SignatureClaim, message: string, right: number): Finding {
+  const { start, end } = claim;
+  const text = inStyle(right, claim);
+  const fix = { title: `Change to ${text}`, safe: false, edits: [{ start, end, text }] };
+  return { code: "key-signature", start, end, message, fixes: [fix] };
+}
+
+/**
+ * Whether a claimed key signature is one in which the scale or chord is rightly written: a mode's own or its parallel
+ * major's or minor's, a chord's key's. What belongs to no key has no accidentals.
+ */
+export function checkSignature(claim: SignatureClaim, subject: Subject, subjectText: string): readonly Finding[] {
+  const { fifths } = claim;
+  if (describeAcceptedSignature(fifths, subject) !== undefined) return [];
+  const [own, other] = acceptedSignatures(subject);
+  if (!own) {
+    const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
+    return [finding(claim, message, 0)];
+  }
+  const alternative = other ? ` (or ${describeFifths(other.fifths)}, ${other.what})` : "";
+  const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths) : "";
+  const message = `${subjectText} has ${inFull(own.fifths)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject)}`;
+  return [finding(claim, message, own.fifths)];
+}

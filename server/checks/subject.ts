@@ -1,0 +1,152 @@
+import { instrumentOf } from "../journal/conventions.ts";
+import type { Entry } from "../journal/model.ts";
+import { subjectText } from "../journal/subject-text.ts";
+import { exerciseToPlay, patternText, subjectToPlay } from "../journal/to-play.ts";
+import { exercise } from "../music/exercise.ts";
+import type { Note } from "../music/note.ts";
+import type { EntryLine } from "../syntax/line.ts";
+import type { FaultySubject, Item } from "../syntax/meaning.ts";
+import type { BlockContext, LineFinding } from "./context.ts";
+import { onLine } from "./context.ts";
+import { isUnclosed, unclosedQuote } from "./entry-terms.ts";
+import { type Finding, finding, quoted, replacement } from "./finding.ts";
+import { checkKey } from "./key.ts";
+import { checkNoteList } from "./note-list.ts";
+import { checkNotesInRange } from "./range.ts";
+import { checkSignature } from "./signature-claim.ts";
+import { checkSteps } from "./step-claim.ts";
+
+/** An entry names one subject that can be, within the instrument's reach, and what it claims of it is true. */
+export function checkSubjects(context: BlockContext): readonly LineFinding[] {
+  return context.model.entries.flatMap((entry) =>
+    onLine(entry.place.line, subjectFindings(entry, context.texts[entry.place.line]!, context)),
+  );
+}
+
+/** The findings on the subject of an entry, wherever the entry stands. */
+export function subjectFindings(
+  entry: Entry,
+  text: string,
+  context: Pick<BlockContext, "vocabulary" | "conventions">,
+): readonly Finding[] {
+  const { subject } = entry.source;
+  if (!subject) return [noSubject(entry.source)];
+  if (subject.meaning.type === "faulty subject") return [faulty(subject as Item<FaultySubject>)];
+  if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
+  if (subject.meaning.type === "title")
+    return subject.meaning.declared ? [] : [unknownTitle(subject, subject.meaning.title, context)];
+  return musicFindings(entry, subject, context);
+}
+
+function noSubject(line: EntryLine): Finding {
+  return finding(
+    "no-subject",
+    line,
+    "What was practised is missing: a scale (`D minor`), notes (`notes E5 F5`), or a title in quotes belongs first.",
+  );
+}
+
+function faulty({ start, end, meaning }: Item<FaultySubject>): Finding {
+  const { code, because, offers, certain } = meaning;
+  const sentence = because[0]!.toUpperCase() + because.slice(1);
+  const instead =
+    offers.length === 0 ? "" : offers.length === 1 ? `: ${shown(offers[0]!)}` : `: ${offers.map(shown).join(" or ")}`;
+  const fixes = offers.map((offer) =>
+    replacement(
+      offer.includes("\n") ? "Write one line for each" : `Change to "${quoted(offer)}"`,
+      { start, end },
+      offer,
+      certain,
+    ),
+  );
+  const help =
+    code === "unknown-key" && !offers.length
+      ? ". The notes are the letters A to G, with up to two sharps or flats"
+      : "";
+  return finding(code, { start, end }, `${sentence}${help}${instead}.`, fixes);
+}
+
+function shown(offer: string): string {
+  return offer.includes("\n")
+    ? offer
+        .split("\n")
+        .map((line) => `"${quoted(line)}"`)
+        .join(", ")
+    : `"${quoted(offer)}"`;
+}
+
+function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<BlockContext, "vocabulary">): Finding {
+  const near = vocabulary.nearest(
+    title,
+    vocabulary.declared.titles.map((each) => each.title),
+  );
+  const declare = { title: `Declare piece "${quoted(title)}"`, safe: false, edits: [], head: `piece "${title}"` };
+  const guess = near === undefined ? [] : [replacement(`Change to "${near}"`, subject, `"${near}"`)];
+  const hint = near === undefined ? "" : ` Did you mean "${near}"?`;
+  return finding(
+    "unknown-title",
+    subject,
+    `"${quoted(title)}" is not declared, so nothing is known of its key or goal.${hint}`,
+    [...guess, declare],
+  );
+}
+
+function musicFindings(
+  entry: Entry,
+  subject: Item,
+  { conventions }: Pick<BlockContext, "conventions">,
+): readonly Finding[] {
+  const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
+  const meaning = entry.subject!;
+  if (meaning.type === "figure") {
+    const written = meaning.notes.filter((note): note is Note => note.octave !== undefined);
+    return instrument ? checkNotesInRange(written, instrument, subject) : [];
+  }
+  const toPlay = subjectToPlay(meaning, entry.inversion ?? 0, conventions);
+  if (!toPlay) return [];
+  return [
+    ...checkKey(toPlay, subject.start, subject.end),
+    ...rangeFindings(entry, conventions),
+    ...claimFindings(entry, toPlay, conventions),
+  ];
+}
+
+/** Only what the line names is held against the instrument: a span with notes, or so many octaves or notes. */
+function rangeFindings(entry: Entry, conventions: BlockContext["conventions"]): readonly Finding[] {
+  const span = entry.source.items.find((item) => item.meaning.type === "span");
+  const conditions = entry.attempts[0]?.conditions;
+  const stated = span ?? (entry.subject?.type === "scale" && entry.subject.to ? entry.source.subject : undefined);
+  const toPlay = stated && exerciseToPlay({ ...entry, pattern: undefined }, conditions, conventions);
+  const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
+  if (!stated || !toPlay || !instrument || toPlay.reach?.type === "full range") return [];
+  const { reach } = toPlay;
+  const notes = reach?.type === "between" ? [reach.from, reach.to] : exercise(toPlay).outOfRange;
+  return checkNotesInRange(notes, instrument, stated);
+}
+
+function claimFindings(
+  entry: Entry,
+  subject: NonNullable<ReturnType<typeof subjectToPlay>>,
+  conventions: BlockContext["conventions"],
+): readonly Finding[] {
+  const name = subjectText(entry.subject!);
+  const conditions = entry.attempts[0]?.conditions;
+  const toPlay = exerciseToPlay(entry, conditions, conventions);
+  return entry.source.claims.flatMap((claim): readonly Finding[] => {
+    if (claim.type === "signature") return checkSignature(claim, subject, name);
+    if (claim.type === "steps") return checkSteps(claim, subject, name);
+    if (!toPlay) return [];
+    const { pattern, variant, direction, reach, instrument } = toPlay;
+    const patternName = entry.pattern && patternText(entry.pattern);
+    return checkNoteList(claim.notes, {
+      subject,
+      subjectText: name,
+      pattern,
+      patternText: patternName,
+      variant,
+      direction,
+      reach,
+      instrument,
+    });
+  });
+}
