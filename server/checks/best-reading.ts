@@ -83,33 +83,52 @@ function usualOctaves(notes: readonly ClaimedNote[], reading: Reading, alignment
   return [...counts].find(([, count]) => count === most)?.[0] ?? 0;
 }
 
-function compared(notes: readonly ClaimedNote[], reading: Reading): BestReading {
+/** How a list fits one reading by its names alone, and then with its octave numbers. */
+interface Fit extends BestReading {
+  readonly byNames: number;
+}
+
+function fitOf(notes: readonly ClaimedNote[], reading: Reading): Fit {
   const names = compareNames(notes, reading);
   const alignment = align(notes.length, reading.notes.length, reading.closes, names);
-  if (notes.every(({ note }) => note?.octave === undefined)) return { reading, alignment, octaves: 0 };
+  const byNames = alignment.differences;
+  if (notes.every(({ note }) => note?.octave === undefined)) return { reading, alignment, octaves: 0, byNames };
   const octaves = reading.placed ? 0 : usualOctaves(notes, reading, alignment);
   const compare = compareWithOctaves(notes, reading, names, octaves);
-  return { reading, alignment: align(notes.length, reading.notes.length, reading.closes, compare), octaves };
+  return { reading, alignment: align(notes.length, reading.notes.length, reading.closes, compare), octaves, byNames };
 }
 
 /** A fit with no look at the notes, for a reading that is far too long or short: everything differs. */
-function misfit(length: number, reading: Reading): BestReading {
-  return { reading, alignment: { differences: Math.max(length, reading.notes.length), steps: [] }, octaves: 0 };
+function misfit(length: number, reading: Reading): Fit {
+  const differences = Math.max(length, reading.notes.length);
+  return { reading, alignment: { differences, steps: [] }, octaves: 0, byNames: differences };
 }
 
-/** Over so many differences nobody asks which they are. */
-function isHopeless(length: number, { notes }: Reading): boolean {
-  return Math.abs(length - notes.length) > 200;
+/** Over so many notes too many or too few nobody asks which they are. */
+const HOPELESS = 200;
+
+/** Beside a pattern, a list that is nearly the scale itself is meant as the scale; any other as the pattern. */
+const MOST_OFF_BESIDE_PATTERN = 0.25;
+
+function isFewer(one: Fit, other: Fit): boolean {
+  if (one.byNames !== other.byNames) return one.byNames < other.byNames;
+  return one.alignment.differences < other.alignment.differences;
 }
 
-/** The reading with the fewest differences; of those with as many, the first. None where nothing can be expected. */
+/**
+ * The reading with the fewest differences; of those with as many, the one whose octaves fit better, and then the first.
+ * None where nothing can be expected.
+ */
 export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExercise): BestReading | undefined {
-  let best: BestReading | undefined;
-  for (const reading of readings(claimed, notes.length)) {
-    const least = Math.abs(notes.length - reading.notes.length) - (reading.closes ? 1 : 0);
-    if (best && best.alignment.differences <= least) continue;
-    const found = isHopeless(notes.length, reading) ? misfit(notes.length, reading) : compared(notes, reading);
-    if (!best || found.alignment.differences < best.alignment.differences) best = found;
+  let best: Fit | undefined;
+  const all = readings(claimed, notes.length);
+  const besidePattern = all.some(({ patterned }) => patterned);
+  for (const reading of all) {
+    const off = Math.abs(notes.length - reading.notes.length);
+    if (best && best.byNames < off - (reading.closes ? 1 : 0)) continue;
+    const fit = off > HOPELESS ? misfit(notes.length, reading) : fitOf(notes, reading);
+    if (besidePattern && !reading.patterned && fit.byNames > MOST_OFF_BESIDE_PATTERN * notes.length) continue;
+    if (!best || isFewer(fit, best)) best = fit;
   }
   return best;
 }

@@ -3,7 +3,7 @@ import { type ChromaticSpellings, chromaticSpellings } from "../music/scale.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 import type { BestReading } from "./best-reading.ts";
 import type { ClaimedExercise, ExpectedNote, Reading } from "./claimed-exercise.ts";
-import type { Finding, FindingEdit } from "./finding.ts";
+import { type Finding, type FindingEdit, finding } from "./finding.ts";
 import { type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
 
 type Convention = keyof ChromaticSpellings;
@@ -74,19 +74,15 @@ export function checkChromaticSpelling(
   const harmonic = inConvention(best.reading, "harmonic");
   if ([melodic, harmonic].some((reading) => otherwiseWritten(notes, best, reading) === 0)) return [];
   const fix = (title: string, reading: Reading) => ({ title, safe: false, edits: edits(notes, best, reading, style) });
+  const message =
+    `The keys of ${subjectText} are all right; two ways of naming them are usual. ` +
+    `Raised going up and lowered coming down: ${shownNotes(melodic, style)}. ` +
+    `As the key has them, the same both ways: ${shownNotes(harmonic, style)}.`;
+  const whole = { start: notes[0]!.start, end: notes.at(-1)!.end };
   return [
-    {
-      code: "chromatic-spelling",
-      start: notes[0]!.start,
-      end: notes.at(-1)!.end,
-      message:
-        `The keys of ${subjectText} are all right; two ways of naming them are usual. ` +
-        `Raised going up and lowered coming down: ${shownNotes(melodic, style)}. ` +
-        `By the key on the first note, the same both ways: ${shownNotes(harmonic, style)}.`,
-      fixes: [
-        fix("Raise the notes going up, lower them coming down", melodic),
-        fix("Name the notes by the key, the same both ways", harmonic),
-      ],
-    },
+    finding("chromatic-spelling", whole, message, [
+      fix("Raise the notes going up, lower them coming down", melodic),
+      fix("Name the notes as the key has them, the same both ways", harmonic),
+    ]),
   ];
 }

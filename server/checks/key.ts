@@ -12,7 +12,7 @@ import {
   usualKey,
   usualRoot,
 } from "../music/signature.ts";
-import type { Finding } from "./finding.ts";
+import { type Finding, finding, replacement } from "./finding.ts";
 
 /** A scale or chord on another tonic, in the words of a journal. */
 interface Named {
@@ -72,9 +72,10 @@ export function checkKey(subject: ScaleToPlay | ChordToPlay, start: number, end:
   const names = subject.type === "scale" ? theoreticalScale(subject) : theoreticalChord(subject);
   if (!names) return [];
   const [here, usual] = names;
-  const fix = { title: `Change to ${usual.text}`, safe: false, edits: [{ start, end, text: usual.text }] };
+  const stretch = { start, end };
+  const fix = replacement(`Change to ${usual.text}`, stretch, usual.text);
   const message = `${wouldNeed(here)} ${usualName(usual)}`;
-  return [{ code: "theoretical-key", start, end, message, fixes: [fix] }];
+  return [finding("theoretical-key", stretch, message, [fix])];
 }
 
 function theoreticalScale(subject: ScaleToPlay): [Named, Named] | undefined {

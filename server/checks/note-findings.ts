@@ -4,7 +4,7 @@ import type { AlignmentStep } from "./alignment.ts";
 import type { BestReading } from "./best-reading.ts";
 import { type ClaimedExercise, type ExpectedNote, patternName } from "./claimed-exercise.ts";
 import type { Code } from "./codes.ts";
-import { type Finding, type FindingFix, quoted } from "./finding.ts";
+import { type Finding, type FindingFix, finding, quoted, replacement } from "./finding.ts";
 import { belongs, reason, wayOf } from "./note-reasons.ts";
 import { type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
 
@@ -115,10 +115,8 @@ function replaced(compared: Compared, step: AlignmentStep): Finding {
       : step.type === "octave"
         ? octaveMessage(compared, typed, expected)
         : wrongMessage(compared, typed, expected, step.expected);
-  const { start, end } = typed;
-  const title = `Change ${quoted(typed.text)} to ${text}`;
-  const fix = { title, safe: step.type === "spelling", edits: [{ start, end, text }] };
-  return { code: codeOf(step.type, best), start, end, message, fixes: [fix] };
+  const fix = replacement(`Change ${quoted(typed.text)} to ${text}`, typed, text, step.type === "spelling");
+  return finding(codeOf(step.type, best), typed, message, [fix]);
 }
 
 function whereMissing({ notes, style }: Compared, next: number): string {
@@ -139,10 +137,10 @@ function missing(compared: Compared, difference: Difference): Finding {
     : `${names}: ${claimed.subjectText} goes ${namesOf(compared, around, NAMED + 2)}.`;
   const text = gap.map((expected) => expectedText(compared, expected, style)).join(" ");
   const [place, at] = notes[next] ? [notes[next], notes[next].start] : [notes.at(-1)!, notes.at(-1)!.end];
-  const edit = { start: at, end: at, text: notes[next] ? `${text} ` : ` ${text}` };
+  const written = notes[next] ? `${text} ` : ` ${text}`;
   const title = gap.length === 1 ? `Put in ${text}` : `Put in the ${gap.length} missing notes`;
-  const fixes = text.length > LONGEST_TEXT ? [] : [{ title, safe: false, edits: [edit] }];
-  return { code: codeOf("missing", best), start: place.start, end: place.end, message, fixes };
+  const fixes = text.length > LONGEST_TEXT ? [] : [replacement(title, { start: at, end: at }, written)];
+  return finding(codeOf("missing", best), place, message, fixes);
 }
 
 /** Where the list should go on: `it goes from A to Bb`. */
@@ -177,19 +175,14 @@ function removal(notes: readonly ClaimedNote[], first: number, last: number): Fi
   const start = before ? before.end : notes[first]!.start;
   const end = before ? notes[last]!.end : after!.start;
   const title = first === last ? `Take out ${quoted(notes[first]!.text)}` : `Take out ${last - first + 1} notes`;
-  return [{ title, safe: false, edits: [{ start, end, text: "" }] }];
+  return [replacement(title, { start, end }, "")];
 }
 
 function extra(compared: Compared, difference: Difference): Finding {
   const { notes, best } = compared;
   const [first, last] = [difference[0].typed, difference.at(-1)!.typed];
-  return {
-    code: codeOf("extra", best),
-    start: notes[first]!.start,
-    end: notes[last]!.end,
-    message: extraMessage(compared, difference),
-    fixes: removal(notes, first, last),
-  };
+  const stretch = { start: notes[first]!.start, end: notes[last]!.end };
+  return finding(codeOf("extra", best), stretch, extraMessage(compared, difference), removal(notes, first, last));
 }
 
 /** The finding for one difference. */

@@ -2,8 +2,7 @@ import type { ClaimedNote } from "../syntax/line.ts";
 import { bestReading } from "./best-reading.ts";
 import { checkChromaticSpelling, inPlayersConvention } from "./chromatic-spelling.ts";
 import { type ClaimedExercise, patternName } from "./claimed-exercise.ts";
-import type { Code } from "./codes.ts";
-import type { Finding, FindingEdit, FindingFix } from "./finding.ts";
+import { type Finding, type FindingEdit, type FindingFix, finding } from "./finding.ts";
 import {
   type Compared,
   codeOf,
@@ -48,6 +47,9 @@ function wholeMessage(compared: Compared, differences: readonly Difference[]): s
     return `${spelled}: ${what} is written ${shown}.`;
   }
   if (type === "octave") return `These notes are right but for their octave numbers: ${what} goes ${shown}.`;
+  if (type === "missing" || type === "extra") {
+    return `${what} goes ${shown}: ${best.reading.notes.length} notes, and ${notes.length} stand here.`;
+  }
   const count = Math.min(notes.length, countDiffering(differences)) || notes.length;
   return `${count} of these ${notes.length} notes differ from ${what}, which goes ${shown}.`;
 }
@@ -78,14 +80,9 @@ function wholeFixes(compared: Compared): FindingFix[] {
 
 function wholeFinding(compared: Compared, differences: readonly Difference[]): Finding {
   const { notes, best } = compared;
-  const code: Code = codeOf(onlyType(differences), best);
-  return {
-    code,
-    start: notes[0]!.start,
-    end: notes.at(-1)!.end,
-    message: wholeMessage(compared, differences),
-    fixes: wholeFixes(compared),
-  };
+  const whole = { start: notes[0]!.start, end: notes.at(-1)!.end };
+  const code = codeOf(onlyType(differences), best);
+  return finding(code, whole, wholeMessage(compared, differences), wholeFixes(compared));
 }
 
 /**

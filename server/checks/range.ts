@@ -1,6 +1,6 @@
 import { type Instrument, isInRange } from "../music/instrument.ts";
 import { type Note, printNote, samePitch } from "../music/note.ts";
-import type { Finding } from "./finding.ts";
+import { type Finding, finding, type Stretch } from "./finding.ts";
 
 /** The most notes that the message names. */
 const NAMED = 3;
@@ -30,12 +30,12 @@ function listed(notes: readonly Note[]): string {
 export function checkNotesInRange(
   notes: readonly Note[],
   instrument: Pick<Instrument, "names" | "low" | "high" | "soft">,
-  place: { readonly start: number; readonly end: number },
+  place: Stretch,
 ): readonly Finding[] {
   const absent = outside(notes, instrument);
   if (absent.length === 0) return [];
   const range = `${printNote(instrument.low)} to ${printNote(instrument.high)} as written`;
   const soft = instrument.soft ? ` Its range is not firm: ${instrument.soft}.` : "";
   const message = `The ${instrument.names[0]} has no ${listed(absent)} (${range}).${soft}`;
-  return [{ code: "out-of-range", start: place.start, end: place.end, message, fixes: [] }];
+  return [finding("out-of-range", place, message)];
 }

@@ -8,7 +8,7 @@ import {
   parallelSignature,
   signatureAccidentals,
 } from "../music/signature.ts";
-import type { Finding } from "./finding.ts";
+import { type Finding, finding, replacement } from "./finding.ts";
 
 type Subject = ScaleToPlay | ChordToPlay;
 
@@ -113,11 +113,9 @@ function inStyle(fifths: number, { start, end, text }: SignatureClaim): string {
   return `${Math.abs(fifths)}${signs[fifths > 0 ? 0 : 1]}`;
 }
 
-function finding(claim: SignatureClaim, message: string, right: number): Finding {
-  const { start, end } = claim;
+function mismatch(claim: SignatureClaim, message: string, right: number): Finding {
   const text = inStyle(right, claim);
-  const fix = { title: `Change to ${text}`, safe: false, edits: [{ start, end, text }] };
-  return { code: "key-signature", start, end, message, fixes: [fix] };
+  return finding("key-signature", claim, message, [replacement(`Change to ${text}`, claim, text)]);
 }
 
 /**
@@ -130,10 +128,10 @@ export function checkSignature(claim: SignatureClaim, subject: Subject, subjectT
   const [own, other] = acceptedSignatures(subject);
   if (!own) {
     const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
-    return [finding(claim, message, 0)];
+    return [mismatch(claim, message, 0)];
   }
   const alternative = other ? ` (or ${describeFifths(other.fifths)}, ${other.what})` : "";
   const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths) : "";
   const message = `${subjectText} has ${inFull(own.fifths)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject)}`;
-  return [finding(claim, message, own.fifths)];
+  return [mismatch(claim, message, own.fifths)];
 }

@@ -3,7 +3,7 @@ import { kindById } from "../music/kind.ts";
 import { printName } from "../music/note.ts";
 import { ordinal, scaleNames } from "../music/scale.ts";
 import { parseSteps, printSteps, type StepStyle, stepsOf } from "../music/steps.ts";
-import { type Finding, quoted } from "./finding.ts";
+import { type Finding, finding, quoted, replacement } from "./finding.ts";
 import { distanceInWords } from "./note-reasons.ts";
 
 export interface StepClaim {
@@ -32,7 +32,7 @@ function fixTo(claim: StepClaim, right: readonly number[]): Finding["fixes"] {
   const { start, end, words } = claim;
   const text = inStyle(right, words);
   const marked = end - start === words.length ? text : `steps ${text}`;
-  return [{ title: `Change to ${text}`, safe: false, edits: [{ start, end, text: marked }] }];
+  return [replacement(`Change to ${text}`, claim, marked)];
 }
 
 /** Where both go the same way the longest: the formula that the player meant, of two that are right. */
@@ -82,10 +82,6 @@ function sentence(words: string): string {
   return words[0]!.toUpperCase() + words.slice(1);
 }
 
-function finding(claim: StepClaim, message: string, fixes: Finding["fixes"]): Finding {
-  return { code: "step-formula", start: claim.start, end: claim.end, message, fixes };
-}
-
 /** Whether claimed steps, read upward, are those of the scale's rising form. Chords have none. */
 export function checkSteps(
   claim: StepClaim,
@@ -94,15 +90,15 @@ export function checkSteps(
 ): readonly Finding[] {
   if (subject.type === "chord") {
     const message = `${subjectText} has no step formula: steps belong to scales, and a chord moves by thirds and more.`;
-    return [finding(claim, message, [])];
+    return [finding("step-formula", claim, message)];
   }
   const formulas = formulasOf(subject);
   const claimed = parseSteps(claim.words);
   if (!claimed) {
     const message = `${quoted(claim.words)} cannot be read as steps: write T and S, W and H, or semitones as digits (three are A or 3). ${subjectText} has ${printSteps(formulas[0]!, "TS")}.`;
-    return [finding(claim, message, fixTo(claim, formulas[0]!))];
+    return [finding("step-formula", claim, message, fixTo(claim, formulas[0]!))];
   }
   if (formulas.some((formula) => formula.join() === claimed.join())) return [];
   const right = nearest(formulas, claimed);
-  return [finding(claim, howItDiffers(subject, subjectText, right, claimed), fixTo(claim, right))];
+  return [finding("step-formula", claim, howItDiffers(subject, subjectText, right, claimed), fixTo(claim, right))];
 }

@@ -1,4 +1,4 @@
-import type { DayNumber, Tonguing } from "../journal/model.ts";
+import type { DayNumber, NoteValue, Tonguing } from "../journal/model.ts";
 
 /** Up to 9 semitones is `short`, to 14 `octave`, to 20 `twelfth`, above that `wide`. */
 export type ReachClass = "short" | "octave" | "twelfth" | "wide";
@@ -33,6 +33,9 @@ export interface AttemptRecord {
   readonly unit: "notes" | "beats";
   /** Notes a minute, or beats a minute for a title. Null without a metronome. */
   readonly rate: number | null;
+  /** The note value and the beat that the player counted in, where there were any. */
+  readonly noteValue?: NoteValue;
+  readonly beat?: NoteValue;
   /** Easy or clean, and not tense, in at least half of its tries. */
   readonly reached: boolean;
   /** How many attempts this stands for: 5 for `4 of 5`. */

@@ -16,15 +16,16 @@ export function listenToDocuments(connection: Connection, tell: (what: (session:
     update: (open, changes, version) => ({ ...open, version, document: applyChanges(open.document, changes) }),
   });
   documents.onDidChangeContent(({ document }) => tell(({ workspace }) => workspace.edited(document)));
-  documents.onDidClose(({ document }) => tell((session) => closed(session, document.key)));
+  documents.onDidClose(({ document }) => tell((session) => closed(session, document)));
   documents.onDidOpen(() => tell(lookAgain));
   documents.onDidSave(() => tell(lookAgain));
   documents.listen(connection);
 }
 
-function closed({ told, workspace }: Session, key: string): void {
+function closed({ client, connection, told, workspace }: Session, { uri, key }: OpenDocument): void {
   told.delete(key);
   workspace.closed(key);
+  if (!client.pullsDiagnostics) connection.sendDiagnostics({ uri, diagnostics: [] }); // nothing stays underlined
 }
 
 /** An editor that tells nothing of changes on disk: opening and saving are the moments to look. */

@@ -1,0 +1,80 @@
+import { parseArgs } from "node:util";
+import { closest, distance } from "fastest-levenshtein";
+import type { Command, Option } from "./commands.ts";
+import { printable } from "./printable.ts";
+
+/** A command's arguments, checked against what the command takes. */
+export interface Arguments {
+  /** What is no option, in order. */
+  readonly positionals: readonly string[];
+  readonly flags: ReadonlySet<string>;
+  readonly values: ReadonlyMap<string, string>;
+}
+
+export type ReadArguments = ({ readonly ok: true } & Arguments) | { readonly ok: false; readonly reason: string };
+
+/** Reads what stands after the command's name. */
+export function readArguments(argv: readonly string[], command: Command): ReadArguments {
+  const types = Object.entries(command.options).map(([name, { type, short }]) => [name, { type, ...(short && { short }) }]);
+  const { tokens } = parseArgs({
+    args: [...argv],
+    options: Object.fromEntries(types),
+    strict: false, // our own messages are plainer, and offer the nearest option
+    allowPositionals: true,
+    tokens: true,
+  });
+  const positionals: string[] = [];
+  const flags = new Set<string>();
+  const values = new Map<string, string>();
+  for (const token of tokens) {
+    if (token.kind === "positional") positionals.push(token.value);
+    if (token.kind !== "option") continue;
+    const option = Object.hasOwn(command.options, token.name) ? command.options[token.name] : undefined;
+    if (!option) return { ok: false, reason: unknownOption(token.rawName, command) };
+    const reason = valueFault(token.rawName, token.value, token.inlineValue, option);
+    if (reason) return { ok: false, reason };
+    if (option.type === "boolean") flags.add(token.name);
+    else values.set(token.name, token.value!);
+  }
+  if (positionals.length > command.most && !flags.has("help")) return { ok: false, reason: tooMany(positionals, command) };
+  return { ok: true, positionals, flags, values };
+}
+
+/** The name that was probably meant, where one is near enough. */
+export function nearest(word: string, among: readonly string[]): string | undefined {
+  if (word.length > 40 || among.length === 0) return undefined;
+  const found = closest(word.toLowerCase(), among as string[]);
+  return distance(word.toLowerCase(), found) <= Math.max(1, Math.floor(found.length / 3)) ? found : undefined;
+}
+
+/** ` Did you mean “check”?`, or nothing. */
+export function offer(near: string | undefined): string {
+  return near === undefined ? "" : ` Did you mean “${near}”?`;
+}
+
+function unknownOption(rawName: string, { name, options }: Command): string {
+  const near = nearest(rawName.replace(/^-+/, ""), Object.keys(options));
+  return `“${name}” has no option “${printable(rawName)}”.${offer(near && `--${near}`)} Its options: ${optionNames(options)}.`;
+}
+
+function optionNames(options: Readonly<Record<string, Option>>): string {
+  return Object.keys(options)
+    .map((option) => `--${option}`)
+    .join(", ");
+}
+
+function valueFault(
+  rawName: string,
+  value: string | undefined,
+  inline: boolean | undefined,
+  option: Option,
+): string | undefined {
+  if (option.type === "boolean") return value === undefined ? undefined : `“${rawName}” takes no value.`;
+  const missing = value === undefined || value === "" || (!inline && value.startsWith("--"));
+  return missing ? `“${rawName}” needs a value: ${rawName} ${option.value ?? "VALUE"}.` : undefined;
+}
+
+function tooMany(positionals: readonly string[], { name, most }: Command): string {
+  if (most === 0) return `“${name}” takes no arguments besides its options, and “${printable(positionals[0]!)}” was given.`;
+  return `“${name}” takes ${most === 1 ? "one argument" : `${most} arguments`}, and ${positionals.length} were given. Words that belong together stand in quotes: daystave ${name} "${printable(positionals.join(" "))}".`;
+}

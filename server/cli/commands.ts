@@ -1,0 +1,150 @@
+import type { Arguments } from "./arguments.ts";
+import type { Io, Status } from "./io.ts";
+
+export interface Option {
+  readonly type: "boolean" | "string";
+  readonly short?: string;
+  /** What stands for the value in the help. */
+  readonly value?: string;
+  readonly help: string;
+}
+
+export type Run = (args: Arguments, io: Io) => Promise<Status>;
+
+/** A command as its help, the reading of its arguments and the README's table know it. */
+export interface Command {
+  readonly name: string;
+  /** One line. */
+  readonly summary: string;
+  /** What stands after `daystave`. */
+  readonly usage: readonly string[];
+  /** What it does and when one wants it, in paragraphs. */
+  readonly about: readonly string[];
+  readonly options: Readonly<Record<string, Option>>;
+  readonly examples: readonly { readonly line: string; readonly does: string }[];
+  /** How many arguments that are no options it takes at most. */
+  readonly most: number;
+  /** Reads the command's own modules only when it is run. */
+  readonly load: () => Promise<Run>;
+}
+
+const HELP: Option = { type: "boolean", short: "h", help: "show this help" };
+const COMMON: Readonly<Record<string, Option>> = {
+  json: { type: "boolean", help: "print one JSON document for scripts, and nothing else, on standard output" },
+  today: { type: "string", value: "YYYY-MM-DD", help: "take this day for today" },
+  help: HELP,
+};
+
+const PATHS =
+  "PATH is a file, a folder, or - for standard input. A folder is searched for .practice files, but not the dot folders and node_modules in it. Without a PATH the current folder is meant.";
+
+export const COMMANDS: readonly Command[] = [
+  {
+    name: "check",
+    summary: "find what is wrong in a journal: notes, signatures, dates, words",
+    usage: ["check [PATH…] [--json | --sarif]", "check --fix [PATH…]"],
+    about: [
+      "Reads practice journals and tells what the editor would underline: scales with a wrong note, key signatures that do not fit, dates that do not exist, words that are not known. Each finding is one line: file, line, column, how much it matters, its code, and what to do.",
+      "The exit status is 1 when there is an error or a warning, and 0 otherwise; advice (information) never makes it fail. So it can guard a commit or run on a server.",
+      PATHS,
+      "Given files, it reads the journal around them, for the names declared there, and lists only the files given.",
+    ],
+    options: {
+      fix: {
+        type: "boolean",
+        help: "mend in place what can be mended without losing meaning, say what was done, and list the rest",
+      },
+      sarif: { type: "boolean", help: "print SARIF 2.1.0, which code hosts and editors read" },
+      ...COMMON,
+    },
+    examples: [
+      { line: "daystave check", does: "everything below the current folder" },
+      { line: "daystave check week.practice", does: "one file, with the names its journal declares" },
+      { line: "daystave check --fix", does: "mend what is safe to mend" },
+      { line: "cat week.practice | daystave check -", does: "text from another program" },
+    ],
+    most: Number.POSITIVE_INFINITY,
+    load: async () => (await import("./check.ts")).check,
+  },
+  {
+    name: "notes",
+    summary: "show an exercise note by note: scale, arpeggio, pattern, key signature",
+    usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--pitch A=415] [--json]'],
+    about: [
+      "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have.",
+      "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in equal temperament.",
+    ],
+    options: {
+      instrument: { type: "string", value: "NAME", help: "the instrument that plays it, as “alto recorder”" },
+      names: { type: "string", value: "CONVENTION", help: "the language of note names; english is the only one for now" },
+      pitch: { type: "string", value: "A=415", help: "the pitch of A4 in hertz; 440 unless the journal says otherwise" },
+      ...COMMON,
+    },
+    examples: [
+      { line: 'daystave notes "F# major"', does: "the scale" },
+      { line: 'daystave notes "D minor melodic, thirds, twelfth"', does: "a pattern over an octave and a fifth" },
+      {
+        line: 'daystave notes "G minor arpeggio, 2 octaves" --instrument "tenor recorder"',
+        does: "where it lies on another instrument",
+      },
+    ],
+    most: 1,
+    load: async () => (await import("./notes.ts")).notes,
+  },
+  {
+    name: "history",
+    summary: "show how the tempos of each exercise went, week by week",
+    usage: ["history [PATH…] [--subject S] [--since DATE] [--json]"],
+    about: [
+      "Lists the exercises of a journal, the latest practised first: for each the best clean tempo of every week as a row of bars (a dot for a week without one, the bars from the lowest to the highest week), the latest best, and whether it rises, falls or stays level.",
+      "An exercise may have been played in several manners (reach, tonguing, evenness), which are never compared with each other: the one practised in most weeks is shown, and named. With --json all are given.",
+      PATHS,
+    ],
+    options: {
+      subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
+      since: { type: "string", value: "YYYY-MM-DD", help: "only the weeks from this day's on" },
+      ...COMMON,
+    },
+    examples: [
+      { line: "daystave history", does: "every exercise below the current folder" },
+      { line: 'daystave history --subject "D minor melodic"', does: "one scale, in all its patterns" },
+      { line: "daystave history --since 2026-01-01 --json", does: "this year's figures for a script" },
+    ],
+    most: Number.POSITIVE_INFINITY,
+    load: async () => (await import("./history.ts")).history,
+  },
+  {
+    name: "format",
+    summary: "bring journals into the usual layout",
+    usage: ["format [PATH…] [--check]"],
+    about: [
+      "Writes commas, spaces and indentation the usual way, in place. Words, names and figures stay as you typed them. Text from standard input goes to standard output.",
+      PATHS,
+    ],
+    options: {
+      check: { type: "boolean", help: "change nothing, name the files that would change, and exit with 1 if there are any" },
+      ...COMMON,
+    },
+    examples: [
+      { line: "daystave format", does: "everything below the current folder" },
+      { line: "daystave format --check week.practice", does: "only ask" },
+    ],
+    most: Number.POSITIVE_INFINITY,
+    load: async () => (await import("./format.ts")).format,
+  },
+  {
+    name: "lsp",
+    summary: "run the language server, for an editor",
+    usage: ["lsp --stdio"],
+    about: [
+      "Speaks the Language Server Protocol over standard input and output. Editors start it by themselves; name this command in the settings of one that has no Daystave extension, for files that end in .practice.",
+    ],
+    options: {
+      stdio: { type: "boolean", help: "speak over standard input and output, the only way there is here" },
+      help: HELP,
+    },
+    examples: [{ line: "daystave lsp --stdio", does: "the command to give to the editor" }],
+    most: 0,
+    load: async () => (await import("./lsp.ts")).lsp,
+  },
+];

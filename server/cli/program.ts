@@ -1,0 +1,53 @@
+import { version } from "../../package.json";
+import { parseIsoDate } from "../journal/calendar.ts";
+import { nearest, offer, readArguments } from "./arguments.ts";
+import { COMMANDS, type Command } from "./commands.ts";
+import { commandHelp, programHelp } from "./help.ts";
+import { fail, type Io, STATUS, type Status } from "./io.ts";
+import { printable } from "./printable.ts";
+
+/** Runs one command line, without `node` and the script's name. */
+export async function run(argv: readonly string[], io: Io): Promise<Status> {
+  const [first, ...rest] = argv;
+  if (first === undefined) {
+    io.stderr.write(programHelp());
+    return STATUS.failed;
+  }
+  if (first === "--help" || first === "-h" || (first === "help" && rest.length === 0)) return show(io, programHelp());
+  if (first === "--version") return show(io, `${version}\n`);
+  const [name, args] = first === "help" ? [rest[0]!, ["--help"]] : [first, rest];
+  const command = COMMANDS.find((each) => each.name === name);
+  if (command) return runCommand(command, args, io);
+  return fail(io, name.startsWith("-") ? unknownOption(name) : unknownCommand(name));
+}
+
+async function runCommand(command: Command, argv: readonly string[], io: Io): Promise<Status> {
+  const args = readArguments(argv, command);
+  if (!args.ok) return fail(io, `${args.reason}\nMore is told by: daystave ${command.name} --help`);
+  if (args.flags.has("help")) return show(io, commandHelp(command));
+  const today = args.values.get("today");
+  const day = today === undefined ? io.today : parseIsoDate(today);
+  if (day === undefined) return fail(io, notADay("--today", today!));
+  const execute = await command.load();
+  return execute(args, { ...io, today: day });
+}
+
+/** Why the value of an option is no day. */
+export function notADay(option: string, value: string): string {
+  return `“${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(value)}” is none.`;
+}
+
+function show(io: Io, text: string): Status {
+  io.stdout.write(text);
+  return STATUS.done;
+}
+
+function unknownCommand(name: string): string {
+  const names = COMMANDS.map((command) => command.name);
+  return `There is no command “${printable(name)}”.${offer(nearest(name, names))} The commands are: ${names.join(", ")}.\nMore is told by: daystave --help`;
+}
+
+function unknownOption(name: string): string {
+  const near = nearest(name.replace(/^-+/, ""), ["help", "version"]);
+  return `“${printable(name)}” stands where a command belongs.${offer(near && `--${near}`)} Options stand behind the command: daystave check --json`;
+}

@@ -1,0 +1,107 @@
+import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
+import { type Exercise, exercisesOf, type Strand, strandName } from "../history/strands.ts";
+import { type Trend, trendOf } from "../history/trend.ts";
+import { type Week, weeksOf } from "../history/weeks.ts";
+import { metronomeOf, type Notation, shown, trendInWords, weekRows } from "../history/words.ts";
+import { isoDate } from "../journal/calendar.ts";
+import type { DayNumber } from "../journal/model.ts";
+import { sentenceCase } from "./explain.ts";
+import { escapeMarkdown, markdownTable } from "./markdown.ts";
+import { startTempo } from "./start-tempo.ts";
+
+/** How far back the trend looks, in ISO weeks. */
+const TREND_WEEKS = 26;
+/** The most rows of the table: the latest weeks. */
+const TABLE_WEEKS = 12;
+
+/** What a line practises, and how it writes a tempo. */
+export interface Practised {
+  readonly subjectKey: string;
+  /** `straight` where a scale names no pattern; null for titles. */
+  readonly pattern: string | null;
+  readonly instrument: string | null;
+  readonly movement: string | null;
+  readonly where: string | null;
+  readonly notation: Notation;
+  /** The note value as the player calls it: `8ths`. */
+  readonly noteValue?: string;
+}
+
+/** What the history says of one exercise: what went before, and how the strand of the line moves. */
+export interface ExerciseHistory {
+  readonly strand: Strand;
+  /** The latest record of the exercise from before the line, of another line. */
+  readonly before?: AttemptRecord;
+}
+
+/** The exercise that a line belongs to: that of its own records, or the one that is called alike. */
+export function exerciseHistory(records: readonly AttemptRecord[], own: readonly AttemptRecord[], practised: Practised): ExerciseHistory | undefined {
+  const exercises = exercisesOf(records, { subjectKey: practised.subjectKey });
+  const first = own[0];
+  const strand = first ? strandOfLine(exercises, first) : strandCalled(exercises, practised);
+  if (!strand) return undefined;
+  const exercise = exercises.find((each) => each.strands.includes(strand))!;
+  const earlier = exercise.strands.flatMap((each) => each.records).filter((record) => !first || (inTimeOrder(record, first) < 0 && !isSameLine(record, first)));
+  const before = earlier.reduce<AttemptRecord | undefined>((latest, record) => (!latest || inTimeOrder(latest, record) < 0 ? record : latest), undefined);
+  return { strand, before };
+}
+
+function isSameLine(a: AttemptRecord, b: AttemptRecord): boolean {
+  return a.uri === b.uri && a.line === b.line;
+}
+
+function strandOfLine(exercises: readonly Exercise[], own: AttemptRecord): Strand | undefined {
+  return exercises.flatMap((each) => each.strands).find((strand) => strand.records.some((record) => isSameLine(record, own)));
+}
+
+function strandCalled(exercises: readonly Exercise[], { pattern, instrument, movement, where }: Practised): Strand | undefined {
+  const alike = exercises.filter((each) => each.pattern === pattern);
+  const exercise = alike.find((each) => each.instrument === instrument) ?? alike[0];
+  return exercise?.strands.find((strand) => strand.title && strand.movement === movement && strand.where === where) ?? exercise?.strands[0];
+}
+
+/** Where to start today, the weeks and the trend of a strand, as paragraphs of Markdown. */
+export function historyInMarkdown({ strand }: ExerciseHistory, practised: Practised, today: DayNumber): readonly string[] {
+  const notation = strand.title ? {} : practised.notation;
+  const weeks = weeksOf(strand.records);
+  return [...startOf(strand, notation, today), ...tableOf(strand, weeks, notation, practised.noteValue), trendSentence(strand, weeks, notation)];
+}
+
+function startOf({ records }: Strand, notation: Notation, today: DayNumber): string[] {
+  const reached = records.findLast((record) => record.reached && record.rate !== null && record.day <= today);
+  if (!reached || reached.rate === null) return [];
+  const gap = today - reached.day;
+  const start = Math.round(startTempo(metronomeOf(reached.rate, notation), gap) * 10) / 10;
+  const ago = gap === 0 ? "today" : gap === 1 ? "yesterday" : `${gap} days ago`;
+  return [`Start near ${start}: ${shown(reached.rate, notation.noteValue, notation.beat)} was reached ${ago}.`];
+}
+
+function tableOf(strand: Strand, weeks: readonly Week[], notation: Notation, noteValue: string | undefined): string[] {
+  const practised = weeks.slice(-TREND_WEEKS).filter(({ attempts }) => attempts > 0).slice(-TABLE_WEEKS);
+  if (practised.length === 0) return [];
+  const rows = weekRows(practised, notation).map(({ week, best, note, attempts }) => [week, note === "worked below best" ? `${best} (${note})` : best, attempts]);
+  const best = noteValue && notation.noteValue && !strand.title ? `Best, ${escapeMarkdown(noteValue)} at` : "Best reached";
+  return [`${sentenceCase(escapeMarkdown(strandName(strand)))}:`, markdownTable(["ISO week", best, "Attempts"], rows)];
+}
+
+function trendSentence({ title }: Strand, weeks: readonly Week[], notation: Notation): string {
+  const latest = weeks.slice(-TREND_WEEKS);
+  const trend = trendOf(latest);
+  return `Trend: ${trendInWords(trend, latest, notation)}${interval(trend, title ? "beats" : "notes")}.`;
+}
+
+/** The slope and its interval in figures, where there are enough weeks for them to say something. */
+function interval({ slope, low, high, level, verdict, weeks }: Trend, unit: string): string {
+  if (verdict === "too early" || slope === null || low === null || high === null) return "";
+  return ` (Theil–Sen over ${weeks} tested weeks: ${signed(slope)} ${unit} a minute each week, ${level * 100} % interval ${signed(low)} to ${signed(high)})`;
+}
+
+function signed(value: number): string {
+  const figure = Math.abs(value).toFixed(1);
+  return figure === "0.0" ? "0" : `${value < 0 ? "−" : "+"}${figure}`;
+}
+
+/** `Last time, 2026-03-02`, before the line that was written then. */
+export function lastTime({ day }: AttemptRecord): string {
+  return `Last time, ${isoDate(day)}`;
+}

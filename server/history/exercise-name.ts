@@ -1,0 +1,16 @@
+import type { Entry } from "../journal/model.ts";
+import { patternText } from "../journal/to-play.ts";
+
+const INVERSIONS = ["", "1st inversion", "2nd inversion", "3rd inversion"];
+
+/** The pattern that tells one exercise from another; null where the subject has none: titles and figures. */
+export function patternOfRecord({
+  subject,
+  pattern,
+  inversion,
+}: Pick<Entry, "subject" | "pattern" | "inversion">): string | null {
+  if (!subject || subject.type === "title" || subject.type === "figure") return null;
+  const plain = subject.type === "chord" && subject.broken ? "broken chord" : "straight";
+  const name = pattern ? patternText(pattern) : plain;
+  return inversion ? `${name}, ${INVERSIONS[inversion]}` : name;
+}

@@ -1,0 +1,76 @@
+import { isoDate } from "../journal/calendar.ts";
+import type { AttemptRecord } from "./record.ts";
+import { type Exercise, strandName } from "./strands.ts";
+import { type Trend, trendOf } from "./trend.ts";
+import { type Week, weeksOf } from "./weeks.ts";
+import { type Notation, shown, trendInWords } from "./words.ts";
+
+/** One exercise as it is shown: its strand with most weeks, in the player's own note value. */
+export interface ExerciseRow {
+  readonly exercise: Exercise;
+  readonly strand: string;
+  readonly weeks: readonly Week[];
+  readonly trend: Trend;
+  /** Without a full stop: `rising by about 2 metronome marks a week, 1 to 3`. */
+  readonly trendWords: string;
+  readonly notation: Notation;
+  /** ISO 8601. */
+  readonly lastPractised: string;
+  readonly latest: AttemptRecord;
+}
+
+/** The row of an exercise; the trend is fitted on the last `weeks` weeks, or on all. */
+export function exerciseRow(exercise: Exercise, { lastWeeks }: { readonly lastWeeks?: number } = {}): ExerciseRow {
+  const strand = exercise.strands[0]!;
+  const weeks = weeksOf(strand.records);
+  const trend = trendOf(weeks, { lastWeeks });
+  const notation = notationOf(strand.records);
+  const latest = exercise.strands
+    .map(({ records }) => records.at(-1)!)
+    .reduce((a, b) => (b.day > a.day || (b.day === a.day && b.order > a.order) ? b : a));
+  return {
+    exercise,
+    strand: strandName(strand),
+    weeks,
+    trend,
+    trendWords: trendInWords(trend, weeks, notation),
+    notation,
+    lastPractised: isoDate(exercise.lastDay),
+    latest,
+  };
+}
+
+/** What the player counted in when a rate was last written. */
+function notationOf(records: readonly AttemptRecord[]): Notation {
+  const { noteValue, beat } = records.findLast(({ rate }) => rate !== null) ?? records.at(-1)!;
+  return { noteValue, beat };
+}
+
+const VALUE_NAMES: Readonly<Record<string, string>> = {
+  "1/1": "wholes",
+  "1/2": "halves",
+  "1/4": "quarters",
+  "1/8": "8ths",
+  "1/12": "triplets",
+  "1/16": "16ths",
+  "1/24": "sextuplets",
+  "1/32": "32nds",
+};
+const BEAT_NAMES: Readonly<Record<string, string>> = { "1/2": "half", "1/4": "quarter", "1/8": "8th", "1/16": "16th" };
+
+/** A rate as the player wrote it: `8ths at 72`, `16ths at half=60`, for a title `quarter=84`. */
+export function rateAsWritten(rate: number, { unit }: Pick<AttemptRecord, "unit">, notation: Notation): string {
+  const { noteValue, beat } = notation;
+  const isTitle = unit === "beats";
+  const named = beat && (isTitle || beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)}=` : "";
+  const bpm = isTitle ? shown(rate) : shown(rate, noteValue, beat);
+  if (isTitle) return `${named}${bpm}`;
+  return `${noteValue ? `${VALUE_NAMES[`${noteValue.numerator}/${noteValue.denominator}`] ?? ""} ` : ""}at ${named}${bpm}`.trim();
+}
+
+function beatName({ numerator, denominator }: NonNullable<Notation["beat"]>): string {
+  const plain = BEAT_NAMES[`${numerator}/${denominator}`];
+  if (plain) return plain;
+  const undotted = numerator === 3 ? BEAT_NAMES[`1/${denominator / 2}`] : undefined;
+  return undotted ? `dotted ${undotted}` : `${numerator}/${denominator}`;
+}
