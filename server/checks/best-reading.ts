@@ -22,12 +22,14 @@ function acceptsBesideCents(kind: ScaleKind, tonic: NoteName, degree: number, na
   );
 }
 
-function accepts(reading: Reading, { note, degree, falling }: ExpectedNote, name: NoteName): boolean {
-  if (sameName(note, name)) return true;
-  const { subject } = reading;
-  if (subject.type === "chord") return false;
+function compareName({ subject }: Reading, { note, degree, falling }: ExpectedNote, name: NoteName): Likeness {
+  if (sameName(note, name)) return "same";
+  const isSameKey = pitchClass(note) === pitchClass(name);
+  if (subject.type === "chord") return isSameKey ? "spelling" : "wrong";
   const { kind, tonic } = subject;
-  return acceptsName(kind, tonic, degree, falling, name) || acceptsBesideCents(kind, tonic, degree, name);
+  if (acceptsBesideCents(kind, tonic, degree, name)) return "renamed";
+  if (!isSameKey) return "wrong";
+  return acceptsName(kind, tonic, degree, falling, name) ? "renamed" : "spelling";
 }
 
 /** How every note name that occurs compares with every degree that occurs: long lists ask for few of them often. */
@@ -39,8 +41,7 @@ function nameLikeness(reading: Reading): (expected: ExpectedNote, name: NoteName
     const key = (rung * 8 + "CDEFGAB".indexOf(name.letter)) * 16 + name.alter + 8;
     let likeness = known.get(key);
     if (likeness === undefined) {
-      const same = accepts(reading, expected, name);
-      likeness = same ? "same" : pitchClass(expected.note) === pitchClass(name) ? "spelling" : "wrong";
+      likeness = compareName(reading, expected, name);
       known.set(key, likeness);
     }
     return likeness;
@@ -61,7 +62,7 @@ function compareWithOctaves(notes: readonly ClaimedNote[], reading: Reading, nam
   return (typed, expected) => {
     const likeness = names(typed, expected);
     const octave = notes[typed]!.note?.octave;
-    if (likeness !== "same" || octave === undefined) return likeness;
+    if ((likeness !== "same" && likeness !== "renamed") || octave === undefined) return likeness;
     const distance = midi({ ...notes[typed]!.note!, octave }) - midi(reading.notes[expected]!.note) - 12 * octaves;
     // A note of a scale in cents may lie a key beside.
     return Math.abs(distance) < 6 ? likeness : "octave";
@@ -88,14 +89,20 @@ interface Fit extends BestReading {
   readonly byNames: number;
 }
 
-function fitOf(notes: readonly ClaimedNote[], reading: Reading): Fit {
+/** @param most the most differences by name that matter */
+function fitOf(notes: readonly ClaimedNote[], reading: Reading, most: number): Fit {
   const names = compareNames(notes, reading);
-  const alignment = align(notes.length, reading.notes.length, reading.closes, names);
+  const alignment = align(notes.length, reading.notes.length, reading.closes, names, most + 1);
   const byNames = alignment.differences;
   if (notes.every(({ note }) => note?.octave === undefined)) return { reading, alignment, octaves: 0, byNames };
   const octaves = reading.placed ? 0 : usualOctaves(notes, reading, alignment);
   const compare = compareWithOctaves(notes, reading, names, octaves);
   return { reading, alignment: align(notes.length, reading.notes.length, reading.closes, compare), octaves, byNames };
+}
+
+/** How a list fits one reading. */
+export function fitReading(notes: readonly ClaimedNote[], reading: Reading): BestReading {
+  return fitOf(notes, reading, Number.POSITIVE_INFINITY);
 }
 
 /** A fit with no look at the notes, for a reading that is far too long or short: everything differs. */
@@ -110,9 +117,28 @@ const HOPELESS = 200;
 /** Beside a pattern, a list that is nearly the scale itself is meant as the scale; any other as the pattern. */
 const MOST_OFF_BESIDE_PATTERN = 0.25;
 
-function isFewer(one: Fit, other: Fit): boolean {
+interface Ranked {
+  readonly reading: Reading;
+  /** In the order of format.md. */
+  readonly rank: number;
+  /** No fewer differences than this. */
+  readonly least: number;
+}
+
+/** Those of about the list's length first: they leave the others little to look at. */
+function byLength(all: readonly Reading[], length: number): Ranked[] {
+  const ranked = all.map((reading, rank) => {
+    const short = reading.notes.length - (reading.closes ? 1 : 0);
+    return { reading, rank, least: Math.max(0, length - reading.notes.length, short - length) };
+  });
+  return ranked.sort((one, other) => one.least - other.least || one.rank - other.rank);
+}
+
+/** Fewer differences by name; then fewer with octave numbers; then the order of format.md. */
+function isBetter(one: Fit, oneRank: number, other: Fit, otherRank: number): boolean {
   if (one.byNames !== other.byNames) return one.byNames < other.byNames;
-  return one.alignment.differences < other.alignment.differences;
+  const [ones, others] = [one.alignment.differences, other.alignment.differences];
+  return ones === others ? oneRank < otherRank : ones < others;
 }
 
 /**
@@ -120,15 +146,15 @@ function isFewer(one: Fit, other: Fit): boolean {
  * None where nothing can be expected.
  */
 export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExercise): BestReading | undefined {
-  let best: Fit | undefined;
   const all = readings(claimed, notes.length);
   const besidePattern = all.some(({ patterned }) => patterned);
-  for (const reading of all) {
-    const off = Math.abs(notes.length - reading.notes.length);
-    if (best && best.byNames < off - (reading.closes ? 1 : 0)) continue;
-    const fit = off > HOPELESS ? misfit(notes.length, reading) : fitOf(notes, reading);
+  let best: { readonly fit: Fit; readonly rank: number } | undefined;
+  for (const { reading, rank, least } of byLength(all, notes.length)) {
+    const most = best?.fit.byNames ?? Number.POSITIVE_INFINITY;
+    if (least > most) break;
+    const fit = least > HOPELESS ? misfit(notes.length, reading) : fitOf(notes, reading, most);
     if (besidePattern && !reading.patterned && fit.byNames > MOST_OFF_BESIDE_PATTERN * notes.length) continue;
-    if (!best || isFewer(fit, best)) best = fit;
+    if (!best || isBetter(fit, rank, best.fit, best.rank)) best = { fit, rank };
   }
-  return best;
+  return best?.fit;
 }

@@ -1,7 +1,7 @@
 import { midi, modulo, type Note, type NoteName, sameName } from "../music/note.ts";
 import { type ChromaticSpellings, chromaticSpellings } from "../music/scale.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
-import type { BestReading } from "./best-reading.ts";
+import { type BestReading, fitReading } from "./best-reading.ts";
 import type { ClaimedExercise, ExpectedNote, Reading } from "./claimed-exercise.ts";
 import { type Finding, type FindingEdit, finding } from "./finding.ts";
 import { type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
@@ -41,7 +41,7 @@ export function inPlayersConvention(notes: readonly ClaimedNote[], best: BestRea
   if (!isChromatic(best.reading)) return best;
   const harmonic = inConvention(best.reading, "harmonic");
   const nearer = otherwiseWritten(notes, best, harmonic) < otherwiseWritten(notes, best, best.reading);
-  return nearer ? { ...best, reading: harmonic } : best;
+  return nearer ? fitReading(notes, harmonic) : best;
 }
 
 /** As much of a list as a message shows. */

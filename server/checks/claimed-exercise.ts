@@ -184,21 +184,25 @@ function readingOf(claimed: ClaimedExercise, forms: readonly Form[], reach: Reac
   return { subject, notes, patterned: pattern !== undefined, closes, placed: isPlaced(subject, reach) };
 }
 
-function readingsOver(claimed: ClaimedExercise, reach: Reach): Reading[] {
+/** The scale or chord itself, or the pattern, in each direction, over a reach. */
+type Ways = (reach: Reach) => Reading[];
+
+function waysOf(claimed: ClaimedExercise): Ways[] {
+  const straight: Ways = (reach) => straightForms(claimed, reach).map((forms) => readingOf(claimed, forms, reach));
   const pattern = patternNamed(claimed);
-  const straight = straightForms(claimed, reach).map((forms) => readingOf(claimed, forms, reach));
-  if (pattern === undefined) return straight;
-  const plain = patternForms(claimed, pattern, reach);
-  const withTurns = turnedPatternForms(claimed, pattern, reach);
-  const played = [...plain, ...withTurns].map((forms) => readingOf(claimed, forms, reach, pattern));
-  return [...straight, ...played];
+  if (pattern === undefined) return [straight];
+  const patterned: Ways = (reach) =>
+    [...patternForms(claimed, pattern, reach), ...turnedPatternForms(claimed, pattern, reach)].map((forms) =>
+      readingOf(claimed, forms, reach, pattern),
+    );
+  return [straight, patterned];
 }
 
 /** Of readings over one octave, two, and so on: those whose lengths are next to the list's, in each way of playing. */
-function readingsByLength(claimed: ClaimedExercise, length: number): Reading[] {
+function readingsByLength(ways: Ways, length: number): Reading[] {
   const near = new Map<number, Reading[]>();
   for (let count = 1; count <= MOST_OCTAVES; count++) {
-    const over = readingsOver(claimed, { type: "octaves", count });
+    const over = ways({ type: "octaves", count });
     for (const [way, reading] of over.entries()) {
       const kept = near.get(way) ?? [];
       if (kept.length === 0 || kept.at(-1)!.notes.length <= length) near.set(way, [...kept, reading].slice(-2));
@@ -224,8 +228,8 @@ function kindsMeant(claimed: ClaimedExercise): ClaimedExercise[] {
 export function readings(claimed: ClaimedExercise, length: number): Reading[] {
   const { reach, instrument } = claimed;
   const known = reach?.type === "full range" && !instrument ? undefined : reach;
-  const meant = kindsMeant(claimed);
-  const found = meant.flatMap((each) => (known ? readingsOver(each, known) : readingsByLength(each, length)));
+  const ways = kindsMeant(claimed).flatMap(waysOf);
+  const found = ways.flatMap((each) => (known ? each(known) : readingsByLength(each, length)));
   return found.filter(({ notes }) => notes.length > 0);
 }
 

@@ -1,24 +1,22 @@
 import type { Conventions } from "../journal/conventions.ts";
-import type { BlockModel } from "../journal/model.ts";
+import type { PartMemo } from "../syntax/parts.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
 import type { Finding } from "./finding.ts";
 
-/** What a check of one block may look at: the block's text and model, and what the journal's declarations settle. */
-export interface BlockContext {
-  readonly texts: readonly string[];
-  readonly model: BlockModel;
+/** What a check may look at beside the line itself: the journal's words, and what its declarations settle. */
+export interface CheckContext {
   readonly vocabulary: Vocabulary;
+  readonly memo: PartMemo;
   readonly conventions: Conventions;
+}
+
+/** One line and where it stands: `head` is above the first day. */
+export interface LineContext extends CheckContext {
+  readonly text: string;
+  readonly head: boolean;
 }
 
 /** A finding and the line of the block that it stands on. */
 export interface LineFinding extends Finding {
   readonly line: number;
-}
-
-export type BlockCheck = (context: BlockContext) => readonly LineFinding[];
-
-/** The same findings on a line. */
-export function onLine(line: number, findings: readonly Finding[]): readonly LineFinding[] {
-  return findings.map((finding) => ({ ...finding, line }));
 }

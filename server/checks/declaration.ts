@@ -1,27 +1,21 @@
-import type { Declaration, Fault } from "../journal/declaration.ts";
-import { type EntryFrame, readEntry } from "../journal/read-entry.ts";
-import type { EntryLine } from "../syntax/line.ts";
-import type { BlockContext, LineFinding } from "./context.ts";
-import { onLine } from "./context.ts";
+import { type Declaration, type Fault, readDeclaration } from "../journal/declaration.ts";
+import type { DeclarationLine } from "../syntax/line.ts";
+import type { LineContext } from "./context.ts";
 import { datesMeant } from "./day.ts";
-import { termsOf } from "./entry-terms.ts";
+import { checkEntryTerms } from "./entry-terms.ts";
 import { type Finding, finding, quoted, replacement } from "./finding.ts";
-import { subjectFindings } from "./subject.ts";
+import { checkSubject } from "./subject.ts";
 
-/** Declarations can be read, and stand where they may. */
-export function checkDeclarations(context: BlockContext): readonly LineFinding[] {
-  return context.model.declarations.flatMap(({ line, declaration }) => {
-    const text = context.texts[line]!;
-    const below =
-      context.model.day !== undefined && isForTheHead(declaration, text)
-        ? [belowDay(declaration, text, line, context.texts.length)]
-        : [];
-    return onLine(line, [
-      ...below,
-      ...declaration.faults.map((fault) => faultFinding(fault, text)),
-      ...workFindings(declaration, text, line, context),
-    ]);
-  });
+/** A declaration can be read, and stands where it may. */
+export function checkDeclaration(line: DeclarationLine, context: LineContext): readonly Finding[] {
+  const { text, head } = context;
+  const declaration = readDeclaration(text, line, context);
+  const below = !head && isForTheHead(declaration, text) ? [belowDay(declaration, text)] : [];
+  return [
+    ...below,
+    ...declaration.faults.map((fault) => faultFinding(fault, text)),
+    ...workFindings(declaration, context),
+  ];
 }
 
 function faultFinding({ start, end, code, because, offers = [] }: Fault, text: string): Finding {
@@ -53,12 +47,9 @@ function isForTheHead({ line }: Declaration, text: string): boolean {
   return line.word !== "aim" && line.word !== "set" && !/^\s*["“”„«»]/.test(text.slice(line.wordEnd));
 }
 
-function belowDay({ line }: Declaration, text: string, at: number, lines: number): Finding {
+function belowDay({ line }: Declaration, text: string): Finding {
   const words = text.slice(line.start, text.trimEnd().length);
-  const gone =
-    at + 1 < lines
-      ? { line: at, endLine: at + 1, start: 0, end: 0, text: "" }
-      : { line: at, start: 0, end: text.length, text: "" };
+  const gone = { start: 0, end: 0, further: 1, text: "" };
   return finding(
     "bad-declaration",
     line,
@@ -68,18 +59,7 @@ function belowDay({ line }: Declaration, text: string, at: number, lines: number
 }
 
 /** An aim or set work is checked as the entry it would be. */
-function workFindings(
-  { declared }: Declaration,
-  text: string,
-  line: number,
-  context: BlockContext,
-): readonly Finding[] {
-  const source: EntryLine | undefined =
-    declared?.type === "aim" || declared?.type === "set" ? declared.entry : undefined;
-  if (!source) return [];
-  const frame: EntryFrame = { line, stretch: 0, planned: true };
-  return [
-    ...subjectFindings(readEntry(source, frame, context.vocabulary), text, context),
-    ...termsOf(source, text, context),
-  ];
+function workFindings({ declared }: Declaration, context: LineContext): readonly Finding[] {
+  const entry = declared?.type === "aim" || declared?.type === "set" ? declared.entry : undefined;
+  return entry ? [...checkSubject(entry, context), ...checkEntryTerms(entry, context)] : [];
 }

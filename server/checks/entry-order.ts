@@ -1,28 +1,27 @@
 import { swappedOutcomes } from "../journal/conditions.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
-import type { BlockContext, LineFinding } from "./context.ts";
-import { onLine } from "./context.ts";
+import type { Vocabulary } from "../syntax/vocabulary.ts";
+import type { LineContext } from "./context.ts";
 import { type Finding, finding, quoted } from "./finding.ts";
 
 /** Beats a minute outside which a tempo is hardly meant. */
-const SLOWEST = 20;
-const FASTEST = 400;
+export const SLOWEST = 20;
+export const FASTEST = 400;
 
 /** Terms that say one thing twice, outcomes in front of their tempo, and tempos that no metronome has. */
-export function checkEntryOrder(context: BlockContext): readonly LineFinding[] {
-  return context.model.lines.flatMap((line, i) => {
-    if (line.type !== "entry") return [];
-    const text = context.texts[i]!;
-    return onLine(i, [
-      ...repeatedTerms(line, text, context),
-      ...outcomesBeforeTempo(line.items, text),
-      ...temposOutOfRange(line.items, text),
-    ]);
-  });
+export function checkEntryOrder(
+  line: EntryLine,
+  { text, vocabulary }: Pick<LineContext, "text" | "vocabulary">,
+): readonly Finding[] {
+  return [
+    ...repeatedTerms(line, text, vocabulary),
+    ...outcomesBeforeTempo(line.items, text),
+    ...temposOutOfRange(line.items, text),
+  ];
 }
 
-const ONCE: readonly Meaning["type"][] = [
+export const ONCE: readonly Meaning["type"][] = [
   "pattern",
   "variant",
   "amount",
@@ -32,7 +31,7 @@ const ONCE: readonly Meaning["type"][] = [
   "done",
   "times",
 ];
-const ONCE_PER_TEMPO: readonly Meaning["type"][] = [
+export const ONCE_PER_TEMPO: readonly Meaning["type"][] = [
   "articulation",
   "rhythm",
   "note value",
@@ -42,7 +41,7 @@ const ONCE_PER_TEMPO: readonly Meaning["type"][] = [
 ];
 
 /** A second word for the same thing. What may change from tempo to tempo may be said again for each. */
-function repeatedTerms(line: EntryLine, text: string, { vocabulary }: BlockContext): readonly Finding[] {
+function repeatedTerms(line: EntryLine, text: string, vocabulary: Vocabulary): readonly Finding[] {
   const lastTempo = line.items.findLastIndex((item) => item.meaning.type === "tempo");
   const said = new Map<string, Item>();
   const findings: Finding[] = [];

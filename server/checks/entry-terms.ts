@@ -3,21 +3,16 @@ import { nameKey } from "../syntax/fold.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
 import { isQuote } from "../syntax/token.ts";
-import type { BlockContext, LineFinding } from "./context.ts";
-import { onLine } from "./context.ts";
+import type { LineContext } from "./context.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement } from "./finding.ts";
 
 /** Every word of an entry says something that has its place there. */
-export function checkEntryTerms(context: BlockContext): readonly LineFinding[] {
-  return context.model.lines.flatMap((line, i) =>
-    line.type === "entry" ? onLine(i, termsOf(line, context.texts[i]!, context)) : [],
-  );
-}
-
-/** The same for a declaration that holds an entry: an aim, or work that is set. */
-export function termsOf(line: EntryLine, text: string, context: Pick<BlockContext, "vocabulary">): readonly Finding[] {
-  const variantFor = line.items.find((item) => item.meaning.type === "pattern");
-  return line.items.flatMap((item) => termFinding(item, text, line, variantFor, context) ?? []);
+export function checkEntryTerms(
+  line: EntryLine,
+  { text, vocabulary }: Pick<LineContext, "text" | "vocabulary">,
+): readonly Finding[] {
+  const pattern = line.items.find((item) => item.meaning.type === "pattern");
+  return line.items.flatMap((item) => termFinding(item, text, line, pattern, { vocabulary }) ?? []);
 }
 
 function termFinding(
@@ -25,7 +20,7 @@ function termFinding(
   text: string,
   line: EntryLine,
   pattern: Item | undefined,
-  context: Pick<BlockContext, "vocabulary">,
+  context: Pick<LineContext, "vocabulary">,
 ): Finding | undefined {
   const { meaning } = item;
   const typed = text.slice(item.start, item.end);
@@ -101,7 +96,7 @@ export function unknown(
   item: Item,
   typed: string,
   expected: string,
-  { vocabulary }: Pick<BlockContext, "vocabulary">,
+  { vocabulary }: Pick<LineContext, "vocabulary">,
   offers?: readonly string[],
 ): Finding {
   const near = offers ?? nearestTo(typed, vocabulary);
@@ -111,7 +106,7 @@ export function unknown(
 }
 
 /** The nearest phrase, or where each word is near one, those. */
-function nearestTo(typed: string, vocabulary: BlockContext["vocabulary"]): readonly string[] {
+function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readonly string[] {
   const whole = vocabulary.nearest(typed);
   if (whole !== undefined) return [whole];
   const words = typed.split(/\s+/);
@@ -124,7 +119,7 @@ function quotedTerm(
   item: Item,
   name: string,
   closed: boolean,
-  { vocabulary }: Pick<BlockContext, "vocabulary">,
+  { vocabulary }: Pick<LineContext, "vocabulary">,
 ): Finding | undefined {
   if (!closed) return unclosedQuote(item);
   if (vocabulary.pattern(name) !== undefined) return undefined;

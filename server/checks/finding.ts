@@ -1,12 +1,11 @@
 import type { Code } from "./codes.ts";
 
-/** Replaces a stretch of the text. Lines count from the block's first; a finding's own line is meant where none is said. */
+/** Replaces a stretch of the finding's line. */
 export interface FindingEdit {
-  readonly line?: number;
-  /** Where the stretch ends on another line than it begins. */
-  readonly endLine?: number;
   readonly start: number;
+  /** Counts on the line `further` lines below, where that is said. */
   readonly end: number;
+  readonly further?: number;
   readonly text: string;
 }
 

@@ -1,7 +1,6 @@
 import type { Line } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
-import type { BlockContext, LineFinding } from "./context.ts";
-import { onLine } from "./context.ts";
+import type { LineContext } from "./context.ts";
 import { unknown } from "./entry-terms.ts";
 import { type Finding, finding, quoted, replacement } from "./finding.ts";
 
@@ -32,26 +31,20 @@ const MAY_SAY: Readonly<
 };
 
 /** Day, session, phase and break lines say only what such lines say; their minutes and every other amount can be. */
-export function checkFrames(context: BlockContext): readonly LineFinding[] {
-  return context.model.lines.flatMap((line, i) => {
-    if (!("items" in line)) return [];
-    const items = line.items as readonly Item[];
-    const impossible = items.flatMap((item) => badMinutes(item, context.texts[i]!));
-    return onLine(
-      i,
-      line.type === "entry" ? impossible : [...misplaced(line as FrameLine, context.texts[i]!, context), ...impossible],
-    );
-  });
+export function checkFrame(line: Line, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
+  if (!("items" in line)) return [];
+  const impossible = (line.items as readonly Item[]).flatMap((item) => badMinutes(item, context.text));
+  return line.type === "entry" ? impossible : [...misplaced(line as FrameLine, context), ...impossible];
 }
 
-function misplaced(line: FrameLine, text: string, context: BlockContext): readonly Finding[] {
+function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
   const rest = line.items.findIndex(({ meaning }) => meaning.type === "line word" && meaning.id === "rest");
   if (line.type === "rest") return [];
   const { types, expected } = MAY_SAY[line.type];
   const said = line.type === "day" && rest >= 0 ? line.items.slice(0, rest) : line.items;
   return said.flatMap((item) => {
     if (types.includes(item.meaning.type)) return [];
-    const typed = text.slice(item.start, item.end);
+    const typed = context.text.slice(item.start, item.end);
     const withWords =
       line.type === "phase" && item.meaning.type === "unknown"
         ? [replacement(`Write "with ${quoted(typed)}"`, item, `with ${typed}`)]

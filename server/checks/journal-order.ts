@@ -3,7 +3,7 @@ import type { Declaration } from "../journal/declaration.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { LineOf } from "../syntax/line.ts";
-import { type Finding, finding, quoted } from "./finding.ts";
+import { type Finding, finding, quoted, type Stretch } from "./finding.ts";
 
 /** One day of a file, as far as its place among the others goes. */
 export interface DatedDay {
@@ -18,37 +18,47 @@ export function checkDayOrder(
   days: readonly DatedDay[],
   today: DayNumber,
 ): readonly { readonly day: number; readonly finding: Finding }[] {
+  const { newestFirst, regular } = orderOf(days);
+  if (regular && days.every(({ date }) => date <= today)) return [];
   const found: { day: number; finding: Finding }[] = [];
-  const first = new Map<DayNumber, number>();
-  let falling = 0;
-  for (let i = 1; i < days.length; i++) falling += Math.sign(days[i - 1]!.date - days[i]!.date);
-  const newestFirst = falling > 0;
-  for (const [i, { date, line, planned }] of days.entries()) {
+  const seen = new Set<DayNumber>();
+  for (const [day, { date, line, planned }] of days.entries()) {
     const stretch = { start: line.start, end: line.dateEnd };
-    const before = days[i - 1];
-    if (first.has(date))
-      found.push({
-        day: i,
-        finding: finding(
-          "duplicate-day",
-          stretch,
-          `${isoDate(date)} stands above already. If it was another sitting, \`session\` says so below the first.`,
-        ),
-      });
-    else if (before && (newestFirst ? date > before.date : date < before.date))
-      found.push({ day: i, finding: outOfOrder(stretch, date, before.date, newestFirst) });
-    first.set(date, i);
-    if (date > today && !planned)
-      found.push({
-        day: i,
-        finding: finding(
-          "future-day",
-          stretch,
-          `${isoDate(date)} lies ahead. If it is meant as a plan, \`plan\` belongs on this line; otherwise a digit is wrong.`,
-        ),
-      });
+    const before = days[day - 1]?.date;
+    const departs = before !== undefined && (newestFirst ? date > before : date < before);
+    if (seen.has(date)) found.push({ day, finding: duplicateDay(stretch, date) });
+    else if (departs) found.push({ day, finding: outOfOrder(stretch, date, before, newestFirst) });
+    seen.add(date);
+    if (date > today && !planned) found.push({ day, finding: futureDay(stretch, date) });
   }
   return found;
+}
+
+/** Which way most days of a file follow each other, and whether all do. */
+function orderOf(days: readonly DatedDay[]): { readonly newestFirst: boolean; readonly regular: boolean } {
+  let rising = 0;
+  let falling = 0;
+  for (let i = 1; i < days.length; i++) {
+    if (days[i]!.date > days[i - 1]!.date) rising++;
+    else if (days[i]!.date < days[i - 1]!.date) falling++;
+  }
+  return { newestFirst: falling > rising, regular: Math.max(rising, falling) === Math.max(0, days.length - 1) };
+}
+
+function duplicateDay(stretch: Stretch, date: DayNumber): Finding {
+  return finding(
+    "duplicate-day",
+    stretch,
+    `${isoDate(date)} stands above already. If it was another sitting, \`session\` says so below the first.`,
+  );
+}
+
+function futureDay(stretch: Stretch, date: DayNumber): Finding {
+  return finding(
+    "future-day",
+    stretch,
+    `${isoDate(date)} lies ahead. If it is meant as a plan, \`plan\` belongs on this line; otherwise a digit is wrong.`,
+  );
 }
 
 function outOfOrder(

@@ -13,28 +13,24 @@ import {
   usualRoot,
 } from "../music/signature.ts";
 import { type Finding, finding, replacement } from "./finding.ts";
+import { chordName, scaleName } from "./subject-name.ts";
 
 /** A scale or chord on another tonic, in the words of a journal. */
 interface Named {
+  readonly tonic: NoteName;
   readonly text: string;
   readonly signature: KeySignature | null;
 }
 
-function scaleNamed(tonic: NoteName, { kind }: ScaleToPlay): Named {
-  const on = printName(tonic);
-  const text = kind.family === "declared" ? `"${kind.names[0]}" on ${on}` : `${on} ${kind.names[0]}`;
-  return { text, signature: keySignature(tonic, kind) };
+function scaleNamed(tonic: NoteName, subject: ScaleToPlay): Named {
+  return { tonic, text: scaleName(subject, tonic), signature: keySignature(tonic, subject.kind) };
 }
 
-function chordNamed(root: NoteName, { chord, broken, key }: ChordToPlay): Named {
-  const kind = chordById(chord)!;
+function chordNamed(root: NoteName, subject: ChordToPlay): Named {
+  const kind = chordById(subject.chord)!;
   // `dominant seventh in D` names the key: a fifth below the root.
-  const moved = key && nameAtFifths(chordSignature(root, kind)!.fifths);
-  const signature = chordSignature(root, kind, moved);
-  if (moved) return { text: `${kind.names[0]} in ${printName(moved)}`, signature };
-  const isTriad = kind.degrees.length === 3;
-  const shape = broken ? " broken chord" : isTriad ? " arpeggio" : "";
-  return { text: `${printName(root)} ${kind.names[0]}${shape}`, signature };
+  const key = subject.key && nameAtFifths(chordSignature(root, kind)!.fifths);
+  return { tonic: root, text: chordName({ ...subject, key }, root), signature: chordSignature(root, kind, key) };
 }
 
 function listed(letters: readonly string[]): string {
@@ -54,9 +50,10 @@ function doubled(fifths: number): string {
   return phrases.filter((phrase) => phrase !== "").join(", ");
 }
 
-function wouldNeed({ text, signature }: Named): string {
-  if (!signature) return `No key in use begins on the note that ${text} begins on.`;
-  return `${text} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths)}).`;
+function wouldNeed({ tonic, text, signature }: Named): string {
+  if (!signature) return `${printName(tonic)} is the tonic of no major or minor key in use.`;
+  const sentence = text[0]!.toUpperCase() + text.slice(1);
+  return `${sentence} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths)}).`;
 }
 
 function usualName({ text, signature }: Named): string {

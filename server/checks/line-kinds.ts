@@ -1,16 +1,10 @@
 import type { Line } from "../syntax/line.ts";
 import { LONGEST_LINE } from "../syntax/parse-line.ts";
-import type { BlockContext, LineFinding } from "./context.ts";
-import { onLine } from "./context.ts";
+import type { LineContext } from "./context.ts";
 import { type Finding, finding, quoted, replacement } from "./finding.ts";
 
 /** Lines that are no part of a journal's language, or stand where they cannot be. */
-export function checkLineKinds({ model, texts }: BlockContext): readonly LineFinding[] {
-  const above = model.day === undefined;
-  return model.lines.flatMap((line, i) => onLine(i, lineFindings(line, texts[i]!, above)));
-}
-
-function lineFindings(line: Line, text: string, above: boolean): readonly Finding[] {
+export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "text" | "head">): readonly Finding[] {
   switch (line.type) {
     case "prose":
       return [prose(line, text)];
@@ -42,7 +36,7 @@ function lineFindings(line: Line, text: string, above: boolean): readonly Findin
     case "phase":
     case "session":
     case "break":
-      return above ? [noDay(line)] : [];
+      return head ? [noDay(line)] : [];
     default:
       return [];
   }

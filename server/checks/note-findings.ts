@@ -1,4 +1,3 @@
-import { printName } from "../music/note.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 import type { AlignmentStep } from "./alignment.ts";
 import type { BestReading } from "./best-reading.ts";
@@ -7,6 +6,7 @@ import type { Code } from "./codes.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement } from "./finding.ts";
 import { belongs, reason, wayOf } from "./note-reasons.ts";
 import { type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
+import { chordName, scaleName } from "./subject-name.ts";
 
 /** All that a finding on a list is made from. */
 export interface Compared {
@@ -85,7 +85,7 @@ function wrongMessage(compared: Compared, typed: ClaimedNote, expected: Expected
   const way = wayOf(best.reading, expected);
   if (way === "" && belongs(best.reading, note)) {
     const before = best.reading.notes[at - 1];
-    if (!before) return `This ${claimed.subjectText} begins on ${right}, not on ${wrong}.`;
+    if (!before) return `${claimed.subjectText} begins on ${right} here, not on ${wrong}.`;
     return `After ${shownName(before.note, style)}, ${claimed.subjectText} goes to ${right}, not to ${wrong}.`;
   }
   return `${claimed.subjectText} has ${right}${way}, not ${wrong}: ${reason(best.reading, expected, note, style)}.`;
@@ -200,6 +200,5 @@ export function enharmonicName({ notes, best }: Compared): string | undefined {
     return type === "spelling" && best.reading.notes[expected]!.degree === 1;
   });
   const name = tonicStep && notes[tonicStep.typed]!.note;
-  if (!name || subject.type === "chord" || subject.kind.family === "declared") return undefined;
-  return `${printName(name)} ${subject.kind.names[0]}`;
+  return name && (subject.type === "chord" ? chordName(subject, name) : scaleName(subject, name));
 }

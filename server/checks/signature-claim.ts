@@ -9,6 +9,7 @@ import {
   signatureAccidentals,
 } from "../music/signature.ts";
 import { type Finding, finding, replacement } from "./finding.ts";
+import { scaleName } from "./subject-name.ts";
 
 type Subject = ScaleToPlay | ChordToPlay;
 
@@ -21,11 +22,17 @@ export interface SignatureClaim {
   readonly text?: string;
 }
 
-/** A signature in which the subject may be written, and what it is, as a phrase. */
+/** A signature in which the subject may be written. */
 interface Accepted {
   readonly fifths: number;
+  /** What it is, as a phrase. */
   readonly what: string;
+  /** The key whose it is, where that is not the subject's own. */
+  readonly key?: string;
 }
+
+/** Chords that minor keys have with their leading note, which the signature leaves to an accidental. */
+const ON_LEADING_NOTE = ["dominant seventh", "diminished"];
 
 const MAJOR_TO_MINOR = 3;
 
@@ -33,19 +40,18 @@ function keyName(fifths: number, mode: "major" | "minor"): string {
   return `${printName(nameAtFifths(mode === "minor" ? fifths + MAJOR_TO_MINOR : fifths))} ${mode}`;
 }
 
-function scaleSignatures({ tonic, kind }: ScaleToPlay): Accepted[] {
+function scaleSignatures(subject: ScaleToPlay): Accepted[] {
+  const { tonic, kind } = subject;
   const own = keySignature(tonic, kind);
   const parallel = parallelSignature(tonic, kind);
   if (!own || !parallel) return [];
-  const name = `${printName(tonic)} ${kind.names[0]}`;
+  const name = scaleName(subject, tonic);
   if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: `the key signature of ${name}` }];
   const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major");
+  const what = `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`;
   return [
     { fifths: own.fifths, what: `the signature of ${name} itself, which holds all its notes` },
-    {
-      fifths: parallel.fifths,
-      what: `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`,
-    },
+    { fifths: parallel.fifths, what, key },
   ];
 }
 
@@ -53,13 +59,13 @@ function chordSignatures({ root, chord, key }: ChordToPlay): Accepted[] {
   const kind = chordById(chord)!;
   const own = chordSignature(root, kind, key);
   if (!own) return [];
-  const name = `${printName(root)} ${kind.names[0]}`;
   const isMinor = !key && kind.signature === -MAJOR_TO_MINOR;
   const accepted = { fifths: own.fifths, what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major")}` };
-  if (key || chord !== "dominant seventh") return [accepted];
-  // The dominant seventh of a minor key is the same chord: its leading note is written with an accidental.
+  if (key || !ON_LEADING_NOTE.includes(chord)) return [accepted];
   const minor = own.fifths - MAJOR_TO_MINOR;
-  return [accepted, { fifths: minor, what: `the signature of ${keyName(minor, "minor")}, where ${name} stands too` }];
+  const minorKey = keyName(minor, "minor");
+  const what = `the signature of ${minorKey}, which has this chord with its leading note raised`;
+  return [accepted, { fifths: minor, what, key: minorKey }];
 }
 
 /** The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key. */
@@ -130,7 +136,7 @@ export function checkSignature(claim: SignatureClaim, subject: Subject, subjectT
     const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
     return [mismatch(claim, message, 0)];
   }
-  const alternative = other ? ` (or ${describeFifths(other.fifths)}, ${other.what})` : "";
+  const alternative = other ? `, or ${describeFifths(other.fifths)} as ${other.key} has` : "";
   const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths) : "";
   const message = `${subjectText} has ${inFull(own.fifths)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject)}`;
   return [mismatch(claim, message, own.fifths)];

@@ -1,13 +1,13 @@
 import { instrumentOf } from "../journal/conventions.ts";
 import type { Entry } from "../journal/model.ts";
+import { readEntry } from "../journal/read-entry.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay, patternText, subjectToPlay } from "../journal/to-play.ts";
 import { exercise } from "../music/exercise.ts";
 import type { Note } from "../music/note.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { FaultySubject, Item } from "../syntax/meaning.ts";
-import type { BlockContext, LineFinding } from "./context.ts";
-import { onLine } from "./context.ts";
+import type { LineContext } from "./context.ts";
 import { isUnclosed, unclosedQuote } from "./entry-terms.ts";
 import { type Finding, finding, quoted, replacement } from "./finding.ts";
 import { checkKey } from "./key.ts";
@@ -17,17 +17,17 @@ import { checkSignature } from "./signature-claim.ts";
 import { checkSteps } from "./step-claim.ts";
 
 /** An entry names one subject that can be, within the instrument's reach, and what it claims of it is true. */
-export function checkSubjects(context: BlockContext): readonly LineFinding[] {
-  return context.model.entries.flatMap((entry) =>
-    onLine(entry.place.line, subjectFindings(entry, context.texts[entry.place.line]!, context)),
-  );
+export function checkSubject(
+  line: EntryLine,
+  { text, vocabulary, conventions }: Pick<LineContext, "text" | "vocabulary" | "conventions">,
+): readonly Finding[] {
+  return subjectFindings(readEntry(line, 0, vocabulary), text, { vocabulary, conventions });
 }
 
-/** The findings on the subject of an entry, wherever the entry stands. */
-export function subjectFindings(
+function subjectFindings(
   entry: Entry,
   text: string,
-  context: Pick<BlockContext, "vocabulary" | "conventions">,
+  context: Pick<LineContext, "vocabulary" | "conventions">,
 ): readonly Finding[] {
   const { subject } = entry.source;
   if (!subject) return [noSubject(entry.source)];
@@ -75,7 +75,7 @@ function shown(offer: string): string {
     : `"${quoted(offer)}"`;
 }
 
-function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<BlockContext, "vocabulary">): Finding {
+function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<LineContext, "vocabulary">): Finding {
   const near = vocabulary.nearest(
     title,
     vocabulary.declared.titles.map((each) => each.title),
@@ -94,7 +94,7 @@ function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<BlockCo
 function musicFindings(
   entry: Entry,
   subject: Item,
-  { conventions }: Pick<BlockContext, "conventions">,
+  { conventions }: Pick<LineContext, "conventions">,
 ): readonly Finding[] {
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   const meaning = entry.subject!;
@@ -112,7 +112,7 @@ function musicFindings(
 }
 
 /** Only what the line names is held against the instrument: a span with notes, or so many octaves or notes. */
-function rangeFindings(entry: Entry, conventions: BlockContext["conventions"]): readonly Finding[] {
+function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): readonly Finding[] {
   const span = entry.source.items.find((item) => item.meaning.type === "span");
   const conditions = entry.attempts[0]?.conditions;
   const stated = span ?? (entry.subject?.type === "scale" && entry.subject.to ? entry.source.subject : undefined);
@@ -127,7 +127,7 @@ function rangeFindings(entry: Entry, conventions: BlockContext["conventions"]): 
 function claimFindings(
   entry: Entry,
   subject: NonNullable<ReturnType<typeof subjectToPlay>>,
-  conventions: BlockContext["conventions"],
+  conventions: LineContext["conventions"],
 ): readonly Finding[] {
   const name = subjectText(entry.subject!);
   const conditions = entry.attempts[0]?.conditions;

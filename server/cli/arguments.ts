@@ -15,7 +15,10 @@ export type ReadArguments = ({ readonly ok: true } & Arguments) | { readonly ok:
 
 /** Reads what stands after the command's name. */
 export function readArguments(argv: readonly string[], command: Command): ReadArguments {
-  const types = Object.entries(command.options).map(([name, { type, short }]) => [name, { type, ...(short && { short }) }]);
+  const types = Object.entries(command.options).map(([name, { type, short }]) => [
+    name,
+    { type, ...(short && { short }) },
+  ]);
   const { tokens } = parseArgs({
     args: [...argv],
     options: Object.fromEntries(types),
@@ -36,20 +39,27 @@ export function readArguments(argv: readonly string[], command: Command): ReadAr
     if (option.type === "boolean") flags.add(token.name);
     else values.set(token.name, token.value!);
   }
-  if (positionals.length > command.most && !flags.has("help")) return { ok: false, reason: tooMany(positionals, command) };
+  if (positionals.length > command.most && !flags.has("help"))
+    return { ok: false, reason: tooMany(positionals, command) };
   return { ok: true, positionals, flags, values };
 }
 
-/** The name that was probably meant, where one is near enough. */
+/** The name that was probably meant, where one is near enough. None is sought for words over 40 characters. */
 export function nearest(word: string, among: readonly string[]): string | undefined {
   if (word.length > 40 || among.length === 0) return undefined;
   const found = closest(word.toLowerCase(), among as string[]);
-  return distance(word.toLowerCase(), found) <= Math.max(1, Math.floor(found.length / 3)) ? found : undefined;
+  const allowed = found.length <= 3 ? 1 : found.length <= 7 ? 2 : 3;
+  return distance(word.toLowerCase(), found) <= allowed ? found : undefined;
 }
 
 /** ` Did you mean “check”?`, or nothing. */
 export function offer(near: string | undefined): string {
   return near === undefined ? "" : ` Did you mean “${near}”?`;
+}
+
+/** Why the value of an option is no day. */
+export function notADay(option: string, value: string): string {
+  return `“${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(value)}” is none.`;
 }
 
 function unknownOption(rawName: string, { name, options }: Command): string {
@@ -75,6 +85,7 @@ function valueFault(
 }
 
 function tooMany(positionals: readonly string[], { name, most }: Command): string {
-  if (most === 0) return `“${name}” takes no arguments besides its options, and “${printable(positionals[0]!)}” was given.`;
+  if (most === 0)
+    return `“${name}” takes no arguments besides its options, and “${printable(positionals[0]!)}” was given.`;
   return `“${name}” takes ${most === 1 ? "one argument" : `${most} arguments`}, and ${positionals.length} were given. Words that belong together stand in quotes: daystave ${name} "${printable(positionals.join(" "))}".`;
 }

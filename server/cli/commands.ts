@@ -68,7 +68,7 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "notes",
-    summary: "show an exercise note by note: scale, arpeggio, pattern, key signature",
+    summary: "show an exercise note by note, with its key signature",
     usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--pitch A=415] [--json]'],
     about: [
       "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have.",
@@ -76,8 +76,16 @@ export const COMMANDS: readonly Command[] = [
     ],
     options: {
       instrument: { type: "string", value: "NAME", help: "the instrument that plays it, as “alto recorder”" },
-      names: { type: "string", value: "CONVENTION", help: "the language of note names; english is the only one for now" },
-      pitch: { type: "string", value: "A=415", help: "the pitch of A4 in hertz; 440 unless the journal says otherwise" },
+      names: {
+        type: "string",
+        value: "CONVENTION",
+        help: "the language of note names; english is the only one for now",
+      },
+      pitch: {
+        type: "string",
+        value: "A=415",
+        help: "the pitch of A4 in hertz; 440 unless the journal says otherwise",
+      },
       ...COMMON,
     },
     examples: [
@@ -122,7 +130,10 @@ export const COMMANDS: readonly Command[] = [
       PATHS,
     ],
     options: {
-      check: { type: "boolean", help: "change nothing, name the files that would change, and exit with 1 if there are any" },
+      check: {
+        type: "boolean",
+        help: "change nothing, name the files that would change, and exit with 1 if there are any",
+      },
       ...COMMON,
     },
     examples: [

@@ -68,6 +68,8 @@ export function wrapped(text: string, width: number): string[] {
 function list(rows: readonly (readonly [string, string])[]): string[] {
   const column = Math.max(...rows.map(([term]) => term.length)) + 4;
   return rows.flatMap(([term, meaning]) =>
-    wrapped(meaning, WIDTH - column).map((line, i) => (i === 0 ? `  ${term}`.padEnd(column) : " ".repeat(column)) + line),
+    wrapped(meaning, WIDTH - column).map(
+      (line, i) => (i === 0 ? `  ${term}`.padEnd(column) : " ".repeat(column)) + line,
+    ),
   );
 }

@@ -1,6 +1,6 @@
 import { version } from "../../package.json";
 import { parseIsoDate } from "../journal/calendar.ts";
-import { nearest, offer, readArguments } from "./arguments.ts";
+import { nearest, notADay, offer, readArguments } from "./arguments.ts";
 import { COMMANDS, type Command } from "./commands.ts";
 import { commandHelp, programHelp } from "./help.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
@@ -30,11 +30,6 @@ async function runCommand(command: Command, argv: readonly string[], io: Io): Pr
   if (day === undefined) return fail(io, notADay("--today", today!));
   const execute = await command.load();
   return execute(args, { ...io, today: day });
-}
-
-/** Why the value of an option is no day. */
-export function notADay(option: string, value: string): string {
-  return `“${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(value)}” is none.`;
 }
 
 function show(io: Io, text: string): Status {

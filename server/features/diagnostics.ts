@@ -1,7 +1,6 @@
-import { checkBlock } from "../checks/block.ts";
 import { CODES } from "../checks/codes.ts";
 import type { LineFinding } from "../checks/context.ts";
-import type { FindingEdit, FindingFix } from "../checks/finding.ts";
+import type { FindingFix } from "../checks/finding.ts";
 import {
   checkDayOrder,
   type DatedDay,
@@ -9,10 +8,11 @@ import {
   duplicateDeclaration,
   pastAim,
 } from "../checks/journal-order.ts";
+import { Survey } from "../checks/survey.ts";
 import type { Conventions } from "../journal/conventions.ts";
+import type { Declaration } from "../journal/declaration.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
-import { isDayLine } from "../syntax/day-line.ts";
 import type { Block, Document } from "../syntax/document.ts";
 import type { Diagnostic, Fix, TextEdit } from "./types.ts";
 
@@ -30,132 +30,114 @@ export function diagnosticsOf(journal: Journal, uri: string, today: DayNumber): 
   const document = journal.files.get(uri);
   if (!document) return NONE;
   const conventions = journal.conventions(uri);
-  const declaredBefore = declarationsBefore(journal, uri);
-  const bearing = [conventions, today, declaredBefore.join("\n")] as const;
-  const cell = journal.memo.of(
-    document,
-    "diagnostics",
-    (): { bearing?: readonly unknown[]; diagnostics: readonly Diagnostic[] } => ({ diagnostics: NONE }),
-  );
-  if (cell.bearing && bearing.every((each, i) => each === cell.bearing![i])) return cell.diagnostics;
+  const before = declaredBefore(journal, uri);
+  const bearing = `${today} ${before.join("\n")}`;
+  const cell = journal.memo.of(document, "diagnostics", (): Cell => ({ diagnostics: NONE }));
+  if (cell.conventions === conventions && cell.bearing === bearing) return cell.diagnostics;
+  cell.conventions = conventions;
   cell.bearing = bearing;
-  cell.diagnostics = collect(journal, document, conventions, declaredBefore, today);
+  cell.diagnostics = collect(journal, document, conventions, before, today);
   return cell.diagnostics;
+}
+
+/** The last answer for one state of a file, and what else bore on it. */
+interface Cell {
+  conventions?: Conventions;
+  bearing?: string;
+  diagnostics: readonly Diagnostic[];
 }
 
 function collect(
   journal: Journal,
   document: Document,
   conventions: Conventions,
-  declaredBefore: readonly string[],
+  before: readonly string[],
   today: DayNumber,
 ): readonly Diagnostic[] {
+  const survey = journal.memo.of(conventions, "survey", () => new Survey(journal.partContext, conventions));
   const found: Diagnostic[] = [];
+  const days: DatedDay[] = [];
+  const blocks: number[] = [];
+  const seen = new Set(before);
+  const declares = false;
   for (const [i, block] of document.blocks.entries()) {
-    for (const finding of blockFindings(journal, block, conventions))
-      found.push(diagnostic(finding, document.starts[i]!, document));
+    const first = document.starts[i]!;
+    const facts = blockFacts(journal, block, survey);
+    for (const finding of facts.findings) found.push(diagnostic(finding, first, document));
+    if (facts.day) {
+      days.push(facts.day);
+      blocks.push(first);
+    }
+    for (const declaration of facts.declarations)
+      found.push(...declarationFindings(declaration, seen, today, first, document));
   }
-  const crossing = [
-    ...dayFindings(journal, document, today),
-    ...declarationFindings(journal, document, declaredBefore, today),
-  ];
-  if (crossing.length) {
-    found.push(...crossing);
+  const inOrder = found.length;
+  const crossing = checkDayOrder(days, today);
+  for (const { day, finding } of crossing) found.push(diagnostic({ ...finding, line: 0 }, blocks[day]!, document));
+  if (found.length > inOrder || declares) {
     found.sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);
   }
   return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
 }
 
-/** What the checks of one block found; kept on the block while the journal's conventions last. */
-function blockFindings(journal: Journal, block: Block, conventions: Conventions): readonly LineFinding[] {
-  const cell = journal.memo.of(
-    block,
-    "findings",
-    (): { conventions?: Conventions; findings: readonly LineFinding[] } => ({ findings: [] }),
-  );
-  if (cell.conventions !== conventions) {
-    cell.conventions = conventions;
-    cell.findings = checkBlock({
-      texts: block.lines,
-      model: journal.model(block),
-      vocabulary: journal.vocabulary,
-      conventions,
-    });
-  }
-  return cell.findings;
-}
-
-function dayFindings(journal: Journal, document: Document, today: DayNumber): readonly Diagnostic[] {
-  const days: DatedDay[] = [];
-  const blocks: number[] = [];
-  for (const [i, block] of document.blocks.entries()) {
-    const day = journal.memo.of(block, "dated day", () => datedDay(journal, block));
-    if (!day) continue;
-    days.push(day);
-    blocks.push(i);
-  }
-  return checkDayOrder(days, today).map(({ day, finding }) =>
-    diagnostic({ ...finding, line: 0 }, document.starts[blocks[day]!]!, document),
-  );
-}
-
-function datedDay(journal: Journal, block: Block): DatedDay | undefined {
-  const { day, entries } = journal.model(block);
-  if (day?.date === undefined) return undefined;
-  return {
-    date: day.date,
-    line: day.line,
-    planned: day.planned || (entries.length > 0 && entries.every((entry) => entry.planned)),
-  };
-}
-
-/** The keys of what the files before this one declare, in the order in which declarations count. */
-function declarationsBefore(journal: Journal, uri: string): readonly string[] {
-  const keys: string[] = [];
-  for (const address of journal.addresses) {
-    if (address === uri) break;
-    keys.push(...declarationsOf(journal, journal.files.get(address)!).flatMap(({ key }) => key ?? []));
-  }
-  return keys;
+/** What one block shows by itself, and what of it bears on others. */
+interface BlockFacts {
+  readonly findings: readonly LineFinding[];
+  readonly day?: DatedDay;
+  readonly declarations: readonly PlacedDeclaration[];
 }
 
 interface PlacedDeclaration {
   readonly key: string | undefined;
   readonly line: number;
-  readonly declaration: Parameters<typeof duplicateDeclaration>[0];
+  readonly declaration: Declaration;
   readonly text: string;
 }
 
-function declarationsOf(journal: Journal, document: Document): readonly PlacedDeclaration[] {
-  const placed: PlacedDeclaration[] = [];
-  for (const [i, block] of document.blocks.entries()) {
-    for (const { line, declaration, key } of journal.memo.of(block, "declarations", () => keyed(journal, block))) {
-      placed.push({ key, declaration, line: document.starts[i]! + line, text: block.lines[line]! });
-    }
-  }
-  return placed;
+function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {
+  const cell = journal.memo.of(block, "facts", (): { survey?: Survey; facts?: BlockFacts } => ({}));
+  if (cell.survey === survey) return cell.facts!;
+  const { findings, day, declares } = survey.block(block);
+  cell.survey = survey;
+  cell.facts = { findings, day, declarations: declares ? declarationsOf(journal, block) : NO_DECLARATIONS };
+  return cell.facts;
 }
 
-function keyed(journal: Journal, block: Block): readonly Omit<PlacedDeclaration, "text">[] {
-  return journal
-    .model(block)
-    .declarations.map(({ line, declaration }) => ({ line, declaration, key: declarationKey(declaration) }));
+const NO_DECLARATIONS: readonly PlacedDeclaration[] = [];
+
+function declarationsOf(journal: Journal, block: Block): readonly PlacedDeclaration[] {
+  return journal.model(block).declarations.map(({ line, declaration }) => ({
+    line,
+    declaration,
+    key: declarationKey(declaration),
+    text: block.lines[line]!,
+  }));
+}
+
+/** The keys of what the files before this one declare, in the order in which declarations count. */
+function declaredBefore(journal: Journal, uri: string): readonly string[] {
+  const keys: string[] = [];
+  for (const address of journal.addresses) {
+    if (address === uri) break;
+    for (const block of journal.files.get(address)!.blocks) {
+      if (journal.mayDeclare(block)) keys.push(...declarationsOf(journal, block).flatMap(({ key }) => key ?? []));
+    }
+  }
+  return keys;
 }
 
 function declarationFindings(
-  journal: Journal,
-  document: Document,
-  before: readonly string[],
+  { key, line, declaration, text }: PlacedDeclaration,
+  seen: Set<string>,
   today: DayNumber,
-): readonly Diagnostic[] {
-  const seen = new Set(before);
-  return declarationsOf(journal, document).flatMap(({ key, line, declaration, text }) => {
-    const again = key !== undefined && seen.has(key) ? duplicateDeclaration(declaration, text) : undefined;
-    if (key !== undefined) seen.add(key);
-    return [again, pastAim(declaration, today)].flatMap((finding) =>
-      finding ? [diagnostic({ ...finding, line: 0 }, line, document)] : [],
-    );
-  });
+  first: number,
+  document: Document,
+): Diagnostic[] {
+  const again = key !== undefined && seen.has(key) ? duplicateDeclaration(declaration, text) : undefined;
+  if (key !== undefined) seen.add(key);
+  return [again, pastAim(declaration, today)].flatMap((finding) =>
+    finding ? [diagnostic({ ...finding, line }, first, document)] : [],
+  );
 }
 
 function diagnostic(
@@ -170,26 +152,25 @@ function diagnostic(
     severity: CODES[code],
     range,
     message,
-    fixes: fixes.map((fix) => placedFix(fix, at, first, document)),
+    fixes: fixes.map((fix) => placedFix(fix, at, document)),
   };
 }
 
-function placedFix({ title, safe, edits, head }: FindingFix, at: number, first: number, document: Document): Fix {
-  const placed = edits.map((edit) => placedEdit(edit, at, first));
+function placedFix({ title, safe, edits, head }: FindingFix, line: number, document: Document): Fix {
+  const placed = edits.map(
+    ({ start, end, further = 0, text }): TextEdit => ({
+      range: { start: { line, character: start }, end: { line: line + further, character: end } },
+      newText: text,
+    }),
+  );
   return { title, safe, edits: head === undefined ? placed : [...placed, headInsertion(head, document)] };
-}
-
-function placedEdit({ line, endLine, start, end, text }: FindingEdit, at: number, first: number): TextEdit {
-  const from = line === undefined ? at : first + line;
-  const to = endLine === undefined ? from : first + endLine;
-  return { range: { start: { line: from, character: start }, end: { line: to, character: end } }, newText: text };
 }
 
 /** A line of its own behind the last line of the head that says something; before the first day where there is no head. */
 function headInsertion(text: string, document: Document): TextEdit {
   const head = document.blocks[0]!;
   const end = head.ends.find((each) => each !== "") ?? "\n";
-  const last = isDayLine(head.lines[0]!) ? -1 : head.lines.findLastIndex((line) => line.trim() !== "");
+  const last = head.day ? -1 : head.lines.findLastIndex((line) => line.trim() !== "");
   if (last < 0)
     return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, newText: `${text}${end}` };
   const character = head.lines[last]!.length;

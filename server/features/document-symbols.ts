@@ -1,9 +1,170 @@
-// placeholder
 import type { Journal } from "../journal/journal.ts";
-import type { DocumentSymbol } from "./types.ts";
+import type { BlockModel, Entry, Sitting } from "../journal/model.ts";
+import type { Block } from "../syntax/document.ts";
+import type { DeclarationLine, LineOf } from "../syntax/line.ts";
+import { tokenise } from "../syntax/token.ts";
+import { endOfLine, type Frame, framesOf } from "./frames.ts";
+import type { DocumentSymbol, Range } from "./types.ts";
 
-export function documentSymbols(_journal: Journal, _uri: string): readonly DocumentSymbol[] {
-  return NONE;
+/**
+ * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
+ * declarations where they stand. A range goes to the last line that is not blank and covers all children.
+ */
+export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
+  const document = journal.files.get(uri);
+  if (!document) return [];
+  return document.blocks.flatMap((block, i) => blockSymbols(journal, block, document.starts[i]!));
 }
 
-const NONE = [] as const;
+/** Kept on the model of the block as long as it stands on the same lines. */
+function blockSymbols(journal: Journal, block: Block, firstLine: number): readonly DocumentSymbol[] {
+  const model = journal.model(block);
+  const kept = journal.memo.of(model, "symbols", (): { at?: number; symbols: readonly DocumentSymbol[] } => ({
+    symbols: [],
+  }));
+  if (kept.at !== firstLine) {
+    kept.at = firstLine;
+    kept.symbols = new Outline(block, model, firstLine).symbols();
+  }
+  return kept.symbols;
+}
+
+/** The symbols of one block. */
+class Outline {
+  constructor(
+    private readonly block: Block,
+    private readonly model: BlockModel,
+    private readonly firstLine: number,
+  ) {}
+
+  symbols(): readonly DocumentSymbol[] {
+    return nested([
+      ...framesOf(this.model).map((frame) => this.frame(frame)),
+      ...this.entries(),
+      ...this.declarations(),
+    ]);
+  }
+
+  private frame({ kind, line, lastLine }: Frame): DocumentSymbol {
+    const read = this.model.lines[line] as LineOf<Frame["kind"]>;
+    const start = read.type === "day" ? read.dateEnd - read.date.length : read.start;
+    const name = this.nameOf(read);
+    return {
+      name: this.typed(line, name.start, name.end),
+      ...detailed(minutesText(this.minutesAt(line))),
+      kind,
+      range: this.range(line, start, lastLine),
+      selection: this.stretch(line, name.start, name.end),
+      children: [],
+    };
+  }
+
+  /** The date and its weekday; the time of a session; the word of a phase. */
+  private nameOf(line: LineOf<Frame["kind"]>): { readonly start: number; readonly end: number } {
+    if (line.type === "day") {
+      const weekday = line.items[0]?.meaning.type === "weekday" ? line.items[0] : undefined;
+      return { start: line.dateEnd - line.date.length, end: weekday?.end ?? line.dateEnd };
+    }
+    const clock = line.type === "session" && line.items[1]?.meaning.type === "clock" ? line.items[1] : undefined;
+    return { start: line.items[0]!.start, end: (clock ?? line.items[0]!).end };
+  }
+
+  private minutesAt(line: number): number | undefined {
+    const framed: readonly Pick<Sitting, "line" | "minutes">[] = [...this.model.phases, ...this.model.sittings];
+    return framed.find((each) => each.line === line && each.minutes !== undefined)?.minutes;
+  }
+
+  private entries(): DocumentSymbol[] {
+    return this.model.entries.map((entry) => {
+      const { line, start, end } = entry.place;
+      const { subject } = entry.source;
+      const name = subject ?? { start, end };
+      return {
+        name: this.typed(line, name.start, name.end),
+        ...detailed(patternText(entry)),
+        kind: "entry",
+        range: this.range(line, start, line + this.remarksBelow(line)),
+        selection: this.stretch(line, name.start, name.end),
+        children: [],
+      };
+    });
+  }
+
+  /** How many lines of remarks stand right under an entry: they belong to it. */
+  private remarksBelow(line: number): number {
+    let count = 0;
+    while (this.model.lines[line + 1 + count]?.type === "remark") count++;
+    return count;
+  }
+
+  private declarations(): DocumentSymbol[] {
+    return this.model.declarations.map(({ line, declaration }) => {
+      const name = this.declaredName(line, declaration.line);
+      return {
+        name: name.text,
+        ...detailed(name.start > declaration.line.start ? declaration.line.word : undefined),
+        kind: "declaration",
+        range: this.range(line, declaration.line.start, line),
+        selection: this.stretch(line, name.start, name.end),
+        children: [],
+      };
+    });
+  }
+
+  /** The name in quotes, or all that is said; the word itself where nothing is. */
+  private declaredName(
+    line: number,
+    { start, wordEnd, end }: DeclarationLine,
+  ): { readonly start: number; readonly end: number; readonly text: string } {
+    const first = tokenise(this.block.lines[line]!.slice(wordEnd, end), wordEnd)[0];
+    if (first?.quote?.closed && first.text.trim())
+      return { start: first.start, end: first.end, text: first.text.trim() };
+    const name = first ? { start: first.start, end } : { start, end: wordEnd };
+    return { ...name, text: this.typed(line, name.start, name.end) };
+  }
+
+  /** Words as typed, with single spaces. */
+  private typed(line: number, start: number, end: number): string {
+    return this.block.lines[line]!.slice(start, end).replace(/\s+/g, " ");
+  }
+
+  private range(line: number, start: number, lastLine: number): Range {
+    return {
+      start: { line: this.firstLine + line, character: start },
+      end: { line: this.firstLine + lastLine, character: endOfLine(this.block, lastLine) },
+    };
+  }
+
+  private stretch(line: number, start: number, end: number): Range {
+    const at = this.firstLine + line;
+    return { start: { line: at, character: start }, end: { line: at, character: end } };
+  }
+}
+
+function detailed(detail: string | undefined): { readonly detail?: string } {
+  return detail === undefined ? {} : { detail };
+}
+
+function minutesText(minutes: number | undefined): string | undefined {
+  return minutes === undefined ? undefined : `${minutes} min`;
+}
+
+function patternText({ pattern }: Entry): string | undefined {
+  if (pattern?.type === "declared") return pattern.name;
+  return pattern?.variant ? `${pattern.id}, ${pattern.variant}` : pattern?.id;
+}
+
+/** Symbols of one block, each put into the innermost one that covers it. */
+function nested(symbols: readonly DocumentSymbol[]): readonly DocumentSymbol[] {
+  const top: DocumentSymbol[] = [];
+  const open: { readonly symbol: DocumentSymbol; readonly children: DocumentSymbol[] }[] = [];
+  const byLine = [...symbols].sort((a, b) => a.range.start.line - b.range.start.line);
+  for (const each of byLine) {
+    while (open.length && open.at(-1)!.symbol.range.end.line < each.range.start.line) open.pop();
+    const children: DocumentSymbol[] = [];
+    const symbol = { ...each, children };
+    (open.at(-1)?.children ?? top).push(symbol);
+    if (each.kind !== "entry" && each.kind !== "declaration") open.push({ symbol, children });
+  }
+  return top;
+}

@@ -35,15 +35,21 @@ export function explainTerm(meaning: Meaning, vocabulary: Vocabulary): string | 
       return own;
     case "phase":
       return own ?? `A phase that this journal declares: ${escapeMarkdown(meaning.id)}.`;
+    case "weekday":
+      return `${WEEKDAY_NAMES[meaning.day - 1]}.`;
     default:
       return own;
   }
 }
 
+/** Monday is the first (ISO 8601). */
+export const WEEKDAY_NAMES = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
+
 function ownSentence(meaning: Meaning, vocabulary: Vocabulary): string | undefined {
   const key = termKey(meaning);
   if (key === undefined) return undefined;
-  return vocabulary.own.find((phrase) => phrase.meaning.type === meaning.type && termKey(phrase.meaning) === key)?.sentence;
+  return vocabulary.own.find((phrase) => phrase.meaning.type === meaning.type && termKey(phrase.meaning) === key)
+    ?.sentence;
 }
 
 function halfOf({ half }: MeaningOf<"articulation">): string {

@@ -37,7 +37,11 @@ export function theoryOf(input: ExerciseInput, explain: Explain): readonly strin
 }
 
 /** The same of a subject by itself, over an octave. */
-export function theoryOfSubject(subject: SubjectMeaning, conventions: Conventions, explain: Explain): readonly string[] {
+export function theoryOfSubject(
+  subject: SubjectMeaning,
+  conventions: Conventions,
+  explain: Explain,
+): readonly string[] {
   const played = subjectToPlay(subject, 0, conventions);
   if (!played) return [];
   return theoryOf({ subject: played, instrument: instrumentOf(conventions.instrument, conventions) }, explain);
@@ -88,7 +92,8 @@ function stepsIn(input: ExerciseInput): string[] {
 /** Which keys have a signature, and which of its own it is for what is practised. */
 export function signatureHover(fifths: number, subject: ExerciseInput["subject"] | undefined): string {
   const name = (place: number): string => printName(nameAtFifths(place));
-  const keys = Math.abs(fifths) > 7 ? "No key in use has it." : `${name(fifths)} major and ${name(fifths + 3)} minor have it.`;
+  const keys =
+    Math.abs(fifths) > 7 ? "No key in use has it." : `${name(fifths)} major and ${name(fifths + 3)} minor have it.`;
   const what = subject && describeAcceptedSignature(fifths, subject);
   const opening = `${signatureInFull(fifths).replace(/^./, (letter) => letter.toUpperCase())}. ${keys}`;
   return what ? `${opening} Here: ${what}.` : opening;

@@ -1,13 +1,179 @@
-// placeholder
+import { weekday, weekLabel } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
-import type { Position } from "../syntax/document.ts";
+import type { BlockModel, Entry } from "../journal/model.ts";
+import { readEntry } from "../journal/read-entry.ts";
+import { blockIndexAt, type Position } from "../syntax/document.ts";
+import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
+import type { Item } from "../syntax/meaning.ts";
+import { explainDeclaration, explainTerm, WEEKDAY_NAMES } from "./explain.ts";
+import { claimHover, type EntryAt, subjectHover, termHover } from "./hover-entry.ts";
+import { pieceFacts } from "./hover-piece.ts";
 import type { Hover, Settings } from "./types.ts";
 
+/** A stretch of a line, and what is to be said of it. */
+interface Said {
+  readonly start: number;
+  readonly end: number;
+  readonly markdown: string | undefined;
+}
+
+/**
+ * What stands at a position: for the subject of an entry its history and its theory, for a term what it means. Nothing
+ * for remarks and prose. `today` is a day number.
+ */
 export function hoverAt(
-  _journal: Journal,
-  _uri: string,
-  _position: Position,
-  _options: Settings & { today: number },
+  journal: Journal,
+  uri: string,
+  position: Position,
+  options: Settings & { readonly today: number },
 ): Hover | undefined {
-  return undefined;
+  const document = journal.files.get(uri);
+  if (!document || position.line < 0 || position.line >= document.lineCount) return undefined;
+  const index = blockIndexAt(document, position.line);
+  const block = document.blocks[index]!;
+  const at = position.line - document.starts[index]!;
+  const model = journal.model(block);
+  const line = model.lines[at];
+  if (!line || (line.remark && position.character >= line.remark.start)) return undefined;
+  const place = {
+    journal,
+    uri,
+    line: position.line,
+    text: block.lines[at]!,
+    today: options.today,
+    explain: options.explain ?? "both",
+  };
+  const said = saidOf(line, model, at, place, position.character);
+  if (!said?.markdown) return undefined;
+  const range = {
+    start: { line: position.line, character: said.start },
+    end: { line: position.line, character: said.end },
+  };
+  return { range, markdown: said.markdown };
+}
+
+type Where = Omit<EntryAt, "entry">;
+
+function saidOf(line: Line, model: BlockModel, at: number, where: Where, character: number): Said | undefined {
+  switch (line.type) {
+    case "day":
+      return touches(line.start, line.dateEnd, character)
+        ? dayHover(line, model)
+        : itemHover(line.items, where, character);
+    case "session":
+    case "phase":
+    case "break":
+    case "plan":
+    case "rest":
+      return itemHover(line.items, where, character);
+    case "entry": {
+      const entry = model.entries.find((each) => each.place.line === at);
+      return entry && entryHover({ ...where, entry }, line, character);
+    }
+    case "declaration":
+      return declarationHover(line, model, at, where, character);
+    default:
+      return undefined;
+  }
+}
+
+function touches(start: number, end: number, character: number): boolean {
+  return start <= character && character <= end;
+}
+
+/** The item at a column; where two touch it, the one that begins there. */
+function itemAt<I extends { readonly start: number; readonly end: number }>(
+  items: readonly I[],
+  character: number,
+): I | undefined {
+  return items.findLast(({ start, end }) => touches(start, end, character));
+}
+
+function itemHover(items: readonly Item[], { journal }: Where, character: number): Said | undefined {
+  const item = itemAt(items, character);
+  return item && { ...stretch(item), markdown: explainTerm(item.meaning, journal.vocabulary) };
+}
+
+function stretch({ start, end }: { readonly start: number; readonly end: number }): {
+  readonly start: number;
+  readonly end: number;
+} {
+  return { start, end };
+}
+
+function entryHover(at: EntryAt, line: EntryLine, character: number): Said | undefined {
+  const claim = line.claims.find(({ start, end }) => touches(start, end, character));
+  if (claim) return claimHover(at, claim, character);
+  if (
+    line.subject &&
+    touches(line.subject.start, line.subject.end, character) &&
+    itemAt([line.subject, ...line.items], character) === line.subject
+  ) {
+    return { ...stretch(line.subject), markdown: subjectHover(at) };
+  }
+  const item = itemAt(line.items, character);
+  return item && { ...stretch(item), markdown: termHover(at, item) };
+}
+
+/** Aims and set work are hovered as the entries that they speak of; for a piece its facts are told. */
+function declarationHover(
+  line: LineOf<"declaration">,
+  model: BlockModel,
+  at: number,
+  where: Where,
+  character: number,
+): Said | undefined {
+  if (character <= line.wordEnd)
+    return character < line.start
+      ? undefined
+      : { start: line.start, end: line.wordEnd, markdown: explainDeclaration(line.word) };
+  const declared = model.declarations.find((each) => each.line === at)?.declaration.declared;
+  if (declared?.type === "aim" || declared?.type === "set") {
+    const entry = declared.entry && workEntry(declared.entry, at, where.journal);
+    return entry && entryHover({ ...where, entry }, declared.entry!, character);
+  }
+  if (declared?.type !== "piece" && declared?.type !== "movement") return undefined;
+  const start = where.text.length - where.text.slice(line.wordEnd).trimStart().length;
+  return { start, end: Math.max(start, line.end), markdown: pieceFacts(declared, where.today) };
+}
+
+function workEntry(source: EntryLine, line: number, { vocabulary }: Journal): Entry {
+  return readEntry(source, line, vocabulary);
+}
+
+function dayHover(line: LineOf<"day">, model: BlockModel): Said {
+  const { day } = model;
+  const date = day?.date;
+  const minutes = minutesOfDay(line, model);
+  const opening =
+    date === undefined
+      ? "There is no such date, so nothing of it enters the history."
+      : `**${weekLabel(date)}**, ${WEEKDAY_NAMES[weekday(date) - 1]}.`;
+  return {
+    start: line.start,
+    end: line.dateEnd,
+    markdown: `${opening} ${day?.rest !== undefined && !minutes.any ? "A day of rest." : minutes.words}`,
+  };
+}
+
+/** What the day line states, else the sum of what its sittings, phases and entries state. */
+function minutesOfDay(
+  line: LineOf<"day">,
+  { sittings, phases, entries }: BlockModel,
+): { readonly any: boolean; readonly words: string } {
+  const stated = line.items.find(({ meaning }) => meaning.type === "amount" && meaning.possible)?.meaning;
+  if (stated?.type === "amount") return { any: true, words: `${stated.minutes} minutes, as stated.` };
+  const inPhase = phases.map(
+    ({ minutes }, i) =>
+      minutes ??
+      entries.reduce((sum, entry) => sum + (entry.stretch === i && !entry.planned ? (entry.minutes ?? 0) : 0), 0),
+  );
+  const sum = sittings.reduce(
+    (total, { minutes }, i) =>
+      total + (minutes ?? phases.reduce((inside, { sitting }, k) => inside + (sitting === i ? inPhase[k]! : 0), 0)),
+    0,
+  );
+  return sum > 0
+    ? { any: true, words: `${sum} minutes, summed from its lines.` }
+    : { any: false, words: "No minutes are noted." };
 }

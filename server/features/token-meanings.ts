@@ -171,7 +171,13 @@ function tokensOf(text: string, { start, end, meaning }: Item): Token[] {
   if (!type) return [];
   if (meaning.type === "title" && isQuote(text[start]!)) return [{ start, end, type: "string" }];
   if (within === "first word") return withFirstWord(text, { start, end }, type);
-  return within === "notes" ? withNotes(text, { start, end }, type) : [{ start, end, type }];
+  return within === "notes" && namesNotes(meaning) ? withNotes(text, { start, end }, type) : [{ start, end, type }];
+}
+
+/** `a twelfth` and `copying a part` hold a letter that is no note. */
+function namesNotes(meaning: Meaning): boolean {
+  if (meaning.type === "span") return meaning.reach.type === "between";
+  return meaning.type !== "activity" || meaning.scale !== undefined;
 }
 
 function withFirstWord(text: string, { start, end }: Stretch, type: TokenType): Token[] {

@@ -1,9 +1,8 @@
-import { isDayLine } from "../syntax/day-line.ts";
 import type { Block, Document } from "../syntax/document.ts";
 import type { PartMemo } from "../syntax/parts.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
-import type { Declared } from "./declaration.ts";
+import type { DeclarationContext, Declared } from "./declaration.ts";
 import { type DeclaredName, declaredNamesIn, gathered } from "./declared-names.ts";
 import { languagePhrases } from "./language.ts";
 import type { BlockModel } from "./model.ts";
@@ -57,6 +56,16 @@ export class Journal {
     return [...this.files.keys()].sort((a, b) => Number(isMarker(b)) - Number(isMarker(a)) || (a < b ? -1 : 1));
   }
 
+  /** For reading single lines with this journal's words. */
+  get partContext(): DeclarationContext {
+    return this.memo.partContext(this.vocabulary);
+  }
+
+  /** Whether a block may hold declarations: every head, and the days in which something is declared by name. */
+  mayDeclare(block: Block): boolean {
+    return !block.day || this.memo.names(block).length > 0;
+  }
+
   private settle(): { readonly vocabulary: Vocabulary; readonly declared: readonly Declared[] } {
     if (this.settled) return this.settled;
     const blocks = this.declaringBlocks();
@@ -66,21 +75,14 @@ export class Journal {
     return this.settled;
   }
 
-  /** Every head, and the days in which something is declared by name. */
   private declaringBlocks(): Block[] {
-    const found: Block[] = [];
-    for (const uri of this.addresses) {
-      for (const [i, block] of this.files.get(uri)!.blocks.entries()) {
-        if ((i === 0 && !isDayLine(block.lines[0]!)) || this.memo.names(block).length > 0) found.push(block);
-      }
-    }
-    return found;
+    return this.addresses.flatMap((uri) => this.files.get(uri)!.blocks.filter((block) => this.mayDeclare(block)));
   }
 
   /** `note value` holds from where it stands on: in the marker for all files, in another head for that file. */
   private ownNoteValue(uri: string): readonly Declared[] {
     const head = this.files.get(uri)?.blocks[0];
-    if (!head || isDayLine(head.lines[0]!)) return [];
+    if (!head || head.day) return [];
     return this.memo.declared(head, this.vocabulary).filter((each) => each.type === "note value");
   }
 }
@@ -96,7 +98,7 @@ export class Memo {
   private parts: PartMemo = new Map();
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
   private readonly settledConventions = new Map<string, { readonly key: string; readonly conventions: Conventions }>();
-  private derived = new WeakMap<object, Map<string, unknown>>();
+  private readonly derived = new Map<string, WeakMap<object, object>>();
 
   names(block: Block): readonly DeclaredName[] {
     return remembered(this.blockNames, block, () => declaredNamesIn(block));
@@ -109,14 +111,19 @@ export class Memo {
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.parts = new Map();
-    this.derived = new WeakMap();
+    this.derived.clear();
     return vocabulary;
+  }
+
+  partContext(vocabulary: Vocabulary): DeclarationContext {
+    return { vocabulary, memo: vocabulary === this.known?.vocabulary ? this.parts : new Map() };
   }
 
   /** Only for the vocabulary given out last: an older state of the journal reads its blocks anew. */
   model(block: Block, vocabulary: Vocabulary): BlockModel {
-    if (vocabulary !== this.known?.vocabulary) return readBlock(block, { vocabulary, memo: new Map() });
-    return remembered(this.models, block, () => readBlock(block, { vocabulary, memo: this.parts }));
+    const context = this.partContext(vocabulary);
+    if (vocabulary !== this.known?.vocabulary) return readBlock(block, context);
+    return remembered(this.models, block, () => readBlock(block, context));
   }
 
   declared(block: Block, vocabulary: Vocabulary): readonly Declared[] {
@@ -135,14 +142,13 @@ export class Memo {
   }
 
   /** Something derived from an immutable object, under a name, for as long as the object and the vocabulary last. */
-  of<T>(object: object, name: string, make: () => T): T {
-    let named = this.derived.get(object);
-    if (!named) {
-      named = new Map();
-      this.derived.set(object, named);
+  of<T extends object>(object: object, name: string, make: () => T): T {
+    let map = this.derived.get(name);
+    if (!map) {
+      map = new WeakMap();
+      this.derived.set(name, map);
     }
-    if (!named.has(name)) named.set(name, make());
-    return named.get(name) as T;
+    return remembered(map, object, make) as T;
   }
 }
 

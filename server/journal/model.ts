@@ -108,6 +108,8 @@ export interface PhaseFrame {
   readonly line: number;
   readonly minutes?: number;
   readonly sitting: number;
+  /** What the entries in it that are not planned state, in minutes. */
+  readonly entryMinutes: number;
 }
 
 export interface Sitting {

@@ -4,28 +4,19 @@ import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { attemptsOf } from "./conditions.ts";
+import type { EntryCount } from "./day-skeleton.ts";
 import type { Entry, PatternRef, PiecePlace, Subject } from "./model.ts";
 
-/** Where an entry stands within its day. */
-export interface EntryFrame {
-  readonly line: number;
-  readonly stretch: number;
-  readonly phase?: string;
-  readonly planned: boolean;
-}
-
-/** The entry that a line says; names are resolved by the vocabulary, figures come later. */
-export function readEntry(source: EntryLine, frame: EntryFrame, vocabulary: Vocabulary): Entry {
+/** The entry that a line says, as if it stood in a day by itself; names are resolved, figures come later. */
+export function readEntry(source: EntryLine, line: number, vocabulary: Vocabulary): Entry {
   const { items } = source;
   const subject = standing(source.subject?.meaning);
-  const attempts = attemptsOf(items, frame.line, source);
+  const attempts = attemptsOf(items, line, source);
   const done = items.some((item) => item.meaning.type === "done") || subject?.type === "free";
-  const counted = done || attempts.some((attempt) => attempt.outcomes.length > 0);
   const first = <T extends Meaning["type"]>(type: T): MeaningOf<T> | undefined => meaningOf(items, type);
-  const minutes = first("amount");
   return {
     type: "entry",
-    place: { line: frame.line, start: source.start, end: source.end },
+    place: { line, start: source.start, end: source.end },
     subject,
     pattern: patternOf(items, vocabulary),
     inversion: first("inversion")?.inversion,
@@ -33,15 +24,23 @@ export function readEntry(source: EntryLine, frame: EntryFrame, vocabulary: Voca
     instrument: first("instrument")?.id,
     focus: first("focus")?.words,
     sore: first("sore")?.words,
-    minutes: minutes?.possible ? minutes.minutes : undefined,
+    minutes: entryCount(source).minutes,
     attempts,
-    stretch: frame.stretch,
+    stretch: 0,
     done,
     remarks: source.remark?.kind === "remark" && source.remark.text ? [source.remark.text] : [],
-    planned: frame.planned && !counted,
-    phase: frame.phase,
+    planned: false,
     source,
   };
+}
+
+/** What of an entry counts for its day: planned or not, it counts once it says how it went, or that it was done. */
+export function entryCount({ items, subject }: Pick<EntryLine, "items" | "subject">): EntryCount {
+  const amount = meaningOf(items, "amount");
+  const counted =
+    subject?.meaning.type === "free" ||
+    items.some(({ meaning }) => meaning.type === "outcome" || meaning.type === "done");
+  return { counted, ...(amount?.possible ? { minutes: amount.minutes } : {}) };
 }
 
 function standing(meaning: Subject | MeaningOf<"faulty subject"> | undefined): Subject | undefined {

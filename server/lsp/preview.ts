@@ -10,7 +10,7 @@ const QUIET = 150;
 export function preview({ session, journal }: Place, { version }: PreviewParams): PreviewResult {
   const now = session.workspace.versionOf(journal.root);
   if (version === now) return { unchanged: true };
-  return { journal: journal.root, version: now, rows: previewRows(journal, session.day, {}) };
+  return { journal: journal.root, version: now, rows: previewRows(journal) };
 }
 
 /** For a document that nobody knows. */

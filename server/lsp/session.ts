@@ -1,4 +1,11 @@
-import { type Connection, Emitter, type Event, type InitializeParams } from "vscode-languageserver";
+import {
+  type Connection,
+  Emitter,
+  type Event,
+  type InitializeParams,
+  MessageType,
+  ShowMessageNotification,
+} from "vscode-languageserver";
 import type { FileReader } from "../host/file-reader.ts";
 import { DEFAULT_SETTINGS, type EffectiveSettings, readOptions } from "../host/settings.ts";
 import { type Clock, Today } from "../host/today.ts";
@@ -41,7 +48,7 @@ export function openSession(
   const reader = readerByScheme(host.reader, client.readsFiles ? clientReader(connection) : noReader);
   const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
   session.fixToday(options.today);
-  session.applySettings(session.settings);
+  session.chooseTimeZone();
   session.workspace.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
   return session;
 }
@@ -91,14 +98,19 @@ export class Session {
   }
 
   applySettings(settings: EffectiveSettings): void {
-    const before = this.settings;
+    const { timeZone } = this.settings;
     this.settings = settings;
-    if (!this.#today.setTimeZone(settings.timeZone || this.usualTimeZone)) {
-      this.connection.window.showWarningMessage(
-        `“${settings.timeZone || this.usualTimeZone}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`,
-      );
-    }
-    if (before.timeZone !== settings.timeZone) this.workspace.everythingChanged();
+    if (settings.timeZone === timeZone) return;
+    this.chooseTimeZone();
+    this.workspace.everythingChanged();
+  }
+
+  /** Takes the zone of the settings, else the client's usual one, and says so when there is no such zone. */
+  chooseTimeZone(): void {
+    const name = this.settings.timeZone || this.usualTimeZone;
+    if (this.#today.setTimeZone(name)) return;
+    const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
+    this.connection.sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message });
   }
 
   /** Undefined for a file that is neither open nor in a workspace folder. */

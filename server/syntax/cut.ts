@@ -15,6 +15,13 @@ export interface CutLine {
 
 const SPACE = /\s/;
 
+const COMMA = 44;
+const HYPHEN = 45;
+const COLON = 58;
+const GREATER = 62;
+const DOUBLE_QUOTE = 34;
+const FIRST_BEYOND_ASCII = 128;
+
 /** Cuts a line at commas, colons and `>`, outside quotes and before its remark. The colon of `19:30` cuts nothing. */
 export function cutLine(line: string, from = 0): CutLine {
   const cuts: Cut[] = [];
@@ -22,16 +29,15 @@ export function cutLine(line: string, from = 0): CutLine {
   let after: Cut["after"] = "";
   let i = from;
   for (; i < line.length; i++) {
-    const character = line[i]!;
-    if (isRemarkAt(line, i, character)) break;
-    if (character > "~" || character === '"') {
-      if (isQuote(character)) {
-        const close = closingQuote(line, i);
-        if (close >= 0) i = close;
-        continue;
-      }
+    const code = line.charCodeAt(i);
+    if (code > GREATER && code < FIRST_BEYOND_ASCII) continue; // letters, most often
+    if ((code === HYPHEN || code >= FIRST_BEYOND_ASCII) && isRemarkAt(line, i, line[i]!)) break;
+    if ((code === DOUBLE_QUOTE || code >= FIRST_BEYOND_ASCII) && isQuote(line[i]!)) {
+      const close = closingQuote(line, i);
+      if (close >= 0) i = close;
+      continue;
     }
-    const separator = separatorAt(line, i, character);
+    const separator = separatorAt(line, i, code);
     if (!separator) continue;
     cuts.push({ start, end: i, after });
     start = i + 1;
@@ -62,10 +68,10 @@ function isRemarkAt(line: string, i: number, character: string): boolean {
   return SPACE.test(line[i - 1]!) && (next === undefined || SPACE.test(next));
 }
 
-function separatorAt(line: string, i: number, character: string): Cut["after"] {
-  if (character === ",") return ",";
-  if (character === ">" || character === "→") return ">";
-  if (character === ":" && !(isDigit(line[i - 1]) && isDigit(line[i + 1]))) return ":";
+function separatorAt(line: string, i: number, code: number): Cut["after"] {
+  if (code === COMMA) return ",";
+  if (code === GREATER || line[i] === "→") return ">";
+  if (code === COLON && !(isDigit(line[i - 1]) && isDigit(line[i + 1]))) return ":";
   return "";
 }
 

@@ -10,6 +10,8 @@ export interface Block {
   readonly lines: readonly string[];
   /** One for each line; only the last line of a document has none (""). */
   readonly ends: readonly LineEnd[];
+  /** Begins with a day line; otherwise it is the head. */
+  readonly day: boolean;
 }
 
 /** A text as blocks. Every block but the first begins with a day line. There is always one block with one line. */
@@ -131,10 +133,12 @@ function splitLines(text: string, whole = false): Lines {
 function blocksOf({ lines, ends }: Lines): Block[] {
   const blocks: Block[] = [];
   let from = 0;
+  let day = isDayLine(lines[0]!);
   for (let i = 1; i <= lines.length; i++) {
     if (i < lines.length && !isDayLine(lines[i]!)) continue;
-    blocks.push({ lines: lines.slice(from, i), ends: ends.slice(from, i) });
+    blocks.push({ lines: lines.slice(from, i), ends: ends.slice(from, i), day });
     from = i;
+    day = true;
   }
   return blocks;
 }

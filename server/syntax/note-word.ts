@@ -64,6 +64,7 @@ function spokenAccidental(word: string | undefined): number | undefined {
 
 /** `F-sharp`, `B-flat`. */
 function hyphenated(token: Token): NoteRun | undefined {
+  if (token.text[1] !== "-") return undefined;
   const [letter, ...rest] = token.text.split("-");
   const alter = rest.length ? SPOKEN[fold(rest.join(""))] : undefined;
   const plain = letter?.length === 1 ? noteOf(letter) : undefined;

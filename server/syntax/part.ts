@@ -29,34 +29,60 @@ function recognise(words: Words, i: number, before: Meaning | undefined): Found 
     const tries = triesAt(words, i);
     if (tries) return tries;
   }
-  return (
-    longest<Found>([
-      subjectAt(words, i),
-      instrumentAt(words, i),
-      tempoAt(words, i),
-      goalAt(words, i),
-      amountAt(words, i),
-      spanAt(words, i),
-      articulationAt(words, i),
-      rhythmAt(words, i),
-      evenAt(words, i),
-      words.phrase(i, "pattern"),
-      placeAt(words, i),
-      signatureAt(words, i),
-      countAt(words, i),
-      stepsAt(words, i),
-      timesAt(words, i),
-      dateAt(words, i),
-      lastNoteAt(words, i),
-      freeWordsAt(words, i),
-      clockAt(words, i),
-      words.phrase(i, ...PHRASES),
-      noteItem(words, i),
-      quotedAt(words, i),
-      numberAt(words, i),
-    ]) ?? { length: 1, meaning: { type: "unknown", words: words.typed(i) } }
-  );
+  const found = longest<Found>(startsWithDigit(words.typed(i)) ? quantities(words, i) : termsAndSubjects(words, i));
+  return found ?? { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
 }
+
+function startsWithDigit(word: string): boolean {
+  const code = word.charCodeAt(0);
+  return code >= 48 && code <= 57;
+}
+
+/** What may begin with figures. Number words begin with letters, so the other half asks for quantities too. */
+function quantities(words: Words, i: number): (Found | undefined)[] {
+  return [
+    tempoAt(words, i),
+    amountAt(words, i),
+    words.phrase(i, "pattern"),
+    spanAt(words, i),
+    placeAt(words, i),
+    signatureAt(words, i),
+    countAt(words, i),
+    timesAt(words, i),
+    clockAt(words, i),
+    words.phrase(i, ...PHRASES, ...NAMES),
+    numberAt(words, i),
+  ];
+}
+
+function termsAndSubjects(words: Words, i: number): (Found | undefined)[] {
+  const counted = words.whole(i) !== undefined ? quantities(words, i) : [];
+  return [
+    subjectAt(words, i),
+    instrumentAt(words, i),
+    tempoAt(words, i),
+    goalAt(words, i),
+    amountAt(words, i),
+    evenAt(words, i),
+    words.phrase(i, "pattern"),
+    spanAt(words, i),
+    articulationAt(words, i),
+    rhythmAt(words, i),
+    placeAt(words, i),
+    stepsAt(words, i),
+    timesAt(words, i),
+    dateAt(words, i),
+    lastNoteAt(words, i),
+    freeWordsAt(words, i),
+    words.phrase(i, ...PHRASES),
+    noteItem(words, i),
+    quotedAt(words, i),
+    ...counted,
+  ];
+}
+
+/** Declared names, which may begin with a figure. */
+const NAMES = ["title", "activity", "instrument"] as const;
 
 const PHRASES = [
   "chord kind",

@@ -17,23 +17,28 @@ export interface Part {
   readonly items: readonly Item[];
 }
 
-export function partsOf(
-  line: string,
-  cuts: readonly Cut[],
-  context: { readonly vocabulary: Vocabulary; readonly memo: PartMemo },
-): Part[] {
+export interface PartContext {
+  readonly vocabulary: Vocabulary;
+  readonly memo: PartMemo;
+}
+
+export function partsOf(line: string, cuts: readonly Cut[], context: PartContext): Part[] {
   return cuts.map((cut) => {
-    let { start, end } = cut;
-    while (start < end && isSpace(line.charCodeAt(start))) start++;
-    while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
-    return { start, end, after: cut.after, items: moved(remembered(line.slice(start, end), context), start) };
+    const { start, end } = trimmedCut(line, cut);
+    return { start, end, after: cut.after, items: moved(readPartOnce(line.slice(start, end), context), start) };
   });
 }
 
-function remembered(
-  text: string,
-  { vocabulary, memo }: { readonly vocabulary: Vocabulary; readonly memo: PartMemo },
-): readonly Item[] {
+/** A cut without the white space at its ends. */
+export function trimmedCut(line: string, cut: Cut): { readonly start: number; readonly end: number } {
+  let { start, end } = cut;
+  while (start < end && isSpace(line.charCodeAt(start))) start++;
+  while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
+  return { start, end };
+}
+
+/** The items of a part, by its text: the same array for the same text while the memo lasts. */
+export function readPartOnce(text: string, { vocabulary, memo }: PartContext): readonly Item[] {
   const known = memo.get(text);
   if (known) return known;
   const items = readPart(text, vocabulary);

@@ -12,6 +12,10 @@ export interface Found<M extends Meaning = Meaning> {
 
 /** The tokens of one part, with the questions that every recogniser asks of them. */
 export class Words {
+  private readonly keys: string[] = [];
+  private readonly phrases: (readonly Phrases[])[] = [];
+  private readonly lower: string[] = [];
+
   constructor(
     readonly tokens: readonly Token[],
     readonly vocabulary: Vocabulary,
@@ -22,7 +26,9 @@ export class Words {
   /** The word at a token, lower-case; "" past the end and for a quoted text. */
   word(i: number): string {
     const token = this.tokens[i];
-    return token && !token.quote ? token.text.toLowerCase() : "";
+    if (!token || token.quote) return "";
+    this.lower[i] ??= token.text.toLowerCase();
+    return this.lower[i];
   }
 
   /** The word at a token as typed; "" past the end and for a quoted text. */
@@ -54,15 +60,37 @@ export class Words {
 
   /** The longest known phrase from a token on that has a meaning of one of the types. */
   phrase<T extends Meaning["type"]>(i: number, ...types: readonly T[]): Found<MeaningOf<T>> | undefined {
+    for (const { length, meanings } of this.phrasesAt(i)) {
+      const meaning = meanings.find((each) => (types as readonly string[]).includes(each.type));
+      if (meaning) return { length, meaning: meaning as MeaningOf<T> };
+    }
+    return undefined;
+  }
+
+  /** Every known phrase from a token on, the longest first; looked up once for all that ask. */
+  private phrasesAt(i: number): readonly Phrases[] {
+    const known = this.phrases[i];
+    if (known) return known;
+    const found: Phrases[] = [];
     let key = "";
-    let found: Found<MeaningOf<T>> | undefined;
     for (let n = 1; n <= LONGEST_PHRASE; n++) {
       const token = this.tokens[i + n - 1];
       if (!token || token.quote || token.text === "=" || token.text === "|") break;
-      key += phraseKey(token.text);
-      const meaning = this.vocabulary.meanings(key)?.find((each) => (types as readonly string[]).includes(each.type));
-      if (meaning) found = { length: n, meaning: meaning as MeaningOf<T> };
+      key += this.key(i + n - 1, token);
+      const meanings = this.vocabulary.meanings(key);
+      if (meanings) found.unshift({ length: n, meanings });
     }
+    this.phrases[i] = found;
     return found;
   }
+
+  private key(i: number, { text }: Token): string {
+    this.keys[i] ??= phraseKey(text);
+    return this.keys[i];
+  }
+}
+
+interface Phrases {
+  readonly length: number;
+  readonly meanings: readonly Meaning[];
 }

@@ -90,7 +90,7 @@ export function journalText({ lines, wrong, seed = 1, from = "2016-01-04" }) {
   const text = [
     "player Noor",
     "instrument alto recorder",
-    "pitch A=415, Vallotti",
+    "pitch A=415",
     ...PIECES.map(([title, short, key]) => `piece "${title}" as ${short}: ${key}, 96 bars, goal quarter=84`),
     "aim D minor melodic, thirds, 8ths at 132 by 2036-01-01",
     "",

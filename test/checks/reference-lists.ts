@@ -1,7 +1,7 @@
 import modes from "../reference/modes.json" with { type: "json" };
 import patterns from "../reference/patterns.json" with { type: "json" };
-import others from "../reference/scales-other-and-arpeggios.json" with { type: "json" };
 import scales from "../reference/scales.json" with { type: "json" };
+import others from "../reference/scales-other-and-arpeggios.json" with { type: "json" };
 import type { Beside } from "./claims.ts";
 
 /** A list as a reference has it, and what it stands beside. */
@@ -140,7 +140,7 @@ export function patternLists(): ReferenceList[] {
     if (!terms) return [];
     return grounds.flatMap(({ subject, up, down }) => {
       const rising = T8.map((degree) => up[degree - 1]!);
-      const falling = T8_descending_mirror.map((degree) => reversed(down)[degree - 1]!);
+      const falling = T8_descending_mirror!.map((degree) => reversed(down)[degree - 1]!);
       const tonic = up[0]!.replace(/\d/u, "");
       return [rising, falling, [...rising, ...falling], [...falling, ...rising]].map((notes) => {
         return { subject, terms, notes, closes: withoutOctaves(notes.slice(-1))[0] === tonic };

@@ -5,7 +5,7 @@ import {
   type ProtocolConnection,
   WorkspaceDiagnosticRequest,
 } from "vscode-languageserver-protocol/node";
-import type { FilesParams } from "../../shared/protocol.ts";
+import type { FilesParams, FilesResult } from "../../shared/protocol.ts";
 import { codesOf, startServer } from "./client.ts";
 
 const DAY = '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n';
@@ -16,7 +16,7 @@ const week = `${ROOT}/week.practice`;
 /** A client with a file system of its own, as an editor in a browser has. Keeps what it was asked. */
 function holding(files: Map<string, string>, asked: string[] = []) {
   return (connection: ProtocolConnection) =>
-    connection.onRequest("daystave/files", ({ kind, uri }: FilesParams) => {
+    connection.onRequest<FilesResult, void>("daystave/files", ({ kind, uri }: FilesParams) => {
       asked.push(`${kind} ${uri}`);
       return kind === "list" ? { uris: [...files.keys()].sort() } : { text: files.get(uri) ?? null };
     });

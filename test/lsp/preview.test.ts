@@ -36,15 +36,14 @@ test("after a little quiet the client hears once of a series of edits, and gets 
   const changes = listen(client);
   await client.open(uri, DAY);
   const before = (await ask(client)) as PreviewFigures;
-  await client.until(() => changes[0]);
   for (const tempo of [70, 71, 72])
     await client.edit(uri, `${DAY}  D minor melodic, thirds, slurred, 8ths at ${tempo} clean\n`);
-  const { journal, version } = await client.until(() => changes[1]);
+  const { journal, version } = await client.until(() => changes[0]);
   expect(journal).toBe(before.journal);
   const after = (await ask(client, before.version)) as PreviewFigures;
   expect(after).toMatchObject({ version, rows: [{ key: before.rows[0]!.key, weeks: [{ bestClean: 144 }] }] });
   expect(after.rows[0]!.hash).not.toBe(before.rows[0]!.hash);
-  expect(changes).toHaveLength(2);
+  expect(changes).toHaveLength(1);
 });
 
 test("a client that never asked for a preview hears of no change", async () => {

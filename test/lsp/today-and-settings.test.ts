@@ -74,7 +74,7 @@ async function hover(client: Awaited<ReturnType<typeof startServer>>): Promise<s
     textDocument: { uri },
     position: { line: 1, character: 4 },
   });
-  return (found?.contents as MarkupContent).value;
+  return (found!.contents as MarkupContent).value;
 }
 
 test("settings that are null mean the defaults", async () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { HoverRequest } from "vscode-languageserver-protocol/node";
-import type { FilesParams } from "../../shared/protocol.ts";
+import type { FilesParams, FilesResult } from "../../shared/protocol.ts";
 import { startWorker } from "./worker.ts";
 
 const WRONG = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# F F#\n";
@@ -25,7 +25,7 @@ test("it reads every file through the client, whatever the scheme", async () => 
     folderUris: ["file:///w"],
     options: { today: "2026-03-08", canReadFiles: true },
     prepare: (connection) =>
-      connection.onRequest("daystave/files", ({ kind, uri }: FilesParams) => {
+      connection.onRequest<FilesResult, void>("daystave/files", ({ kind, uri }: FilesParams) => {
         asked.push(`${kind} ${uri}`);
         return kind === "list" ? { uris: [] } : { text: 'piece "Ferry jig" as Jig: C major\n' };
       }),

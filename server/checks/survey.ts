@@ -1,0 +1,242 @@
+import type { Conventions } from "../journal/conventions.ts";
+import { DaySkeleton, type EntryCount } from "../journal/day-skeleton.ts";
+import { dayFrame, takeFrame } from "../journal/read-block.ts";
+import { entryCount } from "../journal/read-entry.ts";
+import { cutLine } from "../syntax/cut.ts";
+import type { Block } from "../syntax/document.ts";
+import type { Line } from "../syntax/line.ts";
+import type { Item } from "../syntax/meaning.ts";
+import { LONGEST_LINE, parseLine } from "../syntax/parse-line.ts";
+import { type PartContext, readPartOnce, trimmedCut } from "../syntax/parts.ts";
+import type { LineFinding } from "./context.ts";
+import { checkDayMinutes } from "./day-minutes.ts";
+import type { Finding, Stretch } from "./finding.ts";
+import type { DatedDay } from "./journal-order.ts";
+import { checkLine } from "./line.ts";
+import { LOOK, ONLY_ONCE, partSays, SAYS } from "./plain-part.ts";
+
+/** Lines kept with what was found on them; a journal that has more different ones is read again. */
+const MOST_LINES = 20_000;
+const NONE: readonly LineFinding[] = [];
+
+export interface BlockSurvey {
+  readonly findings: readonly LineFinding[];
+  readonly day?: DatedDay;
+  /** A declaration stands in it. */
+  readonly declares: boolean;
+}
+
+/** What a line is, as far as its day is concerned, where nothing on it can be at fault. */
+type Plain =
+  | { readonly type: "nothing" }
+  | { readonly type: "phase"; readonly phase: string; readonly minutes?: number }
+  | ({ readonly type: "entry" } & EntryCount);
+
+/** One part: its bits (see `plain-part.ts`), its phase and its minutes. */
+interface PartSays {
+  readonly bits: number;
+  readonly phase?: string;
+  readonly minutes?: number;
+}
+
+interface FullLine {
+  readonly line: Line;
+  readonly findings: readonly Finding[];
+}
+
+const NOTHING: Plain = { type: "nothing" };
+
+/**
+ * Runs the checks of single lines and days over whole blocks, fast: nearly every line of a journal is made of parts that
+ * were seen before and cannot be at fault together; only the others are read in full, once for each text. That this
+ * finds what reading every line in full finds is held by a property (test/properties/survey.test.ts). It lasts as long
+ * as the words and the conventions it was made for.
+ */
+export class Survey {
+  private readonly parts = new Map<readonly Item[], PartSays>();
+  private readonly lines = new Map<string, FullLine>();
+
+  constructor(
+    private readonly context: PartContext,
+    private readonly conventions: Conventions,
+  ) {}
+
+  /** Everything that a block shows by itself: a day's own findings do not depend on other days. */
+  block({ lines: texts, day: isDay }: Block): BlockSurvey {
+    const head = !isDay;
+    const skeleton = new DaySkeleton();
+    const findings: LineFinding[] = [];
+    let day: DatedDay | undefined;
+    let declares = false;
+    for (const [i, text] of texts.entries()) {
+      const plain = head || i === 0 ? undefined : this.plainLine(text);
+      if (plain) takePlain(skeleton, plain, i);
+      else {
+        const { line, findings: found } = head || i === 0 ? this.read(text, head) : this.full(text);
+        for (const finding of found) findings.push({ ...finding, line: i });
+        takeFrame(skeleton, line, i);
+        if (line.type === "entry") skeleton.addEntry(i, entryCount(line));
+        else if (line.type === "declaration") declares = true;
+        else if (line.type === "day") day = dated(line);
+      }
+    }
+    if (!head) {
+      const minutes = checkDayMinutes(skeleton, (line) => this.amountOn(texts[line]!, head));
+      for (const { line, finding } of minutes) findings.push({ ...finding, line });
+      if (minutes.length) findings.sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end);
+    }
+    return {
+      findings: findings.length ? findings : NONE,
+      day: day && { ...day, planned: skeleton.allPlanned },
+      declares,
+    };
+  }
+
+  /** A line below a day that cannot be at fault; undefined for any that may be. */
+  private plainLine(text: string): Plain | undefined {
+    const first = firstCharacter(text);
+    if (first === text.length) return text.length > LONGEST_LINE ? undefined : NOTHING;
+    const code = text.charCodeAt(first);
+    if (text.length > LONGEST_LINE || OPENS_OTHERS.includes(code))
+      return code === HYPHEN && text.charCodeAt(first + 1) === HYPHEN && text.length <= LONGEST_LINE
+        ? NOTHING
+        : undefined;
+    const { cuts } = cutLine(text, first);
+    const opening = trimmedCut(text, cuts[0]!);
+    const subject = text.slice(opening.start, opening.end);
+    const said = this.says(subject);
+    if (said.phase !== undefined) return this.plainPhase(text, cuts, said);
+    if ((said.bits & SAYS["subject"]!) === 0 || said.bits === LOOK) return undefined;
+    return this.plainEntry(text, cuts, subject, said);
+  }
+
+  /** A phase with its minutes and nothing else. */
+  private plainPhase(
+    text: string,
+    cuts: ReturnType<typeof cutLine>["cuts"],
+    { bits, phase, minutes }: PartSays,
+  ): Plain | undefined {
+    if (bits === LOOK || (bits & ~(SAYS["phase"]! | SAYS["amount"]!)) !== 0 || cuts.length > 2) return undefined;
+    if (cuts.length === 1) return { type: "phase", phase: phase!, minutes };
+    const { start, end } = trimmedCut(text, cuts[1]!);
+    const said = this.says(text.slice(start, end));
+    return said.bits === SAYS["amount"] && minutes === undefined
+      ? { type: "phase", phase: phase!, minutes: said.minutes }
+      : undefined;
+  }
+
+  /** A subject, and terms that do not repeat or reorder anything. */
+  private plainEntry(
+    text: string,
+    cuts: ReturnType<typeof cutLine>["cuts"],
+    subject: string,
+    opening: PartSays,
+  ): Plain | undefined {
+    let { bits: said, minutes } = opening;
+    let chain = true;
+    for (let i = 1; i < cuts.length; i++) {
+      const { start, end } = trimmedCut(text, cuts[i]!);
+      const part = text.slice(start, end);
+      const { bits, minutes: own } = this.says(part);
+      if (cuts[i]!.after === ">") {
+        if (
+          !chain ||
+          bits !== SAYS["subject"] ||
+          said !== SAYS["subject"] ||
+          !isScale(this.items(part)) ||
+          !isScale(this.items(subject))
+        )
+          return undefined;
+        continue;
+      }
+      chain = false;
+      if (bits === LOOK || cuts[i]!.after !== "," || !fitsBehind(bits, said)) return undefined;
+      if (
+        (bits & SAYS["span"]!) !== 0 &&
+        (cuts[1]!.after === ">" || this.full(`${subject}, ${part}`).findings.length > 0)
+      )
+        return undefined;
+      said |= bits;
+      minutes ??= own;
+    }
+    if ((said & SAYS["instrument"]!) !== 0) return undefined; // the range of another instrument
+    return { type: "entry", minutes, counted: (said & SAYS["counted"]!) !== 0 };
+  }
+
+  private items(part: string): readonly Item[] {
+    return readPartOnce(part, this.context);
+  }
+
+  private says(part: string): PartSays {
+    const items = this.items(part);
+    const known = this.parts.get(items);
+    if (known) return known;
+    const bits = partSays(items, ({ start, end }) => this.full(part.slice(start, end)).findings.length === 0);
+    const opening = items[0]?.meaning;
+    const amount = items.find((item) => item.meaning.type === "amount")?.meaning;
+    const says: PartSays = {
+      bits,
+      ...(opening?.type === "phase" ? { phase: opening.id } : {}),
+      ...(amount?.type === "amount" ? { minutes: amount.minutes } : {}),
+    };
+    this.parts.set(items, says);
+    return says;
+  }
+
+  /** A line below a day, read and checked in full; once for each text. */
+  private full(text: string): FullLine {
+    const known = this.lines.get(text);
+    if (known) return known;
+    if (this.lines.size >= MOST_LINES) this.lines.clear();
+    const full = this.read(text, false);
+    this.lines.set(text, full);
+    return full;
+  }
+
+  private read(text: string, head: boolean): FullLine {
+    const context = { ...this.context, conventions: this.conventions, text, head };
+    const line = parseLine(text, context);
+    return { line, findings: checkLine(line, context) };
+  }
+
+  private amountOn(text: string, head: boolean): Stretch {
+    const { line } = this.read(text, head);
+    const amount =
+      "items" in line ? (line.items as readonly Item[]).find(({ meaning }) => meaning.type === "amount") : undefined;
+    return amount ?? { start: 0, end: text.length };
+  }
+}
+
+const HYPHEN = 45;
+/** First characters of lines that are no plain entries or phases: bullets, remarks, marks of a merge, quotes. */
+const OPENS_OTHERS = [..."-*•<=>|–—"].map((character) => character.charCodeAt(0));
+
+function firstCharacter(text: string): number {
+  let i = 0;
+  while (i < text.length && (text.charCodeAt(i) === 32 || text.charCodeAt(i) === 9)) i++;
+  return i;
+}
+
+function isScale(items: readonly Item[]): boolean {
+  return items.length === 1 && items[0]!.meaning.type === "scale";
+}
+
+/** Whether a part may follow what the line said so far, so that nothing is said twice or out of order. */
+function fitsBehind(bits: number, said: number): boolean {
+  if ((bits & said & ONLY_ONCE) !== 0 || (bits & (SAYS["subject"]! | SAYS["phase"]!)) !== 0) return false;
+  const tempo = SAYS["tempo"]! | SAYS["number"]!;
+  if ((bits & SAYS["number"]!) !== 0 && ((said & SAYS["tempo"]!) === 0 || (bits & SAYS["place"]!) !== 0)) return false;
+  if ((bits & SAYS["place"]!) !== 0 && (said & tempo) !== 0) return false;
+  if ((bits & SAYS["leading outcome"]!) !== 0 && (bits & tempo) !== 0) return false;
+  return !((bits & tempo) !== 0 && (said & SAYS["leading outcome"]!) !== 0);
+}
+
+function takePlain(skeleton: DaySkeleton, plain: Plain, line: number): void {
+  if (plain.type === "phase") skeleton.openPhase(line, plain.phase, plain.minutes, false);
+  else if (plain.type === "entry") skeleton.addEntry(line, plain);
+}
+
+function dated(line: Extract<Line, { readonly type: "day" }>): DatedDay | undefined {
+  const { date } = dayFrame(line);
+  return date === undefined ? undefined : { date, line, planned: false };
+}

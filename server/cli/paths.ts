@@ -1,0 +1,70 @@
+import { statSync } from "node:fs";
+import { relative, resolve, sep } from "node:path";
+import { reasonOf } from "../host/node/read-file.ts";
+import { readTree } from "../host/node/read-tree.ts";
+import { printable } from "./printable.ts";
+
+export const STANDARD_INPUT = "-";
+
+/** A file that the user named, or that lies in a folder that the user named. */
+export interface FoundFile {
+  /** As the user would write it: relative where the argument was. */
+  readonly path: string;
+  /** Absolute; undefined for standard input. */
+  readonly place?: string;
+  /** The folder that was searched for it, absolute. */
+  readonly searched?: string;
+}
+
+/** What was left out, and why. */
+export interface Skipped {
+  readonly path: string;
+  readonly reason: string;
+}
+
+export type FoundFiles =
+  | { readonly ok: true; readonly files: readonly FoundFile[]; readonly skipped: readonly Skipped[] }
+  | { readonly ok: false; readonly reason: string };
+
+/** The files that PATH arguments mean, in their order; no argument is the current folder. */
+export function findFiles(paths: readonly string[], cwd: string): FoundFiles {
+  const files: FoundFile[] = [];
+  const skipped: Skipped[] = [];
+  for (const path of paths.length > 0 ? paths : ["."]) {
+    if (path === STANDARD_INPUT) {
+      files.push({ path });
+      continue;
+    }
+    const place = resolve(cwd, path);
+    const kind = kindOf(place);
+    if (!kind.ok) return { ok: false, reason: `${printable(path)}: ${kind.reason}` };
+    if (kind.isFolder) searchFolder(path, place, files, skipped);
+    else files.push({ path, place });
+  }
+  return { ok: true, files, skipped };
+}
+
+function searchFolder(path: string, searched: string, files: FoundFile[], skipped: Skipped[]): void {
+  const shown = (place: string) => shownBelow(path, relative(searched, place));
+  for (const step of readTree(searched)) {
+    if (step.type === "file") files.push({ path: shown(step.path), place: step.path, searched });
+    if (step.type === "unreadable") skipped.push({ path: shown(step.path), reason: step.reason });
+  }
+}
+
+/** `sub/` and `a.practice` are `sub/a.practice`; below the current folder the name alone does. */
+function shownBelow(folder: string, name: string): string {
+  if (name === "") return folder;
+  if (folder === ".") return name;
+  return folder.endsWith("/") || folder.endsWith(sep) ? folder + name : folder + sep + name;
+}
+
+type Kind = { readonly ok: true; readonly isFolder: boolean } | { readonly ok: false; readonly reason: string };
+
+function kindOf(place: string): Kind {
+  try {
+    return { ok: true, isFolder: statSync(place).isDirectory() };
+  } catch (error) {
+    return { ok: false, reason: reasonOf(error) };
+  }
+}

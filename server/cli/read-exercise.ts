@@ -1,0 +1,171 @@
+import { CODES, type Code } from "../checks/codes.ts";
+import { diagnosticsOf } from "../features/diagnostics.ts";
+import type { Diagnostic } from "../features/types.ts";
+import { isoDate } from "../journal/calendar.ts";
+import { type Conventions, instrumentOf } from "../journal/conventions.ts";
+import type { Declaration } from "../journal/declaration.ts";
+import { Journal } from "../journal/journal.ts";
+import type { Entry, Subject } from "../journal/model.ts";
+import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
+import type { ExerciseInput } from "../music/exercise.ts";
+import type { Instrument } from "../music/instrument.ts";
+import { createDocument, type Document } from "../syntax/document.ts";
+import { phraseKey } from "../syntax/fold.ts";
+import type { Vocabulary } from "../syntax/vocabulary.ts";
+import { nearest, offer } from "./arguments.ts";
+import type { Io } from "./io.ts";
+import { readMarker } from "./journals.ts";
+
+/** What goes before the journal's declarations. */
+export interface ExerciseOptions {
+  readonly instrument?: string;
+  /** `A=415`, as in the declaration. */
+  readonly pitch?: string;
+}
+
+/** An exercise as the words of the line and the journal around make it. */
+export interface ExerciseRead {
+  readonly ok: true;
+  readonly subject: Extract<Subject, { readonly type: "scale" | "chord" }>;
+  readonly input: ExerciseInput;
+  readonly instrument?: Instrument;
+  /** Of A4, in hertz. */
+  readonly pitch: number;
+  /** What the player should know besides: a claim that is not true, a temperament that is not used yet. */
+  readonly remarks: readonly string[];
+  /** Something that the line claims is not true, or probably not meant. */
+  readonly untrue: boolean;
+}
+
+export type ReadExercise = ExerciseRead | { readonly ok: false; readonly reasons: readonly string[] };
+
+const LINE_URI = "argument:/exercise";
+
+/** What a line claims may be wrong, and the exercise is still clear. */
+const CLAIM_CODES: readonly Code[] = [
+  "scale-note",
+  "missing-note",
+  "extra-note",
+  "arpeggio-note",
+  "pattern-notes",
+  "key-signature",
+  "step-formula",
+];
+
+/** The answer itself says it. */
+const ANSWERED: readonly Code[] = ["out-of-range"];
+
+/**
+ * Reads a line as an entry of today, in the light of the nearest `journal.practice` at or above the current folder. What
+ * cannot be read is told in the words of `check`.
+ */
+export function readExercise(line: string, options: ExerciseOptions, io: Io): ReadExercise {
+  if (/[\r\n]/.test(line)) return { ok: false, reasons: ["One exercise at a time: the line has a line break in it."] };
+  const marker = readMarker(io.cwd);
+  const document = createDocument(`${isoDate(io.today)}\n${line}`);
+  const files = new Map<string, Document>([[LINE_URI, document]]);
+  if (marker) files.set(marker.uri, marker.document);
+  const journal = new Journal(LINE_URI, files);
+  const declared = journal.conventions(LINE_URI);
+  const instrument = instrumentNamed(options.instrument, journal.vocabulary, declared);
+  if (!instrument.ok) return instrument;
+  const pitch = options.pitch === undefined ? declaredPitch(journal, marker) : pitchOption(options.pitch);
+  if (!pitch.ok) return pitch;
+  const findings = diagnosticsOf(journal, LINE_URI, io.today).filter(({ range }) => range.start.line === 1);
+  const entry = journal.model(document.blocks[0]!).entries.find(({ place }) => place.line === 1);
+  const exercise = exerciseOf(entry, findings, instrument.id, declared);
+  if (!exercise.ok) return exercise;
+  const doubts = findings.filter(isDoubt).map(({ message }) => message);
+  return { ...exercise, pitch: pitch.a, remarks: [...doubts, ...pitch.remarks], untrue: doubts.length > 0 };
+}
+
+type Exercise =
+  | Pick<ExerciseRead, "ok" | "subject" | "input" | "instrument">
+  | { readonly ok: false; readonly reasons: readonly string[] };
+
+function exerciseOf(
+  entry: Entry | undefined,
+  findings: readonly Diagnostic[],
+  chosen: string | undefined,
+  declared: Conventions,
+): Exercise {
+  const unread = findings.filter(({ code, severity }) => severity === "error" && !CLAIM_CODES.includes(code as Code));
+  if (unread.length > 0) return { ok: false, reasons: unread.map(({ message }) => message) };
+  const subject = entry?.subject;
+  if (!isPlayable(subject)) return { ok: false, reasons: [withoutNotes(subject)] };
+  const id = chosen ?? entry!.instrument ?? declared.instrument;
+  const conventions = { ...declared, instrument: id };
+  const conditions = entry!.attempts[0]?.conditions;
+  const input = exerciseToPlay({ ...entry!, instrument: id }, conditions, conventions);
+  if (!input)
+    return { ok: false, reasons: ["The journal declares this scale or pattern, but its declaration cannot be read."] };
+  return { ok: true, subject, input, instrument: instrumentOf(id, conventions) };
+}
+
+function withoutNotes(subject: Subject | undefined): string {
+  const example = 'Name a scale or an arpeggio, as "D minor, thirds" or "G minor arpeggio, 2 octaves".';
+  if (subject === undefined) return `This is no exercise that is known. ${example}`;
+  if (subject.type === "title") return `What notes a piece or study has is not known here. ${example}`;
+  return `Only scales, arpeggios and chords can be written out. ${example}`;
+}
+
+function isDoubt({ code, severity }: Diagnostic): boolean {
+  const known = code as Code;
+  return (severity === "error" || severity === "warning") && known in CODES && !ANSWERED.includes(known);
+}
+
+type Named = { readonly ok: true; readonly id?: string } | { readonly ok: false; readonly reasons: readonly string[] };
+
+function instrumentNamed(name: string | undefined, vocabulary: Vocabulary, conventions: Conventions): Named {
+  if (name === undefined) return { ok: true };
+  for (const meaning of vocabulary.meanings(phraseKey(name)) ?? [])
+    if (meaning.type === "instrument") return { ok: true, id: meaning.id };
+  const words = vocabulary.own.flatMap((phrase) => (phrase.meaning.type === "instrument" ? phrase.words : []));
+  const near = nearest(name, [...words, ...conventions.instruments.keys()]);
+  return { ok: false, reasons: [`There is no instrument “${name}” that is known.${offer(near)}`] };
+}
+
+type Pitch =
+  | { readonly ok: true; readonly a: number; readonly remarks: readonly string[] }
+  | { readonly ok: false; readonly reasons: readonly string[] };
+
+/** The option is read as the declaration is. */
+function pitchOption(text: string): Pitch {
+  const journal = new Journal(
+    LINE_URI,
+    new Map([[LINE_URI, createDocument(`pitch ${text.replace(/[\r\n]+/g, " ")}`)]]),
+  );
+  const [declaration] = declarationsOf(journal, LINE_URI);
+  const declared = declaration?.declared;
+  const fault = declaration?.faults.find(({ code }) => code !== "not-yet");
+  if (declared?.type !== "pitch" || fault)
+    return { ok: false, reasons: [`“--pitch ${text}”: ${fault?.because ?? "it cannot be read"}.`] };
+  if (isTempered(declared))
+    return {
+      ok: false,
+      reasons: [
+        `Temperaments come later: “${declared.temperament}” cannot be worked out yet. Without it, figures are in equal temperament.`,
+      ],
+    };
+  return { ok: true, a: declared.a, remarks: [] };
+}
+
+function declaredPitch(journal: Journal, marker: { readonly uri: string } | undefined): Pitch {
+  const a = journal.conventions(LINE_URI).pitch;
+  const declared = marker ? declarationsOf(journal, marker.uri).map((each) => each.declared) : [];
+  const temperament = declared.find((each) => each?.type === "pitch" && isTempered(each)) !== undefined;
+  return {
+    ok: true,
+    a,
+    remarks: temperament ? ["The journal's temperament is not used yet: frequencies are in equal temperament."] : [],
+  };
+}
+
+function isTempered({ temperament = "equal" }: { readonly temperament?: string }): boolean {
+  return temperament !== "equal";
+}
+
+function declarationsOf(journal: Journal, uri: string): Declaration[] {
+  const head = journal.files.get(uri)!.blocks[0]!;
+  return journal.model(head).declarations.map(({ declaration }) => declaration);
+}

@@ -1,0 +1,25 @@
+import type { Journal } from "../journal/journal.ts";
+import { readEntry } from "../journal/read-entry.ts";
+import { subjectKey } from "../journal/subject-text.ts";
+import { patternText } from "../journal/to-play.ts";
+import { parseLine } from "../syntax/parse-line.ts";
+
+export interface SubjectAsked {
+  readonly key: string;
+  /** As records have it; undefined where any will do. */
+  readonly pattern?: string;
+}
+
+/** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
+export function subjectAsked(words: string, { vocabulary }: Journal): SubjectAsked {
+  const line = parseLine(words, { vocabulary, memo: new Map(), head: false });
+  const entry =
+    line.type === "entry" ? readEntry(line, 0, vocabulary) : undefined;
+  if (!entry?.subject)
+    return { key: subjectKey({ type: "title", title: titleOf(words, vocabulary), declared: false }) };
+  return { key: subjectKey(entry.subject), ...(entry.pattern && { pattern: patternText(entry.pattern) }) };
+}
+
+function titleOf(words: string, vocabulary: Journal["vocabulary"]): string {
+  return vocabulary.title(words) ?? words.trim();
+}

@@ -1,0 +1,100 @@
+import { completes, isSamePhrase, type Typing } from "./completion-typing.ts";
+import type { CompletionItem, TextEdit } from "./types.ts";
+
+/** Something that may be offered, before it is known whether it completes what is typed. */
+export interface Candidate {
+  readonly label: string;
+  /** Other ways to type it. */
+  readonly alternatives?: readonly string[];
+  readonly kind: CompletionItem["kind"];
+  readonly detail?: string;
+  /** How well it fits the place: 0 is what comes next, 9 the least. */
+  readonly fit: number;
+  /** What it is counted by: see `Usage.score`. */
+  readonly usage?: string;
+  /** What is put in, where it is not the label. */
+  readonly insert?: string;
+  /** Of two candidates with one identity only the first that is found is offered. */
+  readonly identity?: string;
+  readonly resolve?: { readonly topic: string; readonly key: string };
+}
+
+/** How often and how lately something was used; 0 for never. */
+export type Score = (usage: string) => number;
+
+interface Offered {
+  readonly candidate: Candidate;
+  readonly start: number;
+  readonly typed: string;
+  readonly matched: string;
+}
+
+const MOST_ITEMS = 150;
+const HIGHEST_SCORE = 9999;
+
+/** The candidates that complete what is typed from a column on. */
+export function completing(candidates: readonly Candidate[], { text, cursor }: Typing, start: number): Offered[] {
+  const typed = text.slice(start, cursor);
+  return candidates.flatMap((candidate) => {
+    const forms = candidate.alternatives ? [candidate.label, ...candidate.alternatives] : [candidate.label];
+    const matched = forms.find((form) => completes(form, typed));
+    return matched === undefined ? [] : [{ candidate, start, typed, matched }];
+  });
+}
+
+/** Offers as items: what fits first, then what was used most and latest, then in the order given. */
+export function ranked(offers: readonly Offered[], typing: Typing, line: number, score: Score): CompletionItem[] {
+  const seen = new Set<string>();
+  const items: CompletionItem[] = [];
+  for (const [order, offer] of offers.entries()) {
+    const { candidate } = offer;
+    const identity = candidate.identity ?? candidate.label.toLowerCase();
+    if (seen.has(identity) || seen.has(candidate.label)) continue;
+    seen.add(identity).add(candidate.label);
+    items.push(itemOf(offer, typing, line, rankOf(candidate, score, order)));
+  }
+  return items.sort((a, b) => (a.sortText < b.sortText ? -1 : 1)).slice(0, MOST_ITEMS);
+}
+
+/** Three figures in a row: the fit, what is missing to the highest score, the order given. */
+function rankOf({ fit, usage }: Candidate, score: Score, order: number): string {
+  const used = usage === undefined ? 0 : Math.min(HIGHEST_SCORE, Math.round(100 * score(usage)));
+  return `${fit}${String(HIGHEST_SCORE - used).padStart(4, "0")}${String(order).padStart(4, "0")}`;
+}
+
+function itemOf({ candidate, start, typed, matched }: Offered, typing: Typing, line: number, sortText: string): CompletionItem {
+  const { label, kind, detail, insert, resolve } = candidate;
+  return {
+    label,
+    kind,
+    ...(detail ? { detail } : {}),
+    sortText,
+    ...(matched === label && !isQuoted(typed) ? {} : { filterText: isQuoted(typed) ? typed[0] + matched.replace(/^"/, "") : matched }),
+    edit: editOf(insert ?? label, typing, line, start, typed),
+    ...(resolve ? { resolve } : {}),
+  };
+}
+
+function isQuoted(typed: string): boolean {
+  return /^["“„«]/.test(typed);
+}
+
+const CLOSING: Readonly<Record<string, string>> = { "“": "”", "„": "“", "«": "»" };
+
+function editOf(offered: string, typing: Typing, line: number, start: number, typed: string): TextEdit {
+  const close = CLOSING[typed[0] ?? ""];
+  const newText = close ? offered.replace(/^"([^"]*)"/, `${typed[0]}$1${close}`) : offered;
+  const range = { start: { line, character: start }, end: { line, character: endOf(offered, typing, start) } };
+  return { range, newText };
+}
+
+/** Words behind the cursor that the offered phrase has too are replaced with it. */
+function endOf(offered: string, { text, end, cursor, remark }: Typing, start: number): number {
+  if (start === cursor) return cursor;
+  const further = /^[^,:>→]*/.exec(text.slice(end, remark))![0];
+  for (const word of further.matchAll(/\S+(?=\s|$)/g)) {
+    const at = end + word.index + word[0].length;
+    if (isSamePhrase(text.slice(start, at), offered)) return at;
+  }
+  return end;
+}

@@ -1,0 +1,35 @@
+import { rateAsWritten } from "../history/exercise-row.ts";
+import { isoDate } from "../journal/calendar.ts";
+import type { DeclaredPiece } from "../journal/conventions.ts";
+import type { DayNumber } from "../journal/model.ts";
+import { scaleText } from "../journal/subject-text.ts";
+import { escapedExtract } from "./markdown.ts";
+
+/** What is declared of a piece or a movement, in one line of Markdown. */
+export function pieceFacts(piece: DeclaredPiece, today: DayNumber): string {
+  const { key, bars, goal, due } = piece;
+  const facts = [
+    ...(key ? [escapedExtract(scaleText(key))] : []),
+    ...(bars === undefined ? [] : [`${bars} bars`]),
+    ...(goal ? [`goal ${rateAsWritten(goal.bpm, { unit: "beats" }, { beat: goal.beat })}`] : []),
+    ...(due === undefined ? [] : [dueWords(due, today)]),
+  ];
+  const name =
+    piece.type === "movement"
+      ? `${piece.title}, movement ${piece.movement}${piece.name ? `: ${piece.name}` : ""}`
+      : piece.title;
+  return [`**${escapedExtract(name)}**`, ...facts].join(", ");
+}
+
+function dueWords(due: DayNumber, today: DayNumber): string {
+  const days = due - today;
+  const from =
+    days === 0
+      ? "today"
+      : days === 1
+        ? "tomorrow"
+        : days > 0
+          ? `in ${days} days`
+          : `${-days} ${days === -1 ? "day" : "days"} ago`;
+  return `due ${isoDate(due)} (${from})`;
+}

@@ -1,0 +1,74 @@
+import type { PhaseFrame, Sitting } from "./model.ts";
+
+/** What counts of an entry for its day, however it was read. */
+export interface EntryCount {
+  /** As stated on the line. */
+  readonly minutes?: number;
+  /** It has an outcome or was `done`, so that it counts even where it was planned. */
+  readonly counted: boolean;
+}
+
+/** Goes down the lines of a day once and keeps what they open: sittings, phases, plans, and the minutes stated below. */
+export class DaySkeleton {
+  readonly sittings: (Sitting & { readonly breaks: number[] })[] = [];
+  readonly phases: (PhaseFrame & { entryMinutes: number })[] = [];
+  entries = 0;
+  /** Entries that are planned and not done. */
+  plannedEntries = 0;
+  rest = false;
+  private dayPlanned = false;
+  private phasePlanned = false;
+
+  openDay(line: number, minutes: number | undefined, planned: boolean, rest: boolean): void {
+    this.dayPlanned = planned;
+    this.rest = rest;
+    this.pushSitting(line, minutes);
+  }
+
+  openSitting(line: number, minutes: number | undefined): void {
+    this.phasePlanned = false;
+    this.pushSitting(line, minutes);
+  }
+
+  openPhase(line: number, phase: string, minutes: number | undefined, planned: boolean): void {
+    this.ensureSitting(line);
+    this.phasePlanned = planned;
+    this.phases.push({ phase, line, minutes, sitting: this.sittings.length - 1, entryMinutes: 0 });
+  }
+
+  planDay(): void {
+    this.dayPlanned = true;
+  }
+
+  addBreak(line: number): void {
+    this.ensureSitting(line);
+    this.sittings.at(-1)!.breaks.push(line);
+  }
+
+  /** Whether an entry here is planned, and not done. */
+  addEntry(line: number, { minutes = 0, counted }: EntryCount): boolean {
+    this.ensureSitting(line);
+    const planned = (this.dayPlanned || this.phasePlanned) && !counted;
+    this.entries++;
+    if (planned) this.plannedEntries++;
+    else this.phases.at(-1)!.entryMinutes += minutes;
+    return planned;
+  }
+
+  /** Everything written below the day is still ahead. */
+  get allPlanned(): boolean {
+    return this.dayPlanned
+      ? this.entries === this.plannedEntries
+      : this.entries > 0 && this.entries === this.plannedEntries;
+  }
+
+  private pushSitting(line: number, minutes: number | undefined): void {
+    this.sittings.push({ line, minutes, breaks: [] });
+    this.phases.push({ line, sitting: this.sittings.length - 1, entryMinutes: 0 });
+  }
+
+  /** A head has a sitting too, so that stray entries are read all the same. */
+  private ensureSitting(line: number): void {
+    if (!this.sittings.length) this.pushSitting(line, undefined);
+  }
+}
