@@ -1,6 +1,6 @@
 // Bundles everything that runs outside the tests into dist/: both clients, both servers, the preview's page, the command line.
 //   node build.mjs [--watch]     --watch also writes source maps and builds again on every change
-import { chmodSync, existsSync, rmSync } from "node:fs";
+import { chmodSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
@@ -30,21 +30,15 @@ const bundles = [
 
 rmSync("dist", { recursive: true, force: true }); // nothing stale is ever served or packaged
 const started = performance.now();
-const builds = await Promise.all(bundles.filter(present).map(prepare));
+const builds = await Promise.all(bundles.map(prepare));
 try {
   await Promise.all(builds.map((build) => (watch ? build.watch() : build.rebuild())));
-  if (!watch && existsSync(COMMAND_LINE)) chmodSync(COMMAND_LINE, 0o755);
+  if (!watch) chmodSync(COMMAND_LINE, 0o755);
   console.log(`${watch ? "Watching" : "Built"} dist/ in ${Math.round(performance.now() - started)} ms`);
 } catch {
   process.exitCode = 1; // esbuild has said where and why
 } finally {
   if (!watch) await Promise.all(builds.map((build) => build.dispose()));
-}
-
-function present({ entry }) {
-  if (existsSync(entry)) return true;
-  console.warn(`Warning: ${entry} does not exist yet; its bundle is left out.`);
-  return false;
 }
 
 function prepare({ entry, ...options }) {

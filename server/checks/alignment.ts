@@ -75,7 +75,10 @@ function fill(typed: number, expected: number, likeness: Compare, stray: number)
   return { last: above, moves, width, before };
 }
 
-/** A run goes on where it may, so that what is missing in one piece is told in one piece. */
+/**
+ * Of the moves that cost as little: one that goes on with a run, so that what is missing in one piece is told in one piece.
+ * What may be missing at the end as well as before it is missing at the end.
+ */
 function chosen(moves: number, before: number): number {
   if (before !== SUBSTITUTED && moves & before) return before;
   return [SUBSTITUTED, EXTRA, MISSING].find((move) => moves & move)!;
@@ -88,7 +91,7 @@ function walkBack(
   likeness: Compare,
 ): AlignmentStep[] {
   const steps: AlignmentStep[] = [];
-  let [i, j, move] = [typed, expected, SUBSTITUTED];
+  let [i, j, move] = [typed, expected, MISSING];
   while (i > 0 || j > 0) {
     move = chosen(moves[i * width + (j - i + before)]!, move);
     if (move !== MISSING) i--;

@@ -25,6 +25,8 @@ function acceptsBesideCents(kind: ScaleKind, tonic: NoteName, degree: number, na
 function compareName({ subject }: Reading, { note, degree, falling }: ExpectedNote, name: NoteName): Likeness {
   if (sameName(note, name)) return "same";
   const isSameKey = pitchClass(note) === pitchClass(name);
+  // Three sharps or flats cannot be typed: the key is right by any name.
+  if (isSameKey && Math.abs(note.alter) > 2) return "renamed";
   if (subject.type === "chord") return isSameKey ? "spelling" : "wrong";
   const { kind, tonic } = subject;
   if (acceptsBesideCents(kind, tonic, degree, name)) return "renamed";

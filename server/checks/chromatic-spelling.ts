@@ -1,18 +1,12 @@
-import { midi, modulo, type Note, type NoteName, sameName } from "../music/note.ts";
+import { modulo, sameName } from "../music/note.ts";
 import { type ChromaticSpellings, chromaticSpellings } from "../music/scale.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 import { type BestReading, fitReading } from "./best-reading.ts";
 import type { ClaimedExercise, ExpectedNote, Reading } from "./claimed-exercise.ts";
 import { type Finding, type FindingEdit, finding } from "./finding.ts";
-import { type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
+import { type NoteStyle, renamed, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
 
 type Convention = keyof ChromaticSpellings;
-
-/** The same key by another name: the octave goes with the letter. */
-function renamed(note: Note, name: NoteName): Note {
-  const octaves = [note.octave, note.octave - 1, note.octave + 1];
-  return { ...name, octave: octaves.find((octave) => midi({ ...name, octave }) === midi(note)) ?? note.octave };
-}
 
 function inConvention(reading: Reading, convention: Convention): Reading {
   if (reading.subject.type === "chord") return reading;
@@ -32,7 +26,8 @@ function isChromatic({ subject }: Reading): boolean {
 function otherwiseWritten(notes: readonly ClaimedNote[], { alignment }: BestReading, reading: Reading): number {
   return alignment.steps.filter(({ type, typed, expected }) => {
     const note = type === "same" && notes[typed]!.note;
-    return note && !sameName(note, reading.notes[expected]!.note);
+    const right = reading.notes[expected]?.note;
+    return note && right && Math.abs(right.alter) <= 2 && !sameName(note, right);
   }).length;
 }
 

@@ -61,6 +61,7 @@ interface Form {
 /** More octaves than any instrument has. */
 const MOST_OCTAVES = 10;
 
+/** The degrees of one octave of a scale or chord, low to high. */
 export function rungsIn(subject: ScaleToPlay | ChordToPlay, falling: boolean): readonly Degree[] {
   if (subject.type === "scale") return degreesOf(subject.kind, falling ? "down" : "up");
   return chordById(subject.chord)!.degrees;

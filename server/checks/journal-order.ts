@@ -1,7 +1,6 @@
 import { isoDate } from "../journal/calendar.ts";
 import type { Declaration } from "../journal/declaration.ts";
 import type { DayNumber } from "../journal/model.ts";
-import { nameKey } from "../syntax/fold.ts";
 import type { LineOf } from "../syntax/line.ts";
 import { type Finding, finding, quoted, type Stretch } from "./finding.ts";
 
@@ -73,19 +72,6 @@ function outOfOrder(
     stretch,
     `${isoDate(date)} stands behind ${isoDate(before)}, while most of this file has ${rest}. Is the date right?`,
   );
-}
-
-const SAID_ONCE = ["player", "pitch", "names", "usual articulation"];
-
-/** What a second declaration would say again; undefined for what may be said often. */
-export function declarationKey({ line, declared }: Declaration): string | undefined {
-  if (SAID_ONCE.includes(line.word)) return line.word;
-  if (!declared || declared.type === "aim" || declared.type === "set" || declared.type === "note value")
-    return undefined;
-  if (declared.type === "instrument") return `instrument ${nameKey(declared.id)}`;
-  if (declared.type === "movement") return `movement ${nameKey(declared.title)} ${declared.movement}`;
-  if ("name" in declared && declared.name !== undefined) return `${line.word} ${nameKey(declared.name)}`;
-  return "title" in declared ? `${line.word} ${nameKey(declared.title)}` : undefined;
 }
 
 export function duplicateDeclaration({ line }: Declaration, text: string): Finding {

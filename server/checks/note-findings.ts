@@ -36,6 +36,7 @@ export function differencesOf(steps: readonly AlignmentStep[]): Difference[] {
   return differences;
 }
 
+/** The code for one kind of difference: beside a pattern, all but spellings are `pattern-notes`. */
 export function codeOf(type: AlignmentStep["type"], { reading }: BestReading): Code {
   if (type === "spelling") return "scale-spelling";
   if (reading.patterned) return "pattern-notes";

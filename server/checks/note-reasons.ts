@@ -17,6 +17,7 @@ const CHORD_INTERVALS: Readonly<Record<string, string>> = {
   "6 11": "a major seventh",
 };
 
+/** A distance upward in semitones: `a semitone`, `a whole tone`, `three semitones`. */
 export function distanceInWords(semitones: number): string {
   return ["", "a semitone", "a whole tone", "three semitones"][semitones] ?? `${semitones} semitones`;
 }

@@ -1,5 +1,4 @@
-import type { Note, NoteName } from "../music/note.ts";
-import { printName } from "../music/note.ts";
+import { fifthsOf, midi, type Note, type NoteName, nameAtFifths, printName } from "../music/note.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 
 /** How a player writes notes: what stands in a fix is written alike. */
@@ -47,8 +46,21 @@ function accidentals(alter: number, { signs, cross }: NoteStyle): string {
   return (alter > 0 ? sharp : flat).repeat(Math.abs(alter));
 }
 
+/** The same key by another name: the octave goes with the letter. */
+export function renamed(note: Note, name: NoteName): Note {
+  const octaves = [note.octave, note.octave - 1, note.octave + 1];
+  return { ...name, octave: octaves.find((octave) => midi({ ...name, octave }) === midi(note)) ?? note.octave };
+}
+
+/** Three sharps or flats cannot be typed: the same key by the next letter, twelve fifths nearer. */
+function typable(note: Note): Note {
+  if (Math.abs(note.alter) <= 2) return note;
+  return renamed(note, nameAtFifths(fifthsOf(note) - 12 * Math.sign(note.alter)));
+}
+
 /** A note as the player would write it; with its octave number in the styles that have one. */
-export function writtenNote(note: Note, style: NoteStyle): string {
+export function writtenNote(written: Note, style: NoteStyle): string {
+  const note = typable(written);
   const { signs, lower, octaves, nameText } = style;
   // `F sharp 4` is no note: with an octave, words give way to signs.
   const plain: NoteStyle = octaves && signs === "words" ? { ...style, signs: "plain" } : style;

@@ -133,7 +133,7 @@ function claimFindings(
   const conditions = entry.attempts[0]?.conditions;
   const toPlay = exerciseToPlay(entry, conditions, conventions);
   return entry.source.claims.flatMap((claim): readonly Finding[] => {
-    if (claim.type === "signature") return checkSignature(claim, subject, name);
+    if (claim.type === "signature") return checkSignature({ ...claim, text: text.slice(claim.start, claim.end) }, subject, name);
     if (claim.type === "steps") return checkSteps(claim, subject, name);
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;

@@ -13,8 +13,7 @@ export interface SubjectAsked {
 /** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
 export function subjectAsked(words: string, { vocabulary }: Journal): SubjectAsked {
   const line = parseLine(words, { vocabulary, memo: new Map(), head: false });
-  const entry =
-    line.type === "entry" ? readEntry(line, 0, vocabulary) : undefined;
+  const entry = line.type === "entry" ? readEntry(line, 0, vocabulary) : undefined;
   if (!entry?.subject)
     return { key: subjectKey({ type: "title", title: titleOf(words, vocabulary), declared: false }) };
   return { key: subjectKey(entry.subject), ...(entry.pattern && { pattern: patternText(entry.pattern) }) };

@@ -4,8 +4,10 @@ import type { CompletionItem, TextEdit } from "./types.ts";
 /** Something that may be offered, before it is known whether it completes what is typed. */
 export interface Candidate {
   readonly label: string;
-  /** Other ways to type it. */
+  /** Other ways to say it: whoever begins to type one gets that one. */
   readonly alternatives?: readonly string[];
+  /** What else may be typed to find it; the label is put in. */
+  readonly aliases?: readonly string[];
   readonly kind: CompletionItem["kind"];
   readonly detail?: string;
   /** How well it fits the place: 0 is what comes next, 9 the least. */
@@ -26,19 +28,24 @@ interface Offered {
   readonly candidate: Candidate;
   readonly start: number;
   readonly typed: string;
-  readonly matched: string;
+  /** What is shown and put in: the label, or the alternative that is being typed. */
+  readonly form: string;
+  /** What the typed text is the beginning of. */
+  readonly found: string;
 }
 
 const MOST_ITEMS = 150;
 const HIGHEST_SCORE = 9999;
 
 /** The candidates that complete what is typed from a column on. */
-export function completing(candidates: readonly Candidate[], { text, cursor }: Typing, start: number): Offered[] {
-  const typed = text.slice(start, cursor);
-  return candidates.flatMap((candidate) => {
-    const forms = candidate.alternatives ? [candidate.label, ...candidate.alternatives] : [candidate.label];
-    const matched = forms.find((form) => completes(form, typed));
-    return matched === undefined ? [] : [{ candidate, start, typed, matched }];
+export function completing(candidates: readonly Candidate[], { text, typedTo }: Typing, start: number): Offered[] {
+  const typed = text.slice(start, typedTo);
+  return candidates.flatMap((candidate): Offered[] => {
+    const { label, alternatives = [], aliases = [] } = candidate;
+    const form = completes(label, typed) ? label : alternatives.find((each) => completes(each, typed));
+    if (form !== undefined) return [{ candidate, start, typed, form, found: form }];
+    const found = aliases.find((each) => completes(each, typed));
+    return found === undefined ? [] : [{ candidate, start, typed, form: label, found }];
   });
 }
 
@@ -47,10 +54,10 @@ export function ranked(offers: readonly Offered[], typing: Typing, line: number,
   const seen = new Set<string>();
   const items: CompletionItem[] = [];
   for (const [order, offer] of offers.entries()) {
-    const { candidate } = offer;
-    const identity = candidate.identity ?? candidate.label.toLowerCase();
-    if (seen.has(identity) || seen.has(candidate.label)) continue;
-    seen.add(identity).add(candidate.label);
+    const { candidate, form } = offer;
+    const identity = candidate.identity ?? form.toLowerCase();
+    if (seen.has(identity) || seen.has(form)) continue;
+    seen.add(identity).add(form);
     items.push(itemOf(offer, typing, line, rankOf(candidate, score, order)));
   }
   return items.sort((a, b) => (a.sortText < b.sortText ? -1 : 1)).slice(0, MOST_ITEMS);
@@ -62,15 +69,17 @@ function rankOf({ fit, usage }: Candidate, score: Score, order: number): string 
   return `${fit}${String(HIGHEST_SCORE - used).padStart(4, "0")}${String(order).padStart(4, "0")}`;
 }
 
-function itemOf({ candidate, start, typed, matched }: Offered, typing: Typing, line: number, sortText: string): CompletionItem {
-  const { label, kind, detail, insert, resolve } = candidate;
+function itemOf({ candidate, start, typed, form, found }: Offered, typing: Typing, line: number, sortText: string): CompletionItem {
+  const { label, kind, insert, resolve } = candidate;
+  const detail = candidate.detail ?? (form === label ? undefined : label);
+  const filterText = isQuoted(typed) ? typed[0] + found.replace(/^"/, "") : found;
   return {
-    label,
+    label: form,
     kind,
     ...(detail ? { detail } : {}),
     sortText,
-    ...(matched === label && !isQuoted(typed) ? {} : { filterText: isQuoted(typed) ? typed[0] + matched.replace(/^"/, "") : matched }),
-    edit: editOf(insert ?? label, typing, line, start, typed),
+    ...(filterText === form ? {} : { filterText }),
+    edit: editOf(form === label ? (insert ?? label) : form, typing, line, start, typed),
     ...(resolve ? { resolve } : {}),
   };
 }

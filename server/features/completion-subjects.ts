@@ -3,7 +3,7 @@ import type { Journal } from "../journal/journal.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { CHORDS } from "../music/chord.ts";
 import { KINDS } from "../music/kind.ts";
-import { fifthsOf, printName } from "../music/note.ts";
+import { fifthsOf, printName, sameName } from "../music/note.ts";
 import { describeFifths } from "../music/signature.ts";
 import { isDayLine } from "../syntax/day-line.ts";
 import { nameKey } from "../syntax/fold.ts";
@@ -36,10 +36,34 @@ export function subjectCandidates(place: SubjectPlace): Candidate[] {
   ];
 }
 
-function usedSubjects({ usage, fit }: SubjectPlace): Candidate[] {
+/** As they were last typed; where the tonic is typed already, with the tonic as it stands. */
+function usedSubjects({ usage, fit, typed }: SubjectPlace): Candidate[] {
+  const tonic = tonicIn(typed);
   return [...usage.used].flatMap(([key, { text, type }]) =>
-    SUBJECTS.includes(type) && key.startsWith(`${type}: `) && text.length <= 80 ? [{ label: text.replace(/\s+/g, " "), ...looksOf(type), fit, usage: key, identity: key }] : [],
+    SUBJECTS.includes(type) && key.startsWith(`${type}: `) && text.length <= 80
+      ? [{ label: withTonic(text, type, tonic), ...looksOf(type), fit, usage: key, identity: key }]
+      : [],
   );
+}
+
+interface Tonic {
+  readonly text: string;
+  readonly rest: string;
+  readonly note: WrittenNote;
+}
+
+function tonicIn(text: string): Tonic | undefined {
+  const tokens = tokenise(text);
+  const run = noteAt(tokens, 0);
+  if (!run || run.note.octave !== undefined) return undefined;
+  const end = tokens[run.length - 1]!.end;
+  return { text: text.slice(tokens[0]!.start, end), rest: text.slice(end), note: run.note };
+}
+
+/** `F# major` for who types `F♯` is `F♯ major`. */
+function withTonic(text: string, type: string, typed: Tonic | undefined): string {
+  const own = typed && (type === "scale" || type === "chord") ? tonicIn(text) : undefined;
+  return typed && own && sameName(own.note, typed.note) ? typed.text + own.rest : text;
 }
 
 function looksOf(type: string): Pick<Candidate, "kind"> {
@@ -48,7 +72,9 @@ function looksOf(type: string): Pick<Candidate, "kind"> {
 
 /** Subjects of aims and of set work: of the heads, and of the days in which the journal declares something. */
 function workSubjects(journal: Journal, fit: number): Candidate[] {
-  const blocks = journal.addresses.flatMap((uri) => journal.files.get(uri)!.blocks.slice(0, 1)).filter((block) => !isDayLine(block.lines[0]!));
+  const blocks = journal.addresses
+    .flatMap((uri) => journal.files.get(uri)!.blocks.slice(0, 1))
+    .filter((block) => !isDayLine(block.lines[0]!));
   return blocks.flatMap((block) =>
     journal.memo.of(block, "aims", () =>
       journal.model(block).declarations.flatMap(({ declaration: { declared } }): Candidate[] => {
@@ -70,32 +96,58 @@ export function titles({ vocabulary }: Journal, fit: number): Candidate[] {
     const key = subjectKey(subject);
     const resolve = { topic: "title", key: title };
     const kind = "title" as const;
-    if (short === undefined) return { label: `"${title}"`, alternatives: [title], kind, fit, usage: key, identity: key, resolve };
-    return { label: short, alternatives: [title, `"${title}"`], kind, detail: title, fit, usage: key, identity: key, resolve };
+    if (short === undefined)
+      return { label: `"${title}"`, aliases: [title], kind, fit, usage: key, identity: key, resolve };
+    return {
+      label: short,
+      aliases: [title, `"${title}"`],
+      kind,
+      detail: title,
+      fit,
+      usage: key,
+      identity: key,
+      resolve,
+    };
   });
 }
 
 /** Titles in quotes, for the declarations that name one. */
 export function quotedTitles({ vocabulary }: Journal, fit: number): Candidate[] {
-  return vocabulary.declared.titles.map(({ title }) => ({ label: `"${title}"`, alternatives: [title], kind: "title", fit, resolve: { topic: "title", key: title } }));
+  return vocabulary.declared.titles.map(({ title }) => ({
+    label: `"${title}"`,
+    aliases: [title],
+    kind: "title",
+    fit,
+    resolve: { topic: "title", key: title },
+  }));
 }
 
 /** The tonic that is typed, as it is typed, with every kind of scale and chord. */
 export function scaleCandidates({ journal, typed, fit }: SubjectPlace): Candidate[] {
-  const tokens = tokenise(typed);
-  const run = noteAt(tokens, 0);
-  if (!run || run.note.octave !== undefined) return [];
-  const tonic = typed.slice(tokens[0]!.start, tokens[run.length - 1]!.end);
+  const found = tonicIn(typed);
+  if (!found) return [];
+  const { text: tonic, note } = found;
   const declared = journal.vocabulary.declared.scales.map(
-    (name): Candidate => ({ label: `"${name}" on ${tonic}`, alternatives: [`${tonic} ${name}`, `${tonic} "${name}"`], kind: "scale", fit: fit + 1, resolve: { topic: "subject", key: `"${name}" on ${tonic}` } }),
+    (name): Candidate => ({
+      label: `"${name}" on ${tonic}`,
+      aliases: [`${tonic} ${name}`, `${tonic} "${name}"`],
+      kind: "scale",
+      fit: fit + 1,
+      resolve: { topic: "subject", key: `"${name}" on ${tonic}` },
+    }),
   );
-  return [...kindsOn(tonic, run.note, fit + 1), ...chordsOn(tonic, fit + 1, journal), ...declared];
+  return [...kindsOn(tonic, note, fit + 1), ...chordsOn(tonic, fit + 1, journal), ...declared];
 }
 
 function kindsOn(tonic: string, note: WrittenNote, fit: number): Candidate[] {
   return KINDS.flatMap(({ id, names, signature }): Candidate[] => {
     const [name, ...others] = names;
-    const meaning: ScaleMeaning = { type: "scale", tonic: { letter: note.letter, alter: note.alter }, kind: id, declared: false };
+    const meaning: ScaleMeaning = {
+      type: "scale",
+      tonic: { letter: note.letter, alter: note.alter },
+      kind: id,
+      declared: false,
+    };
     const detail = signature ? describeFifths(fifthsOf(note) + signature.own) : undefined;
     const offered = (words: string, alternatives: readonly string[], told = detail): Candidate => ({
       label: `${tonic} ${words}`,
@@ -108,7 +160,13 @@ function kindsOn(tonic: string, note: WrittenNote, fit: number): Candidate[] {
       resolve: { topic: "subject", key: `${printName(note)} ${words}` },
     });
     if (id !== "natural minor") return [offered(name!, others)];
-    return [offered(name!, others.filter((other) => other !== "minor")), offered("minor", [], `natural minor, ${detail}`)];
+    return [
+      offered(
+        name!,
+        others.filter((other) => other !== "minor"),
+      ),
+      offered("minor", [], `natural minor, ${detail}`),
+    ];
   });
 }
 
@@ -117,19 +175,54 @@ function chordsOn(tonic: string, fit: number, { vocabulary }: Journal): Candidat
   return vocabulary.own.flatMap(({ words, meaning }): Candidate[] => {
     if (meaning.type !== "chord kind" || !order.includes(meaning.id)) return [];
     const [name, ...others] = words.map((each) => `${tonic} ${each}`);
-    return [{ label: name!, alternatives: others, kind: "scale", fit, usage: `chord kind ${meaning.id}${meaning.broken ? " broken" : ""}`, resolve: { topic: "subject", key: name! } }];
+    return [
+      {
+        label: name!,
+        alternatives: others,
+        kind: "scale",
+        fit,
+        usage: `chord kind ${meaning.id}${meaning.broken ? " broken" : ""}`,
+        resolve: { topic: "subject", key: name! },
+      },
+    ];
   });
 }
 
 /** Words that a subject may open with, besides a tonic. */
 function openings({ vocabulary, memo }: Journal, fit: number): Candidate[] {
-  return memo.of(vocabulary, "openings", () => {
-    const named = vocabulary.own.flatMap(({ words, meaning }) => (meaning.type === "activity" ? [{ label: words[0]!, alternatives: words.slice(1) }] : []));
+  return memo.of(vocabulary, `openings ${fit}`, () => {
+    const named = vocabulary.own.flatMap(({ words, meaning }) =>
+      meaning.type === "activity" ? [{ label: words[0]!, alternatives: words.slice(1) }] : [],
+    );
     const declared = vocabulary.declared.activities.map((label) => ({ label, alternatives: [] as string[] }));
-    const activities = [...named, ...declared].map(({ label, alternatives }): Candidate => ({ label, alternatives, kind: "term", fit, usage: `activity: ${nameKey(label)}` }));
-    const figures = ["long tones on", "notes", "trill", "dominant seventh in"].map((label): Candidate => ({ label, insert: `${label} `, kind: "term", fit }));
-    const scales = vocabulary.declared.scales.map((name): Candidate => ({ label: `"${name}" on`, alternatives: [name], insert: `"${name}" on `, kind: "scale", fit }));
-    const chromatic: Candidate = { label: "chromatic", kind: "scale", fit, usage: "kind chromatic", resolve: { topic: "term", key: "chromatic" } };
+    const activities = [...named, ...declared].map(
+      ({ label, alternatives }): Candidate => ({
+        label,
+        alternatives,
+        kind: "term",
+        fit,
+        usage: `activity: ${nameKey(label)}`,
+      }),
+    );
+    const figures = ["long tones on", "notes", "trill", "dominant seventh in"].map(
+      (label): Candidate => ({ label, insert: `${label} `, kind: "term", fit }),
+    );
+    const scales = vocabulary.declared.scales.map(
+      (name): Candidate => ({
+        label: `"${name}" on`,
+        aliases: [name],
+        insert: `"${name}" on `,
+        kind: "scale",
+        fit,
+      }),
+    );
+    const chromatic: Candidate = {
+      label: "chromatic",
+      kind: "scale",
+      fit,
+      usage: "kind chromatic",
+      resolve: { topic: "term", key: "chromatic" },
+    };
     return [...figures, chromatic, ...scales, ...activities];
   });
 }
@@ -138,4 +231,3 @@ function openings({ vocabulary, memo }: Journal, fit: number): Candidate[] {
 export function keyCandidates(place: SubjectPlace): Candidate[] {
   return [...usedSubjects(place).filter(({ usage }) => usage?.startsWith("scale: ")), ...scaleCandidates(place)];
 }
-

@@ -7,8 +7,8 @@ import { printName } from "../music/note.ts";
 import { variantsOf } from "../music/pattern.ts";
 import { nearestSteps, notesPerMinute } from "../music/value.ts";
 import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
-import { exerciseKey, type Usage } from "./completion-usage.ts";
 import type { Candidate } from "./completion-rank.ts";
+import { exerciseKey, type Usage } from "./completion-usage.ts";
 import { termKey } from "./term-key.ts";
 
 /** An entry as far as it is written before the cursor, and what stands behind the cursor. */
@@ -53,9 +53,26 @@ const ORDER: readonly Meaning["type"][] = [
 ];
 
 /** Terms that a line has once. What may change with the tempo is not among them. */
-const ONCE: readonly Meaning["type"][] = ["pattern", "quoted", "variant", "inversion", "focus", "instrument", "amount", "date", "done"];
+const ONCE: readonly Meaning["type"][] = [
+  "pattern",
+  "quoted",
+  "variant",
+  "inversion",
+  "focus",
+  "instrument",
+  "amount",
+  "date",
+  "done",
+];
 /** Terms that a line has once, but for a change after a tempo. */
-const ONCE_UNTIL_TEMPO: readonly Meaning["type"][] = ["direction", "span", "articulation", "rhythm", "note value", "without click"];
+const ONCE_UNTIL_TEMPO: readonly Meaning["type"][] = [
+  "direction",
+  "span",
+  "articulation",
+  "rhythm",
+  "note value",
+  "without click",
+];
 
 /** What a subject has no use for. */
 const UNFIT: Readonly<Record<string, readonly Meaning["type"][]>> = {
@@ -88,34 +105,46 @@ export function termCandidates(situation: EntrySituation): Candidate[] {
   ];
   const fitting = terms.flatMap(({ type, key, ...term }): Candidate[] => {
     const fit = fitOf(type, key, situation, last);
-    return fit === undefined ? [] : [{ ...term, fit, usage: key, resolve: term.resolve ?? { topic: "term", key: term.label } }];
+    return fit === undefined
+      ? []
+      : [{ ...term, fit, usage: key, resolve: term.resolve ?? { topic: "term", key: term.label } }];
   });
   return [...tempoCandidates(situation, last), ...fitting];
 }
 
 function lastItem({ entry }: EntrySituation): Item | undefined {
-  return entry.source.items.reduce<Item | undefined>((last, item) => (!last || item.end > last.end ? item : last), undefined);
+  return entry.source.items.reduce<Item | undefined>(
+    (last, item) => (!last || item.end > last.end ? item : last),
+    undefined,
+  );
 }
 
 /** How well a kind of term fits the place, or undefined where the line has it or has no use for it. */
-function fitOf(type: TermType, key: string | undefined, situation: EntrySituation, last: Item | undefined): number | undefined {
+function fitOf(
+  type: TermType,
+  key: string | undefined,
+  situation: EntrySituation,
+  last: Item | undefined,
+): number | undefined {
   const { entry, items, separated } = situation;
   const subject = entry.subject?.type ?? "scale";
   if (UNFIT[subject]?.includes(type) || hasAlready(type, key, situation)) return undefined;
   const before = last?.meaning.type;
   if (type === "tries") return before === "outcome" && !separated ? 0 : undefined;
-  if (type === "variant") return variantFit(key, entry);
+  if (type === "variant") return variantFit(key, entry, before);
   if (type === "direction" && key === "direction back and forth") return subject === "figure" ? 2 : 7;
   if (type === "direction" && before === "articulation" && !separated) return 1;
+  if (type === "place" && before === undefined) return 1;
+  if (type === "amount") return 4;
   if (type === "done") return entry.planned ? 2 : 8;
   if (type === "outcome") return outcomeFit(before, separated, items);
   if (before === undefined) return 2;
   return ORDER.indexOf(type) > ORDER.indexOf(before) ? 2 : 5;
 }
 
-function variantFit(key: string | undefined, { pattern }: Entry): number | undefined {
+function variantFit(key: string | undefined, { pattern }: Entry, before: TermType | undefined): number | undefined {
   if (pattern?.type !== "known" || pattern.variant) return undefined;
-  return variantsOf(pattern.id).some((variant) => key === `variant ${variant}`) ? 1 : undefined;
+  return variantsOf(pattern.id).some((variant) => key === `variant ${variant}`) ? (before === "pattern" ? 1 : 5) : undefined;
 }
 
 /** An outcome answers a tempo; without one it fits after words such as `slow`, or late. */
@@ -127,7 +156,10 @@ function outcomeFit(before: TermType | undefined, separated: boolean, items: rea
 }
 
 function hasAlready(type: TermType, key: string | undefined, { items }: EntrySituation): boolean {
-  const stands = (meaning: Meaning): boolean => meaning.type === type || (type === "pattern" && meaning.type === "quoted") || (type === "quoted" && meaning.type === "pattern");
+  const stands = (meaning: Meaning): boolean =>
+    meaning.type === type ||
+    (type === "pattern" && meaning.type === "quoted") ||
+    (type === "quoted" && meaning.type === "pattern");
   if (type === "outcome" || type === "tries") return false;
   const standing = items.findLast(({ meaning }) => stands(meaning));
   if (!standing) return false;
@@ -138,7 +170,20 @@ function hasAlready(type: TermType, key: string | undefined, { items }: EntrySit
   return !isHalf && !items.some(({ meaning, start }) => meaning.type === "tempo" && start > standing.start);
 }
 
-const LANGUAGE: readonly TermType[] = ["pattern", "variant", "inversion", "direction", "span", "articulation", "rhythm", "note value", "without click", "outcome", "manner", "done"];
+const LANGUAGE: readonly TermType[] = [
+  "pattern",
+  "variant",
+  "inversion",
+  "direction",
+  "span",
+  "articulation",
+  "rhythm",
+  "note value",
+  "without click",
+  "outcome",
+  "manner",
+  "done",
+];
 
 /** The language's own terms, in the order in which it has them. */
 function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
@@ -146,7 +191,15 @@ function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
     vocabulary.own.flatMap(({ words, meaning }): Term[] => {
       if (!LANGUAGE.includes(meaning.type)) return [];
       const [label, ...alternatives] = words;
-      return [{ label: label!, alternatives, kind: meaning.type === "pattern" || meaning.type === "variant" ? "pattern" : "term", type: meaning.type, key: termKey(meaning) }];
+      return [
+        {
+          label: label!,
+          alternatives,
+          kind: meaning.type === "pattern" || meaning.type === "variant" ? "pattern" : "term",
+          type: meaning.type,
+          key: termKey(meaning),
+        },
+      ];
     }),
   );
 }
@@ -177,7 +230,11 @@ const USED: readonly TermType[] = ["span", "articulation", "rhythm", "tries", "a
 
 /** Terms in words that only this journal has, as it typed them. */
 function usedTerms({ used }: Usage): Term[] {
-  return [...used].flatMap(([key, { text, type }]) => (USED.includes(type) && text.length <= 60 ? [term(type, text.replace(/\s+/g, " "), key, type === "focus" ? "name" : "term")] : []));
+  return [...used].flatMap(([key, { text, type }]) =>
+    USED.includes(type) && text.length <= 60
+      ? [term(type, text.replace(/\s+/g, " "), key, type === "focus" ? "name" : "term")]
+      : [],
+  );
 }
 
 /** `on tenor recorder`: the journal's own first, then the rest. */
@@ -195,27 +252,62 @@ function instrumentTerms({ journal, conventions }: EntrySituation): Term[] {
 }
 
 /** What is usually listened for, in the order of the format, then the journal's own. */
-const FOCUSES = ["ease", "sound", "tuning", "evenness", "finger changes", "tonguing", "breath", "rhythm", "right notes", "high notes", "half holes", "phrasing"];
+const FOCUSES = [
+  "ease",
+  "sound",
+  "tuning",
+  "evenness",
+  "finger changes",
+  "tonguing",
+  "breath",
+  "rhythm",
+  "right notes",
+  "high notes",
+  "half holes",
+  "phrasing",
+];
 
 function focusTerms({ focuses }: Conventions): Term[] {
-  return [...FOCUSES, ...focuses].map((words) => term("focus", `focus ${words}`, `focus ${words.toLowerCase()}`, "name"));
+  return [...FOCUSES, ...focuses].map((words) =>
+    term("focus", `focus ${words}`, `focus ${words.toLowerCase()}`, "name"),
+  );
 }
 
 /** Patterns that the journal declares, places in a piece, a drone, a date to reach an aim by. */
 function ownTerms(situation: EntrySituation): Term[] {
   const { journal, entry, today, work, usage } = situation;
   const { subject } = entry;
-  const patterns = journal.vocabulary.declared.patterns.map((name) => ({ ...term("quoted", `"${name}"`, `quoted ${name.toLowerCase()}`, "pattern"), alternatives: [name] }));
-  const drone = subject?.type === "scale" && !subject.fromLowest ? [term("with", `with drone ${printName(subject.tonic)}`, "with drone")] : [];
-  const dates = work ? [{ ...term("date", `by ${isoDate(today + 28)}`, "date", "date"), resolve: { topic: "date", key: isoDate(today + 28) } }] : [];
+  const patterns = journal.vocabulary.declared.patterns.map((name) => ({
+    ...term("quoted", `"${name}"`, `quoted ${name.toLowerCase()}`, "pattern"),
+    aliases: [name],
+  }));
+  const drone =
+    subject?.type === "scale" && !subject.fromLowest
+      ? [term("with", `with drone ${printName(subject.tonic)}`, "with drone")]
+      : [];
+  const dates = work
+    ? [
+        {
+          ...term("date", `by ${isoDate(today + 28)}`, "date", "date"),
+          resolve: { topic: "date", key: isoDate(today + 28) },
+        },
+      ]
+    : [];
   return [...patterns, ...drone, ...dates, ...(subject?.type === "title" ? placeTerms(situation, subject, usage) : [])];
 }
 
 function placeTerms({ conventions }: EntrySituation, { title }: MeaningOf<"title">, { used }: Usage): Term[] {
-  const movements = conventions.pieces.flatMap((piece) => (piece.type === "movement" && piece.title === title ? [piece] : []));
-  const places = [...used].flatMap(([key, { text, type }]) => (type === "place" ? [term("place", text.replace(/\s+/g, " "), key)] : []));
+  const movements = conventions.pieces.flatMap((piece) =>
+    piece.type === "movement" && piece.title === title ? [piece] : [],
+  );
+  const places = [...used].flatMap(([key, { text, type }]) =>
+    type === "place" ? [term("place", text.replace(/\s+/g, " "), key)] : [],
+  );
   return [
-    ...movements.map(({ movement, name }) => ({ ...term("place", `mvt ${movement}`, `place mvt ${movement}`), ...(name ? { detail: name } : {}) })),
+    ...movements.map(({ movement, name }) => ({
+      ...term("place", `mvt ${movement}`, `place mvt ${movement}`),
+      ...(name ? { detail: name } : {}),
+    })),
     ...places,
     term("place", "from the top", "place from the top"),
   ];
@@ -231,7 +323,16 @@ function tempoCandidates(situation: EntrySituation, last: Item | undefined): Can
   const start = lastReached(situation);
   if (!start) return [{ label: "at", insert: "at ", kind: "term", detail: "a tempo, in beats a minute", fit: 3 }];
   const label = `at ${start.text}`;
-  return [{ label, alternatives: [start.text], kind: "term", detail: `last reached ${isoDate(start.day)}`, fit, resolve: { topic: "term", key: label } }];
+  return [
+    {
+      label,
+      aliases: [start.text],
+      kind: "term",
+      detail: `last reached ${isoDate(start.day)}`,
+      fit,
+      resolve: { topic: "term", key: label },
+    },
+  ];
 }
 
 function isAnswer({ type }: Meaning): boolean {
@@ -242,11 +343,27 @@ function isAnswer({ type }: Meaning): boolean {
 function nextSteps({ bpm }: MeaningOf<"tempo">, { attempts }: Entry): Candidate[] {
   const { below, above } = nearestSteps(bpm);
   const steps = attempts.at(-1)?.reached ? [above, below] : [below, above];
-  return steps.flatMap((step, i) => (step === undefined ? [] : [{ label: String(step), kind: "term", detail: `one metronome step ${step > bpm ? "up" : "down"}`, fit: i, resolve: { topic: "term", key: `at ${step}` } }]));
+  return steps.flatMap((step, i) =>
+    step === undefined
+      ? []
+      : [
+          {
+            label: String(step),
+            kind: "term",
+            detail: `one metronome step ${step > bpm ? "up" : "down"}`,
+            fit: i,
+            resolve: { topic: "term", key: `at ${step}` },
+          },
+        ],
+  );
 }
 
 /** In the note value of the line where that is another than the one it was reached in. */
-function lastReached({ usage, entry, conventions }: EntrySituation): { readonly text: string; readonly day: DayNumber } | undefined {
+function lastReached({
+  usage,
+  entry,
+  conventions,
+}: EntrySituation): { readonly text: string; readonly day: DayNumber } | undefined {
   if (!entry.subject) return undefined;
   const key = exerciseKey(entry);
   const place = entry.where?.text ?? "";

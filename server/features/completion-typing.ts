@@ -11,6 +11,8 @@ export interface Typing {
   readonly cursor: number;
   /** The end of the word under the cursor; the cursor itself where none is being typed. */
   readonly end: number;
+  /** The end of what is compared with what is offered: that of the word, or in a quote the cursor. */
+  readonly typedTo: number;
   /** What separates the stretch that the cursor stands in from the one before it. */
   readonly after: "" | "," | ":" | ">";
   /** Where that stretch begins. */
@@ -35,7 +37,8 @@ export function typingAt(text: string, cursor: number, from: number): Typing | u
   const opening = quote === undefined ? last : (cut.cuts.findLast(({ start }) => start <= quote) ?? last);
   const starts = phraseStarts(before, opening.start);
   const end = quote === undefined ? wordEnd(text, cursor) : quoteEnd(text, cursor);
-  return { text, cursor, end, after: opening.after, stretch: opening.start, starts, quote, remark };
+  const typedTo = quote === undefined ? end : cursor;
+  return { text, cursor, end, typedTo, after: opening.after, stretch: opening.start, starts, quote, remark };
 }
 
 function openQuote(before: string, from: number): number | undefined {

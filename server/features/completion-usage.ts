@@ -3,9 +3,10 @@ import { parseIsoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry, NoteValue, Tempo } from "../journal/model.ts";
 import { subjectKey } from "../journal/subject-text.ts";
-import type { Block, Document } from "../syntax/document.ts";
 import { dateWord } from "../syntax/day-line.ts";
-import type { Meaning } from "../syntax/meaning.ts";
+import type { Block, Document } from "../syntax/document.ts";
+import type { EntryLine } from "../syntax/line.ts";
+import type { Item, Meaning } from "../syntax/meaning.ts";
 import { termKey } from "./term-key.ts";
 
 /** How many days of the journal count: the latest that are written. Older ones say little of what is played now. */
@@ -33,46 +34,74 @@ export interface ReachedTempo {
 
 /** What the latest days of a journal used. */
 export interface Usage {
-  /** Terms by `termKey`, subjects by `subjectKey`. */
+  /** Terms by `termKey`, subjects by `subjectKey`; amounts of other lines than entries by `frame amount 15`. */
   readonly used: ReadonlyMap<string, Used>;
+  /** The terms that stood beside one subject. */
+  readonly beside: (subjectKey: string) => ReadonlyMap<string, Used>;
   /** Latest first. */
   readonly reached: readonly ReachedTempo[];
 }
 
+interface Count {
+  readonly text: string;
+  readonly type: Meaning["type"];
+  readonly count: number;
+}
+
+type Counts = Map<string, Count>;
+
 /** What one day used. */
 interface DayUsage {
   readonly day?: DayNumber;
-  readonly used: ReadonlyMap<string, { readonly text: string; readonly type: Meaning["type"]; readonly count: number }>;
+  readonly used: ReadonlyMap<string, Count>;
+  /** By the subject that they stood beside. */
+  readonly beside: ReadonlyMap<string, ReadonlyMap<string, Count>>;
   readonly reached: readonly ReachedTempo[];
 }
 
+/** A line that does not count: the one that is being typed. */
+export interface TypedLine {
+  readonly block: Block;
+  /** From 0, within the block. */
+  readonly line: number;
+}
+
 /**
- * What the last hundred days that a journal has written used, from all of its files; the day that is being edited too.
- * Each day is read once and kept with its block; here they are only added up, so that ten years cost no more than one.
+ * What the last hundred days that a journal has written used, from all of its files; the day that is being edited too,
+ * without the line that is being typed. Each day is read once and kept with its block; here they are only added up, so
+ * that ten years cost no more than one.
  */
-export function usageOf(journal: Journal): Usage {
-  const days = latestDays(journal);
+export function usageOf(journal: Journal, typed: TypedLine): Usage {
+  const days = latestDays(journal, typed);
+  return {
+    used: addedUp(days, ({ used }) => used),
+    beside: (subject) => addedUp(days, ({ beside }) => beside.get(subject)),
+    reached: days.flatMap(({ reached }) => reached),
+  };
+}
+
+function addedUp(days: readonly DayUsage[], countsOf: (day: DayUsage) => ReadonlyMap<string, Count> | undefined): Map<string, Used> {
   const newest = days[0]?.day ?? 0;
-  const used = new Map<string, Used>();
+  const sum = new Map<string, Used>();
   for (const each of days) {
     const weight = 0.5 ** ((newest - each.day!) / HALF_LIFE);
-    for (const [key, { text, type, count }] of each.used) {
-      const known = used.get(key);
-      used.set(key, { text: known?.text ?? text, type, score: (known?.score ?? 0) + weight * count });
+    for (const [key, { text, type, count }] of countsOf(each) ?? []) {
+      const known = sum.get(key);
+      sum.set(key, { text: known?.text ?? text, type, score: (known?.score ?? 0) + weight * count });
     }
   }
-  return { used, reached: days.flatMap(({ reached }) => reached) };
+  return sum;
 }
 
 /** The latest days of all files, the newest first. Files are taken to run one way, whichever it is. */
-function latestDays(journal: Journal): DayUsage[] {
+function latestDays(journal: Journal, typed: TypedLine): DayUsage[] {
   const files = [...journal.files.values()].map((document) => newestFirst(journal, document));
   files.sort((a, b) => b.newest - a.newest);
   const days: DayUsage[] = [];
   for (const { blocks } of files) {
     if (days.length >= DAYS) break;
     for (const block of blocks(DAYS - days.length)) {
-      const usage = dayUsage(journal, block);
+      const usage = block === typed.block ? readUsage(journal, block, typed.line) : dayUsage(journal, block);
       if (usage.day !== undefined) days.push(usage);
     }
   }
@@ -100,27 +129,49 @@ function dayUsage(journal: Journal, block: Block): DayUsage {
   return journal.memo.of(block, "usage", () => readUsage(journal, block));
 }
 
-function readUsage(journal: Journal, block: Block): DayUsage {
+function readUsage(journal: Journal, block: Block, except?: number): DayUsage {
   const model = journal.model(block);
   const day = model.day?.date;
-  if (day === undefined) return { used: new Map(), reached: [] };
-  const used = new Map<string, { text: string; type: Meaning["type"]; count: number }>();
-  const count = (key: string | undefined, text: string, type: Meaning["type"]): void => {
-    if (key !== undefined) used.set(key, { text, type, count: (used.get(key)?.count ?? 0) + 1 });
-  };
+  const used: Counts = new Map();
+  const beside = new Map<string, Counts>();
+  if (day === undefined) return { used, beside, reached: [] };
   for (const [i, line] of model.lines.entries()) {
-    const text = block.lines[i]!;
-    if (!("items" in line)) continue;
-    for (const { start, end, meaning } of line.items) count(termKey(meaning), text.slice(start, end), meaning.type);
-    if (line.type !== "entry" || !line.subject) continue;
-    const { start, end, meaning } = line.subject;
-    if (meaning.type === "faulty subject" || meaning.type === "free") continue;
-    count(subjectKey(meaning), text.slice(start, end), meaning.type);
-    if (meaning.type === "scale") count(`kind ${meaning.kind}`, "", "kind");
-    if (meaning.type === "chord") count(`chord kind ${meaning.chord}${meaning.broken ? " broken" : ""}`, "", "chord kind");
+    if (i === except) continue;
+    if (line.type === "entry") countEntry(line, block.lines[i]!, used, beside);
+    else if ("items" in line) countItems(line.items, block.lines[i]!, used, "frame ");
   }
-  const reached = model.entries.flatMap((entry) => reachedIn(entry, block.lines[entry.place.line]!, day)).toReversed();
-  return { day, used, reached };
+  const reached = model.entries
+    .filter(({ place }) => place.line !== except)
+    .flatMap((entry) => reachedIn(entry, block.lines[entry.place.line]!, day))
+    .toReversed();
+  return { day, used, beside, reached };
+}
+
+function countEntry(line: EntryLine, text: string, used: Counts, beside: Map<string, Counts>): void {
+  countItems(line.items, text, used);
+  const { start, end, meaning } = line.subject ?? { start: 0, end: 0, meaning: undefined };
+  if (!meaning || meaning.type === "faulty subject" || meaning.type === "free") return;
+  const key = subjectKey(meaning);
+  count(used, key, text.slice(start, end), meaning.type);
+  if (meaning.type === "scale") count(used, `kind ${meaning.kind}`, meaning.kind, "kind");
+  if (meaning.type === "chord")
+    count(used, `chord kind ${meaning.chord}${meaning.broken ? " broken" : ""}`, meaning.chord, "chord kind");
+  const terms = beside.get(key) ?? new Map<string, Count>();
+  countItems(line.items, text, terms);
+  beside.set(key, terms);
+}
+
+/** Amounts of days and phases are others than those of entries. */
+function countItems(items: readonly Item[], text: string, counts: Counts, ofAmounts = ""): void {
+  for (const { start, end, meaning } of items) {
+    const key = termKey(meaning);
+    const named = key !== undefined && meaning.type === "amount" ? ofAmounts + key : key;
+    if (named !== undefined) count(counts, named, text.slice(start, end), meaning.type);
+  }
+}
+
+function count(counts: Counts, key: string, text: string, type: Meaning["type"]): void {
+  counts.set(key, { text: text.replace(/\s+/g, " "), type, count: (counts.get(key)?.count ?? 0) + 1 });
 }
 
 /** Each reached tempo of an entry. A number that goes on from a tempo with a beat is written with that beat. */
@@ -133,7 +184,14 @@ function reachedIn(entry: Entry, line: string, day: DayNumber): ReachedTempo[] {
     const typed = /^(?:at|@)?\s*(.*=)?/i.exec(line.slice(place.start, place.end))![1] ?? "";
     if (typed || !tempo.beat) beat = typed;
     if (!reached) return [];
-    const found = { exercise: exerciseKey(entry), text: `${beat}${tempo.bpm}`, tempo, noteValue: conditions.noteValue, place: entry.where?.text ?? "", day };
+    const found = {
+      exercise: exerciseKey(entry),
+      text: `${beat}${tempo.bpm}`,
+      tempo,
+      noteValue: conditions.noteValue,
+      place: entry.where?.text ?? "",
+      day,
+    };
     return [found];
   });
 }
@@ -142,4 +200,3 @@ function reachedIn(entry: Entry, line: string, day: DayNumber): ReachedTempo[] {
 export function exerciseKey(entry: Pick<Entry, "subject" | "pattern" | "inversion">): string {
   return `${subjectKey(entry.subject!)}\n${patternOfRecord(entry) ?? ""}`;
 }
-

@@ -1,19 +1,10 @@
 import { CODES } from "../checks/codes.ts";
 import type { LineFinding } from "../checks/context.ts";
 import type { FindingFix } from "../checks/finding.ts";
-import {
-  checkDayOrder,
-  type DatedDay,
-  declarationKey,
-  duplicateDeclaration,
-  pastAim,
-} from "../checks/journal-order.ts";
-import { Survey } from "../checks/survey.ts";
-import type { Conventions } from "../journal/conventions.ts";
-import type { Declaration } from "../journal/declaration.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { Block, Document } from "../syntax/document.ts";
+import { type FileFindings, fileFindings } from "./file-findings.ts";
 import type { Diagnostic, Fix, TextEdit } from "./types.ts";
 
 /** The most diagnostics that are given for one file; the last says how many more there are. */
@@ -27,117 +18,63 @@ const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
  * neither the file, nor what the journal declares, nor the day has changed.
  */
 export function diagnosticsOf(journal: Journal, uri: string, today: DayNumber): readonly Diagnostic[] {
-  const document = journal.files.get(uri);
-  if (!document) return NONE;
-  const conventions = journal.conventions(uri);
-  const before = declaredBefore(journal, uri);
-  const bearing = `${today} ${before.join("\n")}`;
-  const cell = journal.memo.of(document, "diagnostics", (): Cell => ({ diagnostics: NONE }));
-  if (cell.conventions === conventions && cell.bearing === bearing) return cell.diagnostics;
-  cell.conventions = conventions;
-  cell.bearing = bearing;
-  cell.diagnostics = collect(journal, document, conventions, before, today);
-  return cell.diagnostics;
+  if (!journal.files.has(uri)) return NONE;
+  const last = journal.memo.latest<Latest>("diagnostics", uri);
+  const findings = fileFindings(journal, uri, today, last?.findings);
+  if (last?.findings === findings) return last.diagnostics;
+  const diagnostics = placed(journal, findings);
+  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, diagnostics });
+  return diagnostics;
 }
 
-/** The last answer for one state of a file, and what else bore on it. */
-interface Cell {
-  conventions?: Conventions;
-  bearing?: string;
-  diagnostics: readonly Diagnostic[];
+/** The findings of a file's latest state, and the diagnostics that were made of them. */
+interface Latest {
+  readonly findings: FileFindings;
+  readonly diagnostics: readonly Diagnostic[];
 }
 
-function collect(
-  journal: Journal,
-  document: Document,
-  conventions: Conventions,
-  before: readonly string[],
-  today: DayNumber,
-): readonly Diagnostic[] {
-  const survey = journal.memo.of(conventions, "survey", () => new Survey(journal.partContext, conventions));
+function placed(journal: Journal, { document, blocks, told, crossing }: FileFindings): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
-  const days: DatedDay[] = [];
-  const blocks: number[] = [];
-  const seen = new Set(before);
-  const declares = false;
-  for (const [i, block] of document.blocks.entries()) {
-    const first = document.starts[i]!;
-    const facts = blockFacts(journal, block, survey);
-    for (const finding of facts.findings) found.push(diagnostic(finding, first, document));
-    if (facts.day) {
-      days.push(facts.day);
-      blocks.push(first);
-    }
-    for (const declaration of facts.declarations)
-      found.push(...declarationFindings(declaration, seen, today, first, document));
-  }
-  const inOrder = found.length;
-  const crossing = checkDayOrder(days, today);
-  for (const { day, finding } of crossing) found.push(diagnostic({ ...finding, line: 0 }, blocks[day]!, document));
-  if (found.length > inOrder || declares) {
-    found.sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);
+  for (const index of told) {
+    const block = document.blocks[index]!;
+    const findings = blocks[index]!.findings;
+    const others = crossing.get(block);
+    const all = others
+      ? [...findings, ...others].sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end)
+      : findings;
+    found.push(...placedBlock(journal, block, all, document.starts[index]!, document));
   }
   return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
 }
 
-/** What one block shows by itself, and what of it bears on others. */
-interface BlockFacts {
-  readonly findings: readonly LineFinding[];
-  readonly day?: DatedDay;
-  readonly declarations: readonly PlacedDeclaration[];
-}
-
-interface PlacedDeclaration {
-  readonly key: string | undefined;
-  readonly line: number;
-  readonly declaration: Declaration;
-  readonly text: string;
-}
-
-function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {
-  const cell = journal.memo.of(block, "facts", (): { survey?: Survey; facts?: BlockFacts } => ({}));
-  if (cell.survey === survey) return cell.facts!;
-  const { findings, day, declares } = survey.block(block);
-  cell.survey = survey;
-  cell.facts = { findings, day, declarations: declares ? declarationsOf(journal, block) : NO_DECLARATIONS };
-  return cell.facts;
-}
-
-const NO_DECLARATIONS: readonly PlacedDeclaration[] = [];
-
-function declarationsOf(journal: Journal, block: Block): readonly PlacedDeclaration[] {
-  return journal.model(block).declarations.map(({ line, declaration }) => ({
-    line,
-    declaration,
-    key: declarationKey(declaration),
-    text: block.lines[line]!,
-  }));
-}
-
-/** The keys of what the files before this one declare, in the order in which declarations count. */
-function declaredBefore(journal: Journal, uri: string): readonly string[] {
-  const keys: string[] = [];
-  for (const address of journal.addresses) {
-    if (address === uri) break;
-    for (const block of journal.files.get(address)!.blocks) {
-      if (journal.mayDeclare(block)) keys.push(...declarationsOf(journal, block).flatMap(({ key }) => key ?? []));
-    }
-  }
-  return keys;
-}
-
-function declarationFindings(
-  { key, line, declaration, text }: PlacedDeclaration,
-  seen: Set<string>,
-  today: DayNumber,
+/** The diagnostics of one block; the same objects while it has not moved. */
+function placedBlock(
+  journal: Journal,
+  block: Block,
+  findings: readonly LineFinding[],
   first: number,
   document: Document,
-): Diagnostic[] {
-  const again = key !== undefined && seen.has(key) ? duplicateDeclaration(declaration, text) : undefined;
-  if (key !== undefined) seen.add(key);
-  return [again, pastAim(declaration, today)].flatMap((finding) =>
-    finding ? [diagnostic({ ...finding, line }, first, document)] : [],
-  );
+): readonly Diagnostic[] {
+  const cell = journal.memo.of(block, "placed", (): PlacedBlock => ({ first: -1, findings: [], diagnostics: [] }));
+  const head = document.blocks[0]!;
+  if (cell.first === first && cell.head === head && sameFindings(cell.findings, findings)) return cell.diagnostics;
+  cell.first = first;
+  cell.head = head;
+  cell.findings = findings;
+  cell.diagnostics = findings.map((finding) => diagnostic(finding, first, document));
+  return cell.diagnostics;
+}
+
+interface PlacedBlock {
+  first: number;
+  /** Where declarations would be put in. */
+  head?: Block;
+  findings: readonly LineFinding[];
+  diagnostics: readonly Diagnostic[];
+}
+
+function sameFindings(a: readonly LineFinding[], b: readonly LineFinding[]): boolean {
+  return a === b || (a.length === b.length && a.every((finding, i) => finding === b[i]));
 }
 
 function diagnostic(

@@ -34,7 +34,7 @@ export function formatEdits(journal: Journal, uri: string, range?: Range): reado
 
 /** Goes down a block once, and remembers what the lines so far opened. Lines count from the block's first. */
 class BlockLayout {
-  private readonly head: boolean;
+  private readonly context: ReadingContext & { readonly head: boolean };
   private belowPhase = false;
   /** What the entry that a remark may belong to is indented by; undefined where none stands right above. */
   private entryIndent: string | undefined;
@@ -45,9 +45,9 @@ class BlockLayout {
     private readonly block: Block,
     private readonly model: BlockModel,
     private readonly firstLine: number,
-    private readonly context: ReadingContext,
+    context: ReadingContext,
   ) {
-    this.head = !isDayLine(block.lines[0]!);
+    this.context = { ...context, head: !isDayLine(block.lines[0]!) };
   }
 
   /** The edits of the lines from one absolute line to another. */
@@ -70,7 +70,7 @@ class BlockLayout {
   }
 
   private layOut(line: Line, text: string): readonly LineEdit[] {
-    return lineEdits(text, line, this.indentOf(line, text), { ...this.context, head: this.head });
+    return lineEdits(text, line, this.indentOf(line, text), this.context);
   }
 
   /** What a line is to be indented by; undefined leaves it as typed. */

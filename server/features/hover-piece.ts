@@ -6,7 +6,7 @@ import { scaleText } from "../journal/subject-text.ts";
 import { escapedExtract } from "./markdown.ts";
 
 /** What is declared of a piece or a movement, in one line of Markdown. */
-export function pieceFacts(piece: DeclaredPiece, today: DayNumber): string {
+export function pieceFacts(piece: DeclaredPiece, today?: DayNumber): string {
   const { key, bars, goal, due } = piece;
   const facts = [
     ...(key ? [escapedExtract(scaleText(key))] : []),
@@ -21,7 +21,8 @@ export function pieceFacts(piece: DeclaredPiece, today: DayNumber): string {
   return [`**${escapedExtract(name)}**`, ...facts].join(", ");
 }
 
-function dueWords(due: DayNumber, today: DayNumber): string {
+function dueWords(due: DayNumber, today: DayNumber | undefined): string {
+  if (today === undefined) return `due ${isoDate(due)}`;
   const days = due - today;
   const from =
     days === 0

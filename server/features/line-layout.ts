@@ -17,6 +17,8 @@ const NO_EDITS: readonly LineEdit[] = [];
 /** White space of the language, except a byte order mark: that is never touched. */
 const SPACE = /[^\S\uFEFF]/;
 const TRAILING = /[^\S\uFEFF]+$/;
+/** Spacing that may be other than canonical. Most lines have none of it and need not be cut up. */
+const UNEVEN = /[^\S ]| {2}| [,:]|[,:>→]\S|\S[>→]/;
 
 /**
  * What changes a line into its canonical layout, in order: indentation, one space where spaces stand, `, ` between terms,
@@ -103,7 +105,8 @@ function isReadFrame({ items }: LineOf<"day" | "session" | "phase" | "break" | "
 function hasOpenQuote(text: string, line: Line): boolean {
   const end = line.remark?.start ?? text.length;
   for (let i = 0; i < end; i++) {
-    if (!isQuote(text[i]!)) continue;
+    const character = text[i]!;
+    if ((character <= "~" && character !== '"') || !isQuote(character)) continue;
     i = closingQuote(text, i);
     if (i < 0) return true;
   }
@@ -130,6 +133,7 @@ interface Atom {
 
 /** Spaces and commas between the first character of a line and its remark. */
 function innerEdits(text: string, line: Line, commas: ReadonlySet<number>): readonly LineEdit[] {
+  if (commas.size === 0 && !UNEVEN.test(text.trim())) return NO_EDITS;
   const atoms = atomsOf(text, line);
   return atoms.slice(1).flatMap((atom, i) => {
     const before = atoms[i]!;

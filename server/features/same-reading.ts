@@ -1,10 +1,10 @@
-import { attemptsOf } from "../journal/conditions.ts";
+import { swappedOutcomes } from "../journal/conditions.ts";
 import { readDeclaration } from "../journal/declaration.ts";
 import type { Line } from "../syntax/line.ts";
 import { parseLine } from "../syntax/parse-line.ts";
 import type { ReadingContext } from "./missing-commas.ts";
 
-const COLUMNS = new Set(["start", "end", "dateEnd", "wordEnd", "place", "length", "line"]);
+const COLUMNS: ReadonlySet<string> = new Set(["start", "end", "dateEnd", "wordEnd"]);
 
 /** Whether a line says the same in another layout: everything that is read on it, apart from columns and runs of spaces. */
 export function readsTheSame(
@@ -13,23 +13,24 @@ export function readsTheSame(
   context: ReadingContext & { readonly head: boolean },
 ): boolean {
   const again = parseLine(after, context);
-  return reading(before.text, before.line, context) === reading(after, again, context);
+  return same(before.line, again) && same(told(before.text, before.line, context), told(after, again, context));
 }
 
-function reading(text: string, line: Line, context: ReadingContext): string {
-  return JSON.stringify({ ...line, ...told(text, line, context) }, withoutColumns);
-}
-
-/** What columns decide, and what is read of a line only later. */
-function told(text: string, line: Line, context: ReadingContext): object {
-  if (line.type === "entry") return { attempts: attemptsOf(line.items, 0, line) };
-  if (line.type !== "declaration") return {};
+/** What is read of a line only later: which tempo an outcome belongs to goes by columns, a declaration has its own reader. */
+function told(text: string, line: Line, context: ReadingContext): unknown {
+  if (line.type === "entry") return swappedOutcomes(line.items);
+  if (line.type !== "declaration") return undefined;
   const { declared, faults } = readDeclaration(text, line, context);
   const work = declared?.type === "aim" || declared?.type === "set" ? declared.entry : undefined;
-  return { declared, faults, attempts: work && attemptsOf(work.items, 0, work) };
+  return { declared, faults, swapped: work && swappedOutcomes(work.items) };
 }
 
-function withoutColumns(key: string, value: unknown): unknown {
-  if (COLUMNS.has(key)) return undefined;
-  return typeof value === "string" ? value.replace(/\s+/g, " ") : value;
+function same(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a === "string" && typeof b === "string") return a.replace(/\s+/g, " ") === b.replace(/\s+/g, " ");
+  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
+  const [left, right] = [a as Record<string, unknown>, b as Record<string, unknown>];
+  const keys = Object.keys(left).filter((key) => !COLUMNS.has(key));
+  const others = Object.keys(right).filter((key) => !COLUMNS.has(key));
+  return keys.length === others.length && keys.every((key) => key in right && same(left[key], right[key]));
 }

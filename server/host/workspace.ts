@@ -166,7 +166,8 @@ export class Workspace {
     const reading = Symbol(key);
     this.#readings.set(key, reading);
     const read = await this.reader.read(key);
-    if (this.#readings.get(key) !== reading || this.#open.has(key)) return undefined;
+    const isOutdated = this.#readings.get(key) !== reading || this.#open.has(key) || !isWalked(key, this.#folders);
+    if (isOutdated) return undefined;
     if (read.ok) return this.#keep(key, read.text) ? key : undefined;
     return this.#disk.delete(key) ? key : undefined;
   }

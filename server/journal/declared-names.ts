@@ -12,17 +12,21 @@ export interface DeclaredName {
 
 const NAMING = ["piece", "study", "pattern", "scale", "phase", "activity", "instrument"];
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
+/** Cheap on hot paths: the line begins with one of the words above, perhaps after a bullet. */
+const MAY_NAME = /^[\s\uFEFF]*(?:[-*•]\s+)?(?:pie|stu|pat|sca|pha|act|ins)/i;
 
 /** The names that a block declares, read before any vocabulary: a declaration word and a quoted name behind it. */
 export function declaredNamesIn(block: Block): readonly DeclaredName[] {
-  const names: DeclaredName[] = [];
+  let names: DeclaredName[] | undefined;
   for (const line of block.lines) {
-    if (!/["“”„«»]/.test(line)) continue;
+    if (!MAY_NAME.test(line)) continue;
     const name = declaredName(line);
-    if (name) names.push(name);
+    if (name) (names ??= []).push(name);
   }
-  return names;
+  return names ?? NONE;
 }
+
+const NONE: readonly DeclaredName[] = [];
 
 function declaredName(line: string): DeclaredName | undefined {
   const start = FIRST_WORD.exec(line)![0].length;

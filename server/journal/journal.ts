@@ -1,8 +1,9 @@
-import type { Block, Document } from "../syntax/document.ts";
+import { type Block, changedBlocks, type Document } from "../syntax/document.ts";
 import type { PartMemo } from "../syntax/parts.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
 import type { DeclarationContext, Declared } from "./declaration.ts";
+import { declarationKey } from "./declaration-key.ts";
 import { type DeclaredName, declaredNamesIn, gathered } from "./declared-names.ts";
 import { languagePhrases } from "./language.ts";
 import type { BlockModel } from "./model.ts";
@@ -11,24 +12,32 @@ import { readBlock } from "./read-block.ts";
 /** The name of the file that marks the top of a journal. */
 export const MARKER = "journal.practice";
 
+/** What the declarations of all files come to. The same object while none of them changes. */
+interface Settled {
+  readonly vocabulary: Vocabulary;
+  readonly declared: readonly Declared[];
+  readonly conventions: Map<string, Conventions>;
+  readonly keys: Map<string, readonly string[]>;
+}
+
 /** All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked. */
 export class Journal {
-  private settled: { readonly vocabulary: Vocabulary; readonly declared: readonly Declared[] } | undefined;
-  private readonly conventionsByFile = new Map<string, Conventions>();
-
   constructor(
     /** The folder's address, or the file's own for a file that stands alone. */
     readonly root: string,
     readonly files: ReadonlyMap<string, Document>,
     readonly memo: Memo = new Memo(),
+    private settled?: Settled,
   ) {}
 
-  /** The same journal with one file set, or taken away. */
+  /** The same journal with one file set, or taken away. What no declaration bears on is kept. */
   with(uri: string, document: Document | undefined): Journal {
     const files = new Map(this.files);
+    const before = files.get(uri);
     if (document) files.set(uri, document);
     else files.delete(uri);
-    return new Journal(this.root, files, this.memo);
+    const kept = before && document && !this.touchesDeclarations(before, document) ? this.settled : undefined;
+    return new Journal(this.root, files, this.memo, kept);
   }
 
   /** The words known in this journal. The same object while no declared name changes. */
@@ -38,10 +47,11 @@ export class Journal {
 
   /** What the declarations settle for one file. The same object while no declaration changes its meaning. */
   conventions(uri: string): Conventions {
-    const known = this.conventionsByFile.get(uri);
+    const settled = this.settle();
+    const known = settled.conventions.get(uri);
     if (known) return known;
-    const conventions = this.memo.conventions(uri, [...this.settle().declared, ...this.ownNoteValue(uri)]);
-    this.conventionsByFile.set(uri, conventions);
+    const conventions = this.memo.conventions([...settled.declared, ...this.ownNoteValue(uri)]);
+    settled.conventions.set(uri, conventions);
     return conventions;
   }
 
@@ -61,22 +71,45 @@ export class Journal {
     return this.memo.partContext(this.vocabulary);
   }
 
-  /** Whether a block may hold declarations: every head, and the days in which something is declared by name. */
-  mayDeclare(block: Block): boolean {
-    return !block.day || this.memo.names(block).length > 0;
+  /** What is declared once in the files that count before this one (see `declarationKey`). */
+  keysBefore(uri: string): readonly string[] {
+    const settled = this.settle();
+    const known = settled.keys.get(uri);
+    if (known) return known;
+    const earlier = this.addresses.slice(0, this.addresses.indexOf(uri));
+    const blocks = earlier.flatMap((address) => this.declaringBlocksOf(address));
+    const keys = blocks.flatMap((block) =>
+      this.model(block).declarations.flatMap(({ declaration }) => declarationKey(declaration) ?? []),
+    );
+    settled.keys.set(uri, keys);
+    return keys;
   }
 
-  private settle(): { readonly vocabulary: Vocabulary; readonly declared: readonly Declared[] } {
+  private settle(): Settled {
     if (this.settled) return this.settled;
-    const blocks = this.declaringBlocks();
+    const blocks = this.addresses.flatMap((uri) => this.declaringBlocksOf(uri));
     const vocabulary = this.memo.vocabulary(blocks.flatMap((block) => this.memo.names(block)));
     const declared = blocks.flatMap((block) => this.memo.declared(block, vocabulary));
-    this.settled = { vocabulary, declared };
+    this.settled = { vocabulary, declared, conventions: new Map(), keys: new Map() };
     return this.settled;
   }
 
-  private declaringBlocks(): Block[] {
-    return this.addresses.flatMap((uri) => this.files.get(uri)!.blocks.filter((block) => this.mayDeclare(block)));
+  private declaringBlocksOf(uri: string): readonly Block[] {
+    return this.files.get(uri)!.blocks.filter((block) => this.mayDeclare(block));
+  }
+
+  /** Whether a block may hold declarations: every head, and the days in which something is declared by name. */
+  private mayDeclare(block: Block): boolean {
+    return !block.day || this.memo.names(block).length > 0;
+  }
+
+  private touchesDeclarations(before: Document, after: Document): boolean {
+    const changed = changedBlocks(before, after);
+    const blocks = [
+      ...before.blocks.slice(changed.from, changed.before),
+      ...after.blocks.slice(changed.from, changed.after),
+    ];
+    return blocks.some((block) => this.mayDeclare(block));
   }
 
   /** `note value` holds from where it stands on: in the marker for all files, in another head for that file. */
@@ -86,6 +119,11 @@ export class Journal {
     return this.memo.declared(head, this.vocabulary).filter((each) => each.type === "note value");
   }
 }
+
+/** Declarations that settle nothing for other entries. */
+const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
+/** Half-typed declarations each settle something else; this many are remembered. */
+const MOST_CONVENTIONS = 32;
 
 /**
  * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and shared
@@ -97,8 +135,10 @@ export class Memo {
   private models = new WeakMap<Block, BlockModel>();
   private parts: PartMemo = new Map();
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
-  private readonly settledConventions = new Map<string, { readonly key: string; readonly conventions: Conventions }>();
+  private readonly settledConventions = new Map<string, Conventions>();
   private readonly derived = new Map<string, WeakMap<object, object>>();
+
+  private readonly latestByFile = new Map<string, Map<string, unknown>>();
 
   names(block: Block): readonly DeclaredName[] {
     return remembered(this.blockNames, block, () => declaredNamesIn(block));
@@ -112,6 +152,7 @@ export class Memo {
     this.models = new WeakMap();
     this.parts = new Map();
     this.derived.clear();
+    this.latestByFile.clear();
     return vocabulary;
   }
 
@@ -132,12 +173,15 @@ export class Memo {
     );
   }
 
-  conventions(uri: string, declared: readonly Declared[]): Conventions {
-    const key = JSON.stringify(declared);
-    const known = this.settledConventions.get(uri);
-    if (known?.key === key) return known.conventions;
-    const conventions = conventionsOf(declared);
-    this.settledConventions.set(uri, { key, conventions });
+  /** The same object for the same declarations, in whatever file. */
+  conventions(declared: readonly Declared[]): Conventions {
+    const bearing = declared.filter(({ type }) => !WITHOUT_CONVENTION.includes(type));
+    const key = JSON.stringify(bearing);
+    const known = this.settledConventions.get(key);
+    if (known) return known;
+    if (this.settledConventions.size >= MOST_CONVENTIONS) this.settledConventions.clear();
+    const conventions = conventionsOf(bearing);
+    this.settledConventions.set(key, conventions);
     return conventions;
   }
 
@@ -149,6 +193,19 @@ export class Memo {
       this.derived.set(name, map);
     }
     return remembered(map, object, make) as T;
+  }
+
+  /** What was last derived under a name for a file, for the next state of the file to build on. */
+  latest<T>(name: string, uri: string): T | undefined {
+    return this.latestByFile.get(name)?.get(uri) as T | undefined;
+  }
+  setLatest<T>(name: string, uri: string, value: T): void {
+    let byFile = this.latestByFile.get(name);
+    if (!byFile) {
+      byFile = new Map();
+      this.latestByFile.set(name, byFile);
+    }
+    byFile.set(uri, value);
   }
 }
 

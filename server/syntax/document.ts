@@ -63,6 +63,25 @@ export function blockIndexAt(document: Document, line: number): number {
   return low;
 }
 
+/** Which blocks differ between two states of a document: those from `from` up to `before` became those up to `after`. */
+export interface ChangedBlocks {
+  readonly from: number;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** Compares by identity, as blocks that no edit touched are the same objects. */
+export function changedBlocks(before: Document, after: Document): ChangedBlocks {
+  const old = before.blocks;
+  const now = after.blocks;
+  const shorter = Math.min(old.length, now.length);
+  let from = 0;
+  while (from < shorter && old[from] === now[from]) from++;
+  let same = 0;
+  while (same < shorter - from && old[old.length - 1 - same] === now[now.length - 1 - same]) same++;
+  return { from, before: old.length - same, after: now.length - same };
+}
+
 export function lineAt(document: Document, line: number): string {
   const index = blockIndexAt(document, line);
   return document.blocks[index]?.lines[line - document.starts[index]!] ?? "";

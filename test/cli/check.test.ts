@@ -173,11 +173,16 @@ describe("standard input", () => {
   test("is read under the path -", async () => {
     const { report, status } = await json(["-"], { stdin: WRONG });
     expect(status).toBe(1);
-    expect(report.files.map(({ path, diagnostics }) => [path, diagnostics[0]?.code])).toEqual([["-", "scale-spelling"]]);
+    expect(report.files.map(({ path, diagnostics }) => [path, diagnostics[0]?.code])).toEqual([
+      ["-", "scale-spelling"],
+    ]);
   });
 
   test("knows the declarations of the journal that the current folder stands in", async () => {
-    const around = { files: { "journal.practice": 'pattern "zigzag": 1 3 2 4' }, stdin: '2026-03-02\n  D minor, "zigzag"' };
+    const around = {
+      files: { "journal.practice": 'pattern "zigzag": 1 3 2 4' },
+      stdin: '2026-03-02\n  D minor, "zigzag"',
+    };
     const { report } = await json(["-"], around);
     expect(report.files).toEqual([{ path: "-", diagnostics: [] }]);
   });

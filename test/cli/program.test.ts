@@ -72,7 +72,10 @@ describe("values of options", () => {
     check(["check", "--today", "2026-02-30"], "“--today” wants a day that exists, written year-month-day"));
   test("arguments where none belong", () => check(["lsp", "--stdio", "x"], "“lsp” takes no arguments"));
   test("words that should stand in quotes", () =>
-    check(["notes", "D", "minor"], '“notes” takes one argument, and 2 were given. Words that belong together stand in quotes: daystave notes "D minor".'));
+    check(
+      ["notes", "D", "minor"],
+      '“notes” takes one argument, and 2 were given. Words that belong together stand in quotes: daystave notes "D minor".',
+    ));
 });
 
 test("the language server asks how to speak", () => check(["lsp"], "daystave lsp --stdio"));

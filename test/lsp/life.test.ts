@@ -1,6 +1,8 @@
-import { expect, test } from "vitest";
-import { HoverRequest, ShutdownRequest } from "vscode-languageserver-protocol/node";
-import { PULLING, startServer } from "./client.ts";
+import { fork } from "node:child_process";
+import { expect, onTestFinished, test } from "vitest";
+import { HoverRequest, IPCMessageReader, IPCMessageWriter, ShutdownRequest } from "vscode-languageserver-protocol/node";
+import { PULLING, startServer, TestClient } from "./client.ts";
+import { bundleServer } from "./server-bundle.ts";
 
 const uri = "file:///alone/a.practice";
 const WRONG = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# F F#\n";
@@ -14,6 +16,15 @@ test("the server says who it is, counts in UTF-16, and ends when told to", async
     textDocumentSync: { openClose: true, change: 2 },
   });
   expect(await client.stop()).toBe(0);
+});
+
+test("over the channel of a forked process it answers as well", async () => {
+  const server = fork(await bundleServer("node"), ["--node-ipc"]);
+  onTestFinished(() => void server.kill());
+  const client = new TestClient(new IPCMessageReader(server), new IPCMessageWriter(server), server);
+  await client.initialize({ options });
+  await client.open(uri, WRONG);
+  expect(await client.codes(uri)).toEqual(["scale-spelling"]);
 });
 
 test("columns count UTF-16 units before the place, so two for a clef", async () => {

@@ -1,0 +1,100 @@
+import { isoDate } from "../journal/calendar.ts";
+import type { Journal } from "../journal/journal.ts";
+import type { DayNumber } from "../journal/model.ts";
+import type { Meaning } from "../syntax/meaning.ts";
+import type { Candidate } from "./completion-rank.ts";
+import { keyCandidates, quotedTitles } from "./completion-subjects.ts";
+import type { Typing } from "./completion-typing.ts";
+import type { Usage } from "./completion-usage.ts";
+
+/** The place in a declaration that is being written, and what is typed there. */
+export interface DeclarationPlace {
+  readonly journal: Journal;
+  readonly usage: Usage;
+  readonly word: string;
+  /** Where the declaration word ends. */
+  readonly wordEnd: number;
+  readonly typing: Typing;
+  readonly start: number;
+  readonly today: DayNumber;
+}
+
+const PITCHES = [415, 440, 442, 392];
+const TEMPERAMENTS = [
+  "equal",
+  "Vallotti",
+  "Young II",
+  "Werckmeister III",
+  "Kirnberger III",
+  "sixth-comma meantone",
+  "quarter-comma meantone",
+  "Pythagorean",
+];
+const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
+/** A piece is offered a due date so many days ahead. */
+const DUE = 56;
+
+/** What may follow the word of a declaration; `aim` and `set` go on as entries do. */
+export function declarationCandidates(place: DeclarationPlace): Candidate[] {
+  const { typing, start, wordEnd, word } = place;
+  const before = typing.text.slice(wordEnd, start).trim();
+  switch (word) {
+    case "instrument":
+      return before === "" ? phrases(place, "instrument", "name") : [];
+    case "note value":
+      return before === "" ? phrases(place, "note value", "term") : [];
+    case "usual articulation":
+      return before === "" ? phrases(place, "articulation", "term") : [];
+    case "names":
+      return before === "" ? CONVENTIONS.map((label) => ({ label, kind: "name", fit: 0 })) : [];
+    case "pitch":
+      return pitch(before);
+    case "piece":
+    case "study":
+      return piece(place, before);
+    case "movement":
+      return before === "" ? quotedTitles(place.journal, 0) : piece(place, before);
+    case "concert":
+      return concert(place, before);
+    default:
+      return [];
+  }
+}
+
+function phrases({ journal }: DeclarationPlace, type: Meaning["type"], kind: Candidate["kind"]): Candidate[] {
+  return journal.vocabulary.own.flatMap(({ words, meaning }): Candidate[] =>
+    meaning.type === type
+      ? [{ label: words[0]!, alternatives: words.slice(1), kind, fit: 0, resolve: { topic: "term", key: words[0]! } }]
+      : [],
+  );
+}
+
+function pitch(before: string): Candidate[] {
+  if (before === "")
+    return PITCHES.map((hertz) => ({ label: `A=${hertz}`, aliases: [String(hertz)], kind: "term", fit: 0 }));
+  return /^[^,]*,$/.test(before) ? TEMPERAMENTS.map((label) => ({ label, kind: "name", fit: 0 })) : [];
+}
+
+/** After the colon its key, and after that what else is known of it. */
+function piece(place: DeclarationPlace, before: string): Candidate[] {
+  const { journal, usage, typing, start, today } = place;
+  const colon = before.indexOf(":");
+  if (colon < 0) return [];
+  const said = before.slice(colon + 1);
+  if (said.trim() === "")
+    return keyCandidates({ journal, usage, typed: typing.text.slice(start, typing.cursor), fit: 0 });
+  if (!said.endsWith(",")) return [];
+  const facts: Candidate[] = [
+    { label: "goal quarter=", kind: "term", fit: 0 },
+    { label: `due ${isoDate(today + DUE)}`, kind: "date", fit: 0 },
+    { label: `from ${isoDate(today)}`, kind: "date", fit: 1 },
+  ];
+  return facts.filter(({ label }) => !new RegExp(`\\b${label.split(" ")[0]}\\b`).test(said));
+}
+
+function concert({ journal, today }: DeclarationPlace, before: string): Candidate[] {
+  if (/:$|,$/.test(before)) return quotedTitles(journal, 0);
+  return /["”“»]$/.test(before) && !before.includes(" on ") && !before.includes(":")
+    ? [{ label: `on ${isoDate(today + DUE)}`, kind: "date", fit: 0 }]
+    : [];
+}

@@ -1,0 +1,59 @@
+import { parseIsoDate, weekLabel } from "../journal/calendar.ts";
+import type { Journal } from "../journal/journal.ts";
+import { MARKER } from "../journal/journal.ts";
+import { nameKey } from "../syntax/fold.ts";
+import type { Meaning, SubjectMeaning } from "../syntax/meaning.ts";
+import { readPart } from "../syntax/part.ts";
+import { explainDeclaration, explainTerm, metronomeWords, sentenceCase } from "./explain.ts";
+import { pieceFacts } from "./hover-piece.ts";
+import { sentenceOf, theoryOfSubject } from "./hover-theory.ts";
+
+/** The explanation of a completion in Markdown, from what the item carries; undefined where there is none. */
+export function explainCompletion(journal: Journal, resolve: { topic: string; key: string }): string | undefined {
+  const { topic, key } = resolve;
+  if (key.length > LONGEST_KEY) return undefined;
+  switch (topic) {
+    case "term":
+      return explainWords(journal, key);
+    case "subject":
+      return explainSubject(journal, key);
+    case "title":
+      return explainTitle(journal, key);
+    case "declaration":
+      return explainDeclaration(key);
+    case "date": {
+      const day = parseIsoDate(key);
+      return day === undefined ? undefined : `**${weekLabel(day)}**`;
+    }
+    default:
+      return undefined;
+  }
+}
+
+/** Longer keys are none of ours. */
+const LONGEST_KEY = 200;
+
+function explainWords({ vocabulary }: Journal, words: string): string | undefined {
+  // Tries are read only behind an outcome.
+  const tries = readPart(`clean ${words}`, vocabulary).at(-1)?.meaning;
+  const meaning: Meaning | undefined = tries?.type === "tries" ? tries : readPart(words, vocabulary)[0]?.meaning;
+  if (!meaning) return undefined;
+  if (meaning.type === "tempo") return `${sentenceCase(metronomeWords(meaning.bpm))}.`;
+  return explainTerm(meaning, vocabulary);
+}
+
+function explainSubject(journal: Journal, words: string): string | undefined {
+  const meaning = readPart(words, journal.vocabulary)[0]?.meaning;
+  if (meaning?.type !== "scale" && meaning?.type !== "chord") return undefined;
+  const conventions = journal.conventions(journal.addresses[0] ?? MARKER);
+  const subject: SubjectMeaning = meaning;
+  return [sentenceOf(subject, conventions), theoryOfSubject(subject, conventions, "both").join("  \n")]
+    .filter(Boolean)
+    .join("\n\n");
+}
+
+function explainTitle(journal: Journal, title: string): string | undefined {
+  const { pieces } = journal.conventions(journal.addresses[0] ?? MARKER);
+  const piece = pieces.find((each) => each.type === "piece" && nameKey(each.title) === nameKey(title));
+  return piece && pieceFacts(piece);
+}

@@ -1,0 +1,229 @@
+import { readFileSync } from "node:fs";
+import { Note } from "tonal";
+import { describe, expect, test } from "vitest";
+import type { ExerciseReport } from "../../server/cli/exercise-report.ts";
+import patterns from "../reference/patterns.json" with { type: "json" };
+import scales from "../reference/scales.json" with { type: "json" };
+import type { Files } from "../support/temporary-folder.ts";
+import { daystave } from "./command-line.ts";
+
+async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<ExerciseReport> {
+  const { status, stdout, stderr } = await daystave(["notes", exercise, "--json", ...options], { files });
+  expect([status, stderr], exercise).toEqual([0, ""]);
+  return JSON.parse(stdout);
+}
+
+/** The exercise as it is told, as far as the expectation goes. */
+async function check(exercise: string, expected: Partial<ExerciseReport>, options: string[] = [], files: Files = {}) {
+  expect(await report(exercise, options, files), exercise).toMatchObject(expected);
+}
+
+/** Words that are no exercise: what is said. */
+async function refuse(argv: string[], says: string, files: Files = {}) {
+  const { status, stdout, stderr } = await daystave(["notes", ...argv], { files });
+  expect({ status, stdout, stderr }).toEqual({ status: 2, stdout: "", stderr: `daystave: ${says}\n` });
+}
+
+test("all that is told, in the contract's keys", async () => {
+  expect(await report("G major, five notes, up")).toEqual({
+    subject: "G major",
+    tonic: "G",
+    kind: "major",
+    signature: { fifths: 1, accidentals: ["F#"] },
+    steps: [2, 2, 1, 2, 2, 2, 1],
+    up: ["G4", "A4", "B4", "C5", "D5"],
+    down: ["D5", "C5", "B4", "A4", "G4"],
+    notes: ["G4", "A4", "B4", "C5", "D5"],
+    sounding: ["G4", "A4", "B4", "C5", "D5"],
+    degrees: [1, 2, 3, 4, 5],
+    range: { low: "G4", high: "D5" },
+    outOfRange: [],
+    needsBell: [],
+    halfHoles: [],
+    frequencies: [391.9954, 440, 493.8833, 523.2511, 587.3295],
+    cents: [0, 0, 0, 0, 0],
+  });
+});
+
+test("every key of test/reference/scales.json (LilyPond): notes up and down, signature", async () => {
+  const keys = [...scales.major, ...scales.minor];
+  expect(keys).toHaveLength(16);
+  for (const { tonic, fifths, signature, scales: forms } of keys) {
+    for (const [form, { up, down }] of Object.entries(forms)) {
+      const kind = form === "major" ? "major" : `${form} minor`;
+      await check(`${tonic} ${kind}`, { tonic, kind, up, down, signature: { fifths, accidentals: signature } });
+    }
+  }
+});
+
+test.each([
+  ["straight", "straight_up"],
+  ["thirds", "intervals:2"],
+  ["fourths", "intervals:3"],
+  ["triads", "triads"],
+  ["growing", "growing"],
+  ["pedal", "pedal"],
+])("degrees of %s are those of %s in test/reference/patterns.json (common practice, no source)", async (words, id) => {
+  const { T8 } = patterns.patterns.find((pattern) => pattern.id === id)!;
+  await check(`C major, ${words}, up`, { degrees: T8 });
+});
+
+describe("frequencies in equal temperament", () => {
+  test("A=440: the frequencies of tonal", async () => {
+    const { sounding, frequencies } = await report("chromatic from C3 to C6, up");
+    expect(sounding).toHaveLength(37);
+    expect(frequencies).toEqual(sounding.map((note) => Math.round(Note.freq(note)! * 1e4) / 1e4));
+  });
+
+  test.each(["392", "415", "430", "442", "465"])(
+    "A=%s: the column of test/reference/frequencies-12tet.tsv",
+    async (pitch) => {
+      const [head, ...rows] = readFileSync(new URL("../reference/frequencies-12tet.tsv", import.meta.url), "utf8")
+        .trim()
+        .split("\n")
+        .map((line) => line.split("\t"));
+      const column = head!.indexOf(pitch);
+      const { sounding, frequencies } = await report("C major, 2 octaves, up", ["--pitch", `A=${pitch}`]);
+      expect(sounding).toHaveLength(15);
+      for (const [i, note] of sounding.entries()) {
+        const row = rows.find(([, name]) => name === note)!;
+        expect(frequencies[i], note).toBeCloseTo(Number(row[column]), 3);
+      }
+    },
+  );
+
+  test("a declared scale in cents lies between the keys, and says by how much", async () => {
+    const files = { "journal.practice": 'scale "even seven": cents 0 150 300 500 700 850 1000\n' };
+    const { cents, frequencies } = await report('"even seven" on A, up', [], files);
+    expect(cents[1]! % 100 === 50 || cents[1]! % 100 === -50).toBe(true);
+    // 150 cents above A4 = 440 Hz: 440 · 2^(150/1200)
+    expect(frequencies[1]).toBeCloseTo(440 * 2 ** (150 / 1200), 3);
+  });
+});
+
+describe("arpeggios and chords", () => {
+  test("an arpeggio's degrees count its chord's notes", () =>
+    check("D minor arpeggio", {
+      tonic: "D",
+      kind: "minor arpeggio",
+      steps: [3, 4, 5],
+      notes: ["D4", "F4", "A4", "D5", "A4", "F4", "D4"],
+      degrees: [1, 2, 3, 4, 3, 2, 1],
+    }));
+
+  test("the dominant seventh in a key starts on its fifth degree", () =>
+    check("dominant seventh in D", {
+      tonic: "A",
+      kind: "dominant seventh",
+      signature: { fifths: 2, accidentals: ["F#", "C#"] },
+    }));
+});
+
+describe("the journal around", () => {
+  const files = {
+    "journal.practice": 'instrument soprano recorder\npitch A=415\npattern "zigzag": 1 3 2 4\n',
+    "march.practice": "2026-03-01\n  instrument bassoon\n",
+  };
+
+  test("settles instrument and pitch", async () => {
+    const { notes, sounding, frequencies } = await report("D major, up", [], files);
+    expect([notes[0], sounding[0]]).toEqual(["D4", "D5"]);
+    expect(frequencies[4]).toBe(830); // A5 where A4 is 415
+  });
+
+  test("and declares patterns", () =>
+    check(
+      'C major, "zigzag", up',
+      { degrees: [1, 3, 2, 4, 2, 4, 3, 5, 3, 5, 4, 6, 4, 6, 5, 7, 5, 7, 6, 8] },
+      [],
+      files,
+    ));
+
+  test("options go before it", async () => {
+    const options = ["--instrument", "treble recorder", "--pitch", "A=440"];
+    const { notes, frequencies } = await report("A major, 2 octaves", options, files);
+    expect([notes[0], frequencies[0]]).toEqual(["A4", 440]);
+    await check("A major, 2 octaves", { outOfRange: ["G#6", "A6"] }, options, files);
+  });
+
+  test("and before the instrument that the line names", () =>
+    check("C major on tenor recorder", { range: { low: "C5", high: "C6" } }, ["--instrument", "alto recorder"]));
+
+  test("chromatic alone starts from the lowest note of the instrument that plays it", () =>
+    check("chromatic, on alto recorder", { tonic: "F", range: { low: "F4", high: "F5" } }, [], files));
+
+  test("a temperament of the journal is not used yet, and that is said", async () => {
+    const tempered = { "journal.practice": "pitch A=415, Vallotti\n" };
+    const { status, stderr, stdout } = await daystave(["notes", "C major", "--json"], { files: tempered });
+    expect(status).toBe(0);
+    expect(stderr).toBe("daystave: The journal's temperament is not used yet: frequencies are in equal temperament.\n");
+    expect(new Set(JSON.parse(stdout).cents)).toEqual(new Set([0]));
+  });
+});
+
+describe("what cannot be read is told in the words of check", () => {
+  test.each(["H major", "g, thirds", "thirds in D minor", "D harmonic", 'D minor, "zigzag"', "D minor, thrids"])(
+    "%s",
+    async (exercise) => {
+      const { stdout } = await daystave(["check", "--json", "-"], { stdin: `2026-03-10\n${exercise}` });
+      const messages = JSON.parse(stdout).files[0].diagnostics.map(({ message }: { message: string }) => message);
+      expect(messages.length).toBeGreaterThan(0);
+      await refuse([exercise], messages.join("\ndaystave: "));
+    },
+  );
+});
+
+test("a claim that is not true is told, and the exercise as well; the status is 1", async () => {
+  const { status, stdout, stderr } = await daystave(["notes", "F# major: F# G# A# B C# D# F F#"]);
+  expect(status).toBe(1);
+  expect(stderr).toBe("daystave: F# major has E#, not F: its seventh degree takes the letter E.\n");
+  expect(stdout).toContain("F#4 G#4 A#4 B4 C#5 D#5 E#5 F#5\n");
+});
+
+describe("what has no notes", () => {
+  const example = 'Name a scale or an arpeggio, as "D minor, thirds" or "G minor arpeggio, 2 octaves".';
+  test("prose", () => refuse(["felt tense today"], `This is no exercise that is known. ${example}`));
+  test("nothing", () => refuse([""], `This is no exercise that is known. ${example}`));
+  test("a day", () => refuse(["2026-03-02"], `This is no exercise that is known. ${example}`));
+  test("a title", () => refuse(['"Evening song"'], `What notes a piece or study has is not known here. ${example}`));
+  test("a chain", () =>
+    refuse(["C major > F major"], `Only scales, arpeggios and chords can be written out. ${example}`));
+  test("two lines", () => refuse(["D minor\nE minor"], "One exercise at a time: the line has a line break in it."));
+});
+
+describe("options that cannot be followed", () => {
+  test("an instrument", () =>
+    refuse(
+      ["D minor", "--instrument", "alto recoder"],
+      "There is no instrument “alto recoder” that is known. Did you mean “alto recorder”?",
+    ));
+  test("a pitch out of reach", () =>
+    refuse(["D minor", "--pitch", "A=44"], "“--pitch A=44”: A is anything from 380 to 480 hertz."));
+  test("a temperament", () =>
+    refuse(
+      ["D minor", "--pitch", "A=415,Vallotti"],
+      "Temperaments come later: “vallotti” cannot be worked out yet. Without it, figures are in equal temperament.",
+    ));
+  test("no temperament at all", async () => {
+    const { status, stderr } = await daystave(["notes", "D minor", "--pitch", "A=415,vallotty"]);
+    expect(status).toBe(2);
+    expect(stderr).toContain("a temperament belongs here");
+  });
+  test("names in another language", () =>
+    refuse(
+      ["D minor", "--names", "german"],
+      "Names of notes are read and shown in English only for now; “german” is not known here.",
+    ));
+  test("no exercise", async () => {
+    expect((await daystave(["notes"])).status).toBe(2);
+  });
+});
+
+test("as text: one row a fact, within 80 columns", async () => {
+  const { stdout } = await daystave(["notes", "D minor melodic, thirds, twelfth", "--instrument", "alto recorder"]);
+  expect(stdout.split("\n")[0]).toBe("D melodic minor, alto recorder");
+  expect(stdout).toContain("  signature    1 flat: Bb\n");
+  expect(stdout).toContain("  steps        T S T T T T S (2 1 2 2 2 2 1 semitones)\n");
+  expect(stdout).toContain("  out of range A6\n");
+  expect(stdout.split("\n").every((line) => line.length <= 80)).toBe(true);
+});
