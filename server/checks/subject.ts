@@ -35,7 +35,7 @@ function subjectFindings(
   if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
   if (subject.meaning.type === "title")
     return subject.meaning.declared ? [] : [unknownTitle(subject, subject.meaning.title, context)];
-  return musicFindings(entry, subject, context);
+  return musicFindings(entry, subject, text, context);
 }
 
 function noSubject(line: EntryLine): Finding {
@@ -94,6 +94,7 @@ function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<LineCon
 function musicFindings(
   entry: Entry,
   subject: Item,
+  text: string,
   { conventions }: Pick<LineContext, "conventions">,
 ): readonly Finding[] {
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
@@ -107,7 +108,7 @@ function musicFindings(
   return [
     ...checkKey(toPlay, subject.start, subject.end),
     ...rangeFindings(entry, conventions),
-    ...claimFindings(entry, toPlay, conventions),
+    ...claimFindings(entry, toPlay, text, conventions),
   ];
 }
 
@@ -127,13 +128,15 @@ function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): r
 function claimFindings(
   entry: Entry,
   subject: NonNullable<ReturnType<typeof subjectToPlay>>,
+  text: string,
   conventions: LineContext["conventions"],
 ): readonly Finding[] {
   const name = subjectText(entry.subject!);
   const conditions = entry.attempts[0]?.conditions;
   const toPlay = exerciseToPlay(entry, conditions, conventions);
   return entry.source.claims.flatMap((claim): readonly Finding[] => {
-    if (claim.type === "signature") return checkSignature({ ...claim, text: text.slice(claim.start, claim.end) }, subject, name);
+    if (claim.type === "signature")
+      return checkSignature({ ...claim, text: text.slice(claim.start, claim.end) }, subject, name);
     if (claim.type === "steps") return checkSteps(claim, subject, name);
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;

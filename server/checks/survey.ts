@@ -7,7 +7,7 @@ import type { Block } from "../syntax/document.ts";
 import type { Line } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
 import { LONGEST_LINE, parseLine } from "../syntax/parse-line.ts";
-import { type PartContext, readPartOnce, trimmedCut } from "../syntax/parts.ts";
+import { type PartContext, readPartOnce } from "../syntax/parts.ts";
 import type { LineFinding } from "./context.ts";
 import { checkDayMinutes } from "./day-minutes.ts";
 import type { Finding, Stretch } from "./finding.ts";
@@ -54,6 +54,7 @@ const NOTHING: Plain = { type: "nothing" };
  */
 export class Survey {
   private readonly parts = new Map<readonly Item[], PartSays>();
+  private readonly plain = new Map<string, Plain | null>();
   private readonly lines = new Map<string, FullLine>();
 
   constructor(
@@ -94,6 +95,15 @@ export class Survey {
 
   /** A line below a day that cannot be at fault; undefined for any that may be. */
   private plainLine(text: string): Plain | undefined {
+    const known = this.plain.get(text);
+    if (known !== undefined) return known ?? undefined; // null is known to need a full look
+    if (this.plain.size >= MOST_LINES) this.plain.clear();
+    const plain = this.readPlain(text);
+    this.plain.set(text, plain ?? null);
+    return plain;
+  }
+
+  private readPlain(text: string): Plain | undefined {
     const first = firstCharacter(text);
     if (first === text.length) return text.length > LONGEST_LINE ? undefined : NOTHING;
     const code = text.charCodeAt(first);
@@ -102,7 +112,7 @@ export class Survey {
         ? NOTHING
         : undefined;
     const { cuts } = cutLine(text, first);
-    const opening = trimmedCut(text, cuts[0]!);
+    const opening = cuts[0]!;
     const subject = text.slice(opening.start, opening.end);
     const said = this.says(subject);
     if (said.phase !== undefined) return this.plainPhase(text, cuts, said);
@@ -118,7 +128,7 @@ export class Survey {
   ): Plain | undefined {
     if (bits === LOOK || (bits & ~(SAYS["phase"]! | SAYS["amount"]!)) !== 0 || cuts.length > 2) return undefined;
     if (cuts.length === 1) return { type: "phase", phase: phase!, minutes };
-    const { start, end } = trimmedCut(text, cuts[1]!);
+    const { start, end } = cuts[1]!;
     const said = this.says(text.slice(start, end));
     return said.bits === SAYS["amount"] && minutes === undefined
       ? { type: "phase", phase: phase!, minutes: said.minutes }
@@ -135,7 +145,7 @@ export class Survey {
     let { bits: said, minutes } = opening;
     let chain = true;
     for (let i = 1; i < cuts.length; i++) {
-      const { start, end } = trimmedCut(text, cuts[i]!);
+      const { start, end } = cuts[i]!;
       const part = text.slice(start, end);
       const { bits, minutes: own } = this.says(part);
       if (cuts[i]!.after === ">") {

@@ -20,7 +20,7 @@ export async function format({ positionals, flags }: Arguments, io: Io): Promise
     for (const file of read.files) if (!file.place) io.stdout.write(standardOutput(file, journals));
   }
   if (onlyChecks) {
-    for (const { path } of changed) io.stderr.write(`${printable(path)} would change\n`);
+    if (!flags.has("json")) for (const { path } of changed) io.stdout.write(`${printable(path)} would change\n`);
     return changed.length > 0 ? STATUS.found : STATUS.done;
   }
   const written = writeFiles(

@@ -42,5 +42,5 @@ function signatureAndSteps({ subject }: ExerciseInput): Candidate[] {
     : [];
   if (subject.type !== "scale" || subject.kind.degrees.some(({ cents }) => cents !== undefined)) return claims;
   const words = printSteps(steps, "TS");
-  return [...claims, { label: `steps ${words}`, alternatives: [words], kind: "claim", detail: "read upward", fit: 3 }];
+  return [...claims, { label: `steps ${words}`, aliases: [words], kind: "claim", detail: "read upward", fit: 3 }];
 }

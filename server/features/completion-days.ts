@@ -47,7 +47,7 @@ export function mayBeginDay(document: Document, block: number, line: number): bo
   if (!document.blocks[block]!.lines.slice(line + 1).every(isEmpty)) return false;
   const { blocks } = document;
   if (block === blocks.length - 1) return true;
-  if (block !== 0 || blocks.length < 3 || dateWord(blocks[0]!.lines[0]!)) return false;
+  if (block !== 0 || blocks.length < 3 || blocks[0]!.day) return false;
   const day = (at: number): DayNumber => parseIsoDate(dateWord(blocks.at(at)!.lines[0]!)?.text ?? "") ?? 0;
   return day(1) > day(-1);
 }
@@ -63,7 +63,7 @@ export function dayLineCandidates(date: string, items: readonly Item[], usage: U
   const words = items.some(({ meaning }) => meaning.type === "line word")
     ? []
     : [lineWord("rest", 3), lineWord("plan", 3)];
-  return [...weekdays, ...amounts(items, usage, 1), ...words];
+  return [...weekdays, ...amounts("day", items, usage, 1), ...words];
 }
 
 /** What else a session, a phase or a break says. */
@@ -73,16 +73,16 @@ export function frameCandidates(
   usage: Usage,
 ): Candidate[] {
   const isPlan = items.some(({ meaning }) => meaning.type === "line word" && meaning.id === "plan");
-  return [...amounts(items, usage, 0), ...(type === "phase" && !isPlan ? [lineWord("plan", 2)] : [])];
+  return [...amounts(type, items, usage, 0), ...(type === "phase" && !isPlan ? [lineWord("plan", 2)] : [])];
 }
 
 const AMOUNTS = [5, 10, 15, 20, 30, 45];
 
-function amounts(items: readonly Item[], { used }: Usage, fit: number): Candidate[] {
+function amounts(line: string, items: readonly Item[], { used }: Usage, fit: number): Candidate[] {
   if (items.some(({ meaning }) => meaning.type === "amount")) return [];
   const own = [...used].flatMap(([key, { text, type }]): Candidate[] =>
-    type === "amount" && key.startsWith("frame ")
-      ? [{ label: text, kind: "term", fit, usage: key, identity: key.slice("frame ".length) }]
+    type === "amount" && key.startsWith(`${line} amount `)
+      ? [{ label: text, kind: "term", fit, usage: key, identity: key.slice(line.length + 1) }]
       : [],
   );
   return [

@@ -14,6 +14,8 @@ export interface Candidate {
   readonly fit: number;
   /** What it is counted by: see `Usage.score`. */
   readonly usage?: string;
+  /** Added to what it is counted by. */
+  readonly bonus?: number;
   /** What is put in, where it is not the label. */
   readonly insert?: string;
   /** Of two candidates with one identity only the first that is found is offered. */
@@ -64,12 +66,17 @@ export function ranked(offers: readonly Offered[], typing: Typing, line: number,
 }
 
 /** Three figures in a row: the fit, what is missing to the highest score, the order given. */
-function rankOf({ fit, usage }: Candidate, score: Score, order: number): string {
-  const used = usage === undefined ? 0 : Math.min(HIGHEST_SCORE, Math.round(100 * score(usage)));
+function rankOf({ fit, usage, bonus = 0 }: Candidate, score: Score, order: number): string {
+  const used = Math.min(HIGHEST_SCORE, Math.round(100 * ((usage === undefined ? 0 : score(usage)) + bonus)));
   return `${fit}${String(HIGHEST_SCORE - used).padStart(4, "0")}${String(order).padStart(4, "0")}`;
 }
 
-function itemOf({ candidate, start, typed, form, found }: Offered, typing: Typing, line: number, sortText: string): CompletionItem {
+function itemOf(
+  { candidate, start, typed, form, found }: Offered,
+  typing: Typing,
+  line: number,
+  sortText: string,
+): CompletionItem {
   const { label, kind, insert, resolve } = candidate;
   const detail = candidate.detail ?? (form === label ? undefined : label);
   const filterText = isQuoted(typed) ? typed[0] + found.replace(/^"/, "") : found;

@@ -5,7 +5,6 @@ import { CHORDS } from "../music/chord.ts";
 import { KINDS } from "../music/kind.ts";
 import { fifthsOf, printName, sameName } from "../music/note.ts";
 import { describeFifths } from "../music/signature.ts";
-import { isDayLine } from "../syntax/day-line.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../syntax/meaning.ts";
 import { noteAt } from "../syntax/note-word.ts";
@@ -74,7 +73,7 @@ function looksOf(type: string): Pick<Candidate, "kind"> {
 function workSubjects(journal: Journal, fit: number): Candidate[] {
   const blocks = journal.addresses
     .flatMap((uri) => journal.files.get(uri)!.blocks.slice(0, 1))
-    .filter((block) => !isDayLine(block.lines[0]!));
+    .filter((block) => !block.day);
   return blocks.flatMap((block) =>
     journal.memo.of(block, "aims", () =>
       journal.model(block).declarations.flatMap(({ declaration: { declared } }): Candidate[] => {

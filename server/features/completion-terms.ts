@@ -3,12 +3,13 @@ import { isoDate } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry, NoteValue } from "../journal/model.ts";
+import { subjectKey } from "../journal/subject-text.ts";
 import { printName } from "../music/note.ts";
 import { variantsOf } from "../music/pattern.ts";
 import { nearestSteps, notesPerMinute } from "../music/value.ts";
 import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
 import type { Candidate } from "./completion-rank.ts";
-import { exerciseKey, type Usage } from "./completion-usage.ts";
+import { exerciseKey, type Usage, type Used } from "./completion-usage.ts";
 import { termKey } from "./term-key.ts";
 
 /** An entry as far as it is written before the cursor, and what stands behind the cursor. */
@@ -92,25 +93,32 @@ interface Term extends Omit<Candidate, "fit" | "usage"> {
   readonly key?: string;
 }
 
+/** What stood beside this subject counts so many times as much as what stood anywhere. */
+const BESIDE = 3;
+
 /** Every term that may stand next, each with its fit. */
 export function termCandidates(situation: EntrySituation): Candidate[] {
   const last = lastItem(situation);
+  const { subject } = situation.entry;
+  const beside: Beside = subject ? situation.usage.beside(subjectKey(subject)) : new Map();
   const terms = [
     ...languageTerms(situation.journal),
     ...GENERATED,
     ...usedTerms(situation.usage),
     ...instrumentTerms(situation),
     ...focusTerms(situation.conventions),
-    ...ownTerms(situation),
+    ...ownTerms(situation, beside),
   ];
   const fitting = terms.flatMap(({ type, key, ...term }): Candidate[] => {
     const fit = fitOf(type, key, situation, last);
-    return fit === undefined
-      ? []
-      : [{ ...term, fit, usage: key, resolve: term.resolve ?? { topic: "term", key: term.label } }];
+    if (fit === undefined) return [];
+    const bonus = key === undefined ? 0 : BESIDE * (beside.get(key)?.score ?? 0);
+    return [{ ...term, fit, usage: key, bonus, resolve: term.resolve ?? { topic: "term", key: term.label } }];
   });
   return [...tempoCandidates(situation, last), ...fitting];
 }
+
+type Beside = ReadonlyMap<string, Used>;
 
 function lastItem({ entry }: EntrySituation): Item | undefined {
   return entry.source.items.reduce<Item | undefined>(
@@ -144,7 +152,11 @@ function fitOf(
 
 function variantFit(key: string | undefined, { pattern }: Entry, before: TermType | undefined): number | undefined {
   if (pattern?.type !== "known" || pattern.variant) return undefined;
-  return variantsOf(pattern.id).some((variant) => key === `variant ${variant}`) ? (before === "pattern" ? 1 : 5) : undefined;
+  return variantsOf(pattern.id).some((variant) => key === `variant ${variant}`)
+    ? before === "pattern"
+      ? 1
+      : 5
+    : undefined;
 }
 
 /** An outcome answers a tempo; without one it fits after words such as `slow`, or late. */
@@ -231,9 +243,7 @@ const USED: readonly TermType[] = ["span", "articulation", "rhythm", "tries", "a
 /** Terms in words that only this journal has, as it typed them. */
 function usedTerms({ used }: Usage): Term[] {
   return [...used].flatMap(([key, { text, type }]) =>
-    USED.includes(type) && text.length <= 60
-      ? [term(type, text.replace(/\s+/g, " "), key, type === "focus" ? "name" : "term")]
-      : [],
+    USED.includes(type) && text.length <= 60 ? [term(type, text, key, type === "focus" ? "name" : "term")] : [],
   );
 }
 
@@ -274,65 +284,57 @@ function focusTerms({ focuses }: Conventions): Term[] {
 }
 
 /** Patterns that the journal declares, places in a piece, a drone, a date to reach an aim by. */
-function ownTerms(situation: EntrySituation): Term[] {
-  const { journal, entry, today, work, usage } = situation;
+function ownTerms(situation: EntrySituation, beside: Beside): Term[] {
+  const { journal, entry, today, work } = situation;
   const { subject } = entry;
-  const patterns = journal.vocabulary.declared.patterns.map((name) => ({
-    ...term("quoted", `"${name}"`, `quoted ${name.toLowerCase()}`, "pattern"),
-    aliases: [name],
-  }));
+  const patterns = journal.vocabulary.declared.patterns.map(
+    (name): Term => ({ ...term("quoted", `"${name}"`, `quoted ${name.toLowerCase()}`, "pattern"), aliases: [name] }),
+  );
   const drone =
     subject?.type === "scale" && !subject.fromLowest
       ? [term("with", `with drone ${printName(subject.tonic)}`, "with drone")]
       : [];
-  const dates = work
-    ? [
-        {
-          ...term("date", `by ${isoDate(today + 28)}`, "date", "date"),
-          resolve: { topic: "date", key: isoDate(today + 28) },
-        },
-      ]
+  const by = isoDate(today + DAYS_FOR_AN_AIM);
+  const dates: Term[] = work
+    ? [{ ...term("date", `by ${by}`, "date", "date"), resolve: { topic: "date", key: by } }]
     : [];
-  return [...patterns, ...drone, ...dates, ...(subject?.type === "title" ? placeTerms(situation, subject, usage) : [])];
+  const places = subject?.type === "title" ? placeTerms(situation, subject, beside) : [];
+  return [...patterns, ...drone, ...dates, ...places];
 }
 
-function placeTerms({ conventions }: EntrySituation, { title }: MeaningOf<"title">, { used }: Usage): Term[] {
+/** Four weeks. */
+const DAYS_FOR_AN_AIM = 28;
+
+/** The movements of a piece, and where it was worked on lately. */
+function placeTerms({ conventions }: EntrySituation, { title }: MeaningOf<"title">, beside: Beside): Term[] {
   const movements = conventions.pieces.flatMap((piece) =>
     piece.type === "movement" && piece.title === title ? [piece] : [],
   );
-  const places = [...used].flatMap(([key, { text, type }]) =>
-    type === "place" ? [term("place", text.replace(/\s+/g, " "), key)] : [],
-  );
+  const places = [...beside].flatMap(([key, { text, type }]) => (type === "place" ? [term("place", text, key)] : []));
   return [
-    ...movements.map(({ movement, name }) => ({
-      ...term("place", `mvt ${movement}`, `place mvt ${movement}`),
-      ...(name ? { detail: name } : {}),
-    })),
+    ...movements.map(
+      ({ movement, name }): Term => ({ ...term("place", `mvt ${movement}`, `place mvt ${movement}`), detail: name }),
+    ),
     ...places,
     term("place", "from the top", "place from the top"),
   ];
 }
 
-/** Where to start: the tempo that was last reached in this exercise; once a tempo stands, the next metronome step. */
+/** Where to start: the tempo that was last reached in this exercise; once a tempo stands, what is next to it. */
 function tempoCandidates(situation: EntrySituation, last: Item | undefined): Candidate[] {
   const { entry, items, separated } = situation;
-  if (entry.subject?.type === "activity") return [];
+  if (entry.subject?.type === "activity" || last?.meaning.type === "tempo") return [];
   const tempo = items.findLast(({ meaning }) => meaning.type === "tempo")?.meaning as MeaningOf<"tempo"> | undefined;
-  if (tempo) return separated && last && isAnswer(last.meaning) ? nextSteps(tempo, entry) : [];
+  if (tempo) return last && isAnswer(last.meaning) ? (separated ? nextSteps(tempo, entry) : []) : again(tempo);
   const fit = last?.meaning.type === "note value" ? 0 : 1;
   const start = lastReached(situation);
   if (!start) return [{ label: "at", insert: "at ", kind: "term", detail: "a tempo, in beats a minute", fit: 3 }];
-  const label = `at ${start.text}`;
-  return [
-    {
-      label,
-      aliases: [start.text],
-      kind: "term",
-      detail: `last reached ${isoDate(start.day)}`,
-      fit,
-      resolve: { topic: "term", key: label },
-    },
-  ];
+  return [{ ...atTempo(start.text, `last reached ${isoDate(start.day)}`), aliases: [start.text], fit }];
+}
+
+function atTempo(text: string, detail: string): Omit<Candidate, "fit"> {
+  const label = text.includes("=") ? text : `at ${text}`;
+  return { label, kind: "term", detail, resolve: { topic: "term", key: label } };
 }
 
 function isAnswer({ type }: Meaning): boolean {
@@ -343,19 +345,24 @@ function isAnswer({ type }: Meaning): boolean {
 function nextSteps({ bpm }: MeaningOf<"tempo">, { attempts }: Entry): Candidate[] {
   const { below, above } = nearestSteps(bpm);
   const steps = attempts.at(-1)?.reached ? [above, below] : [below, above];
-  return steps.flatMap((step, i) =>
-    step === undefined
-      ? []
-      : [
-          {
-            label: String(step),
-            kind: "term",
-            detail: `one metronome step ${step > bpm ? "up" : "down"}`,
-            fit: i,
-            resolve: { topic: "term", key: `at ${step}` },
-          },
-        ],
+  return steps.flatMap((step, fit): Candidate[] => {
+    if (step === undefined) return [];
+    const at = atTempo(String(step), stepWords(step, bpm));
+    return [{ ...at, label: String(step), alternatives: [at.label], fit }];
+  });
+}
+
+function stepWords(step: number, from: number): string {
+  return `one metronome step ${step > from ? "up" : "down"}`;
+}
+
+/** After a change of articulation or rhythm: the same tempo once more, or one beside it. */
+function again({ bpm }: MeaningOf<"tempo">): Candidate[] {
+  const { below, above } = nearestSteps(bpm);
+  const beside = [below, above].flatMap((step): Candidate[] =>
+    step === undefined ? [] : [{ ...atTempo(String(step), stepWords(step, bpm)), fit: 3 }],
   );
+  return [{ ...atTempo(String(bpm), "the tempo before"), fit: 2 }, ...beside];
 }
 
 /** In the note value of the line where that is another than the one it was reached in. */

@@ -86,11 +86,22 @@ function plain(text: string): string {
 /** Whether a text may be meant by what is typed so far. A space that is typed ends a word. */
 export function completes(offered: string, typed: string): boolean {
   if (typed === "") return true;
+  if (differAtOnce(offered, typed)) return false;
   const wanted = plain(typed);
   const text = plain(offered);
   if (wanted.endsWith(" ") && text.length <= wanted.length) return false;
   if (text.startsWith(wanted)) return true;
   return !wanted.includes(" ") && text.replaceAll(" ", "").startsWith(wanted);
+}
+
+/** Told cheaply for most: both begin with a plain letter or figure, and not with the same. */
+function differAtOnce(a: string, b: string): boolean {
+  const [one, other] = [a.charCodeAt(0), b.charCodeAt(0)];
+  return isPlain(one) && isPlain(other) && (one | 32) !== (other | 32);
+}
+
+function isPlain(code: number): boolean {
+  return (code >= 48 && code <= 57) || (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
 }
 
 /** Whether two texts are the same phrase. */

@@ -34,7 +34,7 @@ export interface ReachedTempo {
 
 /** What the latest days of a journal used. */
 export interface Usage {
-  /** Terms by `termKey`, subjects by `subjectKey`; amounts of other lines than entries by `frame amount 15`. */
+  /** Terms by `termKey`, subjects by `subjectKey`; amounts of other lines than entries by `phase amount 15`. */
   readonly used: ReadonlyMap<string, Used>;
   /** The terms that stood beside one subject. */
   readonly beside: (subjectKey: string) => ReadonlyMap<string, Used>;
@@ -80,7 +80,10 @@ export function usageOf(journal: Journal, typed: TypedLine): Usage {
   };
 }
 
-function addedUp(days: readonly DayUsage[], countsOf: (day: DayUsage) => ReadonlyMap<string, Count> | undefined): Map<string, Used> {
+function addedUp(
+  days: readonly DayUsage[],
+  countsOf: (day: DayUsage) => ReadonlyMap<string, Count> | undefined,
+): Map<string, Used> {
   const newest = days[0]?.day ?? 0;
   const sum = new Map<string, Used>();
   for (const each of days) {
@@ -138,7 +141,7 @@ function readUsage(journal: Journal, block: Block, except?: number): DayUsage {
   for (const [i, line] of model.lines.entries()) {
     if (i === except) continue;
     if (line.type === "entry") countEntry(line, block.lines[i]!, used, beside);
-    else if ("items" in line) countItems(line.items, block.lines[i]!, used, "frame ");
+    else if ("items" in line) countItems(line.items, block.lines[i]!, used, `${line.type} `);
   }
   const reached = model.entries
     .filter(({ place }) => place.line !== except)

@@ -2,12 +2,13 @@ import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
-import { dateWord, isDayLine } from "../syntax/day-line.ts";
+import { dateWord } from "../syntax/day-line.ts";
 import { declarationWordAt } from "../syntax/declaration-word.ts";
 import { type Block, blockIndexAt, type Document, type Position } from "../syntax/document.ts";
 import type { EntryLine, Line } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
 import { parseLine } from "../syntax/parse-line.ts";
+import type { PartMemo } from "../syntax/parts.ts";
 import { isQuote } from "../syntax/token.ts";
 import { claimCandidates } from "./completion-claims.ts";
 import {
@@ -65,11 +66,11 @@ export function completionsAt(
   const date = dateWord(text);
   const typing = typingAt(text, cursor, date && cursor > date.end ? date.end : bodyStart(text, cursor));
   if (!typing || text.length > LONGEST_LINE) return [];
-  const head = !isDayLine(lines[0]!);
+  const head = !document.blocks[block]!.day;
   const scene: Scene = {
     journal,
     conventions: journal.conventions(uri),
-    usage: usageOf(journal),
+    usage: usageOf(journal, { block: document.blocks[block]!, line }),
     document,
     block,
     line,
@@ -129,8 +130,9 @@ function withoutWord({ text, end, remark }: Typing, from: number, start: number)
   return behind.trim() === "" ? before : before.trim() === "" ? before + behind : `${before}, ${behind}`;
 }
 
-function read({ vocabulary }: Journal, text: string, head: boolean): Line {
-  return parseLine(text, { vocabulary, memo: new Map(), head });
+/** Parts of half-typed lines are kept apart from the journal's own, for as long as its words mean the same. */
+function read({ vocabulary, memo }: Journal, text: string, head: boolean): Line {
+  return parseLine(text, { vocabulary, memo: memo.of(vocabulary, "parts being typed", (): PartMemo => new Map()), head });
 }
 
 /** What may stand at a column of a line that is, or is to be, an entry, a phase or another line of a day. */
@@ -195,8 +197,10 @@ function inEntry(scene: Scene, start: number, written: EntryLine, whole: EntryLi
   if (separator === ">" || separator === "→")
     return keyCandidates({ journal, usage, typed: typing.text.slice(start, typing.cursor), fit: 0 });
   if (!mayGoOn(written, separator !== "")) return [];
+  if (written.claims.some(({ type, end }) => type === "notes" && typing.text.slice(end, start).trim() === ""))
+    return [];
   const items = whole.subject && whole !== written ? [...whole.items] : written.items;
-  return termCandidates({
+  const terms = termCandidates({
     journal,
     conventions,
     usage,
@@ -206,11 +210,22 @@ function inEntry(scene: Scene, start: number, written: EntryLine, whole: EntryLi
     today,
     work: work?.word,
   });
+  return isLoneTonic(written) && separator === ""
+    ? terms.map((each) => ({ ...each, fit: Math.min(9, each.fit + LATER) }))
+    : terms;
+}
+
+/** Behind a tonic alone a kind comes first. */
+const LATER = 4;
+
+function isLoneTonic({ subject, items }: EntryLine): boolean {
+  return subject?.meaning.type === "scale" && subject.meaning.unsaid === "major" && items.length === 0;
 }
 
 /** A stretch with words that nothing knows, and one in free words, goes on in words of its own. */
 function mayGoOn({ items, subject }: EntryLine, separated: boolean): boolean {
   if (separated) return true;
+  if (!subject) return false;
   const last = items.reduce<Item | undefined>(
     (latest, item) => (!latest || item.end > latest.end ? item : latest),
     undefined,

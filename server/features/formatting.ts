@@ -1,6 +1,5 @@
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel } from "../journal/model.ts";
-import { isDayLine } from "../syntax/day-line.ts";
 import { type Block, blockIndexAt } from "../syntax/document.ts";
 import type { Line } from "../syntax/line.ts";
 import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
@@ -47,7 +46,7 @@ class BlockLayout {
     private readonly firstLine: number,
     context: ReadingContext,
   ) {
-    this.context = { ...context, head: !isDayLine(block.lines[0]!) };
+    this.context = { ...context, head: !block.day };
   }
 
   /** The edits of the lines from one absolute line to another. */

@@ -73,7 +73,8 @@ function history(at: EntryAt): readonly string[] {
     movement: entry.where?.movement ?? null,
     where: entry.where?.text || null,
   };
-  const found = exerciseHistory(attemptsOfJournal(journal), recordsAt(journal, uri, line), practised, today);
+  const records = journal.memo.of(journal, "attempts", () => attemptsOfJournal(journal));
+  const found = exerciseHistory(records, recordsAt(journal, uri, line), practised, today);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet."];
   return [...(found.before ? [earlierLine(journal, found.before)] : []), ...historyInMarkdown(found, today)];
 }

@@ -4,6 +4,7 @@ import type { Line, LineOf } from "../syntax/line.ts";
 import { closingQuote, isQuote } from "../syntax/token.ts";
 import { isReadEntry, missingCommas, type ReadingContext } from "./missing-commas.ts";
 import { readsTheSame } from "./same-reading.ts";
+import { separatorsOf } from "./separators.ts";
 
 /** Replaces the columns from `start` to `end` of a line. */
 export interface LineEdit {
@@ -156,7 +157,7 @@ function oneSpace(run: string): string {
 function atomsOf(text: string, line: Line): readonly Atom[] {
   const first = text.search(/[^\s\uFEFF]/);
   const { cuts, remark } = cutLine(text, line.type === "day" ? line.dateEnd : first);
-  const separators = new Map(cuts.slice(1).map((cut) => [cut.start - 1, cut.after] as const));
+  const separators = new Map(separatorsOf(text, cuts).map(({ column, sign }) => [column, sign] as const));
   const atoms: Atom[] = [];
   for (let i = first; i < remark; ) {
     const separator = separators.get(i);

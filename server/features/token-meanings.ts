@@ -5,6 +5,7 @@ import { noteAt } from "../syntax/note-word.ts";
 import { partsOf } from "../syntax/parts.ts";
 import { isQuote, tokenise } from "../syntax/token.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
+import { separatorsOf } from "./separators.ts";
 import type { TokenType } from "./token-legend.ts";
 
 /** A coloured stretch of one line: UTF-16 columns, the end excluded. */
@@ -192,18 +193,24 @@ function withFirstWord(text: string, { start, end }: Stretch, type: TokenType): 
 
 /** The notes in a subject stand out from its other words; so do a scale's name in quotes, and the `>` of a chain. */
 function withNotes(text: string, { start, end }: Stretch, type: TokenType): Token[] {
+  const { cuts } = cutLine(text.slice(0, end), start);
   const found: Token[] = [];
-  for (const cut of cutLine(text.slice(0, end), start).cuts) {
-    if (cut.after === ">") found.push({ start: cut.start - 1, end: cut.start, type: "operator" });
-    const words = tokenise(text.slice(cut.start, cut.end), cut.start);
-    for (let i = 0; i < words.length; ) {
-      const note = noteAt(words, i);
-      const own = note ? "variable" : words[i]!.quote ? "string" : type;
-      found.push({ start: words[i]!.start, end: words[i + (note?.length ?? 1) - 1]!.end, type: own });
-      i += note?.length ?? 1;
-    }
+  for (const { column, sign } of separatorsOf(text, cuts))
+    if (sign === ">") found.push({ start: column, end: column + 1, type: "operator" });
+  for (const cut of cuts) found.push(...wordTokens(text, cut, type));
+  return joined(inOrder(found), type);
+}
+
+function wordTokens(text: string, { start, end }: Stretch, type: TokenType): Token[] {
+  const words = tokenise(text.slice(start, end), start);
+  const found: Token[] = [];
+  for (let i = 0; i < words.length; ) {
+    const note = noteAt(words, i);
+    const own = note ? "variable" : words[i]!.quote ? "string" : type;
+    found.push({ start: words[i]!.start, end: words[i + (note?.length ?? 1) - 1]!.end, type: own });
+    i += note?.length ?? 1;
   }
-  return joined(found, type);
+  return found;
 }
 
 /** Words of one colour side by side are one token. */

@@ -1,4 +1,4 @@
-import { type CompletionItem, type CompletionList, type CompletionParams, MarkupKind } from "vscode-languageserver";
+import type { CompletionItem, CompletionList, CompletionParams } from "vscode-languageserver";
 import { completionsAt, explainCompletion } from "../features/completion.ts";
 import { completionItem } from "./convert.ts";
 import type { Place } from "./session.ts";
@@ -10,7 +10,7 @@ export function completion({ session, journal, uri }: Place, { position }: Compl
 
 export function resolveCompletion({ journal }: Place, item: CompletionItem): CompletionItem {
   const value = explainCompletion(journal, item.data as ResolveData);
-  return value === undefined ? item : { ...item, documentation: { kind: MarkupKind.Markdown, value } };
+  return value === undefined ? item : { ...item, documentation: { kind: "markdown", value } };
 }
 
 interface ResolveData {

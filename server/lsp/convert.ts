@@ -1,33 +1,37 @@
-import * as lsp from "vscode-languageserver";
+import type * as lsp from "vscode-languageserver";
 import type { CompletionItem, Diagnostic, DocumentSymbol, Severity, TextEdit } from "../features/types.ts";
 
-const SEVERITIES: Readonly<Record<Severity, lsp.DiagnosticSeverity>> = {
-  error: lsp.DiagnosticSeverity.Error,
-  warning: lsp.DiagnosticSeverity.Warning,
-  information: lsp.DiagnosticSeverity.Information,
-  hint: lsp.DiagnosticSeverity.Hint,
+// Numbers of the protocol's specification (3.17), not the library's constants: the core is a bundle of its own, and would
+// carry the whole library a second time.
+
+export const SEVERITIES: Readonly<Record<Severity, lsp.DiagnosticSeverity>> = {
+  error: 1,
+  warning: 2,
+  information: 3,
+  hint: 4,
 };
 
-/** The icons that editors have come nearest to what the items are. */
-const COMPLETION_KINDS: Readonly<Record<CompletionItem["kind"], lsp.CompletionItemKind>> = {
-  scale: lsp.CompletionItemKind.Class,
-  pattern: lsp.CompletionItemKind.Function,
-  term: lsp.CompletionItemKind.Keyword,
-  name: lsp.CompletionItemKind.Variable,
-  title: lsp.CompletionItemKind.Reference,
-  date: lsp.CompletionItemKind.Event,
-  claim: lsp.CompletionItemKind.Value,
-  declaration: lsp.CompletionItemKind.Property,
-  phase: lsp.CompletionItemKind.Module,
-};
+/** `CompletionItemKind`: the icons that come nearest to what the items are. */
+export const COMPLETION_KINDS = {
+  scale: 7, // Class
+  pattern: 3, // Function
+  term: 14, // Keyword
+  name: 6, // Variable
+  title: 18, // Reference
+  date: 23, // Event
+  claim: 12, // Value
+  declaration: 10, // Property
+  phase: 9, // Module
+} as const satisfies Record<CompletionItem["kind"], lsp.CompletionItemKind>;
 
-const SYMBOL_KINDS: Readonly<Record<DocumentSymbol["kind"], lsp.SymbolKind>> = {
-  day: lsp.SymbolKind.Namespace,
-  session: lsp.SymbolKind.Package,
-  phase: lsp.SymbolKind.Class,
-  entry: lsp.SymbolKind.Event,
-  declaration: lsp.SymbolKind.Property,
-};
+/** `SymbolKind`. */
+export const SYMBOL_KINDS = {
+  day: 3, // Namespace
+  session: 4, // Package
+  phase: 5, // Class
+  entry: 24, // Event
+  declaration: 7, // Property
+} as const satisfies Record<DocumentSymbol["kind"], lsp.SymbolKind>;
 
 /** No `data` and no links: a thousand of these go over the wire at a keystroke. */
 export function diagnostic({ code, severity, range, message }: Diagnostic): lsp.Diagnostic {

@@ -1,8 +1,4 @@
-import {
-  type DocumentDiagnosticParams,
-  type DocumentDiagnosticReport,
-  DocumentDiagnosticReportKind,
-} from "vscode-languageserver";
+import type { DocumentDiagnosticParams, DocumentDiagnosticReport } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics.ts";
 import type { Report } from "./reports.ts";
 import type { Place } from "./session.ts";
@@ -18,11 +14,11 @@ export function documentDiagnostics(
   const { session, uri } = place;
   const { resultId, items } = reportOn(place);
   session.told.set(uri, { resultId, version: session.workspace.openDocument(uri)?.version });
-  if (resultId === previousResultId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId };
-  return { kind: DocumentDiagnosticReportKind.Full, resultId, items };
+  if (resultId === previousResultId) return { kind: "unchanged", resultId };
+  return { kind: "full", resultId, items };
 }
 
 /** For a file that nobody knows. */
 export function noDiagnostics(): DocumentDiagnosticReport {
-  return { kind: DocumentDiagnosticReportKind.Full, items: [] };
+  return { kind: "full", items: [] };
 }

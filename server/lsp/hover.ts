@@ -1,8 +1,8 @@
-import { type Hover, type HoverParams, MarkupKind } from "vscode-languageserver";
+import type { Hover, HoverParams } from "vscode-languageserver";
 import { hoverAt } from "../features/hover.ts";
 import type { Place } from "./session.ts";
 
 export function hover({ session, journal, uri }: Place, { position }: HoverParams): Hover | null {
   const found = hoverAt(journal, uri, position, { today: session.day, explain: session.settings.explain });
-  return found ? { range: found.range, contents: { kind: MarkupKind.Markdown, value: found.markdown } } : null;
+  return found ? { range: found.range, contents: { kind: "markdown", value: found.markdown } } : null;
 }

@@ -1,5 +1,6 @@
-import type { Disposable, Event } from "vscode-languageserver";
+import type { Disposable } from "vscode-languageserver";
 import type { WorkspaceChange } from "../host/workspace.ts";
+import type { ChangeEvent } from "./session.ts";
 
 /**
  * Calls back once for all changes, when none has come for a while.
@@ -7,7 +8,7 @@ import type { WorkspaceChange } from "../host/workspace.ts";
  * @param quiet in milliseconds
  */
 export function collectQuietly(
-  changes: Event<WorkspaceChange>,
+  changes: ChangeEvent,
   quiet: number,
   callback: (change: WorkspaceChange) => void,
 ): Disposable {

@@ -44,6 +44,7 @@ export class Rim {
   }
 }
 
-export function stopIfCancelled(token: CancellationToken): void {
-  if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, "Cancelled.");
+/** Ends a request that the client has cancelled. */
+export function cancelled(): never {
+  throw new ResponseError(LSPErrorCodes.RequestCancelled, "Cancelled.");
 }

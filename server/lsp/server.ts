@@ -15,7 +15,7 @@ import { clientOf } from "./client.ts";
 import { configurationChanged, startConfiguration } from "./configuration.ts";
 import { listenToDocuments } from "./documents.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
-import { Rim, stopIfCancelled } from "./rim.ts";
+import { cancelled, Rim } from "./rim.ts";
 import type { Host, Place, Session } from "./session.ts";
 
 type Handlers = typeof import("./handlers.ts");
@@ -153,7 +153,7 @@ class Server {
     diagnostics.onWorkspace(
       this.#rim.request("workspace/diagnostic", async (params, token, _progress, partial) => {
         const { workspaceDiagnostics } = await this.#load();
-        return workspaceDiagnostics(await this.#current(), params, token, partial);
+        return (await workspaceDiagnostics(await this.#current(), params, token, partial)) ?? cancelled();
       }),
     );
   }
@@ -201,7 +201,7 @@ class Server {
     return this.#rim.request(method, async (params: Params, token: CancellationToken) => {
       const handlers = await this.#load();
       const place = await (await this.#current()).placeOf(params.textDocument.uri);
-      stopIfCancelled(token);
+      if (token.isCancellationRequested) cancelled();
       return place ? handlerOf(handlers)(place, params) : unknown(handlers);
     });
   }

@@ -1,11 +1,4 @@
-import {
-  type Connection,
-  Emitter,
-  type Event,
-  type InitializeParams,
-  MessageType,
-  ShowMessageNotification,
-} from "vscode-languageserver";
+import type { Connection, Disposable, InitializeParams, ShowMessageParams } from "vscode-languageserver";
 import type { FileReader } from "../host/file-reader.ts";
 import { DEFAULT_SETTINGS, type EffectiveSettings, readOptions } from "../host/settings.ts";
 import { type Clock, Today } from "../host/today.ts";
@@ -23,6 +16,12 @@ export interface Host {
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
 }
+
+/** Calls the listener at every change, until it is disposed of. */
+export type ChangeEvent = (listener: (change: WorkspaceChange) => void) => Disposable;
+
+/** `MessageType.Warning` of the protocol. */
+const WARNING = 2;
 
 export interface Told {
   readonly resultId: string;
@@ -60,7 +59,7 @@ export class Session {
   /** What the client was last told about each open document, by canonical URI. */
   readonly told = new Map<string, Told>();
   settings: EffectiveSettings = DEFAULT_SETTINGS;
-  readonly #changed = new Emitter<WorkspaceChange>();
+  readonly #listeners = new Set<(change: WorkspaceChange) => void>();
   readonly #today: Today;
   #day: DayNumber | undefined;
 
@@ -74,15 +73,18 @@ export class Session {
   ) {
     this.#today = new Today(clock);
     this.workspace = new Workspace(reader, {
-      changed: (change) => this.#changed.fire(change),
+      changed: (change) => {
+        for (const listener of [...this.#listeners]) listener(change);
+      },
       skipped: (uri, reason) => connection.console.warn(`Left out ${uri}: ${reason}`),
     });
   }
 
   /** Fires after any change to a journal, and when a setting may have changed what is said about all of them. */
-  get onChange(): Event<WorkspaceChange> {
-    return this.#changed.event;
-  }
+  readonly onChange: ChangeEvent = (listener) => {
+    this.#listeners.add(listener);
+    return { dispose: () => void this.#listeners.delete(listener) };
+  };
 
   /** Today. When that is another day than at the last look, whatever was said may no longer hold. */
   get day(): DayNumber {
@@ -110,7 +112,8 @@ export class Session {
     const name = this.settings.timeZone || this.usualTimeZone;
     if (this.#today.setTimeZone(name)) return;
     const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
-    this.connection.sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message });
+    const warning: ShowMessageParams = { type: WARNING, message };
+    this.connection.sendNotification("window/showMessage", warning);
   }
 
   /** Undefined for a file that is neither open nor in a workspace folder. */

@@ -1,17 +1,15 @@
-import {
-  type CancellationToken,
-  DocumentDiagnosticReportKind,
-  type ResultProgressReporter,
-  type WorkspaceDiagnosticParams,
-  type WorkspaceDiagnosticReport,
-  type WorkspaceDiagnosticReportPartialResult,
-  type WorkspaceDocumentDiagnosticReport,
+import type {
+  CancellationToken,
+  ResultProgressReporter,
+  WorkspaceDiagnosticParams,
+  WorkspaceDiagnosticReport,
+  WorkspaceDiagnosticReportPartialResult,
+  WorkspaceDocumentDiagnosticReport,
 } from "vscode-languageserver";
 import { Slices } from "../host/slices.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { reportOn } from "./diagnostics.ts";
 import { collectQuietly } from "./quiet.ts";
-import { stopIfCancelled } from "./rim.ts";
 import type { Session } from "./session.ts";
 
 /** Longer than most pauses between keystrokes, in milliseconds: the document that is typed in is pulled by itself. */
@@ -20,14 +18,14 @@ const QUIET = 300;
 /**
  * Tells about every file of the workspace that the client does not know the latest of, and then holds the request until
  * something changes: a client asks again right after an answer. With a channel for partial results the request stays
- * open and each change goes through it; without one the first change is the answer.
+ * open and each change goes through it; without one the first change is the answer. Undefined when it is cancelled.
  */
 export async function workspaceDiagnostics(
   session: Session,
   { previousResultIds }: WorkspaceDiagnosticParams,
   token: CancellationToken,
   partial: ResultProgressReporter<WorkspaceDiagnosticReportPartialResult> | undefined,
-): Promise<WorkspaceDiagnosticReport> {
+): Promise<WorkspaceDiagnosticReport | undefined> {
   const known = new Map(previousResultIds.map(({ uri, value }) => [canonicalUri(uri), value]));
   await session.workspace.walk();
   for (;;) {
@@ -36,7 +34,7 @@ export async function workspaceDiagnostics(
     if (items.length > 0 && !partial) return { items };
     if (items.length > 0) partial!.report({ items });
     await change;
-    stopIfCancelled(token);
+    if (token.isCancellationRequested) return undefined;
   }
 }
 
@@ -52,7 +50,7 @@ async function changedReports(
   const files = new Set([...workspace.journals].flatMap((journal) => [...journal.files.keys()]));
   for (const key of files) {
     await slices.pause();
-    stopIfCancelled(token);
+    if (token.isCancellationRequested) return items;
     const journal = workspace.journalOf(key);
     if (!journal) continue;
     const report = reportOn({ session, journal, uri: key });
@@ -60,7 +58,7 @@ async function changedReports(
     known.set(key, report.resultId);
     const open = workspace.openDocument(key);
     items.push({
-      kind: DocumentDiagnosticReportKind.Full,
+      kind: "full",
       uri: open?.uri ?? key,
       version: open?.version ?? null,
       ...report,
@@ -68,7 +66,7 @@ async function changedReports(
   }
   for (const key of [...known.keys()].filter((key) => !files.has(key))) {
     known.delete(key);
-    items.push({ kind: DocumentDiagnosticReportKind.Full, uri: key, version: null, items: [] });
+    items.push({ kind: "full", uri: key, version: null, items: [] });
   }
   return items;
 }

@@ -1,10 +1,13 @@
 import { closingQuote, isQuote } from "./token.ts";
 
-/** One stretch of a line between separators, and the separator that stands before it. */
+/** One stretch of a line between separators, without the white space at its ends, and the separator before it. */
 export interface Cut {
   readonly start: number;
   readonly end: number;
   readonly after: "" | "," | ":" | ">";
+  /** The same with its white space: it begins right behind the separator before it and ends at the next. */
+  readonly from: number;
+  readonly to: number;
 }
 
 /** A line in its stretches, and where its remark begins (the length of the line where it has none). */
@@ -39,11 +42,11 @@ export function cutLine(line: string, from = 0): CutLine {
     }
     const separator = separatorAt(line, i, code);
     if (!separator) continue;
-    cuts.push({ start, end: i, after });
+    cuts.push(trimmed(line, start, i, after));
     start = i + 1;
     after = separator;
   }
-  cuts.push({ start, end: i, after });
+  cuts.push(trimmed(line, start, i, after));
   return { cuts, remark: i };
 }
 
@@ -77,4 +80,23 @@ function separatorAt(line: string, i: number, code: number): Cut["after"] {
 
 function isDigit(character: string | undefined): boolean {
   return character !== undefined && character >= "0" && character <= "9";
+}
+
+function trimmed(line: string, from: number, to: number, after: Cut["after"]): Cut {
+  let start = from;
+  let end = to;
+  while (start < end && isSpace(line.charCodeAt(start))) start++;
+  while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
+  return { start, end, after, from, to };
+}
+
+function isSpace(code: number): boolean {
+  return (
+    code === 32 ||
+    (code >= 9 && code <= 13) ||
+    code === 0xa0 ||
+    code === 0xfeff ||
+    code === 0x3000 ||
+    (code >= 0x2000 && code <= 0x200a)
+  );
 }

@@ -1,15 +1,16 @@
+import { wholeNumberOf } from "./fold.ts";
 import type { Item, Meaning } from "./meaning.ts";
 import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "./quantity-words.ts";
-import { longest, scaleAt, subjectAt } from "./subject-words.ts";
+import { scaleAt, subjectAt } from "./subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "./tempo-words.ts";
-import { articulationAt, freeWordsAt, instrumentAt, placeAt, rhythmAt, stepsAt } from "./term-words.ts";
+import { articulationAt, freeWordsAt, instrumentAt, PLACE_OPENERS, placeAt, rhythmAt, stepsAt } from "./term-words.ts";
+import { BEATS } from "./terms.ts";
 import { tokenise } from "./token.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 import { type Found, Words } from "./words.ts";
 
 /**
- * What the words of one part of a line mean, from left to right: at each word the longest known phrase is taken, the
- * earlier in `recognise` where two are of one length. A part is what stands between commas, colons and `>`.
+ * What the words of one part of a line mean, from left to right: at each word the longest known phrase is taken. A part is what stands between commas, colons and `>`.
  * Columns count from the beginning of the part. Depends on nothing but its arguments.
  */
 export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] {
@@ -24,71 +25,95 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
   return items;
 }
 
+type Recogniser = (words: Words, i: number) => Found | undefined;
+
+/** What the words from one token on mean: of all that recognise them the one that takes most, the earlier of two. */
 function recognise(words: Words, i: number, before: Meaning | undefined): Found {
   if (before?.type === "outcome") {
     const tries = triesAt(words, i);
     if (tries) return tries;
   }
-  const found = longest<Found>(startsWithDigit(words.typed(i)) ? quantities(words, i) : termsAndSubjects(words, i));
-  return found ?? { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
+  let best: Found | undefined;
+  for (const recogniser of recognisersOf(words, i)) {
+    const found = recogniser(words, i);
+    if (found && (!best || found.length > best.length)) best = found;
+  }
+  const phrase = phraseAt(words, i);
+  if (phrase && (!best || phrase.length > best.length)) best = phrase;
+  return best ?? numberAt(words, i) ?? { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
 }
 
-function startsWithDigit(word: string): boolean {
+/** Asking every recogniser at every word is slow, and most words say by their look which ones can answer. */
+function recognisersOf(words: Words, i: number): readonly Recogniser[] {
+  const word = words.word(i);
+  if (word === "") return QUOTED;
   const code = word.charCodeAt(0);
-  return code >= 48 && code <= 57;
+  if (code >= 48 && code <= 57) return QUANTITIES;
+  const opened = OPENERS.get(word);
+  if (opened) return opened;
+  if (wholeNumberOf(word) !== undefined) return QUANTITIES;
+  if (TONIC.test(words.typed(i))) return TONICS;
+  return SHAPED.test(words.typed(i)) ? SHAPES : NO_RECOGNISERS;
 }
 
-/** What may begin with figures. Number words begin with letters, so the other half asks for quantities too. */
-function quantities(words: Words, i: number): (Found | undefined)[] {
-  return [
-    tempoAt(words, i),
-    amountAt(words, i),
-    words.phrase(i, "pattern"),
-    spanAt(words, i),
-    placeAt(words, i),
-    signatureAt(words, i),
-    countAt(words, i),
-    timesAt(words, i),
-    clockAt(words, i),
-    words.phrase(i, ...PHRASES, ...NAMES),
-    numberAt(words, i),
-  ];
+const QUANTITIES: readonly Recogniser[] = [tempoAt, amountAt, spanAt, placeAt, signatureAt, countAt, timesAt, clockAt];
+/** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Dm`, `Fis`, `H`. */
+const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi|maj|M)/u;
+const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];
+/** Syllables, long-short words, signs of note values. */
+const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
+const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt];
+const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
+const NO_RECOGNISERS: readonly Recogniser[] = [];
+
+/** The words that open what no table of phrases holds. */
+const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
+  (
+    [
+      ["at @", [tempoAt]],
+      [[...BEATS.keys(), "dotted"].join(" "), [tempoAt]],
+      ["goal", [goalAt]],
+      ["from range", [spanAt, dateAt]],
+      ["by due until", [dateAt]],
+      ["on", [instrumentAt, dateAt]],
+      ["last", [lastNoteAt]],
+      ["focus with sore", [freeWordsAt]],
+      ["steps step", [stepsAt]],
+      ["once twice", [timesAt]],
+      ["straight", [evenAt]],
+      ["slur slurs slurred tongue tongued", [articulationAt]],
+      ["notes note trill trills long long-tones long-tone done", [subjectAt]],
+      [[...PLACE_OPENERS].join(" "), [placeAt]],
+    ] as const
+  ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),
+);
+
+/** The longest phrase of the tables, and what may go on behind it. Where it means several things, the first of `ORDER`. */
+function phraseAt(words: Words, i: number): Found | undefined {
+  const phrase = words.phrase(i, ...ORDER);
+  switch (phrase?.meaning.type) {
+    case "activity":
+    case "kind":
+    case "chord kind":
+      return subjectAt(words, i) ?? phrase;
+    case "articulation":
+      return articulationAt(words, i);
+    default:
+      return phrase;
+  }
 }
 
-function termsAndSubjects(words: Words, i: number): (Found | undefined)[] {
-  const counted = words.whole(i) !== undefined ? quantities(words, i) : [];
-  return [
-    subjectAt(words, i),
-    instrumentAt(words, i),
-    tempoAt(words, i),
-    goalAt(words, i),
-    amountAt(words, i),
-    evenAt(words, i),
-    words.phrase(i, "pattern"),
-    spanAt(words, i),
-    articulationAt(words, i),
-    rhythmAt(words, i),
-    placeAt(words, i),
-    stepsAt(words, i),
-    timesAt(words, i),
-    dateAt(words, i),
-    lastNoteAt(words, i),
-    freeWordsAt(words, i),
-    words.phrase(i, ...PHRASES),
-    noteItem(words, i),
-    quotedAt(words, i),
-    ...counted,
-  ];
-}
-
-/** Declared names, which may begin with a figure. */
-const NAMES = ["title", "activity", "instrument"] as const;
-
-const PHRASES = [
+const ORDER = [
+  "title",
+  "activity",
+  "instrument",
+  "pattern",
+  "span",
+  "articulation",
+  "rhythm",
+  "place",
   "chord kind",
   "direction",
-  "span",
-  "rhythm",
   "note value",
   "without click",
   "outcome",
@@ -100,7 +125,6 @@ const PHRASES = [
   "done",
   "amount",
   "signature",
-  "place",
   "weekday",
   "kind",
   "part of a kind",

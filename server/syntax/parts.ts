@@ -23,18 +23,12 @@ export interface PartContext {
 }
 
 export function partsOf(line: string, cuts: readonly Cut[], context: PartContext): Part[] {
-  return cuts.map((cut) => {
-    const { start, end } = trimmedCut(line, cut);
-    return { start, end, after: cut.after, items: moved(readPartOnce(line.slice(start, end), context), start) };
-  });
-}
-
-/** A cut without the white space at its ends. */
-export function trimmedCut(line: string, cut: Cut): { readonly start: number; readonly end: number } {
-  let { start, end } = cut;
-  while (start < end && isSpace(line.charCodeAt(start))) start++;
-  while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
-  return { start, end };
+  return cuts.map(({ start, end, after }) => ({
+    start,
+    end,
+    after,
+    items: moved(readPartOnce(line.slice(start, end), context), start),
+  }));
 }
 
 /** The items of a part, by its text: the same array for the same text while the memo lasts. */
@@ -49,15 +43,4 @@ export function readPartOnce(text: string, { vocabulary, memo }: PartContext): r
 
 function moved(items: readonly Item<Meaning>[], by: number): readonly Item[] {
   return by === 0 ? items : items.map(({ start, end, meaning }) => ({ start: start + by, end: end + by, meaning }));
-}
-
-function isSpace(code: number): boolean {
-  return (
-    code === 32 ||
-    (code >= 9 && code <= 13) ||
-    code === 0xa0 ||
-    code === 0xfeff ||
-    code === 0x3000 ||
-    (code >= 0x2000 && code <= 0x200a)
-  );
 }

@@ -69,6 +69,8 @@ const PLACE_WORDS: Readonly<Record<string, string>> = {
   line: "lines",
   lines: "lines",
 };
+/** The words that a place begins with. */
+export const PLACE_OPENERS = ["upbeat", "letter", ...Object.keys(PLACE_WORDS)];
 const PLACE_RANGE = /^\d{1,4}[a-z]?(?:[-–]\d{1,4}[a-z]?)?$/;
 
 /** Where in a piece: `bars 17-32`, `upbeat to 17`, `mvt 2`, `var 3`, `letter B`, `page 4`, `lines 3-5`. */

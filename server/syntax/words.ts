@@ -61,7 +61,7 @@ export class Words {
   /** The longest known phrase from a token on that has a meaning of one of the types. */
   phrase<T extends Meaning["type"]>(i: number, ...types: readonly T[]): Found<MeaningOf<T>> | undefined {
     for (const { length, meanings } of this.phrasesAt(i)) {
-      const meaning = meanings.find((each) => (types as readonly string[]).includes(each.type));
+      const meaning = firstOf(meanings, types);
       if (meaning) return { length, meaning: meaning as MeaningOf<T> };
     }
     return undefined;
@@ -88,6 +88,19 @@ export class Words {
     this.keys[i] ??= phraseKey(text);
     return this.keys[i];
   }
+}
+
+/** The meaning whose type stands first among the types. */
+function firstOf(meanings: readonly Meaning[], types: readonly string[]): Meaning | undefined {
+  let best = types.length;
+  let found: Meaning | undefined;
+  for (const meaning of meanings) {
+    const rank = types.indexOf(meaning.type);
+    if (rank < 0 || rank >= best) continue;
+    best = rank;
+    found = meaning;
+  }
+  return found;
 }
 
 interface Phrases {

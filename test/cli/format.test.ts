@@ -44,8 +44,8 @@ test("a file that is laid out already is not written", async () => {
 describe("--check", () => {
   test("names what would change, changes nothing, and exits with 1", async () => {
     const files = { "a.practice": UNTIDY, "b.practice": TIDY };
-    const { status, stderr, file } = await daystave(["format", "--check"], { files });
-    expect([status, stderr]).toEqual([1, "a.practice would change\n"]);
+    const { status, stdout, file } = await daystave(["format", "--check"], { files });
+    expect([status, stdout]).toEqual([1, "a.practice would change\n"]);
     expect(file("a.practice")).toBe(UNTIDY);
   });
 

@@ -176,6 +176,6 @@ describe("the table", () => {
       "ben/b.practice": "2026-03-02\n  D minor, at 90 clean\n",
     };
     const { stdout } = await daystave(["history"], { files });
-    expect(stdout).toMatch(/^anna\nExercise[^]+\n\nben\nExercise/);
+    expect(stdout).toMatch(/^anna\nExercise[\s\S]+\n\nben\nExercise/);
   });
 });
