@@ -1,4 +1,13 @@
-import { type Disposable, Uri, ViewColumn, type WebviewPanel, type WebviewPanelSerializer, window } from "vscode";
+import {
+  type Disposable,
+  type TextDocument,
+  Uri,
+  ViewColumn,
+  type WebviewPanel,
+  type WebviewPanelSerializer,
+  window,
+  workspace,
+} from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type { ChangedMethod, ChangedParams } from "../../shared/protocol.ts";
 import { pageFolder } from "./html.ts";
@@ -21,7 +30,7 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
     this.#subscriptions = [
       client.onNotification(changed, (params: ChangedParams) => this.#current?.changed(params)),
       window.onDidChangeActiveTextEditor((editor) => {
-        if (editor?.document.languageId === "practice-journal") void this.#current?.follow(editor.document.uri);
+        if (editor && isJournal(editor.document)) void this.#current?.follow(editor.document.uri);
       }),
     ];
   }
@@ -39,7 +48,7 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
 
   /** Called by the editor after a restart, with what the page had kept. */
   async deserializeWebviewPanel(panel: WebviewPanel, state: unknown): Promise<void> {
-    const document = isPageState(state) ? Uri.parse(state.uri) : window.activeTextEditor?.document.uri;
+    const document = isPageState(state) ? Uri.parse(state.uri) : openJournal();
     if (document && !this.#current) this.#adopt(panel, document);
     else panel.dispose(); // nothing to show, or shown already
   }
@@ -57,4 +66,13 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
     });
     this.#current = new PreviewPanel(panel, this.#extension, this.#client, document);
   }
+}
+
+/** Some open journal, for a page that had not kept which one it showed. */
+function openJournal(): Uri | undefined {
+  return workspace.textDocuments.find(isJournal)?.uri;
+}
+
+function isJournal({ languageId }: TextDocument): boolean {
+  return languageId === "practice-journal";
 }

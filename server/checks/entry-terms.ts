@@ -12,7 +12,93 @@ export function checkEntryTerms(
   { text, vocabulary }: Pick<LineContext, "text" | "vocabulary">,
 ): readonly Finding[] {
   const pattern = line.items.find((item) => item.meaning.type === "pattern");
-  return line.items.flatMap((item) => termFinding(item, text, line, pattern, { vocabulary }) ?? []);
+  return line.items.flatMap((item, i) => {
+    const notes = notesWithoutColon(line, i, text);
+    if (notes) return notes;
+    if (i === 0 && !line.subject && item.meaning.type === "unknown")
+      return unknownSubject(item, text.slice(item.start, item.end), { vocabulary });
+    return termFinding(item, text, line, pattern, { vocabulary }) ?? [];
+  });
+}
+
+function dash(item: Item): Finding {
+  const message = "Terms are separated by commas; a dash by itself says nothing here.";
+  return finding("unknown-term", item, message, [
+    { title: "Write a comma", safe: true, edits: [{ start: item.start - 1, end: item.end, text: "," }] },
+  ]);
+}
+
+/** Where the subject belongs stands something else: a piece that is not declared, more often than not. */
+function unknownSubject(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
+  const { titles, activities } = context.vocabulary.declared;
+  const near = context.vocabulary.nearest(typed, [
+    ...titles.flatMap(({ title, short }) => [nameKey(title), ...(short ? [nameKey(short)] : [])]),
+    ...activities.map(nameKey),
+    ...SUBJECT_WORDS,
+  ]);
+  const found = unknown(
+    item,
+    typed,
+    "a scale, notes, or a title in quotes belongs first",
+    context,
+    near === undefined ? [] : [near],
+  );
+  const isName = /^\p{Lu}/u.test(typed) && !/["“”„«»]/.test(typed);
+  return isName
+    ? { ...found, fixes: [...found.fixes, replacement("Put it in quotes, as a title", item, `"${typed}"`)] }
+    : found;
+}
+
+/** What a subject may begin with beside a tonic. */
+const SUBJECT_WORDS = [
+  "notes",
+  "long tones",
+  "trill",
+  "chromatic",
+  "sight-reading",
+  "improvising",
+  "tuning",
+  "breathing",
+  "listening",
+  "score study",
+  "run-through",
+  "rehearsal",
+  "dominant seventh",
+];
+
+/** Notes right behind the subject without their colon are one finding, with the colon as its mend. */
+function notesWithoutColon(line: EntryLine, i: number, text: string): readonly Finding[] | undefined {
+  const isNote = (item: Item | undefined): boolean =>
+    item?.meaning.type === "note" || (item?.meaning.type === "unknown" && /^[-–|]$/.test(item.meaning.words));
+  if (!isNote(line.items[i])) return undefined;
+  if (isNote(line.items[i - 1])) return [];
+  const end = line.items.slice(i).findIndex((item) => !isNote(item));
+  const run = line.items.slice(i, end < 0 ? undefined : i + end);
+  const notes = run.filter((item) => item.meaning.type === "note");
+  if (notes.length < 2) return notes.length ? undefined : [];
+  const subject = line.subject;
+  const behind = i === 0 && subject && line.claims.length === 0;
+  const stretch = { start: notes[0]!.start, end: run.at(-1)!.end };
+  const mend = behind
+    ? [
+        {
+          title: "Put a colon before the notes",
+          safe: false,
+          edits: [{ start: subject.end, end: stretch.start, text: ": " }],
+        },
+      ]
+    : [];
+  return [
+    finding(
+      "unknown-term",
+      stretch,
+      `Notes stand behind a colon, after the subject: \`D minor: ${quoted(text.slice(stretch.start, stretch.end))}\`.`.replace(
+        "D minor",
+        subject ? quoted(text.slice(subject.start, subject.end)) : "D minor",
+      ),
+      mend,
+    ),
+  ];
 }
 
 function termFinding(
@@ -26,6 +112,7 @@ function termFinding(
   const typed = text.slice(item.start, item.end);
   switch (meaning.type) {
     case "unknown":
+      if (typed === "-") return dash(item);
       return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);
@@ -107,10 +194,11 @@ export function unknown(
 
 /** The nearest phrase, or where each word is near one, those. */
 function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readonly string[] {
+  if (/^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
   const whole = vocabulary.nearest(typed);
   if (whole !== undefined) return [whole];
   const words = typed.split(/\s+/);
-  if (words.length < 2 || words.length > 4) return [];
+  if (words.length < 2 || words.length > 4 || words.some((word) => word.length < 4)) return [];
   const each = words.map((word) => vocabulary.nearest(word));
   return each.every((word) => word !== undefined) ? [each.join(", ")] : [];
 }

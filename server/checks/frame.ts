@@ -18,7 +18,7 @@ const MAY_SAY: Readonly<
     expected: "a day line has a weekday, minutes, `plan`, or `rest` with a reason",
   },
   session: {
-    types: ["line word", "clock", "amount", "with", "focus"],
+    types: ["line word", "clock", "number", "amount", "with", "focus"],
     expected: "a session has a time of day and minutes",
   },
   phase: {

@@ -30,7 +30,7 @@ function subjectFindings(
   context: Pick<LineContext, "vocabulary" | "conventions">,
 ): readonly Finding[] {
   const { subject } = entry.source;
-  if (!subject) return [noSubject(entry.source)];
+  if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)]; // an unknown word there is told by itself
   if (subject.meaning.type === "faulty subject") return [faulty(subject as Item<FaultySubject>)];
   if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
   if (subject.meaning.type === "title")

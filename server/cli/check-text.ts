@@ -1,4 +1,3 @@
-import stringWidth from "string-width";
 import type { Diagnostic, Severity } from "../features/types.ts";
 import type { CheckReport, FileReport, Summary } from "./check.ts";
 import type { Paint } from "./colour.ts";
@@ -12,7 +11,7 @@ const COLOURS = { error: "red", warning: "yellow", information: "blue", hint: "d
 /**
  * `path:line:col severity code message`, one a line, and a summary. Lines and columns count from 1.
  *
- * @param aligned whether the columns stand below each other, as a person reads them; programs are given single spaces
+ * @param aligned whether the columns of a file stand below each other, for a person; programs are given single spaces
  */
 export function reportText({ files, summary }: CheckReport, paint: Paint, aligned: boolean): string {
   const lines = files.flatMap((file) => fileLines(file, paint, aligned));
@@ -20,14 +19,12 @@ export function reportText({ files, summary }: CheckReport, paint: Paint, aligne
 }
 
 function fileLines({ path, diagnostics }: FileReport, paint: Paint, aligned: boolean): string[] {
-  const places = diagnostics.map((diagnostic) => placeOf(path, diagnostic));
-  const wide = aligned ? Math.max(...places.map((place) => stringWidth(place))) : 0;
-  const longest = (words: string[]) => (aligned ? Math.max(...words.map((word) => word.length)) : 0);
-  const severities = longest(diagnostics.map(({ severity }) => severity));
-  const codes = longest(diagnostics.map(({ code }) => code));
-  return diagnostics.map(({ severity, code, message }, i) => {
-    const place = places[i]! + " ".repeat(Math.max(0, wide - (aligned ? stringWidth(places[i]!) : 0)));
-    return `${place} ${paint(severity.padEnd(severities), COLOURS[severity])} ${code.padEnd(codes)} ${printable(message)}`;
+  const cells = diagnostics.map((each) => [placeOf(path, each), each.severity, each.code] as const);
+  // Places of one file differ in their figures alone, so that their lengths differ as their display widths do.
+  const widths = [0, 1, 2].map((column) => Math.max(0, ...cells.map((row) => (aligned ? row[column]!.length : 0))));
+  return diagnostics.map(({ severity, message }, i) => {
+    const [place, word, code] = cells[i]!.map((cell, column) => cell.padEnd(widths[column]!));
+    return `${place} ${paint(word!, COLOURS[severity])} ${code} ${printable(message)}`;
   });
 }
 

@@ -26,28 +26,41 @@ export interface Candidate {
 /** How often and how lately something was used; 0 for never. */
 export type Score = (usage: string) => number;
 
-interface Offered {
-  readonly candidate: Candidate;
-  readonly start: number;
-  readonly typed: string;
+interface Form {
   /** What is shown and put in: the label, or the alternative that is being typed. */
   readonly form: string;
   /** What the typed text is the beginning of. */
   readonly found: string;
 }
 
+interface Offered extends Form {
+  readonly candidate: Candidate;
+  readonly start: number;
+  readonly typed: string;
+}
+
 const MOST_ITEMS = 150;
 const HIGHEST_SCORE = 9999;
+
+/** What is shown of a candidate, and what the typed text is the beginning of; undefined where it completes nothing. */
+export function formOf(
+  candidate: Pick<Candidate, "label" | "alternatives" | "aliases">,
+  typed: string,
+): Form | undefined {
+  const { label, alternatives, aliases } = candidate;
+  if (completes(label, typed)) return { form: label, found: label };
+  const form = alternatives?.find((each) => completes(each, typed));
+  if (form !== undefined) return { form, found: form };
+  const found = aliases?.find((each) => completes(each, typed));
+  return found === undefined ? undefined : { form: label, found };
+}
 
 /** The candidates that complete what is typed from a column on. */
 export function completing(candidates: readonly Candidate[], { text, typedTo }: Typing, start: number): Offered[] {
   const typed = text.slice(start, typedTo);
   return candidates.flatMap((candidate): Offered[] => {
-    const { label, alternatives = [], aliases = [] } = candidate;
-    const form = completes(label, typed) ? label : alternatives.find((each) => completes(each, typed));
-    if (form !== undefined) return [{ candidate, start, typed, form, found: form }];
-    const found = aliases.find((each) => completes(each, typed));
-    return found === undefined ? [] : [{ candidate, start, typed, form: label, found }];
+    const found = formOf(candidate, typed);
+    return found ? [{ candidate, start, typed, ...found }] : [];
   });
 }
 

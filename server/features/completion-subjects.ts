@@ -9,6 +9,7 @@ import { nameKey } from "../syntax/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../syntax/meaning.ts";
 import { noteAt } from "../syntax/note-word.ts";
 import { tokenise } from "../syntax/token.ts";
+import { headDeclarations } from "./completion-heads.ts";
 import type { Candidate } from "./completion-rank.ts";
 import type { Usage } from "./completion-usage.ts";
 
@@ -69,23 +70,16 @@ function looksOf(type: string): Pick<Candidate, "kind"> {
   return { kind: type === "title" ? "title" : type === "activity" || type === "figure" ? "term" : "scale" };
 }
 
-/** Subjects of aims and of set work: of the heads, and of the days in which the journal declares something. */
+/** Subjects of aims and of set work. */
 function workSubjects(journal: Journal, fit: number): Candidate[] {
-  const blocks = journal.addresses
-    .flatMap((uri) => journal.files.get(uri)!.blocks.slice(0, 1))
-    .filter((block) => !block.day);
-  return blocks.flatMap((block) =>
-    journal.memo.of(block, "aims", () =>
-      journal.model(block).declarations.flatMap(({ declaration: { declared } }): Candidate[] => {
-        if (declared?.type !== "aim" && declared?.type !== "set") return [];
-        const meaning = declared.entry?.subject?.meaning;
-        if (!meaning || meaning.type === "faulty subject" || meaning.type === "title") return [];
-        const key = subjectKey(meaning);
-        const detail = declared.by === undefined ? declared.type : `${declared.type}, by ${isoDate(declared.by)}`;
-        return [{ label: subjectText(meaning), ...looksOf(meaning.type), detail, fit, usage: key, identity: key }];
-      }),
-    ),
-  );
+  return headDeclarations(journal).flatMap((declared): Candidate[] => {
+    if (declared.type !== "aim" && declared.type !== "set") return [];
+    const meaning = declared.entry?.subject?.meaning;
+    if (!meaning || meaning.type === "faulty subject" || meaning.type === "title") return [];
+    const key = subjectKey(meaning);
+    const detail = declared.by === undefined ? declared.type : `${declared.type}, by ${isoDate(declared.by)}`;
+    return [{ label: subjectText(meaning), ...looksOf(meaning.type), detail, fit, usage: key, identity: key }];
+  });
 }
 
 /** Short names where there are any, else titles in quotes. */

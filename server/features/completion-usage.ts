@@ -53,9 +53,9 @@ type Counts = Map<string, Count>;
 /** What one day used. */
 interface DayUsage {
   readonly day?: DayNumber;
-  readonly used: ReadonlyMap<string, Count>;
+  readonly used: readonly (readonly [string, Count])[];
   /** By the subject that they stood beside. */
-  readonly beside: ReadonlyMap<string, ReadonlyMap<string, Count>>;
+  readonly beside: ReadonlyMap<string, readonly (readonly [string, Count])[]>;
   readonly reached: readonly ReachedTempo[];
 }
 
@@ -82,15 +82,16 @@ export function usageOf(journal: Journal, typed: TypedLine): Usage {
 
 function addedUp(
   days: readonly DayUsage[],
-  countsOf: (day: DayUsage) => ReadonlyMap<string, Count> | undefined,
-): Map<string, Used> {
+  countsOf: (day: DayUsage) => readonly (readonly [string, Count])[] | undefined,
+): ReadonlyMap<string, Used> {
   const newest = days[0]?.day ?? 0;
-  const sum = new Map<string, Used>();
+  const sum = new Map<string, { text: string; type: Meaning["type"]; score: number }>();
   for (const each of days) {
     const weight = 0.5 ** ((newest - each.day!) / HALF_LIFE);
     for (const [key, { text, type, count }] of countsOf(each) ?? []) {
       const known = sum.get(key);
-      sum.set(key, { text: known?.text ?? text, type, score: (known?.score ?? 0) + weight * count });
+      if (known) known.score += weight * count;
+      else sum.set(key, { text, type, score: weight * count });
     }
   }
   return sum;
@@ -137,7 +138,7 @@ function readUsage(journal: Journal, block: Block, except?: number): DayUsage {
   const day = model.day?.date;
   const used: Counts = new Map();
   const beside = new Map<string, Counts>();
-  if (day === undefined) return { used, beside, reached: [] };
+  if (day === undefined) return { used: [], beside: new Map(), reached: [] };
   for (const [i, line] of model.lines.entries()) {
     if (i === except) continue;
     if (line.type === "entry") countEntry(line, block.lines[i]!, used, beside);
@@ -147,7 +148,7 @@ function readUsage(journal: Journal, block: Block, except?: number): DayUsage {
     .filter(({ place }) => place.line !== except)
     .flatMap((entry) => reachedIn(entry, block.lines[entry.place.line]!, day))
     .toReversed();
-  return { day, used, beside, reached };
+  return { day, used: [...used], beside: new Map([...beside].map(([key, counts]) => [key, [...counts]])), reached };
 }
 
 function countEntry(line: EntryLine, text: string, used: Counts, beside: Map<string, Counts>): void {

@@ -132,7 +132,11 @@ function withoutWord({ text, end, remark }: Typing, from: number, start: number)
 
 /** Parts of half-typed lines are kept apart from the journal's own, for as long as its words mean the same. */
 function read({ vocabulary, memo }: Journal, text: string, head: boolean): Line {
-  return parseLine(text, { vocabulary, memo: memo.of(vocabulary, "parts being typed", (): PartMemo => new Map()), head });
+  return parseLine(text, {
+    vocabulary,
+    memo: memo.of(vocabulary, "parts being typed", (): PartMemo => new Map()),
+    head,
+  });
 }
 
 /** What may stand at a column of a line that is, or is to be, an entry, a phase or another line of a day. */
@@ -207,6 +211,7 @@ function inEntry(scene: Scene, start: number, written: EntryLine, whole: EntryLi
     entry,
     items,
     separated: separator !== "",
+    typed: typing.text.slice(start, typing.typedTo),
     today,
     work: work?.word,
   });

@@ -67,16 +67,28 @@ function history(at: EntryAt): readonly string[] {
   const conventions = journal.conventions(uri);
   const instrument = entry.instrument ?? conventions.instrument;
   const practised = {
-    subjectKey: subjectKey(entry.subject!),
     pattern: patternOfRecord(entry),
     instrument: instrumentOf(instrument, conventions)?.id ?? instrument ?? null,
     movement: entry.where?.movement ?? null,
     where: entry.where?.text || null,
   };
-  const records = journal.memo.of(journal, "attempts", () => attemptsOfJournal(journal));
+  const records = recordsBySubject(journal).get(subjectKey(entry.subject!)) ?? [];
   const found = exerciseHistory(records, recordsAt(journal, uri, line), practised, today);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet."];
   return [...(found.before ? [earlierLine(journal, found.before)] : []), ...historyInMarkdown(found, today)];
+}
+
+/** The records of a journal by the key of their subject; worked out once for each state of the journal. */
+function recordsBySubject(journal: Journal): ReadonlyMap<string, readonly AttemptRecord[]> {
+  return journal.memo.of(journal, "records by subject", () => {
+    const bySubject = new Map<string, AttemptRecord[]>();
+    for (const record of attemptsOfJournal(journal)) {
+      const records = bySubject.get(record.subjectKey);
+      if (records) records.push(record);
+      else bySubject.set(record.subjectKey, [record]);
+    }
+    return bySubject;
+  });
 }
 
 /** The line as it was written, and the remarks below it. */

@@ -17,7 +17,6 @@ const TABLE_WEEKS = 12;
 
 /** What a line practises, in the words of the records. */
 export interface Practised {
-  readonly subjectKey: string;
   /** `straight` where a scale names no pattern; null for titles. */
   readonly pattern: string | null;
   readonly instrument: string | null;
@@ -41,7 +40,7 @@ export function exerciseHistory(
   practised: Practised,
   today: DayNumber,
 ): ExerciseHistory | undefined {
-  const exercises = exercisesOf(records, { subjectKey: practised.subjectKey });
+  const exercises = exercisesOf(records);
   const first = own[0];
   const strand = first ? strandOfLine(exercises, first) : strandCalled(exercises, practised);
   if (!strand) return undefined;

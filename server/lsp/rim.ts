@@ -1,10 +1,4 @@
-import {
-  type CancellationToken,
-  type Connection,
-  ErrorCodes,
-  LSPErrorCodes,
-  ResponseError,
-} from "vscode-languageserver";
+import { type Connection, ErrorCodes, LSPErrorCodes, ResponseError } from "vscode-languageserver";
 
 /** Where whatever goes wrong inside ends: it is logged with the message's name, and the server goes on. */
 export class Rim {

@@ -3,7 +3,7 @@ import { isEntry } from "./entry-rule.ts";
 import { fold } from "./fold.ts";
 import type { Item, MeaningOf } from "./meaning.ts";
 import type { Part, PartMemo } from "./parts.ts";
-import { partsOf } from "./parts.ts";
+import { partsOf, readPartOnce } from "./parts.ts";
 import { isQuote } from "./token.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -47,6 +47,9 @@ export function declarationWordAt(text: string, start: number, end: number): Dec
   return found ? { word: one, end: start + match[1]!.length } : undefined;
 }
 
+/** What an aim or set work has beside the terms of an entry. */
+const DATED: readonly Item["meaning"]["type"][] = ["date", "days"];
+
 interface Context {
   readonly vocabulary: Vocabulary;
   readonly memo: PartMemo;
@@ -75,13 +78,15 @@ function isSentence(body: string): boolean {
 }
 
 function opensEntry(text: string, from: number, end: number, context: Context): boolean {
-  return isEntry(partsOf(text.slice(0, end), cutLine(text.slice(0, end), from).cuts, context));
+  const parts = partsOf(text.slice(0, end), cutLine(text.slice(0, end), from).cuts, context);
+  return isEntry(
+    parts.map((part) => ({ ...part, items: part.items.filter(({ meaning }) => !DATED.includes(meaning.type)) })),
+  );
 }
 
 /** Below a day a declaration without quotes is told from prose by what follows its word. */
 function hasItsShape(word: string, body: string, { vocabulary, memo }: Context): boolean {
-  const items = (): readonly Item[] =>
-    partsOf(body, [{ start: 0, end: body.length, after: "" }], { vocabulary, memo })[0]!.items;
+  const items = (): readonly Item[] => readPartOnce(body, { vocabulary, memo });
   switch (word) {
     case "player":
       return /^\p{Lu}[\p{L}'’-]*(?:\s\p{Lu}[\p{L}'’-]*){0,2}$/u.test(body);

@@ -6,8 +6,6 @@ const KIND_WORDS: readonly Meaning["type"][] = ["scale", "chord", "kind", "chord
 /** Known to other lines than entries, or to no line by themselves. */
 const NO_TERMS: readonly Meaning["type"][] = [
   "unknown",
-  "number",
-  "range",
   "weekday",
   "clock",
   "date",
@@ -38,16 +36,22 @@ export function isEntry(parts: readonly Part[]): boolean {
 }
 
 function isKnown(items: readonly Item[]): boolean {
-  return items.length > 0 && items.every((item, i) => isKnownItem(item, items[i + 1], items.length === 1));
+  let counts = false;
+  return (
+    items.length > 0 &&
+    items.every((item, i) => {
+      counts ||= item.meaning.type === "tempo" || item.meaning.type === "place";
+      return isKnownItem(item, items[i + 1], items.length === 1, counts);
+    })
+  );
 }
 
-function isKnownItem({ meaning }: Item, next: Item | undefined, alone: boolean): boolean {
+/** `counts`: a tempo or a place stands before, which a bare number goes on with. */
+function isKnownItem({ meaning }: Item, next: Item | undefined, alone: boolean, counts: boolean): boolean {
   if (meaning.type === "note") return !meaning.lower || alone;
+  if (meaning.type === "number" || meaning.type === "range") return counts;
   if (!NO_TERMS.includes(meaning.type)) return true;
-  // `thirds in D minor`, `C and G major`: readable, and mended by a fix
-  return (
-    meaning.type === "unknown" &&
-    /^(?:in|and|&)$/i.test(meaning.words) &&
-    KIND_WORDS.includes(next?.meaning.type ?? "unknown")
-  );
+  if (meaning.type !== "unknown" || !next) return false;
+  // readable, and mended by a fix: a dash where a comma belongs, `thirds in D minor`, `C and G major`
+  return meaning.words === "-" || (/^(?:in|and|&)$/i.test(meaning.words) && KIND_WORDS.includes(next.meaning.type));
 }

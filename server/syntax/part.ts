@@ -70,7 +70,7 @@ const NO_RECOGNISERS: readonly Recogniser[] = [];
 const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
   (
     [
-      ["at @", [tempoAt]],
+      ["at @", [tempoAt, clockAt]],
       [[...BEATS.keys(), "dotted"].join(" "), [tempoAt]],
       ["goal", [goalAt]],
       ["from range", [spanAt, dateAt]],

@@ -127,9 +127,10 @@ export function countAt(words: Words, i: number): Found<MeaningOf<"bars" | "days
 
 /** `19:30`, `9.00` in front of a sitting. */
 export function clockAt(words: Words, i: number): Found<MeaningOf<"clock">> | undefined {
-  const match = /^([01]?\d|2[0-3])[:.h]([0-5]\d)$/.exec(words.typed(i));
+  const at = words.is(i, "at") ? 1 : 0;
+  const match = /^([01]?\d|2[0-3])[:.h]([0-5]\d)$/.exec(words.typed(i + at));
   return match
-    ? { length: 1, meaning: { type: "clock", hour: Number(match[1]), minute: Number(match[2]) } }
+    ? { length: at + 1, meaning: { type: "clock", hour: Number(match[1]), minute: Number(match[2]) } }
     : undefined;
 }
 

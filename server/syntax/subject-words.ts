@@ -32,7 +32,7 @@ export function longest<F extends Found>(found: readonly (F | undefined)[]): F |
 
 /** A tonic and a kind; `"name" on D`; `chromatic from G4 to G6`; `chromatic` alone. */
 export function scaleAt(words: Words, i: number): Found<ScaleMeaning> | undefined {
-  return longest([tonicAndKind(words, i), declaredScale(words, i), chromatic(words, i)]);
+  return longest([tonicAndKind(words, i), declaredScale(words, i), chromatic(words, i), kindOnTonic(words, i)]);
 }
 
 function tonicAndKind(words: Words, i: number): Found<ScaleMeaning> | undefined {
@@ -84,6 +84,23 @@ function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
   return to ? { length: end + 1 + to.length, meaning: { ...meaning, to: to.note } } : { length: end, meaning };
 }
 
+/** `whole-tone scale on C`. */
+function kindOnTonic(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  const kind = words.phrase(i, "kind");
+  if (!kind || kind.meaning.id === "chromatic") return undefined;
+  const length = withScaleWord(words, i, kind.length);
+  const tonic =
+    words.is(i + length, "on", "from") && !words.phrase(i + length + 1, "instrument")
+      ? words.note(i + length + 1)
+      : undefined;
+  if (!tonic) return undefined;
+  const { id, unsaid } = kind.meaning;
+  return {
+    length: length + 1 + tonic.length,
+    meaning: { type: "scale", tonic: tonic.note, kind: id, declared: false, ...(unsaid ? { unsaid } : {}) },
+  };
+}
+
 function withScaleWord(words: Words, i: number, length: number): number {
   return words.is(i + length, "scale", "mode") ? length + 1 : length;
 }
@@ -92,6 +109,7 @@ function withScaleWord(words: Words, i: number, length: number): number {
 function chordAt(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
   const root = words.note(i);
   const kind = root && words.phrase(i + root.length, "chord kind");
+  if (root?.note.octave === 7 && kind?.meaning.id === "major") return undefined; // see `seventhByFigure`
   if (root && kind)
     return {
       length: root.length + kind.length,
@@ -140,12 +158,13 @@ function longTones(words: Words, i: number, named: number): Found<MeaningOf<"fig
 }
 
 function trill(words: Words, i: number): Found<MeaningOf<"figure">> | undefined {
-  const main = words.note(i + 1);
+  const on = words.is(i + 1, "on") ? 2 : 1;
+  const main = words.note(i + on);
   if (!main) return undefined;
-  const joined = words.is(i + 1 + main.length, "with", "to") ? 1 : 0;
-  const upper = words.note(i + 1 + main.length + joined);
+  const joined = words.is(i + on + main.length, "with", "to") ? 1 : 0;
+  const upper = words.note(i + on + main.length + joined);
   const notes = upper ? [main.note, upper.note] : [main.note];
-  const length = 1 + main.length + (upper ? joined + upper.length : 0);
+  const length = on + main.length + (upper ? joined + upper.length : 0);
   return { length, meaning: { type: "figure", figure: "trill", notes } };
 }
 
@@ -192,7 +211,13 @@ const ABBREVIATED = /^([A-G](?:##|#|x|♯|bb|b|♭|𝄪|𝄫)?)(m|min|mi|maj|M)$
 
 /** What opens like a subject and cannot be one: `H minor`, `Dm`, `D dur`, `D harmonic`. */
 function faultyAt(words: Words, i: number): Found<FaultySubject> | undefined {
-  return unknownTonic(words, i) ?? abbreviated(words, i) ?? halfKind(words, i) ?? undeclaredScale(words, i);
+  return (
+    unknownTonic(words, i) ??
+    abbreviated(words, i) ??
+    halfKind(words, i) ??
+    seventhByFigure(words, i) ??
+    undeclaredScale(words, i)
+  );
 }
 
 function unknownTonic(words: Words, i: number): Found<FaultySubject> | undefined {
@@ -242,6 +267,16 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
     offers,
     offers.length === 1,
   );
+}
+
+/** `G7 arpeggio`: as a chord symbol it is the dominant seventh, as a note the G of octave seven. */
+function seventhByFigure(words: Words, i: number): Found<FaultySubject> | undefined {
+  const root = words.note(i);
+  const kind = root?.note.octave === 7 ? words.phrase(i + root.length, "chord kind") : undefined;
+  if (!root || kind?.meaning.id !== "major") return undefined;
+  const tonic = words.text(i, i + root.length).replace(/7$/, "");
+  const because = `"${words.text(i, i + root.length)}" may name a chord or a note`;
+  return ambiguous(root.length + kind.length, because, [`${tonic} dominant seventh`, `${tonic} arpeggio`], false);
 }
 
 function undeclaredScale(words: Words, i: number): Found<FaultySubject> | undefined {

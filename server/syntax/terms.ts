@@ -119,8 +119,13 @@ function value(numerator: number, denominator: number): Fraction {
 }
 
 function noteValues(): Phrase[] {
-  const of = (words: string, numerator: number, denominator: number): Phrase =>
-    phrase(words, { type: "note value", value: value(numerator, denominator) });
+  const of = (words: string, numerator: number, denominator: number): Phrase => {
+    const names = words.split(" | ");
+    return {
+      words: [...names, ...names.map((name) => `in ${name}`)],
+      meaning: { type: "note value", value: value(numerator, denominator) },
+    };
+  };
   return [
     of("wholes | semibreves | whole notes", 1, 1),
     of("halves | minims | half notes", 1, 2),

@@ -1,4 +1,4 @@
-import { closest, distance } from "fastest-levenshtein";
+import { distance } from "fastest-levenshtein";
 import { nameKey, phraseKey } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
 import type { Phrase } from "./terms.ts";
@@ -71,12 +71,23 @@ export class Vocabulary {
     return this.scales.get(nameKey(quoted));
   }
 
-  /** The known word nearest to one that is not known, where one is near enough to be meant. */
+  /**
+   * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word, three
+   * at most. Of several, one with the same letters in another order, then one that begins alike.
+   */
   nearest(word: string, among: readonly string[] = this.allWords()): string | undefined {
-    if (word.length > LONGEST_GUESS || word.length < 3 || !among.length) return undefined;
+    if (word.length > LONGEST_GUESS || word.length < 3) return undefined;
     const key = nameKey(word);
-    const found = closest(key, among as string[]);
-    return distance(key, found) <= (key.length <= 4 ? 1 : key.length <= 7 ? 2 : 3) ? found : undefined;
+    let found: string | undefined;
+    let least = (key.length <= 4 ? 1 : key.length <= 7 ? 2 : 3) + 1;
+    for (const each of among) {
+      if (Math.abs(each.length - key.length) >= least) continue;
+      const slips = distance(key, each) - (sameLetters(key, each) ? 0.5 : 0) - (key[0] === each[0] ? 0.25 : 0);
+      if (slips >= least) continue;
+      least = slips;
+      found = each;
+    }
+    return found;
   }
 
   private allWords(): readonly string[] {
@@ -92,4 +103,8 @@ export class Vocabulary {
     const key = phraseKey(words);
     if (key) this.phrases.set(key, [meaning, ...(this.phrases.get(key) ?? [])]);
   }
+}
+
+function sameLetters(a: string, b: string): boolean {
+  return a.length === b.length && [...a].sort().join("") === [...b].sort().join("");
 }

@@ -76,7 +76,9 @@ export class Words {
     for (let n = 1; n <= LONGEST_PHRASE; n++) {
       const token = this.tokens[i + n - 1];
       if (!token || token.quote || token.text === "=" || token.text === "|") break;
-      key += this.key(i + n - 1, token);
+      const own = this.key(i + n - 1, token);
+      if (own === "") break; // a dash by itself joins no phrase
+      key += own;
       const meanings = this.vocabulary.meanings(key);
       if (meanings) found.unshift({ length: n, meanings });
     }
