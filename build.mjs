@@ -6,49 +6,83 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { context } from "esbuild";
 
-process.chdir(dirname(fileURLToPath(import.meta.url)));
-const { watch } = parseArgs({ options: { watch: { type: "boolean", default: false } } }).values;
-const COMMAND_LINE = "dist/server/cli.js";
-
+const COMMAND_LINE = "server/cli.js";
 const node = { platform: "node", target: "node20", format: "cjs" };
 const browser = { platform: "browser", target: "es2022" };
-const bundles = [
-  { ...node, entry: "client/extension.ts", outfile: "dist/client/extension.js", external: ["vscode"] },
+
+/** The server answers `initialize` before it loads its core, which is a file of its own so that less is parsed first. */
+const coreApart = {
+  name: "core-apart",
+  setup({ onResolve }) {
+    onResolve({ filter: /\/handlers\.ts$/ }, ({ kind }) =>
+      kind === "dynamic-import" ? { path: "./core.js", external: true } : undefined,
+    );
+  },
+};
+
+/** The bundles of the Node server and of the command line, by their files below `dist`; tests and benchmark make the same. */
+export const SERVER_BUNDLES = [
+  { ...node, entry: "server/main.ts", file: "server/main.js", plugins: [coreApart] },
+  { ...node, entry: "server/lsp/handlers.ts", file: "server/core.js" },
+];
+export const WORKER_BUNDLES = [
+  { ...browser, entry: "server/main.browser.ts", file: "server/main.browser.js", format: "iife" },
+];
+export const COMMAND_LINE_BUNDLES = [
+  {
+    ...node,
+    entry: "server/cli/main.ts",
+    file: COMMAND_LINE,
+    plugins: [coreApart],
+    banner: { js: "#!/usr/bin/env node" },
+  },
+];
+const BUNDLES = [
+  ...SERVER_BUNDLES,
+  ...WORKER_BUNDLES,
+  ...COMMAND_LINE_BUNDLES,
+  { ...node, entry: "client/extension.ts", file: "client/extension.js", external: ["vscode"] },
   {
     ...browser,
     entry: "client/extension.web.ts",
-    outfile: "dist/client/extension.web.js",
+    file: "client/extension.web.js",
     format: "cjs",
     external: ["vscode"],
   },
-  { ...browser, entry: "client/preview/page/main.ts", outfile: "dist/client/preview.js", format: "iife" },
-  { ...browser, entry: "client/preview/page/page.css", outfile: "dist/client/preview.css" },
-  { ...node, entry: "server/main.ts", outfile: "dist/server/main.js" },
-  { ...browser, entry: "server/main.browser.ts", outfile: "dist/server/main.browser.js", format: "iife" },
-  { ...node, entry: "server/cli/main.ts", outfile: COMMAND_LINE, banner: { js: "#!/usr/bin/env node" } },
+  { ...browser, entry: "client/preview/page/main.ts", file: "client/preview.js", format: "iife" },
+  { ...browser, entry: "client/preview/page/page.css", file: "client/preview.css" },
 ];
 
-rmSync("dist", { recursive: true, force: true }); // nothing stale is ever served or packaged
-const started = performance.now();
-const builds = await Promise.all(bundles.map(prepare));
-try {
-  await Promise.all(builds.map((build) => (watch ? build.watch() : build.rebuild())));
-  if (!watch) chmodSync(COMMAND_LINE, 0o755);
-  console.log(`${watch ? "Watching" : "Built"} dist/ in ${Math.round(performance.now() - started)} ms`);
-} catch {
-  process.exitCode = 1; // esbuild has said where and why
-} finally {
-  if (!watch) await Promise.all(builds.map((build) => build.dispose()));
-}
-
-function prepare({ entry, ...options }) {
-  return context({
+/** What esbuild takes to make one of the bundles below a folder. */
+export function settingsOf({ entry, file, ...options }, folder = "dist", watch = false) {
+  return {
     ...options,
+    absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: [entry],
+    outfile: `${folder}/${file}`,
     bundle: true,
     minify: !watch,
     sourcemap: watch,
     legalComments: "eof",
     logLevel: "warning",
-  });
+  };
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await buildAll();
+
+async function buildAll() {
+  process.chdir(dirname(fileURLToPath(import.meta.url)));
+  const { watch } = parseArgs({ options: { watch: { type: "boolean", default: false } } }).values;
+  rmSync("dist", { recursive: true, force: true }); // nothing stale is ever served or packaged
+  const started = performance.now();
+  const builds = await Promise.all(BUNDLES.map((bundle) => context(settingsOf(bundle, "dist", watch))));
+  try {
+    await Promise.all(builds.map((build) => (watch ? build.watch() : build.rebuild())));
+    if (!watch) chmodSync(`dist/${COMMAND_LINE}`, 0o755);
+    console.log(`${watch ? "Watching" : "Built"} dist/ in ${Math.round(performance.now() - started)} ms`);
+  } catch {
+    process.exitCode = 1; // esbuild has said where and why
+  } finally {
+    if (!watch) await Promise.all(builds.map((build) => build.dispose()));
+  }
 }

@@ -75,7 +75,7 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   const end = line.items.slice(i).findIndex((item) => !isNote(item));
   const run = line.items.slice(i, end < 0 ? undefined : i + end);
   const notes = run.filter((item) => item.meaning.type === "note");
-  if (notes.length < 2) return notes.length ? undefined : [];
+  if (notes.length < 2) return undefined;
   const subject = line.subject;
   const behind = i === 0 && subject && line.claims.length === 0;
   const stretch = { start: notes[0]!.start, end: run.at(-1)!.end };

@@ -6,8 +6,10 @@ import { blockIndexAt, type Position } from "../syntax/document.ts";
 import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
 import { explainDeclaration, explainTerm, WEEKDAY_NAMES } from "./explain.ts";
-import { claimHover, type EntryAt, subjectHover, termHover } from "./hover-entry.ts";
+import { claimHover } from "./hover-claim.ts";
+import { type EntryAt, subjectHover } from "./hover-entry.ts";
 import { pieceFacts } from "./hover-piece.ts";
+import { termHover } from "./hover-term.ts";
 import type { Hover, Settings } from "./types.ts";
 
 /** A stretch of a line, and what is to be said of it. */
@@ -159,20 +161,16 @@ function dayHover(line: LineOf<"day">, model: BlockModel): Said {
 /** What the day line states, else the sum of what its sittings, phases and entries state. */
 function minutesOfDay(
   line: LineOf<"day">,
-  { sittings, phases, entries }: BlockModel,
+  { sittings, phases }: BlockModel,
 ): { readonly any: boolean; readonly words: string } {
   const stated = line.items.find(({ meaning }) => meaning.type === "amount" && meaning.possible)?.meaning;
   if (stated?.type === "amount") return { any: true, words: `${stated.minutes} minutes, as stated.` };
-  const inPhase = phases.map(
-    ({ minutes }, i) =>
-      minutes ??
-      entries.reduce((sum, entry) => sum + (entry.stretch === i && !entry.planned ? (entry.minutes ?? 0) : 0), 0),
+  const inPhases = sittings.map((_, i) =>
+    phases
+      .filter(({ sitting }) => sitting === i)
+      .reduce((sum, { minutes, entryMinutes }) => sum + (minutes ?? entryMinutes), 0),
   );
-  const sum = sittings.reduce(
-    (total, { minutes }, i) =>
-      total + (minutes ?? phases.reduce((inside, { sitting }, k) => inside + (sitting === i ? inPhase[k]! : 0), 0)),
-    0,
-  );
+  const sum = sittings.reduce((total, { minutes }, i) => total + (minutes ?? inPhases[i]!), 0);
   return sum > 0
     ? { any: true, words: `${sum} minutes, summed from its lines.` }
     : { any: false, words: "No minutes are noted." };

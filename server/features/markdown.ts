@@ -37,3 +37,8 @@ export function markdownTable(headings: readonly string[], rows: readonly (reado
   const rule = headings.map((_, column) => (column < right ? "---" : "--:"));
   return [headings, rule, ...rows].map(line).join("\n");
 }
+
+/** Paragraphs of Markdown, those left out that are empty; undefined where none is left. */
+export function paragraphs(parts: readonly (string | undefined)[]): string | undefined {
+  return parts.filter(Boolean).join("\n\n") || undefined;
+}

@@ -1,21 +1,14 @@
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { COMMAND_LINE_BUNDLES, SERVER_BUNDLES, settingsOf } from "../../build.mjs";
 
-const ROOT = fileURLToPath(new URL("../../", import.meta.url));
-const OPTIONS = {
-  platform: "node",
-  target: "node20",
-  format: "cjs",
-  bundle: true,
-  minify: true,
-  legalComments: "eof",
-  logLevel: "warning",
-};
+const FOLDER = fileURLToPath(new URL("../../out/bench", import.meta.url));
+const EMPTY = { ...SERVER_BUNDLES[0], entry: "test/bench/empty-server.ts", file: "empty.js", plugins: [] };
 
-/** Bundles Daystave's server, its command line and the empty server in the same way. Returns their files. */
+/** Bundles Daystave's server and its command line as `build.mjs` does, and the empty server likewise. Returns their files. */
 export async function bundleAll() {
-  const entryPoints = { daystave: "server/main.ts", empty: "test/bench/empty-server.ts", cli: "server/cli/main.ts" };
-  const outdir = `${ROOT}out/bench`;
-  await build({ ...OPTIONS, absWorkingDir: ROOT, entryPoints, outdir });
-  return Object.fromEntries(Object.keys(entryPoints).map((name) => [name, `${outdir}/${name}.js`]));
+  const bundles = [...SERVER_BUNDLES, ...COMMAND_LINE_BUNDLES, EMPTY];
+  await Promise.all(bundles.map((bundle) => build(settingsOf(bundle, FOLDER))));
+  const [daystave, , cli, empty] = bundles.map(({ file }) => `${FOLDER}/${file}`);
+  return { daystave, cli, empty };
 }

@@ -10,7 +10,7 @@ const SHARP = scales.major.find(({ tonic }) => tonic === "F#")!.scales.major.up.
 // The signature, two flats, as in reference/keysignatures.tsv; the raised seventh is common practice, no source.
 const HARMONIC = "G A Bb C D Eb F# G".split(" ");
 
-// Those of 1 February and 2 March 2026, and what lies between: reference/iso-weeks.tsv.
+// From 1 February to 7 March 2026, counted from 28 February, which is 2026-W09-6 in reference/iso-weeks.tsv.
 const WEEKS = ["2026-W05", "2026-W06", "2026-W07", "2026-W08", "2026-W09", "2026-W10"];
 
 describeWorkbench(NAME, { open: "week.practice" }, week);

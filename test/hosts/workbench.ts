@@ -94,7 +94,7 @@ async function runInWindow(
     expect(foreign).toEqual([]);
     expect(thrown).toEqual([]);
   } catch (failure) {
-    await page.screenshot({ path: join(PICTURES, `${task.name.replaceAll(/\W+/g, "-")}.png`) });
+    await page.screenshot({ path: join(PICTURES, `${task.fullTestName.replaceAll(/\W+/g, "-")}.png`) });
     throw failure;
   } finally {
     await page.close();

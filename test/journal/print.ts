@@ -2,6 +2,7 @@ import { isoDate } from "../../server/journal/calendar.ts";
 import type { Attempt, BlockModel, Conditions, Entry, Tempo } from "../../server/journal/model.ts";
 import { subjectText } from "../../server/journal/subject-text.ts";
 import { patternText } from "../../server/journal/to-play.ts";
+import type { Claim } from "../../server/syntax/line.ts";
 import type { Fraction } from "../../server/syntax/meaning.ts";
 
 /** `1/8`, `3/8`. */
@@ -66,10 +67,20 @@ export function attemptText({ tempo, outcomes, tries, reached, conditions }: Att
   return [under, how.join(" ")].filter(Boolean).join(": ");
 }
 
+/** `notes D E F`, `signature -1`, `steps TTSTTTS`. */
+export function claimText(claim: Claim): string {
+  if (claim.type === "signature") return `signature ${claim.fifths}`;
+  if (claim.type === "steps") return `steps ${claim.words}`;
+  return `notes ${claim.notes.map(({ note, text }) => (note ? noteText(note) : `(${text})`)).join(" ")}`;
+}
+
 /** An entry in one line: subject, then what is said once, then each attempt. */
 export function entryText(entry: Entry): string {
   const { subject, pattern, inversion, where, instrument, focus, sore, minutes, attempts, done, planned, remarks } =
     entry;
+  const further = entry.source.items.flatMap(({ meaning }) =>
+    meaning.type === "with" ? [`with ${meaning.words}`] : meaning.type === "times" ? [`${meaning.count} times`] : [],
+  );
   return [
     subject ? subjectText(subject) : "(no subject)",
     pattern && patternText(pattern),
@@ -78,7 +89,9 @@ export function entryText(entry: Entry): string {
     instrument && `on ${instrument}`,
     focus && `focus ${focus}`,
     sore && `sore ${sore}`,
+    ...further,
     minutes !== undefined && `${minutes} min`,
+    ...entry.source.claims.map(claimText),
     planned && "planned",
     done && "done",
     ...attempts.map(attemptText),
