@@ -1,7 +1,7 @@
 // Bundles everything that runs outside the tests into dist/: both clients, both servers, the preview's page, the command line.
 //   node build.mjs [--watch]     --watch also writes source maps and builds again on every change
-import { chmodSync, rmSync } from "node:fs";
-import { dirname } from "node:path";
+import { chmodSync, readdirSync, rmSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { context } from "esbuild";
@@ -73,7 +73,6 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) await buildAll();
 async function buildAll() {
   process.chdir(dirname(fileURLToPath(import.meta.url)));
   const { watch } = parseArgs({ options: { watch: { type: "boolean", default: false } } }).values;
-  rmSync("dist", { recursive: true, force: true }); // nothing stale is ever served or packaged
   const started = performance.now();
   const builds = await Promise.all(BUNDLES.map((bundle) => context(settingsOf(bundle, "dist", watch))));
   try {

@@ -1,13 +1,13 @@
 import { isoDate } from "../journal/calendar.ts";
 import type { Declaration } from "../journal/declaration.ts";
 import type { DayNumber } from "../journal/model.ts";
-import type { LineOf } from "../syntax/line.ts";
 import { type Finding, finding, quoted, type Stretch } from "./finding.ts";
 
 /** One day of a file, as far as its place among the others goes. */
 export interface DatedDay {
   readonly date: DayNumber;
-  readonly line: LineOf<"day">;
+  /** Where its date stands on the day line. */
+  readonly place: Stretch;
   /** Everything in it is still planned. */
   readonly planned: boolean;
 }
@@ -21,8 +21,7 @@ export function checkDayOrder(
   if (regular && days.every(({ date }) => date <= today)) return [];
   const found: { day: number; finding: Finding }[] = [];
   const seen = new Set<DayNumber>();
-  for (const [day, { date, line, planned }] of days.entries()) {
-    const stretch = { start: line.start, end: line.dateEnd };
+  for (const [day, { date, place: stretch, planned }] of days.entries()) {
     const before = days[day - 1]?.date;
     const departs = before !== undefined && (newestFirst ? date > before : date < before);
     if (seen.has(date)) found.push({ day, finding: duplicateDay(stretch, date) });

@@ -1,8 +1,10 @@
+import { parseIsoDate, weekday } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import { DaySkeleton, type EntryCount } from "../journal/day-skeleton.ts";
 import { dayFrame, takeFrame } from "../journal/read-block.ts";
 import { entryCount } from "../journal/read-entry.ts";
 import { cutLine } from "../syntax/cut.ts";
+import { dateWord } from "../syntax/day-line.ts";
 import type { Block } from "../syntax/document.ts";
 import type { Line } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
@@ -71,8 +73,12 @@ export class Survey {
     let declares = false;
     for (const [i, text] of texts.entries()) {
       const plain = head || i === 0 ? undefined : this.plainLine(text);
+      const plainDay = !head && i === 0 ? this.plainDay(text) : undefined;
       if (plain) takePlain(skeleton, plain, i);
-      else {
+      else if (plainDay) {
+        skeleton.openDay(0, plainDay.minutes, false, false);
+        day = { date: plainDay.date, place: plainDay.place, planned: false };
+      } else {
         const { line, findings: found } = head || i === 0 ? this.read(text, head) : this.full(text);
         for (const finding of found) findings.push({ ...finding, line: i });
         takeFrame(skeleton, line, i);
@@ -91,6 +97,26 @@ export class Survey {
       day: day && { ...day, planned: skeleton.allPlanned },
       declares,
     };
+  }
+
+  /** A day line with a date that exists, its own weekday and its minutes, and nothing else. */
+  private plainDay(
+    text: string,
+  ): { readonly date: number; readonly place: Stretch; readonly minutes?: number } | undefined {
+    const word = dateWord(text);
+    const date = word && parseIsoDate(word.text);
+    if (!word || date === undefined) return undefined;
+    const { cuts, remark } = cutLine(text, word.end);
+    if (cuts.length > 2 || remark < text.length || text.length > LONGEST_LINE) return undefined;
+    let minutes: number | undefined;
+    for (const [i, { start, end, after }] of cuts.entries()) {
+      const items = this.items(text.slice(start, end));
+      const meaning = items[0]?.meaning;
+      if (items.length > 1 || after === ">" || after === ":") return undefined;
+      if (meaning?.type === "amount" && meaning.possible && minutes === undefined) minutes = meaning.minutes;
+      else if (meaning && (i > 0 || meaning.type !== "weekday" || meaning.day !== weekday(date))) return undefined;
+    }
+    return { date, place: { start: word.start, end: word.end }, minutes };
   }
 
   /** A line below a day that cannot be at fault; undefined for any that may be. */
@@ -248,5 +274,5 @@ function takePlain(skeleton: DaySkeleton, plain: Plain, line: number): void {
 
 function dated(line: Extract<Line, { readonly type: "day" }>): DatedDay | undefined {
   const { date } = dayFrame(line);
-  return date === undefined ? undefined : { date, line, planned: false };
+  return date === undefined ? undefined : { date, place: { start: line.start, end: line.dateEnd }, planned: false };
 }

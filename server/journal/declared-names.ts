@@ -34,12 +34,12 @@ function declaredName(line: string): DeclaredName | undefined {
   if (!declared || !NAMING.includes(declared.word)) return undefined;
   const [quoted, as, short] = tokenise(line.slice(declared.end));
   if (!quoted?.quote || !quoted.text.trim()) return undefined;
-  const name = { word: declared.word, name: quoted.text.trim() };
+  const name = { word: declared.word, name: quoted.text.trim().replace(/\s+/g, " ") };
   if (as?.text.toLowerCase() !== "as" || !short) return name;
   const words = short.quote
     ? short.text
     : /^[^:,]*?(?=\s*(?:[:,]|\s--|\s–|\s—|$))/.exec(line.slice(declared.end + short.start))?.[0];
-  return words?.trim() ? { ...name, short: words.trim() } : name;
+  return words?.trim() ? { ...name, short: words.trim().replace(/\s+/g, " ") } : name;
 }
 
 /** All names of a journal in the form the vocabulary takes. */

@@ -1,3 +1,4 @@
+import { isSpace } from "./day-line.ts";
 import { closingQuote, isQuote } from "./token.ts";
 
 /** One stretch of a line between separators, without the white space at its ends, and the separator before it. */
@@ -61,6 +62,11 @@ export function remarkText(
   return { kind: "remark", text: text.trim() };
 }
 
+/** Whether the sign that a remark begins with stands here: `--`, `–` or `—`. */
+export function isRemarkMark(line: string, at: number): boolean {
+  return line.startsWith("--", at) || line[at] === "–" || line[at] === "—";
+}
+
 /** Whether a remark begins here: `--`, `–` or `—`, at the start of the line or between white space. */
 function isRemarkAt(line: string, i: number, character: string): boolean {
   if (character !== "-" && character !== "–" && character !== "—") return false;
@@ -88,15 +94,4 @@ function trimmed(line: string, from: number, to: number, after: Cut["after"]): C
   while (start < end && isSpace(line.charCodeAt(start))) start++;
   while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
   return { start, end, after, from, to };
-}
-
-function isSpace(code: number): boolean {
-  return (
-    code === 32 ||
-    (code >= 9 && code <= 13) ||
-    code === 0xa0 ||
-    code === 0xfeff ||
-    code === 0x3000 ||
-    (code >= 0x2000 && code <= 0x200a)
-  );
 }

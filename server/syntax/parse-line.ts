@@ -1,4 +1,4 @@
-import { cutLine, remarkText } from "./cut.ts";
+import { cutLine, isRemarkMark, remarkText } from "./cut.ts";
 import { dateWord } from "./day-line.ts";
 import { declarationWordAt, isDeclaration, nearestDeclarationWord } from "./declaration-word.ts";
 import { isEntry } from "./entry-rule.ts";
@@ -30,10 +30,10 @@ export function parseLine(text: string, context: LineContext): Line {
   if (CONFLICT.test(text)) return { type: "conflict marker", start: 0, end: text.length };
   const date = dateWord(text);
   const start = date ? date.end : BULLET.exec(text)![0].length;
+  if (!date && isRemarkMark(text, start)) return { type: "remark", start, remark: { start, ...remarkText(text, start) } };
   const { cuts, remark: remarkAt } = cutLine(text, date ? date.end : first);
   const remark: Remark | undefined =
     remarkAt < text.length ? { start: remarkAt, ...remarkText(text, remarkAt) } : undefined;
-  if (remarkAt === first) return { type: "remark", start: first, remark };
   const parts = partsOf(
     text,
     cuts.length ? [{ ...cuts[0]!, start: Math.max(start, cuts[0]!.start) }, ...cuts.slice(1)] : cuts,

@@ -62,7 +62,7 @@ const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi
 const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
-const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt];
+const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt];
 const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
 
@@ -82,7 +82,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
       ["once twice", [timesAt]],
       ["straight", [evenAt]],
       ["slur slurs slurred tongue tongued", [articulationAt]],
-      ["notes note trill trills long long-tones long-tone done", [subjectAt]],
+      ["notes note trill trills long long-tones long-tone longtones longtone done", [subjectAt]],
       [[...PLACE_OPENERS].join(" "), [placeAt]],
     ] as const
   ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),

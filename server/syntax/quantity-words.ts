@@ -48,14 +48,20 @@ function amount(length: number, hours: number | undefined, minutes: number | und
 /** `five notes`, `9 notes`, `2 octaves`, `from F4 to G6`, `range G4 to F6`. */
 export function spanAt(words: Words, i: number): Found<MeaningOf<"span">> | undefined {
   if (words.is(i, "from", "range")) return spanBetween(words, i);
-  const count = words.whole(i);
+  const joined = JOINED_SPAN.exec(words.word(i));
+  const count = joined ? wholeNumberOf(joined[1]!) : words.whole(i);
+  const unit = joined ? joined[2]! : words.word(i + 1);
   if (count === undefined || count < 1) return undefined;
-  if (words.is(i + 1, "notes", "note", "degrees") && count <= 60)
-    return { length: 2, meaning: { type: "span", reach: { type: "degrees", count } } };
-  if (words.is(i + 1, "octaves", "octave") && count <= 8)
-    return { length: 2, meaning: { type: "span", reach: { type: "octaves", count } } };
+  const length = joined ? 1 : 2;
+  if (/^(?:notes?|degrees)$/.test(unit) && count <= 60)
+    return { length, meaning: { type: "span", reach: { type: "degrees", count } } };
+  if (/^octaves?$/.test(unit) && count <= 8)
+    return { length, meaning: { type: "span", reach: { type: "octaves", count } } };
   return undefined;
 }
+
+/** `five-notes`, `2-octave`: as within a phrase, a hyphen is as good as a space. */
+const JOINED_SPAN = /^([a-z]+|\d{1,2})[-‐‑](notes?|degrees|octaves?)$/;
 
 function spanBetween(words: Words, i: number): Found<MeaningOf<"span">> | undefined {
   const from = words.note(i + 1);

@@ -138,7 +138,7 @@ function figureAt(words: Words, i: number): Found<MeaningOf<"figure">> | undefin
       : undefined;
   }
   if (words.is(i, "trill", "trills")) return trill(words, i);
-  const long = words.is(i, "long-tones", "long-tone")
+  const long = words.is(i, "long-tones", "long-tone", "longtones", "longtone")
     ? 1
     : words.is(i, "long") && words.is(i + 1, "tones", "tone", "notes")
       ? 2

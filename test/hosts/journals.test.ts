@@ -15,16 +15,14 @@ describeWorkbench(
   "a journal that holds markup",
   { sample: `${JOURNALS}/hostile`, open: "week.practice" },
   (inWindow) => {
-    inWindow("stays text in preview and hover", async ({ page, editor, showPreview }) => {
+    inWindow("stays text in preview and hover", async ({ page, hoverOnStartOf, showPreview }) => {
       const preview = await showPreview();
       await preview.getByRole("heading", { name: "Ground <img src=x onerror=document.title='ran'>" }).waitFor();
       await preview.getByRole("heading", { name: "[Air](command:workbench.action.closeAllEditors)" }).waitFor();
       expect(await preview.locator("main img, main a, main b").count()).toBe(0);
 
       for (const title of ["Ground, bars", "Air, bars"]) {
-        await editor.locator(".view-line", { hasText: title }).first().getByText(title.slice(0, 3)).first().hover();
-        const hover = page.locator(".monaco-hover:visible", { hasText: "bars" }).first();
-        await hover.waitFor();
+        const hover = await hoverOnStartOf(title);
         expect(await hover.locator("img, script, b, a[href^='command:'], a[data-href^='command:']").count()).toBe(0);
         await page.keyboard.press("Escape");
       }

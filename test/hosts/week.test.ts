@@ -54,12 +54,9 @@ function week(inWindow: InWindow): void {
 
   inWindow(
     "shows the weeks of an exercise on hover, and the same figures in the preview",
-    async ({ page, editor, showPreview }) => {
+    async ({ page, editor, hoverOnStartOf, showPreview }) => {
       await editor.locator(".squiggly-error").first().waitFor();
-      const line = editor.locator(".view-line", { hasText: "D melodic minor, thirds" }).first();
-      await line.getByText("melodic").first().hover();
-      const hover = page.locator(".monaco-hover:visible", { has: page.locator("table") }).first();
-      await hover.waitFor();
+      const hover = await hoverOnStartOf("D melodic minor, thirds");
       const told = await rowsOf(hover);
       await page.keyboard.press("Escape");
       const preview = await showPreview();

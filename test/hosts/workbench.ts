@@ -18,10 +18,10 @@ export interface Window {
   readonly page: Page;
   /** The first text editor. */
   readonly editor: Locator;
-  /** The editor's number, from 1, of the first visible line that holds these words. */
-  lineOf(words: string): Promise<number>;
   /** Puts the cursor at the end of the first visible line that holds these words. */
   goToEndOf(words: string): Promise<void>;
+  /** Shows, by keyboard, the hover of the first word of the first visible line that holds these words. */
+  hoverOnStartOf(words: string): Promise<Locator>;
   runCommand(title: string): Promise<void>;
   showPreview(): Promise<FrameLocator>;
   preview(): FrameLocator;
@@ -115,6 +115,7 @@ function windowOf(page: Page, editor: Locator): Window {
     await page.locator(".quick-input-box input").fill(`>${title}`);
     await page.locator(".quick-input-list .monaco-list-row", { hasText: title }).first().click();
   }
+  /** The editor's number, from 1, of the first visible line that holds these words. */
   async function lineOf(words: string): Promise<number> {
     const { y } = (await editor.locator(".view-line", { hasText: words }).first().boundingBox())!;
     for (const number of await editor.locator(".line-numbers").all()) {
@@ -122,16 +123,25 @@ function windowOf(page: Page, editor: Locator): Window {
     }
     throw new Error(`No visible line holds "${words}".`);
   }
+  async function goToEndOf(words: string): Promise<void> {
+    await editor.locator(".view-line", { hasText: words }).first().click();
+    await page.getByRole("button", { name: `Ln ${await lineOf(words)}, Col` }).waitFor();
+    await page.keyboard.press("End");
+  }
   return {
     page,
     editor,
     preview,
     runCommand,
-    lineOf,
-    async goToEndOf(words) {
-      await editor.locator(".view-line", { hasText: words }).first().click();
-      await page.getByRole("button", { name: `Ln ${await lineOf(words)}, Col` }).waitFor();
-      await page.keyboard.press("End");
+    goToEndOf,
+    async hoverOnStartOf(words) {
+      await goToEndOf(words);
+      await page.keyboard.press("Home");
+      await page.keyboard.press("Control+k");
+      await page.keyboard.press("Control+i");
+      const hover = page.locator(".monaco-hover:visible", { has: page.locator(".hover-row") }).first();
+      await hover.waitFor();
+      return hover;
     },
     async showPreview() {
       await runCommand("Daystave: Show Preview");

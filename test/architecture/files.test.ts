@@ -1,0 +1,67 @@
+import { basename, dirname } from "node:path";
+import { describe, expect, test } from "vitest";
+import { filesBelow, textOf } from "./source.ts";
+
+const MOST_LINES = 400;
+const MOST_TEST_LINES = 600;
+const CODE = /\.(ts|mts|mjs|js|css)$/;
+/** Names that say nothing of what is in them. */
+const VAGUE = /^(utils?|helpers?|managers?|common|misc)$/i;
+
+/** Folders of one computer, and the host names of package registries. A URI such as file:///home/… names no real folder. */
+const MACHINE =
+  /(?<![\w./:~-])\/(?:home|root|Users|work|mnt|srv)\/[\w.-]+|\b[A-Z]:\\Users\\|\bregistry\.[a-z]+\.[a-z]{2,}/;
+
+const BINARY = /\.(png|ico|gif|jpg|woff2?)$/;
+
+const files = filesBelow();
+const code = files.filter((path) => CODE.test(path));
+
+/** The files with more lines than they should have. */
+function tooLong(paths: readonly string[], most: number): string[] {
+  return paths
+    .map((path) => ({ path, lines: textOf(path).trimEnd().split("\n").length }))
+    .filter(({ lines }) => lines > most)
+    .map(({ path, lines }) => `${path} has ${lines} lines, and should have at most ${most}`);
+}
+
+test("source files are short enough to read in one sitting", () => {
+  const source = code.filter((path) => !path.startsWith("test/"));
+  expect(source.length).toBeGreaterThan(200);
+  expect(tooLong(source, MOST_LINES)).toEqual([]);
+});
+
+test("so are tests, but for the reference data that they read", () => {
+  const tests = code.filter((path) => path.startsWith("test/") && !path.startsWith("test/reference/"));
+  expect(tests.length).toBeGreaterThan(50);
+  expect(tooLong(tests, MOST_TEST_LINES)).toEqual([]);
+});
+
+test("no folder or file has a name that says nothing", () => {
+  const names = files.flatMap((path) => [...dirname(path).split("/"), basename(path).split(".")[0]!]);
+  expect(names.filter((name) => VAGUE.test(name))).toEqual([]);
+});
+
+test("the top holds no folder beyond those that DEVELOPERS.md tells of", () => {
+  const folders = new Set(files.filter((path) => path.includes("/")).map((path) => path.split("/")[0]!));
+  const told = [...folders].filter((folder) => textOf("DEVELOPERS.md").includes(`\`${folder}/`));
+  expect([...folders].sort()).toEqual(told.sort());
+});
+
+describe("one computer's own paths", () => {
+  test("are known when seen", () => {
+    for (const path of ["/home/noor/journal", "/root/x", "C:\\Users\\noor"]) expect(`open ${path}`).toMatch(MACHINE);
+    for (const path of ["file:///home/noor/a.practice", "#!/usr/bin/env node", "x/work/y", "/ext/"])
+      expect(`open ${path}`).not.toMatch(MACHINE);
+  });
+
+  test("stand in no file", () => {
+    const found = files
+      .filter((path) => !BINARY.test(path) && path !== "test/architecture/files.test.ts")
+      .flatMap((path) => {
+        const match = MACHINE.exec(textOf(path));
+        return match ? [`${path}: ${match[0]}`] : [];
+      });
+    expect(found).toEqual([]);
+  });
+});
