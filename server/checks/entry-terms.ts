@@ -12,8 +12,9 @@ export function checkEntryTerms(
   { text, vocabulary }: Pick<LineContext, "text" | "vocabulary">,
 ): readonly Finding[] {
   const pattern = line.items.find((item) => item.meaning.type === "pattern");
-  return line.items.flatMap((item, i) => {
-    const notes = notesWithoutColon(line, i, text);
+  const counted = { ...line, items: withCountedWords(line.items, text) };
+  return counted.items.flatMap((item, i) => {
+    const notes = notesWithoutColon(counted, i, text);
     if (notes) return notes;
     if (i === 0 && !line.subject && item.meaning.type === "unknown")
       return unknownSubject(item, text.slice(item.start, item.end), { vocabulary });
@@ -192,9 +193,32 @@ export function unknown(
   return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
 }
 
+/** What is counted on a journal's lines. */
+const UNITS = ["minutes", "hours", "notes", "octaves", "bars", "times", "sharps", "flats", "in a row"];
+
+/** A number and the unknown word behind it are one slip: `50 minuts`. */
+export function withCountedWords(items: readonly Item[], text: string): readonly Item[] {
+  return items.flatMap((item, i): Item[] => {
+    const before = items[i - 1];
+    const next = items[i + 1];
+    if (item.meaning.type === "number" && next?.meaning.type === "unknown" && next.start - item.end <= 1) {
+      return [
+        { start: item.start, end: next.end, meaning: { type: "unknown", words: text.slice(item.start, next.end) } },
+      ];
+    }
+    const taken = item.meaning.type === "unknown" && before?.meaning.type === "number" && item.start - before.end <= 1;
+    return taken ? [] : [item];
+  });
+}
+
 /** The nearest phrase, or where each word is near one, those. */
 function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readonly string[] {
   if (/^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
+  const name = vocabulary.pattern(typed) ?? vocabulary.title(typed);
+  if (name !== undefined) return [`"${name}"`];
+  const counted = /^(\d\S*)\s+(\p{L}+)$/u.exec(typed);
+  const unit = counted && vocabulary.nearest(counted[2]!, UNITS);
+  if (unit) return [`${counted[1]} ${unit}`];
   const whole = vocabulary.nearest(typed);
   if (whole !== undefined) return [whole];
   const words = typed.split(/\s+/);

@@ -1,7 +1,7 @@
 import type { Line } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
 import type { LineContext } from "./context.ts";
-import { unknown } from "./entry-terms.ts";
+import { unknown, withCountedWords } from "./entry-terms.ts";
 import { type Finding, finding, quoted, replacement } from "./finding.ts";
 
 type FrameLine = Extract<
@@ -42,7 +42,7 @@ function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabul
   if (line.type === "rest") return [];
   const { types, expected } = MAY_SAY[line.type];
   const said = line.type === "day" && rest >= 0 ? line.items.slice(0, rest) : line.items;
-  return said.flatMap((item) => {
+  return withCountedWords(said, context.text).flatMap((item) => {
     if (types.includes(item.meaning.type)) return [];
     const typed = context.text.slice(item.start, item.end);
     const withWords =

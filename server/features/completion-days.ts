@@ -13,9 +13,9 @@ import { termKey } from "./term-key.ts";
 /** How many days at either end of a file are looked through for today. */
 const ENDS = 8;
 
-/** `2026-03-09 Mon`: today and tomorrow, where the file does not have them yet. */
-export function newDays(document: Document, block: number, today: DayNumber, fit: number): Candidate[] {
-  const near = document.blocks.filter((_, i) => i !== block && (i < ENDS || i >= document.blocks.length - ENDS));
+/** `2026-03-09 Mon`: today and tomorrow, where no other day of the file is theirs. */
+export function newDays({ blocks }: Document, own: number | undefined, today: DayNumber, fit: number): Candidate[] {
+  const near = blocks.filter((_, i) => i !== own && (i < ENDS || i >= blocks.length - ENDS));
   const taken = near.map(({ lines }) => parseIsoDate(dateWord(lines[0]!)?.text ?? ""));
   return [today, today + 1]
     .filter((day) => !taken.includes(day))

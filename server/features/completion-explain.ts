@@ -52,7 +52,10 @@ function explainSubject(journal: Journal, words: string): string | undefined {
     .join("\n\n");
 }
 
-function explainTitle(journal: Journal, title: string): string | undefined {
+/** A title, its short name, or either in quotes. */
+function explainTitle(journal: Journal, words: string): string | undefined {
+  const name = words.replace(/^["“„«]|["”“»]$/g, "");
+  const title = journal.vocabulary.title(name) ?? name;
   const { pieces } = journal.conventions(journal.addresses[0] ?? MARKER);
   const piece = pieces.find((each) => each.type === "piece" && nameKey(each.title) === nameKey(title));
   return piece && pieceFacts(piece);

@@ -41,7 +41,16 @@ function usedSubjects({ usage, fit, typed }: SubjectPlace): Candidate[] {
   const tonic = tonicIn(typed);
   return [...usage.used].flatMap(([key, { text, type }]) =>
     SUBJECTS.includes(type) && key.startsWith(`${type}: `) && text.length <= 80
-      ? [{ label: withTonic(text, type, tonic), ...looksOf(type), fit, usage: key, identity: key }]
+      ? [
+          {
+            label: withTonic(text, type, tonic),
+            ...looksOf(type),
+            fit,
+            usage: key,
+            identity: key,
+            resolve: { topic: type === "title" ? "title" : "subject", key: text },
+          },
+        ]
       : [],
   );
 }

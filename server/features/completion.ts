@@ -163,7 +163,7 @@ function lineStart(scene: Scene, start: number): Candidate[] {
   const indented = /^\s/.test(typing.text) && start > 0;
   const days =
     mayBeginDay(document, block, line) && !indented
-      ? newDays(document, block, today, daysFit(document.blocks[block]!, line, typed))
+      ? newDays(document, undefined, today, daysFit(document.blocks[block]!, line, typed))
       : [];
   if (head) return [...days, ...declarationWords(1)];
   const frames = frameLineCandidates(journal, journal.model(document.blocks[block]!), indented ? 3 : 1);

@@ -13,10 +13,14 @@ export function quotedName(body: Body): {
 } {
   const token = tokenise(body.text.slice(body.start, body.end), body.start)[0];
   if (!token?.quote) {
-    const at = { start: token?.start ?? body.start - body.word.length, end: token ? body.end : body.start };
-    const words = body.text.slice(at.start, body.end).trim();
-    const offers = token && words.length <= 60 && !/[:,"“”„«»]/.test(words) ? [`"${words}"`] : [];
-    return { end: at.end, faults: [fault(at, `the name after \`${body.word}\` stands in quotes`, offers)] };
+    const words = token && /^[^:,"“”„«»]{1,60}/.exec(body.text.slice(token.start, body.end))?.[0].trimEnd();
+    const at = words
+      ? { start: token.start, end: token.start + words.length }
+      : { start: body.start - body.word.length, end: body.start };
+    return {
+      end: at.end,
+      faults: [fault(at, `the name after \`${body.word}\` stands in quotes`, words ? [`"${words}"`] : [])],
+    };
   }
   if (!token.quote.closed) return { end: token.end, faults: [unclosed(token)] };
   const name = token.text.trim().replace(/\s+/g, " ");

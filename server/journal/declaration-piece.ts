@@ -45,7 +45,7 @@ export function readMovement(body: Body): Reading {
   const title = known ?? name;
   const undeclared =
     known === undefined
-      ? [fault({ start: body.start, end }, `no piece called "${name.slice(0, 40)}" is declared`)]
+      ? [fault({ start: trimmed(body, body.start).start, end }, `no piece called "${name.slice(0, 40)}" is declared`)]
       : [];
   const from = afterColon(body, own?.quote ? own.end : number.end);
   const facts = pieceFacts(body, from);

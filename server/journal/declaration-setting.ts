@@ -164,7 +164,15 @@ export function readNoteValue(body: Body): Reading {
   const items = bodyItems(body, afterColon(body, body.start));
   const value = items[0]?.meaning;
   if (value?.type !== "note value" || items.length > 1)
-    return { faults: [fault(restOf(body), "a note value belongs here: `quarters`, `8ths`, `triplets`, `16ths`")] };
+    return {
+      faults: [
+        fault(
+          restOf(body),
+          "a note value belongs here: `quarters`, `8ths`, `triplets`, `16ths`",
+          nearestOf(body, "note value"),
+        ),
+      ],
+    };
   return { declared: { type: "note value", value: value.value }, faults: [] };
 }
 
@@ -172,7 +180,15 @@ export function readUsualArticulation(body: Body): Reading {
   const items = bodyItems(body, afterColon(body, body.start));
   const articulation = items[0]?.meaning;
   if (articulation?.type !== "articulation" || items.length > 1)
-    return { faults: [fault(restOf(body), "an articulation belongs here: `slurred`, `tongued`, `staccato`, `t-k`")] };
+    return {
+      faults: [
+        fault(
+          restOf(body),
+          "an articulation belongs here: `slurred`, `tongued`, `staccato`, `t-k`",
+          nearestOf(body, "articulation"),
+        ),
+      ],
+    };
   return { declared: { type: "usual articulation", articulation }, faults: [] };
 }
 
@@ -183,4 +199,11 @@ function wordOf(body: Body): { readonly start: number; readonly end: number } {
 function restOf(body: Body): { readonly start: number; readonly end: number } {
   const rest = trimmed(body, body.start);
   return rest.text ? rest : wordOf(body);
+}
+
+/** The phrase of a type that is nearest to the body. */
+function nearestOf(body: Body, type: "articulation" | "note value"): readonly string[] {
+  const among = body.vocabulary.own.filter(({ meaning }) => meaning.type === type).flatMap(({ words }) => words);
+  const near = body.vocabulary.nearest(trimmed(body, body.start).text, among);
+  return near === undefined ? [] : [near];
 }

@@ -86,7 +86,15 @@ function checkOffered(marked: string, expected: readonly string[], absent: reado
 
 test("a tonic is followed by kinds, and both are replaced together", () => {
   check("  D harm‸", ["D harmonic minor"]);
-  check("  D ‸", ["D minor melodic", "D major", "D natural minor", "D minor", "D harmonic minor", "D ionian", "…"]);
+  check("  D ‸", [
+    "D minor melodic",
+    "D minor arpeggio",
+    "D major",
+    "D natural minor",
+    "D minor",
+    "D harmonic minor",
+    "…",
+  ]);
   check("  G min‸", ["G minor arpeggio", "G minor melodic", "G minor natural", "G minor", "G minor harmonic", "…"]);
   checkOffered("  A ‸", ["A major", "A dorian", "A whole-tone", "A dominant seventh", '"double harmonic" on A']);
   checkTaken("  D harm‸", "D harmonic minor", "  D harmonic minor");
@@ -109,7 +117,7 @@ test("a subject comes as the journal wrote it last, and with the tonic that stan
 });
 
 test("in an empty line of a day that indents its entries, what was practised lately comes first", () => {
-  check("  ‸", ["G minor arpeggio", "D minor melodic", "Ground", "E minor melodic", "…"].slice(0, 3).concat("…"));
+  check("  ‸", ["G minor arpeggio", "D minor melodic", "Ground", "…"]);
   checkOffered("  ‸", ["E melodic minor", '"Daily thirds no. 3"', "groundwork", "long tones on", "sight-reading"]);
 });
 
@@ -145,7 +153,11 @@ test("behind a comma: first what this exercise had, then what the journal used, 
 });
 
 test("a term that the line has already is not offered again", () => {
-  checkOffered("  D minor, thirds, slurred, 8ths, ‸", ["top down"], ["thirds", "fourths", '"zigzag"', "slurred", "tongued", "16ths"]);
+  checkOffered(
+    "  D minor, thirds, slurred, 8ths, ‸",
+    ["top down"],
+    ["thirds", "fourths", '"zigzag"', "slurred", "tongued", "16ths"],
+  );
   checkOffered("  D minor, ‸, thirds, focus tuning", ["slurred"], ["fourths", "focus tuning", "focus ease"]);
   checkOffered("  D minor, slurred at 60 clean, ‸", ["tongued"], ["slurred"]);
   checkOffered("  D minor, slurred up, ‸", ["tongued"], ["slurred"]);
@@ -226,7 +238,10 @@ test("behind a colon stand the notes over the span and the pattern, the signatur
 
 // test/reference/scales.json: GNU LilyPond 2.24.1's scales, transposed by it.
 test("every scale that is offered behind a colon is LilyPond's", () => {
-  for (const [mode, kind] of [["major", "major"], ["minor", "natural minor"]] as const) {
+  for (const [mode, kind] of [
+    ["major", "major"],
+    ["minor", "natural minor"],
+  ] as const) {
     for (const { tonic, scales: written } of scales[mode].filter(({ standard }) => standard)) {
       const { up, down } = Object.values(written)[0]!;
       const plain = (notes: readonly string[]): string => notes.map((note) => note.replace(/\d$/, "")).join(" ");
@@ -237,7 +252,8 @@ test("every scale that is offered behind a colon is LilyPond's", () => {
 
 test("remarks and prose get nothing", () => {
   for (const marked of ["-- D harm‸", "  D minor -- fo‸", "  -- ? D ‸", "‸-- D minor", "-‸- D"]) check(marked, []);
-  for (const marked of ["Felt ‸", "Felt tense to‸", "Slow day, t‸", "Sound freer ‸", "Fe‸lt tense today", "T‸ired"]) check(marked, []);
+  for (const marked of ["Felt ‸", "Felt tense to‸", "Slow day, t‸", "Sound freer ‸", "Fe‸lt tense today", "T‸ired"])
+    check(marked, []);
 });
 
 test("a day line takes its own weekday, minutes, a plan or a rest", () => {
@@ -269,9 +285,9 @@ test("in the head stand declarations", () => {
   const head = "player Noor\n";
   check("in‸", ["instrument"], head);
   check("note v‸", ["note value"], head);
-  check("instrument ten‸", ["tenor recorder", "tenor saxophone"], head);
+  check("instrument ten‸", ["tenor recorder in D", "tenor recorder", "tenor saxophone"], head);
   check("instrument tenor s‸", ["tenor saxophone"], head);
-  check("note value 1‸", ["16ths", "16th notes"].slice(0, 1), head);
+  check("note value 1‸", ["16ths"], head);
   check("usual articulation sl‸", ["slurred"], head);
   check("names g‸", ["german"], head);
   check("pitch ‸", ["A=415", "A=440", "A=442", "A=392"], head);
@@ -284,9 +300,8 @@ test("in the head stand declarations", () => {
 
 test("aims and set work go on as entries do", () => {
   check("aim D har‸", ["D harmonic minor"], "player Noor\n");
-  check("aim D minor melodic, thirds, 8ths at ‸", ["at sight"].concat("…").slice(0, 1).concat("…").slice(1), "player Noor\n");
-  check("aim D minor, b‸", ["by heart", "by ear", "breath only", "by 2026-04-06"].slice(0, 0).concat("…"), "player Noor\n");
-  expect(labels("aim D minor, by ‸", "player Noor\n")).toEqual(expect.arrayContaining(["by heart", "by 2026-04-06"]));
+  check("aim D minor melodic, thirds, 8ths at ‸", ["at 60", "at sight"], "player Noor\n");
+  check("aim D minor, by ‸", ["by heart", "by ear", "by 2026-04-06"], "player Noor\n");
   check("set D har‸", ["D harmonic minor"]);
 });
 
@@ -306,7 +321,9 @@ test("an item tells what it is when asked", () => {
     "5 attempts, 4 of them with this outcome; a tempo counts as reached from half of them on.",
   );
   expect(explain("  D minor melodic, thirds, 8ths at ‸", "at 66")).toBe("Metronome: 63 below, 69 above.");
-  expect(explain("  Gr‸", "Ground")).toBe("**Ground in G minor**, G natural minor, 96 bars, goal quarter=84, due 2026-05-09");
+  expect(explain("  Gr‸", "Ground")).toBe(
+    "**Ground in G minor**, G natural minor, 96 bars, goal quarter=84, due 2026-05-09",
+  );
   expect(explainCompletion(journalOf(""), { topic: "nothing", key: "x" })).toBeUndefined();
   expect(explainCompletion(journalOf(""), { topic: "term", key: "" })).toBeUndefined();
 });
@@ -368,7 +385,13 @@ test("nothing is ever thrown, whatever the text and wherever the cursor", () => 
 test("a line that a completion was taken in is read as before it, and what stood beside it is untouched", () => {
   fc.assert(
     fc.property(
-      fc.constantFrom("  D minor, ‸", "  D minor, thirds ‸", "  F♯ major, ‸, focus tuning", "  Ground, ‸ -- a remark", "  ‸"),
+      fc.constantFrom(
+        "  D minor, ‸",
+        "  D minor, thirds ‸",
+        "  F♯ major, ‸, focus tuning",
+        "  Ground, ‸ -- a remark",
+        "  ‸",
+      ),
       fc.nat(),
       (marked, pick) => {
         const typed = typing(marked);

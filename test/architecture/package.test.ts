@@ -1,0 +1,127 @@
+import { describe, expect, test } from "vitest";
+import manifest from "../../package.json";
+import { CODES, MEANINGS } from "../../server/checks/codes.ts";
+import { COMMANDS } from "../../server/cli/commands.ts";
+import { DEFAULT_SETTINGS, readSettings } from "../../server/host/settings.ts";
+import { filesBelow, isNode, literal, modules, type Node, nameOf, nodes, textOf } from "./source.ts";
+
+// What test/client/manifest.test.ts does not hold already: whether package.json and the code say the same.
+
+const settings: Readonly<Record<string, { readonly default: unknown; readonly enum?: readonly unknown[] }>> =
+  manifest.contributes.configuration.properties;
+const client = modules("client");
+
+/** The commands that the extension registers. Each has its id in a constant that is exported beside it. */
+function registeredCommands(): string[] {
+  const ids = new Map(client.flatMap(({ body }) => [...nodes(body)].flatMap(constantOf)));
+  const calls = client.flatMap(({ body }) => [...nodes(body)].filter(isRegistration));
+  return calls.map((call) => {
+    const [id] = call["arguments"] as Node[];
+    return ids.get(nameOf(id) ?? "") ?? String(literal(id));
+  });
+}
+
+function constantOf({ type, id, init }: Node): [string, string][] {
+  const [name, value] = [nameOf(id), literal(init)];
+  return type === "VariableDeclarator" && name && typeof value === "string" ? [[name, value]] : [];
+}
+
+function isRegistration({ type, callee }: Node): boolean {
+  return type === "CallExpression" && isNode(callee) && /^register.*Command$/.test(nameOf(callee["property"]) ?? "");
+}
+
+test("the commands that are contributed are those that are registered", () => {
+  const contributed = manifest.contributes.commands.map(({ command }) => command);
+  expect(registeredCommands().sort()).toEqual(contributed.sort());
+});
+
+test("each command has a file of its own, named as it is", () => {
+  const files = manifest.contributes.commands.map(({ command }) => {
+    const words = command.replace("daystave.", "").replace(/[A-Z]/g, (capital) => `-${capital.toLowerCase()}`);
+    return `client/commands/${words}.ts`;
+  });
+  expect(filesBelow("client/commands")).toEqual(files.sort());
+});
+
+describe("settings", () => {
+  test("those that are contributed are those that are read, with the same defaults", () => {
+    const contributed = Object.entries(settings).map(([name, setting]) => [name, setting.default]);
+    const read = Object.entries(DEFAULT_SETTINGS).map(([name, value]) => [`daystave.${name}`, value]);
+    expect(Object.fromEntries(contributed)).toEqual(Object.fromEntries(read));
+  });
+
+  test.each(Object.entries(settings))("%s is read, and every word that it takes is", (name, setting) => {
+    const key = name.replace("daystave.", "") as keyof typeof DEFAULT_SETTINGS;
+    const words = setting.enum ?? ["Europe/Oslo"];
+    expect(words.map((word) => readSettings({ [key]: word })[key])).toEqual(words);
+  });
+});
+
+test("the bundles that the package names are built, each from an entry that is there", () => {
+  const build = textOf("build.mjs");
+  const outputs = new Map(
+    [...build.matchAll(/entry: "([^"]+)",\s*outfile: (?:"([^"]+)"|COMMAND_LINE)/g)].map(([, entry, outfile]) => [
+      `./${outfile ?? "dist/server/cli.js"}`,
+      entry!,
+    ]),
+  );
+  const named = [manifest.main, manifest.browser, manifest.bin.daystave];
+  expect(named.map((path) => outputs.get(path))).toEqual([
+    "client/extension.ts",
+    "client/extension.web.ts",
+    "server/cli/main.ts",
+  ]);
+  expect([...outputs.values()].filter((entry) => !filesBelow().includes(entry))).toEqual([]);
+});
+
+test("the paths of bundles and styles that the client loads are built", () => {
+  const build = textOf("build.mjs");
+  const loaded = client.flatMap(({ body }) =>
+    [...nodes(body)].flatMap((node) => {
+      const value = literal(node);
+      return typeof value === "string" && value.startsWith("dist/") ? [value] : [];
+    }),
+  );
+  expect(loaded).toContain("dist/server/main.js");
+  expect(loaded).toContain("dist/server/main.browser.js");
+  expect(loaded.filter((path) => /\.\w+$/.test(path) && !build.includes(`"${path}"`))).toEqual([]);
+});
+
+describe("codes", () => {
+  const sections = textOf("syntaxes/FORMAT.md").split("\n## Diagnostics\n")[1]!.split("\n### ").slice(1);
+  const documented = sections.map((text) => [
+    /^`([a-z-]+)`/.exec(text)![1]!,
+    /\n(Error|Warning|Information|Hint)\.\n/.exec(text)![1]!.toLowerCase(),
+  ]);
+
+  test("every code has its section in the format reference, with its severity", () => {
+    expect(Object.fromEntries(documented)).toEqual(CODES);
+  });
+
+  test("every code says in a sentence what it means", () => {
+    expect(Object.keys(MEANINGS)).toEqual(Object.keys(CODES));
+    for (const meaning of Object.values(MEANINGS)) expect(meaning).toMatch(/^[A-Z“].{10,110}[^.]$/);
+  });
+});
+
+test("the command line's name is the package's", () => {
+  expect(Object.keys(manifest.bin)).toEqual([manifest.name]);
+  expect(new Set(COMMANDS.map(({ name }) => name)).size).toBe(COMMANDS.length);
+});
+
+test("everything that is bundled comes under a licence that may be passed on", () => {
+  const used = new Set(modules("server", "client", "shared").flatMap(({ body }) => packagesIn(body)));
+  const allowed = ["MIT", "ISC", "BSD-2-Clause", "BSD-3-Clause", "0BSD", "Apache-2.0"];
+  const licences = [...used].map((name) => [name, JSON.parse(textOf(`node_modules/${name}/package.json`)).license]);
+  expect(licences.length).toBeGreaterThan(3);
+  expect(licences.filter(([, licence]) => !allowed.includes(licence))).toEqual([]);
+});
+
+/** The packages that a module imports at run time: not the editor's own, nor Node's. */
+function packagesIn(body: readonly Node[]): string[] {
+  return body.flatMap((node) => {
+    const from = literal(node["source"]);
+    const isPackage = typeof from === "string" && !/^\.|^node:|^vscode$/.test(from) && node["importKind"] !== "type";
+    return isPackage ? [(from as string).split("/")[0]!] : [];
+  });
+}
