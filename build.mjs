@@ -77,11 +77,23 @@ async function buildAll() {
   const builds = await Promise.all(BUNDLES.map((bundle) => context(settingsOf(bundle, "dist", watch))));
   try {
     await Promise.all(builds.map((build) => (watch ? build.watch() : build.rebuild())));
-    if (!watch) chmodSync(`dist/${COMMAND_LINE}`, 0o755);
+    if (!watch) {
+      chmodSync(`dist/${COMMAND_LINE}`, 0o755);
+      removeStale();
+    }
     console.log(`${watch ? "Watching" : "Built"} dist/ in ${Math.round(performance.now() - started)} ms`);
   } catch {
     process.exitCode = 1; // esbuild has said where and why
   } finally {
     if (!watch) await Promise.all(builds.map((build) => build.dispose()));
+  }
+}
+
+/** Nothing that an earlier build left is served or packaged. Only now, so that what runs from dist/ never finds it empty. */
+function removeStale() {
+  const built = new Set(BUNDLES.map(({ file }) => join("dist", file)));
+  for (const entry of readdirSync("dist", { recursive: true, withFileTypes: true })) {
+    const path = join(entry.parentPath, entry.name);
+    if (entry.isFile() && !built.has(path)) rmSync(path);
   }
 }

@@ -3,7 +3,7 @@ import type { DeclarationLine } from "../syntax/line.ts";
 import type { LineContext } from "./context.ts";
 import { datesMeant } from "./day.ts";
 import { checkEntryTerms } from "./entry-terms.ts";
-import { type Finding, finding, quoted, replacement } from "./finding.ts";
+import { type Finding, finding, offered, replacement } from "./finding.ts";
 import { checkSubject } from "./subject.ts";
 
 /** A declaration can be read, and stands where it may. */
@@ -33,12 +33,12 @@ function faultFinding({ start, end, code, because, offers = [] }: Fault, text: s
     return finding(code, { start, end }, `${sentence}: a second one belongs behind the name.`, [
       { title: "Close the quote", safe: false, edits: [{ start: end, end, text: '"' }] },
     ]);
-  const instead = offers.length ? `: ${offers.map((offer) => `"${quoted(offer)}"`).join(" or ")}` : "";
+  const instead = offers.length ? `: ${offers.map(offered).join(" or ")}` : "";
   return finding(
     code,
     { start, end },
     `${sentence}${instead}.`,
-    offers.map((offer) => replacement(`Change to "${quoted(offer)}"`, { start, end }, offer)),
+    offers.map((offer) => replacement(`Change to ${offered(offer)}`, { start, end }, offer)),
   );
 }
 

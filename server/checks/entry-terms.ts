@@ -4,7 +4,7 @@ import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
 import { isQuote } from "../syntax/token.ts";
 import type { LineContext } from "./context.ts";
-import { type Finding, type FindingFix, finding, quoted, replacement } from "./finding.ts";
+import { type Finding, type FindingFix, finding, offered, quoted, replacement } from "./finding.ts";
 
 /** Every word of an entry says something that has its place there. */
 export function checkEntryTerms(
@@ -188,8 +188,8 @@ export function unknown(
   offers?: readonly string[],
 ): Finding {
   const near = offers ?? nearestTo(typed, vocabulary);
-  const guess = near[0] === undefined ? "" : ` Did you mean "${near[0]}"?`;
-  const fixes = near.map((each) => replacement(`Change to "${each}"`, item, each));
+  const guess = near[0] === undefined ? "" : ` Did you mean ${offered(near[0])}?`;
+  const fixes = near.map((each) => replacement(`Change to ${offered(each)}`, item, each));
   return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
 }
 

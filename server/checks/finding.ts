@@ -57,3 +57,8 @@ export function quoted(words: string): string {
   const characters = [...plain];
   return characters.length > LONGEST_QUOTATION ? `${characters.slice(0, LONGEST_QUOTATION - 1).join("")}…` : plain;
 }
+
+/** Words that are offered, in a sentence or a title: in quotes, unless they have their own. */
+export function offered(words: string): string {
+  return /^["“”„«»]/.test(words) ? quoted(words) : `"${quoted(words)}"`;
+}

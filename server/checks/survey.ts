@@ -5,6 +5,7 @@ import { dayFrame, takeFrame } from "../journal/read-block.ts";
 import { entryCount } from "../journal/read-entry.ts";
 import { cutLine } from "../syntax/cut.ts";
 import { dateWord } from "../syntax/day-line.ts";
+import { declarationWordAt } from "../syntax/declaration-word.ts";
 import type { Block } from "../syntax/document.ts";
 import type { Line } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
@@ -168,6 +169,7 @@ export class Survey {
     subject: string,
     opening: PartSays,
   ): Plain | undefined {
+    if (!this.opensPlainly(text, subject)) return undefined;
     let { bits: said, minutes } = opening;
     let chain = true;
     for (let i = 1; i < cuts.length; i++) {
@@ -196,7 +198,16 @@ export class Survey {
       minutes ??= own;
     }
     if ((said & SAYS["instrument"]!) !== 0) return undefined; // the range of another instrument
+    if ((said & SAYS["span"]!) !== 0 && (said & SAYS["inversion"]!) !== 0) return undefined; // begins higher
     return { type: "entry", minutes, counted: (said & SAYS["counted"]!) !== 0 };
+  }
+
+  /** The subject, and what stands in one part with it, are sound together; a short name may be a declaration word. */
+  private opensPlainly(text: string, subject: string): boolean {
+    const items = this.items(subject);
+    if (items.length > 1 && this.full(subject).findings.length > 0) return false;
+    const named = items[0]!.meaning.type === "title" || items[0]!.meaning.type === "activity";
+    return !named || declarationWordAt(text, firstCharacter(text), text.length) === undefined;
   }
 
   private items(part: string): readonly Item[] {

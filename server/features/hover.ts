@@ -136,7 +136,8 @@ function declarationHover(
   }
   if (declared?.type !== "piece" && declared?.type !== "movement") return undefined;
   const start = where.text.length - where.text.slice(line.wordEnd).trimStart().length;
-  return { start, end: Math.max(start, line.end), markdown: pieceFacts(declared, where.today) };
+  if (!touches(start, line.end, character)) return undefined;
+  return { start, end: line.end, markdown: pieceFacts(declared, where.today) };
 }
 
 function workEntry(source: EntryLine, line: number, { vocabulary }: Journal): Entry {

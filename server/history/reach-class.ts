@@ -39,10 +39,10 @@ function rangeOf(
   reach: Reach | undefined,
   conventions: Conventions,
 ): number | undefined {
-  const toPlay = subjectToPlay(subject, entry.inversion ?? 0, conventions);
-  if (!toPlay) return undefined;
   const wide = entry.pattern?.type === "known" && (entry.pattern.id === "octaves" || entry.pattern.id === "tenths");
   if (!reach) return wide ? 24 : subject.type === "scale" && subject.to?.octave !== undefined ? undefined : 12;
+  const toPlay = subjectToPlay(subject, entry.inversion ?? 0, conventions);
+  if (!toPlay) return undefined;
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   const { range } = exercise({ subject: toPlay, reach, instrument, direction: "up" });
   return range ? midi(range.high) - midi(range.low) : undefined;

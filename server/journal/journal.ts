@@ -60,6 +60,11 @@ export class Journal {
     return this.memo.model(block, this.vocabulary);
   }
 
+  /** The same, not kept where it was not kept before: for going through a whole journal once. */
+  readOnce(block: Block): BlockModel {
+    return this.memo.modelOnce(block, this.vocabulary);
+  }
+
   /** The addresses of the files, the marker first, then by name: the order in which declarations count. */
   get addresses(): readonly string[] {
     const isMarker = (uri: string): boolean => uri.endsWith(`/${MARKER}`);
@@ -165,6 +170,11 @@ export class Memo {
     const context = this.partContext(vocabulary);
     if (vocabulary !== this.known?.vocabulary) return readBlock(block, context);
     return remembered(this.models, block, () => readBlock(block, context));
+  }
+
+  modelOnce(block: Block, vocabulary: Vocabulary): BlockModel {
+    const kept = vocabulary === this.known?.vocabulary ? this.models.get(block) : undefined;
+    return kept ?? readBlock(block, this.partContext(vocabulary));
   }
 
   declared(block: Block, vocabulary: Vocabulary): readonly Declared[] {

@@ -57,34 +57,30 @@ describe("settings", () => {
   });
 });
 
-test("the bundles that the package names are built, each from an entry that is there", () => {
-  const build = textOf("build.mjs");
-  const outputs = new Map(
-    [...build.matchAll(/entry: "([^"]+)",\s*outfile: (?:"([^"]+)"|COMMAND_LINE)/g)].map(([, entry, outfile]) => [
-      `./${outfile ?? "dist/server/cli.js"}`,
-      entry!,
-    ]),
+describe("bundles", () => {
+  const entries = new Map(
+    [...textOf("build.mjs").matchAll(/entry: "([^"]+)",\s*file: (?:"([^"]+)"|COMMAND_LINE)/g)].map(
+      ([, entry, file = "server/cli.js"]) => [`dist/${file}`, entry!],
+    ),
   );
-  const named = [manifest.main, manifest.browser, manifest.bin.daystave];
-  expect(named.map((path) => outputs.get(path))).toEqual([
-    "client/extension.ts",
-    "client/extension.web.ts",
-    "server/cli/main.ts",
-  ]);
-  expect([...outputs.values()].filter((entry) => !filesBelow().includes(entry))).toEqual([]);
-});
 
-test("the paths of bundles and styles that the client loads are built", () => {
-  const build = textOf("build.mjs");
-  const loaded = client.flatMap(({ body }) =>
-    [...nodes(body)].flatMap((node) => {
-      const value = literal(node);
-      return typeof value === "string" && value.startsWith("dist/") ? [value] : [];
-    }),
-  );
-  expect(loaded).toContain("dist/server/main.js");
-  expect(loaded).toContain("dist/server/main.browser.js");
-  expect(loaded.filter((path) => /\.\w+$/.test(path) && !build.includes(`"${path}"`))).toEqual([]);
+  test("those that the package names are built, each from its entry", () => {
+    const named = [manifest.main, manifest.browser, manifest.bin.daystave].map((path) => path.replace("./", ""));
+    expect(named.map((path) => entries.get(path))).toEqual([
+      "client/extension.ts",
+      "client/extension.web.ts",
+      "server/cli/main.ts",
+    ]);
+    expect([...entries.values()].filter((entry) => !filesBelow().includes(entry))).toEqual([]);
+  });
+
+  test("those that the client loads are built", () => {
+    const literals = client.flatMap(({ body }) => [...nodes(body)].map(literal));
+    const loaded = literals.filter((value) => typeof value === "string" && /^dist\/.*\.\w+$/.test(value));
+    expect(loaded).toContain("dist/server/main.js");
+    expect(loaded).toContain("dist/server/main.browser.js");
+    expect(loaded.filter((path) => !entries.has(path as string))).toEqual([]);
+  });
 });
 
 describe("codes", () => {

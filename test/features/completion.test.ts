@@ -333,7 +333,7 @@ function isSilentAt(journal: Journal, uri: string, { line, character }: Position
   const document = journal.files.get(uri)!;
   const block = document.starts.findLastIndex((start) => start <= line);
   const read = journal.model(document.blocks[block]!).lines[line - document.starts[block]!]!;
-  return read.remark !== undefined && character >= read.remark.start;
+  return read.type === "prose" || (read.remark !== undefined && character >= read.remark.start);
 }
 
 function everyPosition(journal: Journal, uri: string, visit: (position: Position, text: string) => void): void {
@@ -347,27 +347,33 @@ function everyPosition(journal: Journal, uri: string, visit: (position: Position
 // test/reference/journals: three invented journals in three ways of typing.
 const FOLDERS = readdirSync("test/reference/journals").filter((name) => !name.includes("."));
 
-test.each(FOLDERS)("at every position of the journal %s the items are sound, and remarks are silent", (name) => {
-  const folder = `test/reference/journals/${name}`;
-  const files = new Map(
-    readdirSync(folder).map((file) => [`file:///j/${file}`, createDocument(readFileSync(`${folder}/${file}`, "utf8"))]),
-  );
-  const journal = new Journal("file:///j", files);
-  for (const uri of files.keys()) {
-    everyPosition(journal, uri, (position, text) => {
-      const items = completionsAt(journal, uri, position, TODAY);
-      if (isSilentAt(journal, uri, position)) expect(items).toEqual([]);
-      for (const { edit, label, sortText } of items) {
-        const { start, end } = edit.range;
-        expect([start.line, end.line, label.includes("\n")]).toEqual([position.line, position.line, false]);
-        expect(start.character <= position.character && position.character <= end.character).toBe(true);
-        expect(end.character).toBeLessThanOrEqual(text.length);
-        expect(sortText).toMatch(/^\d{9}$/);
-      }
-      expect(new Set(items.map(({ label }) => label)).size).toBe(items.length);
-    });
-  }
-});
+test.each(FOLDERS)(
+  "at every position of the journal %s the items are sound, and remarks and prose are silent",
+  (name) => {
+    const folder = `test/reference/journals/${name}`;
+    const files = new Map(
+      readdirSync(folder).map((file) => [
+        `file:///j/${file}`,
+        createDocument(readFileSync(`${folder}/${file}`, "utf8")),
+      ]),
+    );
+    const journal = new Journal("file:///j", files);
+    for (const uri of files.keys()) {
+      everyPosition(journal, uri, (position, text) => {
+        const items = completionsAt(journal, uri, position, TODAY);
+        if (isSilentAt(journal, uri, position)) expect(items).toEqual([]);
+        for (const { edit, label, sortText } of items) {
+          const { start, end } = edit.range;
+          expect([start.line, end.line, label.includes("\n")]).toEqual([position.line, position.line, false]);
+          expect(start.character <= position.character && position.character <= end.character).toBe(true);
+          expect(end.character).toBeLessThanOrEqual(text.length);
+          expect(sortText).toMatch(/^\d{9}$/);
+        }
+        expect(new Set(items.map(({ label }) => label)).size).toBe(items.length);
+      });
+    }
+  },
+);
 
 test("nothing is ever thrown, whatever the text and wherever the cursor", () => {
   const text = fc.oneof(journalText, anyText);

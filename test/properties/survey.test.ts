@@ -18,11 +18,12 @@ const HEAD = [
   "instrument alto recorder",
   'instrument "my flute": D4 to B5',
   'piece "Ground in G minor" as Ground: G minor, 96 bars',
-  'study "Daily study": D minor',
+  'study "Daily study" as Set: D minor',
   'pattern "zigzag": 1 3 2 4',
   'scale "double harmonic": 1 b2 3 4 5 b6 7',
   'phase "market band"',
   'activity "stretching"',
+  'activity "pitch"',
 ].join("\n");
 
 const journal = new Journal("file:///journal", new Map([[URI, createDocument(HEAD)]]));
