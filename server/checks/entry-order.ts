@@ -3,7 +3,7 @@ import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
 import type { LineContext } from "./context.ts";
-import { type Finding, finding, quoted } from "./finding.ts";
+import { type Finding, finding, quoted, type Stretch } from "./finding.ts";
 
 /** Beats a minute outside which a tempo is hardly meant. */
 export const SLOWEST = 20;
@@ -94,11 +94,24 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
         {
           title: `Write "${quoted(`${rate} ${outcome}`)}"`,
           safe: true,
-          edits: [{ ...stretch, text: `${rate} ${outcome}` }],
+          edits: [{ ...withComma(stretch, text), text: `${comma(stretch, text)}${rate} ${outcome}` }],
         },
       ],
     );
   });
+}
+
+/**
+ * A comma within the stretch stood between two parts: it goes in front of it, where none stands yet, as the words before
+ * it may make a line an entry only by themselves.
+ */
+function comma({ start, end }: Stretch, text: string): string {
+  const before = text.slice(0, start).trimEnd();
+  return before !== "" && !/[,:>→]$/.test(before) && text.slice(start, end).includes(",") ? ", " : "";
+}
+
+function withComma(stretch: Stretch, text: string): Stretch {
+  return comma(stretch, text) === "" ? stretch : { ...stretch, start: text.slice(0, stretch.start).trimEnd().length };
 }
 
 function temposOutOfRange(items: readonly Item[], text: string): readonly Finding[] {

@@ -39,7 +39,8 @@ interface Offered extends Form {
   readonly typed: string;
 }
 
-const MOST_ITEMS = 150;
+/** More than any place has, but for a journal with hundreds of titles. */
+const MOST_ITEMS = 500;
 const HIGHEST_SCORE = 9999;
 
 /** What is shown of a candidate, and what the typed text is the beginning of; undefined where it completes nothing. */

@@ -10,7 +10,7 @@ const MARKS = /[\\`*_[\]~$|!@]/g;
 /** What opens a heading, a list, a rule or a quotation at the start of a line. */
 const OPENING = /^(?:[#+=-]|\d+(?=[.)]))/;
 /** What GitHub's Markdown makes a link of by itself. */
-const BARE_LINK = /(:)(?=\/)|(www)(?=\.)|(mailto|xmpp)(?=:)/gi;
+const BARE_LINK = /:(?=\/)|(?<=www)\.|(?<=mailto|xmpp):/gi;
 
 /** Text from a journal as Markdown that shows it and nothing else: one line, no mark, link, picture or HTML. */
 export function escapeMarkdown(text: string): string {
@@ -21,7 +21,7 @@ export function escapeMarkdown(text: string): string {
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;")
-    .replace(BARE_LINK, (found) => (found === ":" ? "\\:" : `${found}&#8203;`))
+    .replace(BARE_LINK, "\\$&")
     .replace(OPENING, (mark) => (/\d/.test(mark) ? `${mark}\\` : `\\${mark}`));
 }
 

@@ -50,7 +50,7 @@ export class Journal {
     const settled = this.settle();
     const known = settled.conventions.get(uri);
     if (known) return known;
-    const conventions = this.memo.conventions([...settled.declared, ...this.ownNoteValue(uri)]);
+    const conventions = this.memo.conventions([...settled.declared, ...this.ownNoteValue(uri)], settled.vocabulary);
     settled.conventions.set(uri, conventions);
     return conventions;
   }
@@ -156,6 +156,7 @@ export class Memo {
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.parts = new Map();
+    this.settledConventions.clear();
     this.derived.clear();
     this.latestByFile.clear();
     return vocabulary;
@@ -183,9 +184,13 @@ export class Memo {
     );
   }
 
-  /** The same object for the same declarations, in whatever file. */
-  conventions(declared: readonly Declared[]): Conventions {
+  /**
+   * The same object for the same declarations, in whatever file. One object goes with one vocabulary, so that what is
+   * derived from it may rest on both.
+   */
+  conventions(declared: readonly Declared[], vocabulary: Vocabulary): Conventions {
     const bearing = declared.filter(({ type }) => !WITHOUT_CONVENTION.includes(type));
+    if (vocabulary !== this.known?.vocabulary) return conventionsOf(bearing);
     const key = JSON.stringify(bearing);
     const known = this.settledConventions.get(key);
     if (known) return known;

@@ -161,15 +161,18 @@ class Server {
   /** Answers without the core, which the next message loads: so the editor need not wait for it. */
   #initialize(params: InitializeParams): InitializeResult {
     const client = clientOf(params.capabilities, readOptions(params.initializationOptions).canReadFiles === true);
-    this.#open = async () => (await this.#load()).openSession(this.connection, client, this.host, params);
+    this.#open = async () => {
+      const { openSession, pushDiagnostics, refreshDiagnostics } = await this.#load();
+      const session = openSession(this.connection, client, this.host, params);
+      if (client.pullsDiagnostics) refreshDiagnostics(session);
+      else pushDiagnostics(session); // before anything can change: the first document may be open already
+      return session;
+    };
     return { capabilities: capabilitiesFor(client), serverInfo: { name: "Daystave" } };
   }
 
   async #start(): Promise<void> {
     const session = await this.#current();
-    const { pushDiagnostics, refreshDiagnostics } = await this.#load();
-    if (session.client.pullsDiagnostics) refreshDiagnostics(session);
-    else pushDiagnostics(session);
     setTimeout(() => session.workspace.walk(), WALK_AT_LATEST);
     if (session.client.hasFolders) {
       this.connection.workspace.onDidChangeWorkspaceFolders((change) =>

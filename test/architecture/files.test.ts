@@ -43,16 +43,24 @@ test("no folder or file has a name that says nothing", () => {
 });
 
 test("DEVELOPERS.md says what lives in each folder, and tells of none that is not there", () => {
-  const folders = new Set(files.map(dirname));
+  const folders = new Set(files.flatMap((path) => foldersOf(path)));
   const map = textOf("DEVELOPERS.md")
     .split("\n## ")
     .find((section) => section.startsWith("Code map\n"))!;
   const told = [...map.matchAll(/^\| `([\w./-]+)\/`/gm)].map((match) => match[1]!);
   expect(told.filter((folder) => !folders.has(folder))).toEqual([]);
   const parts = [...folders].filter((folder) => /^(server|client|test)\/[^/]+$|^\w[^/]*$/.test(folder));
-  const mirrors = parts.filter((folder) => /^test\/./.test(folder) && folders.has(folder.replace("test/", "server/")));
+  const mirrors = parts.filter(
+    (folder) => /^test\/./.test(folder) && ["server/", ""].some((top) => folders.has(folder.replace("test/", top))),
+  );
   expect(parts.filter((folder) => ![...told, ...mirrors].includes(folder))).toEqual([]);
 });
+
+/** The folders that a file stands in, each from the top of the checkout. */
+function foldersOf(path: string): string[] {
+  const folder = dirname(path);
+  return folder === "." ? [] : [folder, ...foldersOf(folder)];
+}
 
 describe("one computer's own paths", () => {
   test("are known when seen", () => {

@@ -1,0 +1,82 @@
+import { existsSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import manifest from "../../package.json";
+import { daystave } from "../cli/command-line.ts";
+import { CONSOLE, generated, TABLES } from "./readme.ts";
+import { ROOT, textOf } from "./source.ts";
+
+const README = textOf("README.md");
+
+/** `UPDATE=1 npx vitest run test/architecture` writes what is generated into the README; read the difference. */
+test("what is generated in the README is what the code says", async () => {
+  const fresh = await generated(README);
+  if (process.env["UPDATE"]) writeFileSync(join(ROOT, "README.md"), fresh);
+  else expect(README).toBe(fresh);
+});
+
+test("the README has a place for each of it", () => {
+  for (const name of Object.keys(TABLES)) expect(README).toContain(`<!-- ${name} -->`);
+  expect([...README.matchAll(CONSOLE)].length).toBeGreaterThanOrEqual(4);
+  expect(README.match(/```sh\n/g)).toHaveLength(1);
+});
+
+test("every command in the editor says what it does", () => {
+  expect(
+    TABLES["editor commands"]!()
+      .map((cells) => cells.at(-1))
+      .filter((does) => !does),
+  ).toEqual([]);
+});
+
+test("the README's journal is read without a complaint", async () => {
+  const [, journal] = /```practice\n([\s\S]*?)```/.exec(README)!;
+  expect(await daystave(["check", "-"], { stdin: journal! })).toMatchObject({
+    status: 0,
+    stdout: "1 file: nothing found.\n",
+  });
+});
+
+test("its two commands are there, and the other scripts that the pages name", () => {
+  const pages = README + textOf("DEVELOPERS.md");
+  const named = new Set(
+    [...pages.matchAll(/npm (?:run )?(start|test|build|check|bench)\b/g)].map((match) => match[1]!),
+  );
+  expect([...named].sort()).toEqual(Object.keys(manifest.scripts).sort());
+  expect(textOf(".ci/run")).toMatch(/^npm test$/m);
+});
+
+describe.each(["README.md", "DEVELOPERS.md", "CHANGELOG.md"])("%s", (page) => {
+  const text = textOf(page);
+  const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map((match) => match[1]!).filter((to) => !to.includes("://"));
+
+  test("links to files that are there, and to headings in them", () => {
+    const broken = links.filter((to) => {
+      const [file, anchor] = to.split("#");
+      const target = file || page;
+      return !existsSync(join(ROOT, target)) || (anchor !== undefined && !anchors(textOf(target)).has(anchor));
+    });
+    expect(broken).toEqual([]);
+  });
+
+  test("names files that are there", () => {
+    const named = [...text.matchAll(/`((?:server|client|shared|test|samples|syntaxes)\/[\w./-]*[\w/])`/g)];
+    expect(named.map((match) => match[1]!).filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
+  });
+});
+
+/** Anchors as code hosts make them: lower case, hyphens for spaces, a number from the second of a name on. */
+function anchors(text: string): ReadonlySet<string> {
+  const seen = new Map<string, number>();
+  return new Set(
+    [...text.replace(/```[\s\S]*?```/g, "").matchAll(/^#+ (.*)$/gm)].map(([, heading]) => {
+      const name = heading!
+        .toLowerCase()
+        .replace(/[^\w\s-]/g, "")
+        .replace(/ /g, "-");
+      const before = seen.get(name) ?? 0;
+      seen.set(name, before + 1);
+      return before ? `${name}-${before}` : name;
+    }),
+  );
+}

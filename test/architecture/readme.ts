@@ -1,0 +1,114 @@
+import manifest from "../../package.json";
+import { CODES, type Code, MEANINGS } from "../../server/checks/codes.ts";
+import { COMMANDS } from "../../server/cli/commands.ts";
+import { daystave } from "../cli/command-line.ts";
+import { ROOT, textOf } from "./source.ts";
+
+/** Where the README's commands are run. */
+const SAMPLE = `${ROOT}samples/quickstart`;
+
+/** Marks the codes in syntaxes/FORMAT.md whose example nothing reports yet; test/samples holds that it is so. */
+const LATER = "```practice later\n";
+
+/** The README with everything that is generated in it made anew: tables between their marks, what commands print, the hook. */
+export async function generated(readme: string): Promise<string> {
+  let text = readme;
+  for (const [name, rows] of Object.entries(TABLES)) {
+    const [open, close] = [`<!-- ${name} -->`, `<!-- /${name} -->`];
+    text = text.replace(
+      new RegExp(`${open}\n[\\s\\S]*?${close}`),
+      () => `${open}\n\n${markdownTable(rows())}\n\n${close}`,
+    );
+  }
+  text = text.replace(/```sh\n[\s\S]*?```/, () => `\`\`\`sh\n${hook()}\`\`\``);
+  for (const { 0: block, 1: line } of text.matchAll(CONSOLE)) {
+    const fresh = `\`\`\`console\n$ ${line}\n${await outputOf(line!)}\`\`\``;
+    text = text.replace(block, () => fresh);
+  }
+  return text;
+}
+
+export const CONSOLE = /```console\n\$ (.*)\n[\s\S]*?```/g;
+
+type Rows = readonly (readonly string[])[];
+
+export const TABLES: Readonly<Record<string, () => Rows>> = {
+  "editor commands": () => [
+    ["command", "identifier", "does"],
+    ...manifest.contributes.commands.map(({ command, category, title }) => [
+      `**${category}: ${title}**`,
+      `\`${command}\``,
+      DOES[command] ?? "",
+    ]),
+  ],
+  settings: () => [
+    ["setting", "values", "default", "what it says"],
+    ...Object.entries(manifest.contributes.configuration.properties as Readonly<Record<string, Setting>>).map(
+      ([name, setting]) => [
+        `\`${name}\``,
+        setting.enum?.map((value) => `\`${value}\``).join(", ") ?? setting.type,
+        setting.default === "" ? "empty" : `\`${setting.default}\``,
+        setting.markdownDescription ?? setting.description ?? "",
+      ],
+    ),
+  ],
+  "command line": () => [
+    ["command", "does"],
+    ...COMMANDS.map(({ usage, summary }) => [
+      usage.map((each) => `\`daystave ${each.replaceAll("|", "\\|")}\``).join("<br>"),
+      summary,
+    ]),
+  ],
+  diagnostics: () => [
+    ["code", "severity", "what it means"],
+    ...Object.entries(CODES).map(([code, severity]) => {
+      const meaning = MEANINGS[code as Code];
+      return [
+        `[\`${code}\`](syntaxes/FORMAT.md#${anchorOf(code)})`,
+        severity,
+        isLater(code) ? `${meaning} (not reported yet)` : meaning,
+      ];
+    }),
+  ],
+};
+
+interface Setting {
+  readonly type: string;
+  readonly default: unknown;
+  readonly enum?: readonly string[];
+  readonly description?: string;
+  readonly markdownDescription?: string;
+}
+
+/** The manifest has no place for more than a title. */
+const DOES: Readonly<Record<string, string>> = {
+  "daystave.showPreview": "shows the weeks of every exercise of the journal at the side",
+};
+
+/** The heading of its section; `prose` is also the heading of a kind of line, further up. */
+function anchorOf(code: string): string {
+  return code === "prose" ? "prose-1" : code;
+}
+
+function isLater(code: string): boolean {
+  const section = textOf("syntaxes/FORMAT.md").split(`\n### \`${code}\`\n`)[1]?.split("\n### ")[0];
+  return section?.includes(LATER) ?? false;
+}
+
+/** The hook that test/cli/bundle.test.ts runs. */
+function hook(): string {
+  return /const HOOK = `([^`]*)`;/.exec(textOf("test/cli/bundle.test.ts"))![1]!;
+}
+
+/** What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it. Today is 2026-03-10. */
+async function outputOf(line: string): Promise<string> {
+  const [, stdin = "", command] = /^(?:echo "([^"]*)" \| )?daystave (.*)$/.exec(line)!;
+  const argv = [...command!.matchAll(/"([^"]*)"|(\S+)/g)].map(([, words, word]) => words ?? word!);
+  const { stdout, stderr } = await daystave(argv, { cwd: SAMPLE, stdin: stdin && `${stdin}\n` });
+  return stdout + stderr;
+}
+
+function markdownTable(rows: Rows): string {
+  const [head, ...body] = rows.map((cells) => `| ${cells.join(" | ")} |`);
+  return [head, `|${" --- |".repeat(rows[0]!.length)}`, ...body].join("\n");
+}
