@@ -3,6 +3,7 @@ import { readEntry } from "../journal/read-entry.ts";
 import { subjectKey } from "../journal/subject-text.ts";
 import { patternText } from "../journal/to-play.ts";
 import { parseLine } from "../syntax/parse-line.ts";
+import { PartMemo } from "../syntax/parts.ts";
 
 export interface SubjectAsked {
   readonly key: string;
@@ -12,7 +13,7 @@ export interface SubjectAsked {
 
 /** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
 export function subjectAsked(words: string, { vocabulary }: Journal): SubjectAsked {
-  const line = parseLine(words, { vocabulary, memo: new Map(), head: false });
+  const line = parseLine(words, { vocabulary, memo: new PartMemo(), head: false });
   const entry = line.type === "entry" ? readEntry(line, 0, vocabulary) : undefined;
   if (!entry?.subject)
     return { key: subjectKey({ type: "title", title: titleOf(words, vocabulary), declared: false }) };

@@ -8,7 +8,7 @@ import { type Block, blockIndexAt, type Document, type Position } from "../synta
 import type { EntryLine, Line } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
 import { parseLine } from "../syntax/parse-line.ts";
-import type { PartMemo } from "../syntax/parts.ts";
+import { PartMemo } from "../syntax/parts.ts";
 import { isQuote } from "../syntax/token.ts";
 import { claimCandidates } from "./completion-claims.ts";
 import {
@@ -134,7 +134,7 @@ function withoutWord({ text, end, remark }: Typing, from: number, start: number)
 function read({ vocabulary, memo }: Journal, text: string, head: boolean): Line {
   return parseLine(text, {
     vocabulary,
-    memo: memo.of(vocabulary, "parts being typed", (): PartMemo => new Map()),
+    memo: memo.of(vocabulary, "parts being typed", () => new PartMemo()),
     head,
   });
 }

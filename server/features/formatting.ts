@@ -2,6 +2,7 @@ import type { Journal } from "../journal/journal.ts";
 import type { BlockModel } from "../journal/model.ts";
 import { type Block, blockIndexAt } from "../syntax/document.ts";
 import type { Line } from "../syntax/line.ts";
+import { PartMemo } from "../syntax/parts.ts";
 import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
 import type { ReadingContext } from "./missing-commas.ts";
 import type { Range, TextEdit } from "./types.ts";
@@ -22,7 +23,7 @@ export function formatEdits(journal: Journal, uri: string, range?: Range): reado
   const to = Math.min(document.lineCount - 1, range?.end.line ?? document.lineCount - 1);
   const edits: TextEdit[] = [];
   if (to < from) return edits;
-  const context = { vocabulary: journal.vocabulary, memo: new Map() };
+  const context = { vocabulary: journal.vocabulary, memo: new PartMemo() };
   for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
     const block = document.blocks[i]!;
     for (const edit of new BlockLayout(block, journal.model(block), document.starts[i]!, context).edits(from, to))

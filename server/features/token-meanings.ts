@@ -2,7 +2,7 @@ import { cutLine } from "../syntax/cut.ts";
 import type { DeclarationLine, EntryLine, Line } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
 import { noteAt } from "../syntax/note-word.ts";
-import { partsOf } from "../syntax/parts.ts";
+import { PartMemo, partsOf } from "../syntax/parts.ts";
 import { isQuote, tokenise } from "../syntax/token.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { separatorsOf } from "./separators.ts";
@@ -127,7 +127,7 @@ function declarationTokens(text: string, line: DeclarationLine, vocabulary: Voca
   if (short) tokens.push({ ...short.as, type: "keyword" }, { ...short.name, type: "property", declares: true });
   const body = text.slice(0, line.end);
   const { cuts } = cutLine(body, short?.name.end ?? named?.end ?? line.wordEnd);
-  const parts = partsOf(body, cuts, { vocabulary, memo: new Map() });
+  const parts = partsOf(body, cuts, { vocabulary, memo: new PartMemo() });
   return [
     ...tokens,
     ...itemTokens(

@@ -21,7 +21,9 @@ export function declaredNamesIn(block: Block): readonly DeclaredName[] {
   for (const line of block.lines) {
     if (!MAY_NAME.test(line)) continue;
     const name = declaredName(line);
-    if (name) (names ??= []).push(name);
+    if (!name) continue;
+    names ??= [];
+    names.push(name);
   }
   return names ?? NONE;
 }

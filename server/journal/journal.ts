@@ -1,5 +1,5 @@
 import { type Block, changedBlocks, type Document } from "../syntax/document.ts";
-import type { PartMemo } from "../syntax/parts.ts";
+import { PartMemo } from "../syntax/parts.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
 import type { DeclarationContext, Declared } from "./declaration.ts";
@@ -138,7 +138,7 @@ export class Memo {
   private readonly phrases = languagePhrases();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
-  private parts: PartMemo = new Map();
+  private parts = new PartMemo();
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
   private readonly settledConventions = new Map<string, Conventions>();
   private readonly derived = new Map<string, WeakMap<object, object>>();
@@ -155,7 +155,7 @@ export class Memo {
     const vocabulary = new Vocabulary(this.phrases, names.length ? gathered(names) : NO_NAMES);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
-    this.parts = new Map();
+    this.parts = new PartMemo();
     this.settledConventions.clear();
     this.derived.clear();
     this.latestByFile.clear();
@@ -163,7 +163,7 @@ export class Memo {
   }
 
   partContext(vocabulary: Vocabulary): DeclarationContext {
-    return { vocabulary, memo: vocabulary === this.known?.vocabulary ? this.parts : new Map() };
+    return { vocabulary, memo: vocabulary === this.known?.vocabulary ? this.parts : new PartMemo() };
   }
 
   /** Only for the vocabulary given out last: an older state of the journal reads its blocks anew. */

@@ -28,6 +28,24 @@ const FIRST_BEYOND_ASCII = 128;
 
 /** Cuts a line at commas, colons and `>`, outside quotes and before its remark. The colon of `19:30` cuts nothing. */
 export function cutLine(line: string, from = 0): CutLine {
+  return NEEDS_CARE.test(line) ? cutWithCare(line, from) : { cuts: cutAtCommas(line, from), remark: line.length };
+}
+
+/** What may be a quote, another separator than a comma, or the beginning of a remark. Most lines have none of it. */
+const NEEDS_CARE = /["“”„«»‟:>→–—]|--/;
+
+function cutAtCommas(line: string, from: number): Cut[] {
+  const cuts: Cut[] = [];
+  let start = from;
+  for (let comma = line.indexOf(",", from); comma >= 0; comma = line.indexOf(",", start)) {
+    cuts.push(trimmed(line, start, comma, start === from ? "" : ","));
+    start = comma + 1;
+  }
+  cuts.push(trimmed(line, start, line.length, start === from ? "" : ","));
+  return cuts;
+}
+
+function cutWithCare(line: string, from: number): CutLine {
   const cuts: Cut[] = [];
   let start = from;
   let after: Cut["after"] = "";

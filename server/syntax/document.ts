@@ -124,28 +124,32 @@ interface Lines {
 
 /** A text cut at LF, CRLF and lone CR. `whole` says that the text ends with a line end, after which nothing follows. */
 function splitLines(text: string, whole = false): Lines {
-  const lines: string[] = [];
-  const ends: LineEnd[] = [];
-  if (!text.includes("\r")) {
-    for (const line of text.split("\n")) {
-      lines.push(line);
-      ends.push("\n");
-    }
-    ends[ends.length - 1] = "";
-  } else {
-    let from = 0;
-    for (const match of text.matchAll(/\r\n|\n|\r/g)) {
-      lines.push(text.slice(from, match.index));
-      ends.push(match[0] as LineEnd);
-      from = match.index + match[0].length;
-    }
-    lines.push(text.slice(from));
-    ends.push("");
-  }
+  const { lines, ends } = text.includes("\r") ? splitAtAnyEnd(text) : splitAtNewlines(text);
   if (whole) {
     lines.pop();
     ends.pop();
   }
+  return { lines, ends };
+}
+
+function splitAtNewlines(text: string): { lines: string[]; ends: LineEnd[] } {
+  const lines = text.split("\n");
+  const ends = new Array<LineEnd>(lines.length).fill("\n");
+  ends[ends.length - 1] = "";
+  return { lines, ends };
+}
+
+function splitAtAnyEnd(text: string): { lines: string[]; ends: LineEnd[] } {
+  const lines: string[] = [];
+  const ends: LineEnd[] = [];
+  let from = 0;
+  for (const match of text.matchAll(/\r\n|\n|\r/g)) {
+    lines.push(text.slice(from, match.index));
+    ends.push(match[0] as LineEnd);
+    from = match.index + match[0].length;
+  }
+  lines.push(text.slice(from));
+  ends.push("");
   return { lines, ends };
 }
 

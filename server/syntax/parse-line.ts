@@ -30,7 +30,8 @@ export function parseLine(text: string, context: LineContext): Line {
   if (CONFLICT.test(text)) return { type: "conflict marker", start: 0, end: text.length };
   const date = dateWord(text);
   const start = date ? date.end : BULLET.exec(text)![0].length;
-  if (!date && isRemarkMark(text, start)) return { type: "remark", start, remark: { start, ...remarkText(text, start) } };
+  if (!date && isRemarkMark(text, start))
+    return { type: "remark", start, remark: { start, ...remarkText(text, start) } };
   const { cuts, remark: remarkAt } = cutLine(text, date ? date.end : first);
   const remark: Remark | undefined =
     remarkAt < text.length ? { start: remarkAt, ...remarkText(text, remarkAt) } : undefined;

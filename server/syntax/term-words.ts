@@ -24,7 +24,8 @@ export function articulationAt(words: Words, i: number): Found<MeaningOf<"articu
 
 /** `slur 2+2`, `slur 2+1+1`: 1 is tongued, and the group repeats. */
 function slurGroups(words: Words, i: number): Found<MeaningOf<"articulation">> | undefined {
-  if (!words.is(i, "slur", "slurs", "slurred") || !GROUPS.test(words.typed(i + 1))) return undefined;
+  const joined = words.is(i, "slurred") ? words.typed(i + 1).includes("+") : words.is(i, "slur", "slurs");
+  if (!joined || !GROUPS.test(words.typed(i + 1))) return undefined; // `slurred 2 octaves` is no group
   const groups = words.typed(i + 1).split("+");
   const tonguing = groups.every((size) => size === "1") ? "single" : "mixed";
   return { length: 2, meaning: { type: "articulation", id: `slur ${groups.join("+")}`, tonguing } };

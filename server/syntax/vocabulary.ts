@@ -36,11 +36,20 @@ export class Vocabulary {
   private readonly patterns = new Map<string, string>();
   private readonly scales = new Map<string, string>();
   private words: readonly string[] | undefined;
+  /** Some declared name that may stand without quotes holds a number of two figures or more. */
+  readonly hasNumberedNames: boolean;
 
   constructor(
     readonly own: readonly Phrase[],
     readonly declared: DeclaredNames = NO_NAMES,
   ) {
+    const unquoted = [
+      ...declared.phases,
+      ...declared.activities,
+      ...declared.instruments,
+      ...declared.titles.flatMap(({ short }) => short ?? []),
+    ];
+    this.hasNumberedNames = unquoted.some((name) => /\d\d/.test(name));
     for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
     for (const { title, short } of declared.titles) {
       this.titles.set(nameKey(title), title);

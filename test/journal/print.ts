@@ -30,11 +30,7 @@ function reachText(reach: NonNullable<Conditions["reach"]>): string {
 }
 
 /** `F#`, `Bb4`, `Cx`. */
-export function noteText(note: {
-  readonly letter: string;
-  readonly alter: number;
-  readonly octave?: number;
-}): string {
+export function noteText(note: { readonly letter: string; readonly alter: number; readonly octave?: number }): string {
   const sign = { "-2": "bb", "-1": "b", 0: "", 1: "#", 2: "x" }[note.alter as -2 | -1 | 0 | 1 | 2];
   return `${note.letter}${sign}${note.octave ?? ""}`;
 }

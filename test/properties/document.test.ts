@@ -7,7 +7,26 @@ import { applyChanges, createDocument, lineAt, type TextChange, textOf } from ".
 // The oracle: `TextDocument` of vscode-languageserver-textdocument, the document store of the protocol's own library.
 
 const text = fc
-  .array(fc.constantFrom("2026-03-02 Mon", "02.03.2026", "2026-03-02", "D minor", "-- x", "\n", "\r\n", "\r", "𝄪", "é", "", " ", "2026", "-", "\uFEFF"), { maxLength: 30 })
+  .array(
+    fc.constantFrom(
+      "2026-03-02 Mon",
+      "02.03.2026",
+      "2026-03-02",
+      "D minor",
+      "-- x",
+      "\n",
+      "\r\n",
+      "\r",
+      "𝄪",
+      "é",
+      "",
+      " ",
+      "2026",
+      "-",
+      "\uFEFF",
+    ),
+    { maxLength: 30 },
+  )
   .map((parts) => parts.join(""));
 const position = fc.record({ line: fc.integer({ min: -1, max: 14 }), character: fc.integer({ min: -1, max: 20 }) });
 const change: fc.Arbitrary<TextChange> = fc.oneof(

@@ -49,7 +49,15 @@ const anyLine = fc.oneof(
       .map(([subject, terms]) => subject + terms.map((each) => each.join("")).join("")),
   },
 );
-const dayLine = fc.constantFrom("2026-03-02", "02.03.2026", "2026/3/4", "3/4/2026", "2026-02-30", "2026-3-5 Mon", "14.3.2026");
+const dayLine = fc.constantFrom(
+  "2026-03-02",
+  "02.03.2026",
+  "2026/3/4",
+  "3/4/2026",
+  "2026-02-30",
+  "2026-3-5 Mon",
+  "14.3.2026",
+);
 const text = fc
   .array(fc.tuple(dayLine, fc.array(anyLine, { maxLength: 6 })), { minLength: 1, maxLength: 3 })
   .map((days) => HEAD + days.map(([day, lines]) => [day, ...lines].join("\n")).join("\n"));

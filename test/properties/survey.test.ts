@@ -9,6 +9,7 @@ import { Journal } from "../../server/journal/journal.ts";
 import { readBlock } from "../../server/journal/read-block.ts";
 import { type Block, createDocument } from "../../server/syntax/document.ts";
 import type { Item } from "../../server/syntax/meaning.ts";
+import { PartMemo } from "../../server/syntax/parts.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // The survey reads in full only the lines that may be at fault. Here it is held against reading every line in full.
@@ -38,7 +39,7 @@ interface Found {
 
 /** Every line parsed and checked, and the minutes of the day by the frames that the model has. */
 function readInFull(block: Block): Found {
-  const context = { vocabulary, memo: new Map(), conventions };
+  const context = { vocabulary, memo: new PartMemo(), conventions };
   const { lines, day, sittings, phases, entries } = readBlock(block, context);
   const findings = lines.flatMap((line, i) =>
     checkLine(line, { ...context, text: block.lines[i]!, head: false }).map((found) => ({ ...found, line: i })),
@@ -47,7 +48,9 @@ function readInFull(block: Block): Found {
     entries.every((entry) => entry.planned) &&
     (entries.length > 0 || day?.planned === true || lines.some(({ type }) => type === "plan"));
   const skeleton = { sittings, phases, rest: day?.rest !== undefined, allPlanned: planned };
-  const minutes = checkDayMinutes(skeleton as unknown as DaySkeleton, (line) => amountOn(lines[line]!, block.lines[line]!));
+  const minutes = checkDayMinutes(skeleton as unknown as DaySkeleton, (line) =>
+    amountOn(lines[line]!, block.lines[line]!),
+  );
   return {
     findings: [...findings, ...minutes.map(({ line, finding }) => ({ ...finding, line }))],
     planned: day?.date !== undefined && planned,
@@ -70,7 +73,10 @@ function check(survey: Survey, lines: readonly string[]): void {
   const block = createDocument(lines.join("\n")).blocks.find(({ day }) => day)!;
   const fast = surveyed(survey, block);
   const full = readInFull(block);
-  expect({ ...fast, findings: shown(fast.findings, block) }).toEqual({ ...full, findings: shown(full.findings, block) });
+  expect({ ...fast, findings: shown(fast.findings, block) }).toEqual({
+    ...full,
+    findings: shown(full.findings, block),
+  });
 }
 
 /** In one order, with the line they stand on, so that a failure can be read. */
@@ -85,10 +91,7 @@ const separator = fc.oneof(
   { weight: 3, arbitrary: fc.constantFrom(" ", ": ", " > ", ",", "  ,\t", " → ", "  ") },
 );
 const subject = fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS);
-const part = fc.oneof(
-  { weight: 8, arbitrary: fc.constantFrom(...TERMS) },
-  { weight: 1, arbitrary: subject },
-);
+const part = fc.oneof({ weight: 8, arbitrary: fc.constantFrom(...TERMS) }, { weight: 1, arbitrary: subject });
 
 /** A line as someone might type it: a subject, most often, and terms in any order, with any separators. */
 const entry = fc
@@ -131,15 +134,21 @@ test("the survey finds what reading every line in full finds, whatever it has se
 
 test("and so does a survey that has seen nothing", () => {
   fc.assert(
-    fc.property(day, (lines) => check(new Survey({ vocabulary, memo: new Map() }, conventions), lines)),
+    fc.property(day, (lines) => check(new Survey({ vocabulary, memo: new PartMemo() }, conventions), lines)),
     { seed: 12, numRuns: 500 },
   );
 }, 30_000);
 
 test("every part alone behind every subject, and every third of two parts behind a sound one", () => {
   const survey = new Survey(journal.partContext, conventions);
-  const pairs = TERMS.flatMap((a, i) => TERMS.slice(i % 3).filter((_, j) => j % 3 === 0).map((b) => `D minor, ${a}, ${b}`));
-  const single = [...SCALE_SUBJECTS, ...CHORD_SUBJECTS].flatMap((opening) => TERMS.map((each) => `${opening}, ${each}`));
+  const pairs = TERMS.flatMap((a, i) =>
+    TERMS.slice(i % 3)
+      .filter((_, j) => j % 3 === 0)
+      .map((b) => `D minor, ${a}, ${b}`),
+  );
+  const single = [...SCALE_SUBJECTS, ...CHORD_SUBJECTS].flatMap((opening) =>
+    TERMS.map((each) => `${opening}, ${each}`),
+  );
   for (let from = 0; from < pairs.length; from += 40) check(survey, ["2026-03-02", ...pairs.slice(from, from + 40)]);
   for (let from = 0; from < single.length; from += 40) check(survey, ["2026-03-02", ...single.slice(from, from + 40)]);
 }, 30_000);

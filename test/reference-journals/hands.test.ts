@@ -18,8 +18,9 @@ const everyLine =
 const outsideQuotes =
   (change: (text: string) => string) =>
   (text: string): string =>
-    text.replace(/("[^"\n]*"|“[^”\n]*”|--.*)|([^"“\n]+?)(?=["“\n]|--|$)/g, (_, kept: string | undefined, other: string) =>
-      kept === undefined ? change(other) : kept,
+    text.replace(
+      /("[^"\n]*"|“[^”\n]*”|--.*)|([^"“\n]+?)(?=["“\n]|--|$)/g,
+      (_, kept: string | undefined, other: string) => (kept === undefined ? change(other) : kept),
     );
 
 /** Each phrase of the journals that is made of several words, joined in another way. */
@@ -56,9 +57,22 @@ const HANDS: readonly Hand[] = [
   { name: "“ ” for quotes", change: (text) => text.replace(/"([^"\n]*)"/g, "“$1”") },
   { name: "„ “ for quotes", change: (text) => text.replace(/["“]([^"”\n]*)["”]/g, "„$1“") },
   { name: "« » for quotes", change: (text) => text.replace(/["“]([^"”\n]*)["”]/g, "«$1»") },
-  { name: "♯ and ♭", change: outsideQuotes((text) => text.replace(NOTE, (all) => all.replace("#", "♯").replace("b", "♭"))) },
-  { name: "sharp and flat in words", change: outsideQuotes((text) => text.replace(/\b([A-G])[#♯](?=\s)/g, "$1 sharp").replace(/\b([A-G])[b♭](?=\s)/g, "$1 flat")) },
-  { name: "sharp and flat with a hyphen", change: outsideQuotes((text) => text.replace(/\b([A-G])[#♯](?=\s(?!F#))/g, "$1-sharp").replace(/\b([A-G])[b♭](?=\s)/g, "$1-flat")) },
+  {
+    name: "♯ and ♭",
+    change: outsideQuotes((text) => text.replace(NOTE, (all) => all.replace("#", "♯").replace("b", "♭"))),
+  },
+  {
+    name: "sharp and flat in words",
+    change: outsideQuotes((text) =>
+      text.replace(/\b([A-G])[#♯](?=\s)/g, "$1 sharp").replace(/\b([A-G])[b♭](?=\s)/g, "$1 flat"),
+    ),
+  },
+  {
+    name: "sharp and flat with a hyphen",
+    change: outsideQuotes((text) =>
+      text.replace(/\b([A-G])[#♯](?=\s(?!F#))/g, "$1-sharp").replace(/\b([A-G])[b♭](?=\s)/g, "$1-flat"),
+    ),
+  },
   { name: "– before remarks", change: (text) => text.replace(/(^|\s)--(?=\s)/gm, "$1–") },
   { name: "— before remarks", change: (text) => text.replace(/(^|\s)--(?=\s)/gm, "$1—") },
   { name: "→ for >", change: (text) => text.replaceAll(" > ", " → ") },
@@ -75,7 +89,10 @@ const HANDS: readonly Hand[] = [
   { name: "phrases with spaces", change: joined(" ") },
   { name: "phrases with hyphens", change: joined("-") },
   { name: "phrases in one word", change: joined("", ["five notes"]) },
-  { name: "colons behind phases", change: (text) => text.replace(/^(\s*(?:warm-up|groundwork|fluency|together|away|lesson)), /gm, "$1: ") },
+  {
+    name: "colons behind phases",
+    change: (text) => text.replace(/^(\s*(?:warm-up|groundwork|fluency|together|away|lesson)), /gm, "$1: "),
+  },
 ];
 
 function bullets(bullet: string): (text: string) => string {
@@ -106,9 +123,7 @@ describe.each(HANDS)("$name", ({ change }) => {
     const texts = textsOf(name, change);
     const other = journalOf(texts);
     expect(plain(meaningOf(other))).toEqual(plain(meaningOf(original)));
-    expect(plain(declaredIn(other).map(jsonOf))).toEqual(
-      plain(declaredIn(original).map(jsonOf)),
-    );
+    expect(plain(declaredIn(other).map(jsonOf))).toEqual(plain(declaredIn(original).map(jsonOf)));
     expect(findingsOf(other)).toEqual(findingsOf(original));
   });
 });

@@ -22,10 +22,7 @@ export type Name = keyof typeof JOURNALS;
 /** The texts of a journal's files, changed in some way that its meaning should not depend on. */
 export function textsOf(name: Name, change = (text: string): string => text): ReadonlyMap<string, string> {
   return new Map(
-    JOURNALS[name].map((file) => [
-      `file:///${name}/${file}`,
-      change(readFileSync(join(FOLDER, name, file), "utf8")),
-    ]),
+    JOURNALS[name].map((file) => [`file:///${name}/${file}`, change(readFileSync(join(FOLDER, name, file), "utf8"))]),
   );
 }
 

@@ -136,7 +136,9 @@ function shown(value: unknown): string {
   if (numerator !== undefined) return `${numerator}/${denominator}`;
   const fields = Object.entries(rest)
     .filter(([key, each]) => each !== undefined && !(key === "claims" && (each as unknown[]).length === 0))
-    .map(([key, each]) => `${key} ${["from", "due", "by", "on"].includes(key) ? isoDate(each as number) : shown(each)}`);
+    .map(
+      ([key, each]) => `${key} ${["from", "due", "by", "on"].includes(key) ? isoDate(each as number) : shown(each)}`,
+    );
   return [type, ...fields].filter(Boolean).join(", ");
 }
 

@@ -1,0 +1,72 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { languagePhrases } from "../../server/journal/language.ts";
+import { readPart } from "../../server/syntax/part.ts";
+import { PartMemo } from "../../server/syntax/parts.ts";
+import { NO_NAMES, Vocabulary } from "../../server/syntax/vocabulary.ts";
+
+const word = fc.constantFrom(
+  "at",
+  "8ths",
+  "16ths",
+  "clean",
+  "tense",
+  "5 in a row",
+  "4 of 5",
+  "of",
+  "to",
+  "min",
+  "bars",
+  "page",
+  "quarter=",
+  "slurred",
+  "up",
+  "D",
+  "minor",
+  "focus",
+  "ease",
+  "Suite",
+  "bpm",
+  "in a row",
+  "-",
+  "zzz",
+  "thirds",
+  "x",
+  "times",
+);
+const number = fc.oneof(fc.integer({ min: 10, max: 999 }), fc.integer({ min: 0, max: 2000 })).map(String);
+const part = fc
+  .array(fc.oneof({ weight: 3, arbitrary: word }, { weight: 2, arbitrary: number }), { minLength: 1, maxLength: 5 })
+  .map((words) => words.join(" "));
+
+const plain = new Vocabulary(languagePhrases());
+const numbered = new Vocabulary(languagePhrases(), {
+  ...NO_NAMES,
+  titles: [{ title: "Suite in D", short: "Suite 12" }],
+});
+
+test.each([
+  ["the language's own words", plain],
+  ["a short title with a number in it", numbered],
+])("a part that is read by its shape is what reading it gives: %s", (_, vocabulary) => {
+  fc.assert(
+    fc.property(fc.array(part, { minLength: 2, maxLength: 40 }), (parts) => {
+      const memo = new PartMemo();
+      for (const text of parts) expect(memo.read(text, vocabulary)).toEqual(readPart(text, vocabulary));
+    }),
+    { seed: 4, numRuns: 400 },
+  );
+});
+
+test("the same shape with another number is told apart from the first", () => {
+  const memo = new PartMemo();
+  const tempos = ["8ths at 60 clean", "8ths at 63 clean", "8ths at 104 clean"].map((text) =>
+    memo.read(text, plain).map(({ start, end, meaning }) => [text.slice(start, end), meaning]),
+  );
+  expect(tempos.map((items) => items[1])).toEqual([
+    ["at 60", { type: "tempo", bpm: 60 }],
+    ["at 63", { type: "tempo", bpm: 63 }],
+    ["at 104", { type: "tempo", bpm: 104 }],
+  ]);
+  expect(tempos.map((items) => items[2]![0])).toEqual(["clean", "clean", "clean"]);
+});

@@ -1,0 +1,121 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { CODES } from "../../server/checks/codes.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import type { Diagnostic } from "../../server/features/types.ts";
+import { parseIsoDate } from "../../server/journal/calendar.ts";
+import { Journal } from "../../server/journal/journal.ts";
+import { createDocument } from "../../server/syntax/document.ts";
+
+// The samples and the examples of the format reference mean what they say, on 2026-06-01.
+
+const ROOT = join(import.meta.dirname, "../..");
+const TODAY = parseIsoDate("2026-06-01")!;
+const ERRORS = join(ROOT, "samples/errors");
+const FORMAT = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");
+
+/** Codes that the format has and no check raises yet. As soon as one does, it comes off this list. */
+const LATER = ["aim-far", "tempo-leap"];
+
+function found(texts: ReadonlyMap<string, string>): readonly Diagnostic[] {
+  const journal = new Journal("file:///j", new Map([...texts].map(([uri, text]) => [uri, createDocument(text)])));
+  return journal.addresses.flatMap((uri) => diagnosticsOf(journal, uri, TODAY));
+}
+
+function foundIn(text: string): readonly Diagnostic[] {
+  return found(new Map([["file:///j/example.practice", text]]));
+}
+
+function folder(...path: readonly string[]): ReadonlyMap<string, string> {
+  const at = join(ROOT, "samples", ...path);
+  const names = readdirSync(at).filter((name) => name.endsWith(".practice"));
+  return new Map(names.map((name) => [`file:///j/${name}`, readFileSync(join(at, name), "utf8")]));
+}
+
+const grave = (diagnostics: readonly Diagnostic[]): readonly string[] =>
+  diagnostics.filter(({ severity }) => severity === "error" || severity === "warning").map(({ code }) => code);
+const codes = (diagnostics: readonly Diagnostic[]): readonly string[] => diagnostics.map(({ code }) => code);
+
+const ALL = Object.keys(CODES);
+
+describe("one small journal for each code", () => {
+  test("the codes, the samples and the sections of the reference are the same", () => {
+    expect(readdirSync(ERRORS).sort()).toEqual([...ALL].sort());
+    expect([...sections().keys()].sort()).toEqual([...ALL].sort());
+  });
+
+  test.each(ALL.filter((code) => !LATER.includes(code)))("%s", (code) => {
+    const diagnostics = found(folder("errors", code));
+    expect(codes(diagnostics)).toContain(code);
+    expect(grave(diagnostics).filter((each) => each !== code)).toEqual([]);
+  });
+
+  test.each(LATER)("%s is not raised yet", (code) => {
+    expect(codes(found(folder("errors", code)))).not.toContain(code);
+  });
+});
+
+describe("the quickstart", () => {
+  test("has the two mistakes that it tells of, and no other", () => {
+    const texts = folder("quickstart");
+    const week = texts.get("file:///j/week.practice")!.split("\n");
+    const underlined = found(texts)
+      .filter(({ severity }) => severity === "error" || severity === "warning")
+      .map(
+        ({ code, range: { start, end } }) =>
+          `${code}: ${week[start.line]!.trim()} | ${week[start.line]!.slice(start.character, end.character)}`,
+      );
+    expect(underlined).toEqual([
+      "scale-spelling: F# major: F# G# A# B C# D# F F# | F",
+      "scale-note: G harmonic minor: G A Bb C D Eb F G | F",
+    ]);
+  });
+});
+
+interface Section {
+  readonly examples: readonly string[];
+}
+
+/** The sections `### \`code\`` under "Diagnostics", with their examples. */
+function sections(): ReadonlyMap<string, Section> {
+  const [, diagnostics] = FORMAT.split("\n## Diagnostics\n");
+  const parts = diagnostics!.split("\n### `").slice(1);
+  return new Map(
+    parts.map((part) => [
+      part.slice(0, part.indexOf("`")),
+      { examples: [...part.matchAll(/^```practice(?: later)?\n([\s\S]*?)^```$/gm)].map(([, example]) => example!) },
+    ]),
+  );
+}
+
+describe("the examples of the format reference", () => {
+  test.each([...sections()].filter(([code]) => !LATER.includes(code)))("%s", (code, { examples }) => {
+    expect(examples.length).toBeGreaterThan(0);
+    expect(codes(foundIn(examples[0]!))).toContain(code);
+  });
+
+  test.each([...sections()].filter(([code]) => LATER.includes(code)))("%s is not raised yet", (code, { examples }) => {
+    expect(codes(foundIn(examples[0]!))).not.toContain(code);
+  });
+
+  const [before] = FORMAT.split("\n## Diagnostics\n") as [string];
+  const others = [...before.matchAll(/^```practice\n([\s\S]*?)^```$/gm)].map((match) => ({
+    line: before.slice(0, match.index).split("\n").length,
+    example: match[1]!,
+  }));
+
+  test.each(others)("the one on line $line has neither errors nor warnings", ({ example }) => {
+    expect(readable(example)).toEqual([]);
+  });
+
+  test("there are many", () => {
+    expect(others.length).toBeGreaterThan(20);
+  });
+
+  /** What is found on an example, as it stands or, where it has no day, as lines of one. */
+  function readable(example: string): readonly string[] {
+    const alone = grave(foundIn(example));
+    return alone.includes("no-day") ? grave(foundIn(`2026-03-02\n${example}`)) : alone;
+  }
+});
