@@ -7,43 +7,43 @@ const LONGEST_STRETCH = 60;
 const PLAYED_WITH_OTHERS = ["together", "lesson"];
 
 /** A finding on the amount of a line; where that stands is looked up when there is one. */
-interface AmountFinding {
+export interface AmountFinding {
   readonly line: number;
   readonly at: (amount: Stretch) => Finding;
 }
 
-/** The minutes of a day add up, and leave room for pauses. `amountOn` gives the place of a line's amount, or its whole. */
-export function checkDayMinutes(
-  skeleton: DaySkeleton,
-  amountOn: (line: number) => Stretch,
-): readonly { readonly line: number; readonly finding: Finding }[] {
-  const found = [...sums(skeleton), ...longStretches(skeleton)];
-  return found.map(({ line, at }) => ({ line, finding: at(amountOn(line)) }));
+/** The minutes of a day add up, and leave room for pauses. */
+export function checkDayMinutes(skeleton: DaySkeleton): readonly AmountFinding[] {
+  const found: AmountFinding[] = [];
+  addSums(skeleton, found);
+  if (!skeleton.rest && !skeleton.allPlanned) addLongStretches(skeleton, found);
+  return found;
 }
 
 /** Stated parts that exceed the stated whole: entries in a phase, phases in a sitting, sittings in a day. */
-function sums(skeleton: DaySkeleton): readonly AmountFinding[] {
+function addSums(skeleton: DaySkeleton, found: AmountFinding[]): void {
   const { phases, sittings } = skeleton;
-  const found: AmountFinding[] = [];
-  const exceeds = (line: number, whole: number | undefined, sum: number, what: string): void => {
-    if (whole === undefined || sum <= whole) return;
-    found.push({
-      line,
-      at: (amount) =>
-        finding("minutes-sum", amount, `The ${what} below add up to ${sum} minutes, more than the ${whole} here.`),
-    });
-  };
-  for (const { phase, line, minutes, entryMinutes } of phases)
-    if (phase !== undefined) exceeds(line, minutes, entryMinutes, "entries");
-  for (const [i, { line, minutes }] of sittings.entries()) {
-    if (i > 0 || sittings.length === 1) exceeds(line, minutes, partsOfSitting(skeleton, i), "parts");
+  for (const stretch of phases) {
+    if (stretch.phase !== undefined) addExcess(found, stretch, stretch.entryMinutes, "entries");
   }
-  const [first, ...further] = sittings;
-  if (first && further.length) {
-    const sum = further.reduce((total, { minutes = 0 }) => total + minutes, partsOfSitting(skeleton, 0));
-    exceeds(first.line, first.minutes, sum, "sittings");
+  for (let i = 0; i < sittings.length; i++) {
+    if (i > 0 || sittings.length === 1) addExcess(found, sittings[i]!, partsOfSitting(skeleton, i), "parts");
   }
-  return found;
+  if (sittings.length < 2) return;
+  let sum = partsOfSitting(skeleton, 0);
+  for (let i = 1; i < sittings.length; i++) sum += sittings[i]!.minutes ?? 0;
+  addExcess(found, sittings[0]!, sum, "sittings");
+}
+
+function addExcess(
+  found: AmountFinding[],
+  { line, minutes }: { readonly line: number; readonly minutes?: number },
+  sum: number,
+  what: string,
+): void {
+  if (minutes === undefined || sum <= minutes) return;
+  const message = `The ${what} below add up to ${sum} minutes, more than the ${minutes} here.`;
+  found.push({ line, at: (amount) => finding("minutes-sum", amount, message) });
 }
 
 /** For each phase its own minutes, or what its entries state. */
@@ -53,14 +53,14 @@ function partsOfSitting({ phases }: DaySkeleton, sitting: number): number {
   return sum;
 }
 
-function longStretches(skeleton: DaySkeleton): readonly AmountFinding[] {
-  if (skeleton.rest || skeleton.allPlanned) return [];
-  return skeleton.sittings.flatMap((sitting, i): AmountFinding[] => {
+function addLongStretches(skeleton: DaySkeleton, found: AmountFinding[]): void {
+  for (let i = 0; i < skeleton.sittings.length; i++) {
+    const sitting = skeleton.sittings[i]!;
     const minutes = sitting.breaks.length > 0 ? 0 : minutesAlone(skeleton, sitting, i);
-    if (minutes <= LONGEST_STRETCH) return [];
+    if (minutes <= LONGEST_STRETCH) continue;
     const message = `About ${minutes} minutes with no break noted. Hands, breath and ears do better with pauses; \`break, 10 min\` notes one. If anything hurts, stop, and ask a teacher or a doctor.`;
-    return [{ line: sitting.line, at: (amount) => finding("long-stretch", amount, message) }];
-  });
+    found.push({ line: sitting.line, at: (amount) => finding("long-stretch", amount, message) });
+  }
 }
 
 /** Minutes of a sitting without what was played with others, where pauses come by themselves. */

@@ -1,3 +1,5 @@
+import { sameName } from "../music/note.ts";
+import { scaleNames } from "../music/scale.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 import { bestReading } from "./best-reading.ts";
 import { checkChromaticSpelling, inPlayersConvention } from "./chromatic-spelling.ts";
@@ -86,10 +88,34 @@ function wholeFinding(compared: Compared, differences: readonly Difference[]): F
 }
 
 /**
+ * One octave of a seven-note scale by its own names, up or up and down, with or without the closing tonic: what nearly
+ * every list is, and told at a glance. Any other list is compared with all that it may be.
+ */
+function isWrittenOut(notes: readonly ClaimedNote[], { subject, pattern, direction, reach }: ClaimedExercise): boolean {
+  if (
+    subject.type !== "scale" ||
+    subject.kind.family !== "seven" ||
+    pattern !== undefined ||
+    direction !== undefined ||
+    reach !== undefined
+  )
+    return false;
+  const up = scaleNames(subject.tonic, subject.kind, "up");
+  const down = scaleNames(subject.tonic, subject.kind, "down");
+  const octave = up.length;
+  if (notes.length !== octave && notes.length !== octave + 1 && notes.length !== 2 * octave + 1) return false;
+  return notes.every(({ note }, i) => {
+    const expected = i < octave ? up[i]! : i === octave ? up[0]! : down[2 * octave - i]!;
+    return note !== undefined && note.octave === undefined && sameName(note, expected);
+  });
+}
+
+/**
  * Whether a list is the scale, arpeggio or pattern that it stands beside; format.md, "Claims". At most eight findings: a
  * list of which more than half differs, or that is a respelling throughout, is told as one.
  */
 export function checkNoteList(notes: readonly ClaimedNote[], claimed: ClaimedExercise): readonly Finding[] {
+  if (isWrittenOut(notes, claimed)) return [];
   const found = notes.length === 0 ? undefined : bestReading(notes, claimed);
   if (!found) return [];
   const best = inPlayersConvention(notes, found);

@@ -57,7 +57,6 @@ const NOTHING: Plain = { type: "nothing" };
  */
 export class Survey {
   private readonly parts = new Map<readonly Item[], PartSays>();
-  private readonly plain = new Map<string, Plain | null>();
   private readonly lines = new Map<string, FullLine>();
 
   constructor(
@@ -72,7 +71,8 @@ export class Survey {
     const findings: LineFinding[] = [];
     let day: DatedDay | undefined;
     let declares = false;
-    for (const [i, text] of texts.entries()) {
+    for (let i = 0; i < texts.length; i++) {
+      const text = texts[i]!;
       const plain = head || i === 0 ? undefined : this.plainLine(text);
       const plainDay = !head && i === 0 ? this.plainDay(text) : undefined;
       if (plain) takePlain(skeleton, plain, i);
@@ -89,8 +89,8 @@ export class Survey {
       }
     }
     if (!head) {
-      const minutes = checkDayMinutes(skeleton, (line) => this.amountOn(texts[line]!, head));
-      for (const { line, finding } of minutes) findings.push({ ...finding, line });
+      const minutes = checkDayMinutes(skeleton);
+      for (const { line, at } of minutes) findings.push({ ...at(this.amountOn(texts[line]!, head)), line });
       if (minutes.length) findings.sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end);
     }
     return {
@@ -110,7 +110,8 @@ export class Survey {
     const { cuts, remark } = cutLine(text, word.end);
     if (cuts.length > 2 || remark < text.length || text.length > LONGEST_LINE) return undefined;
     let minutes: number | undefined;
-    for (const [i, { start, end, after }] of cuts.entries()) {
+    for (let i = 0; i < cuts.length; i++) {
+      const { start, end, after } = cuts[i]!;
       const items = this.items(text.slice(start, end));
       const meaning = items[0]?.meaning;
       if (items.length > 1 || after === ">" || after === ":") return undefined;
@@ -122,15 +123,6 @@ export class Survey {
 
   /** A line below a day that cannot be at fault; undefined for any that may be. */
   private plainLine(text: string): Plain | undefined {
-    const known = this.plain.get(text);
-    if (known !== undefined) return known ?? undefined; // null is known to need a full look
-    if (this.plain.size >= MOST_LINES) this.plain.clear();
-    const plain = this.readPlain(text);
-    this.plain.set(text, plain ?? null);
-    return plain;
-  }
-
-  private readPlain(text: string): Plain | undefined {
     const first = firstCharacter(text);
     if (first === text.length) return text.length > LONGEST_LINE ? undefined : NOTHING;
     const code = text.charCodeAt(first);

@@ -12,8 +12,8 @@ export interface DeclaredName {
 
 const NAMING = ["piece", "study", "pattern", "scale", "phase", "activity", "instrument"];
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
-/** Cheap on hot paths: the line begins with one of the words above, perhaps after a bullet. */
-const MAY_NAME = /^[\s\uFEFF]*(?:[-*•]\s+)?(?:pie|stu|pat|sca|pha|act|ins)/i;
+/** Cheap on hot paths: a naming word and a quote behind it begin the line, perhaps after a bullet. */
+const MAY_NAME = /^[\s\uFEFF]*(?:[-*•]\s+)?(?:piece|study|pattern|scale|phase|activity|instrument)\s*["“”„«»]/i;
 
 /** The names that a block declares, read before any vocabulary: a declaration word and a quoted name behind it. */
 export function declaredNamesIn(block: Block): readonly DeclaredName[] {

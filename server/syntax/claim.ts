@@ -7,6 +7,8 @@ import { tokenise } from "./token.ts";
 const NOTE_WORD = /([\s|\-–,]*)([^\s|,\-–:>"“”„«»]+)/uy;
 /** A single letter, a letter with too many accidentals, or a German note name: meant as a note, but none. */
 const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}\d?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;
+/** `| D E F G |`: a bar line may close the list too. */
+const CLOSING_BARS = /^(?:\s*\|)*/;
 const STEP_LETTERS = /^[TSAWH]+$/;
 
 /** The claim that stands after a colon: notes, or steps in letters; undefined for anything else. */
@@ -39,9 +41,9 @@ function noteList(line: string, from: number, to: number): Claim | undefined {
     notes.push(next);
     at = next.end;
   }
-  return notes.some((note) => note.note)
-    ? { type: "notes", start: notes[0]!.start, end: notes.at(-1)!.end, notes }
-    : undefined;
+  if (!notes.some((note) => note.note)) return undefined;
+  const end = notes.at(-1)!.end + CLOSING_BARS.exec(line.slice(notes.at(-1)!.end, to))![0].length;
+  return { type: "notes", start: notes[0]!.start, end, notes };
 }
 
 function claimedNote(line: string, at: number, to: number, pattern: RegExp, first: boolean): ClaimedNote | undefined {

@@ -1,6 +1,6 @@
 import { cutLine } from "./cut.ts";
 import { isEntry } from "./entry-rule.ts";
-import { fold } from "./fold.ts";
+import { fold, phraseKey } from "./fold.ts";
 import type { Item, MeaningOf } from "./meaning.ts";
 import type { Part, PartMemo } from "./parts.ts";
 import { partsOf, readPartOnce } from "./parts.ts";
@@ -31,6 +31,9 @@ export const DECLARATION_WORDS = [
 /** Those whose name stands in quotes. */
 const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "focus", "phase", "activity"];
 
+/** Hyphens and spaces in them are the same, or may be left out. */
+const OF_TWO_WORDS = ["note value", "usual articulation"];
+
 export interface DeclarationWord {
   readonly word: string;
   readonly end: number;
@@ -40,9 +43,11 @@ export interface DeclarationWord {
 export function declarationWordAt(text: string, start: number, end: number): DeclarationWord | undefined {
   const match = /^([^\s:"“„«=,]+)(?:[\s-]+([^\s:"“„«=,]+))?/u.exec(text.slice(start, end));
   if (!match) return undefined;
-  const two = match[2] === undefined ? "" : `${fold(match[1]!)} ${fold(match[2])}`;
-  if (two === "note value" || two === "usual articulation") return { word: two, end: start + match[0].length };
   const one = fold(match[1]!);
+  const joined = OF_TWO_WORDS.find((word) => phraseKey(word) === phraseKey(one));
+  if (joined) return { word: joined, end: start + match[1]!.length };
+  const two = match[2] === undefined ? "" : `${one} ${fold(match[2])}`;
+  if (OF_TWO_WORDS.includes(two)) return { word: two, end: start + match[0].length };
   const found = (DECLARATION_WORDS as readonly string[]).includes(one);
   return found ? { word: one, end: start + match[1]!.length } : undefined;
 }

@@ -10,7 +10,7 @@ export interface Token {
 const QUOTES = '"“”„«»‟';
 
 export function isQuote(character: string): boolean {
-  return QUOTES.includes(character);
+  return character !== "" && QUOTES.includes(character);
 }
 
 const TOKEN = /["“”„«»‟]|[=|]|[^\s=|"“”„«»‟]+/gu;

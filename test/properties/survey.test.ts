@@ -48,11 +48,9 @@ function readInFull(block: Block): Found {
     entries.every((entry) => entry.planned) &&
     (entries.length > 0 || day?.planned === true || lines.some(({ type }) => type === "plan"));
   const skeleton = { sittings, phases, rest: day?.rest !== undefined, allPlanned: planned };
-  const minutes = checkDayMinutes(skeleton as unknown as DaySkeleton, (line) =>
-    amountOn(lines[line]!, block.lines[line]!),
-  );
+  const minutes = checkDayMinutes(skeleton as unknown as DaySkeleton);
   return {
-    findings: [...findings, ...minutes.map(({ line, finding }) => ({ ...finding, line }))],
+    findings: [...findings, ...minutes.map(({ line, at }) => ({ ...at(amountOn(lines[line]!, block.lines[line]!)), line }))],
     planned: day?.date !== undefined && planned,
     declares: lines.some(({ type }) => type === "declaration"),
   };

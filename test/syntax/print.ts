@@ -145,3 +145,13 @@ function spanText(reach: Extract<Meaning, { type: "span" }>["reach"]): string {
   if (reach.type === "between") return `${noteText(reach.from)} to ${noteText(reach.to)}`;
   return "count" in reach ? `${reach.count} ${reach.type}` : reach.type;
 }
+
+/** The rows of a table: what is typed, ` => `, and what it means. Spaces around both count for nothing. */
+export function rowsOf(table: string): readonly (readonly [typed: string, meaning: string])[] {
+  const rows = table.split("\n").filter((row) => row.includes(" =>"));
+  if (!rows.length) throw new Error("There is nothing in the table");
+  return rows.map((row) => {
+    const [typed, meaning] = row.split(/\s+=>(?:\s+|$)/);
+    return [typed!.replace(/^ {4}/, ""), meaning!.trim()];
+  });
+}
