@@ -7,7 +7,8 @@ import { parseArgs } from "node:util";
 import { context } from "esbuild";
 
 const COMMAND_LINE = "server/cli.js";
-const node = { platform: "node", target: "node20", format: "cjs" };
+// A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
+const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
 const browser = { platform: "browser", target: "es2022" };
 
 /** The server answers `initialize` before it loads its core, which is a file of its own so that less is parsed first. */

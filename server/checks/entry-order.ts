@@ -17,6 +17,7 @@ export function checkEntryOrder(
   return [
     ...repeatedTerms(line, text, vocabulary),
     ...outcomesBeforeTempo(line.items, text),
+    ...triesWithoutOutcome(line.items, text),
     ...temposOutOfRange(line.items, text),
   ];
 }
@@ -94,10 +95,21 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
         {
           title: `Write "${quoted(`${rate} ${outcome}`)}"`,
           safe: true,
-          edits: [{ ...withComma(stretch, text), text: `${comma(stretch, text)}${rate} ${outcome}` }],
+          edits: [
+            { ...withComma(stretch, text), text: `${comma(stretch, text)}${rate} ${outcome}${parted(items, tempo, text)}` },
+          ],
         },
       ],
     );
+  });
+}
+
+/** Only an aim has tries without an outcome. */
+function triesWithoutOutcome(items: readonly Item[], text: string): readonly Finding[] {
+  return items.flatMap((item, i) => {
+    if (item.meaning.type !== "tries" || items[i - 1]?.meaning.type === "outcome") return [];
+    const typed = quoted(text.slice(item.start, item.end));
+    return finding("unknown-term", item, `"${typed}": how it went belongs before it, as in \`clean ${typed}\`.`);
   });
 }
 
@@ -108,6 +120,12 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
 function comma({ start, end }: Stretch, text: string): string {
   const before = text.slice(0, start).trimEnd();
   return before !== "" && !/[,:>→]$/.test(before) && text.slice(start, end).includes(",") ? ", " : "";
+}
+
+/** `clean at 60 5x`: the amount behind the tempo would become tries right behind the outcome. */
+function parted(items: readonly Item[], tempo: number, text: string): string {
+  const next = items[tempo + 1];
+  return next?.meaning.type === "times" && text.slice(items[tempo]!.end, next.start).trim() === "" ? "," : "";
 }
 
 function withComma(stretch: Stretch, text: string): Stretch {

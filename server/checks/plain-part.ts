@@ -55,7 +55,7 @@ function itemSays(
   if (type === "tempo") return inRange(meaning.low ?? meaning.bpm, meaning.bpm) ? SAYS["tempo"]! : LOOK;
   if (type === "number") return inRange(meaning.value, meaning.value) ? SAYS["number"]! : LOOK;
   if (type === "outcome") return SAYS["counted"]! | (answersATempo(before) ? 0 : SAYS["leading outcome"]!);
-  if (type === "tries") return SAYS["other"]!;
+  if (type === "tries") return before?.type === "outcome" ? SAYS["other"]! : LOOK;
   if (type === "variant") return isVariantOf(meaning.id, before) ? SAYS["variant"]! : LOOK;
   if (type === "place") return SAYS["place"]!;
   if (type === "amount" && !meaning.possible) return LOOK;

@@ -42,7 +42,7 @@ function placed(journal: Journal, { document, blocks, told, crossing }: FileFind
     const all = others
       ? [...findings, ...others].sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end)
       : findings;
-    found.push(...placedBlock(journal, block, all, document.starts[index]!, document));
+    for (const each of placedBlock(journal, block, all, document.starts[index]!, document)) found.push(each);
   }
   return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
 }

@@ -95,7 +95,7 @@ function staysRegular(blocks: readonly BlockFacts[], from: number, after: number
     if (date !== undefined) dates.push(date);
   }
   const way = Math.sign((lastDate(blocks) ?? 0) - (blocks.find(({ day }) => day)?.day?.date ?? 0));
-  return dates.every((date, i) => date <= today && (i === 0 || Math.sign(date - dates[i - 1]!) === way));
+  return dates.every((date, i) => date <= today && (i === 0 || (way !== 0 && Math.sign(date - dates[i - 1]!) === way)));
 }
 
 function lastDate(blocks: readonly BlockFacts[]): number | undefined {

@@ -25,13 +25,16 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
   return items;
 }
 
+/** `4 of 5`, `5 in a row`: an aim's tries stand right behind its tempo, where `5x` and `3 times` would be amounts. */
+const SPOKEN_TRIES = 3;
+
 type Recogniser = (words: Words, i: number) => Found | undefined;
 
 /** What the words from one token on mean: of all that recognise them the one that takes most, the earlier of two. */
 function recognise(words: Words, i: number, before: Meaning | undefined): Found {
-  if (before?.type === "outcome") {
+  if (before?.type === "outcome" || before?.type === "tempo") {
     const tries = triesAt(words, i);
-    if (tries) return tries;
+    if (tries && (before.type === "outcome" || tries.length >= SPOKEN_TRIES)) return tries;
   }
   let best: Found | undefined;
   for (const recogniser of recognisersOf(words, i)) {

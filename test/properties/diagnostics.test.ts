@@ -161,8 +161,7 @@ test("an older state of the journal still answers for itself", () => {
   );
 }, 30_000);
 
-// Fails: where the first and the last day are the same, `staysRegular` takes two equal dates for days in order.
-test.fails("the same day put in above the only one", () => {
+test("the same day put in above the only one", () => {
   const journal = new Journal(ROOT, new Map([[MARKER, createDocument("2026-03-02\n")]]));
   check(journal, TODAY);
   const top = { line: 0, character: 0 };

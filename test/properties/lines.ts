@@ -112,6 +112,7 @@ export const TERMS = [
   "clean at 60",
   "clean, at 60",
   "at 60-72 slips",
+  "at 60 5 in a row",
   "at 5",
   "at 500 clean",
   "quarter=72",

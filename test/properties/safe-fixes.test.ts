@@ -120,6 +120,8 @@ test("what they do", () => {
   check("Dm, at 60 clean", "D minor, at 60 clean");
   check("D dur, slow", "D major, slow");
   check("D harmonic, slow", "D harmonic minor, slow");
+  check("D minor, clean at 60 5x", "D minor, at 60 clean, 5x");
+  check("D minor, clean at 60 5 in a row", "D minor, at 60 clean 5 in a row");
   check("D minor, wobble clean, at 60", "D minor, wobble, at 60 clean");
   check("thirds in D minor, at 60 clean", "D minor, thirds, at 60 clean");
   expect(fixed("02.03.2026 Mon\nDm")).toBe("2026-03-02 Mon\nD minor");

@@ -50,7 +50,10 @@ function readInFull(block: Block): Found {
   const skeleton = { sittings, phases, rest: day?.rest !== undefined, allPlanned: planned };
   const minutes = checkDayMinutes(skeleton as unknown as DaySkeleton);
   return {
-    findings: [...findings, ...minutes.map(({ line, at }) => ({ ...at(amountOn(lines[line]!, block.lines[line]!)), line }))],
+    findings: [
+      ...findings,
+      ...minutes.map(({ line, at }) => ({ ...at(amountOn(lines[line]!, block.lines[line]!)), line })),
+    ],
     planned: day?.date !== undefined && planned,
     declares: lines.some(({ type }) => type === "declaration"),
   };

@@ -117,6 +117,7 @@ test("tries stand right behind an outcome", () => {
     at 60 clean, 4 of 5       => tempo 60 | outcome clean | tempo 4 | unknown of | tempo 5
     at 60 4/5                 => tempo 60 | unknown 4/5
     at 60 clean 6 of 5        => tempo 60 | outcome clean | tempo 6 | unknown of | tempo 5
+    at 60 5 in a row          => tempo 60 | tries 5/5
     at 60 clean 0 of 5        => tempo 60 | outcome clean | tries 0/5
   `);
 });
