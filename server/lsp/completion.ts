@@ -5,7 +5,8 @@ import type { Place } from "./session.ts";
 
 export function completion({ session, journal, uri }: Place, { position }: CompletionParams): CompletionList {
   const items = completionsAt(journal, uri, position, session.day);
-  return { isIncomplete: false, items: items.map((item) => completionItem(item, uri)) };
+  // Alternatives and ranks depend on the whole of what was typed, and an answer costs about a millisecond.
+  return { isIncomplete: true, items: items.map((item) => completionItem(item, uri)) };
 }
 
 export function resolveCompletion({ journal }: Place, item: CompletionItem): CompletionItem {

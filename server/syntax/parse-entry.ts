@@ -123,7 +123,7 @@ function keysInARow(text: string, end: number, parts: readonly Part[]): Found | 
     offers: [lines.join("\n")],
     certain: false,
   };
-  const items = [...lastOfPart.slice(lead > 0 ? lead : 0), ...parts.slice(taken + 1).flatMap((part) => part.items)];
+  const items = [...lastOfPart.slice(Math.max(lead, 0)), ...parts.slice(taken + 1).flatMap((part) => part.items)];
   const others = lead > 0 ? items : parts.slice(taken).flatMap((part) => part.items);
   return { subject: { start: row[0]!.start, end: last.end, meaning }, items: others };
 }
