@@ -96,7 +96,10 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
           title: `Write "${quoted(`${rate} ${outcome}`)}"`,
           safe: true,
           edits: [
-            { ...withComma(stretch, text), text: `${comma(stretch, text)}${rate} ${outcome}${parted(items, tempo, text)}` },
+            {
+              ...withComma(stretch, text),
+              text: `${comma(stretch, text)}${rate} ${outcome}${parted(items, tempo, text)}`,
+            },
           ],
         },
       ],

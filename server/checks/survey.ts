@@ -20,7 +20,19 @@ import { LOOK, ONLY_ONCE, partSays, SAYS } from "./plain-part.ts";
 
 /** Lines kept with what was found on them; a journal that has more different ones is read again. */
 const MOST_LINES = 20_000;
+const MOST_PARTS = 60_000;
 const NONE: readonly LineFinding[] = [];
+const AMOUNT = SAYS["amount"]!;
+const COUNTED = SAYS["counted"]!;
+const INSTRUMENT = SAYS["instrument"]!;
+const INVERSION = SAYS["inversion"]!;
+const LEADING_OUTCOME = SAYS["leading outcome"]!;
+const NUMBER = SAYS["number"]!;
+const PHASE = SAYS["phase"]!;
+const PLACE = SAYS["place"]!;
+const SPAN = SAYS["span"]!;
+const SUBJECT = SAYS["subject"]!;
+const TEMPO = SAYS["tempo"]!;
 
 export interface BlockSurvey {
   readonly findings: readonly LineFinding[];
@@ -37,6 +49,9 @@ type Plain =
 
 /** One part: its bits (see `plain-part.ts`), its phase and its minutes. */
 interface PartSays {
+  readonly items: readonly Item[];
+  /** An entry may begin with it. */
+  readonly opens: boolean;
   readonly bits: number;
   readonly phase?: string;
   readonly minutes?: number;
@@ -56,7 +71,7 @@ const NOTHING: Plain = { type: "nothing" };
  * as the words and the conventions it was made for.
  */
 export class Survey {
-  private readonly parts = new Map<readonly Item[], PartSays>();
+  private readonly parts = new Map<string, PartSays>();
   private readonly lines = new Map<string, FullLine>();
 
   constructor(
@@ -112,7 +127,7 @@ export class Survey {
     let minutes: number | undefined;
     for (let i = 0; i < cuts.length; i++) {
       const { start, end, after } = cuts[i]!;
-      const items = this.items(text.slice(start, end));
+      const { items } = this.says(text.slice(start, end));
       const meaning = items[0]?.meaning;
       if (items.length > 1 || after === ">" || after === ":") return undefined;
       if (meaning?.type === "amount" && meaning.possible && minutes === undefined) minutes = meaning.minutes;
@@ -135,7 +150,7 @@ export class Survey {
     const subject = text.slice(opening.start, opening.end);
     const said = this.says(subject);
     if (said.phase !== undefined) return this.plainPhase(text, cuts, said);
-    if ((said.bits & SAYS["subject"]!) === 0 || said.bits === LOOK) return undefined;
+    if ((said.bits & SUBJECT) === 0 || said.bits === LOOK) return undefined;
     return this.plainEntry(text, cuts, subject, said);
   }
 
@@ -145,11 +160,11 @@ export class Survey {
     cuts: ReturnType<typeof cutLine>["cuts"],
     { bits, phase, minutes }: PartSays,
   ): Plain | undefined {
-    if (bits === LOOK || (bits & ~(SAYS["phase"]! | SAYS["amount"]!)) !== 0 || cuts.length > 2) return undefined;
+    if (bits === LOOK || (bits & ~(PHASE | AMOUNT)) !== 0 || cuts.length > 2) return undefined;
     if (cuts.length === 1) return { type: "phase", phase: phase!, minutes };
     const { start, end } = cuts[1]!;
     const said = this.says(text.slice(start, end));
-    return said.bits === SAYS["amount"] && minutes === undefined
+    return said.bits === AMOUNT && minutes === undefined
       ? { type: "phase", phase: phase!, minutes: said.minutes }
       : undefined;
   }
@@ -161,64 +176,53 @@ export class Survey {
     subject: string,
     opening: PartSays,
   ): Plain | undefined {
-    if (!this.opensPlainly(text, subject)) return undefined;
+    if (!opening.opens) return undefined;
     let { bits: said, minutes } = opening;
     let chain = true;
     for (let i = 1; i < cuts.length; i++) {
       const { start, end } = cuts[i]!;
       const part = text.slice(start, end);
-      const { bits, minutes: own } = this.says(part);
+      const { bits, items, minutes: own } = this.says(part);
       if (cuts[i]!.after === ">") {
-        if (
-          !chain ||
-          bits !== SAYS["subject"] ||
-          said !== SAYS["subject"] ||
-          !isScale(this.items(part)) ||
-          !isScale(this.items(subject))
-        )
+        if (!chain || bits !== SUBJECT || said !== SUBJECT || !isScale(items) || !isScale(opening.items))
           return undefined;
         continue;
       }
       chain = false;
       if (bits === LOOK || cuts[i]!.after !== "," || !fitsBehind(bits, said)) return undefined;
-      if (
-        (bits & SAYS["span"]!) !== 0 &&
-        (cuts[1]!.after === ">" || this.full(`${subject}, ${part}`).findings.length > 0)
-      )
+      if ((bits & SPAN) !== 0 && (cuts[1]!.after === ">" || this.full(`${subject}, ${part}`).findings.length > 0))
         return undefined;
       said |= bits;
       minutes ??= own;
     }
-    if ((said & SAYS["instrument"]!) !== 0) return undefined; // the range of another instrument
-    if ((said & SAYS["span"]!) !== 0 && (said & SAYS["inversion"]!) !== 0) return undefined; // begins higher
-    return { type: "entry", minutes, counted: (said & SAYS["counted"]!) !== 0 };
+    if ((said & INSTRUMENT) !== 0) return undefined; // the range of another instrument
+    if ((said & SPAN) !== 0 && (said & INVERSION) !== 0) return undefined; // begins higher
+    return { type: "entry", minutes, counted: (said & COUNTED) !== 0 };
   }
 
   /** The subject, and what stands in one part with it, are sound together; a short name may be a declaration word. */
-  private opensPlainly(text: string, subject: string): boolean {
-    const items = this.items(subject);
-    if (items.length > 1 && this.full(subject).findings.length > 0) return false;
+  private opensPlainly(part: string, items: readonly Item[]): boolean {
+    if (items.length > 1 && this.full(part).findings.length > 0) return false;
     const named = items[0]!.meaning.type === "title" || items[0]!.meaning.type === "activity";
-    return !named || declarationWordAt(text, firstCharacter(text), text.length) === undefined;
-  }
-
-  private items(part: string): readonly Item[] {
-    return readPartOnce(part, this.context);
+    return !named || declarationWordAt(part, 0, part.length) === undefined;
   }
 
   private says(part: string): PartSays {
-    const items = this.items(part);
-    const known = this.parts.get(items);
+    const known = this.parts.get(part);
     if (known) return known;
+    const items = readPartOnce(part, this.context);
     const bits = partSays(items, ({ start, end }) => this.full(part.slice(start, end)).findings.length === 0);
     const opening = items[0]?.meaning;
     const amount = items.find((item) => item.meaning.type === "amount")?.meaning;
     const says: PartSays = {
+      items,
       bits,
+      opens: bits !== LOOK && (bits & SUBJECT) !== 0 && this.opensPlainly(part, items),
       ...(opening?.type === "phase" ? { phase: opening.id } : {}),
       ...(amount?.type === "amount" ? { minutes: amount.minutes } : {}),
     };
-    this.parts.set(items, says);
+    if (this.parts.size >= MOST_PARTS) this.parts.clear();
+    this.parts.set(part, says);
     return says;
   }
 
@@ -262,12 +266,12 @@ function isScale(items: readonly Item[]): boolean {
 
 /** Whether a part may follow what the line said so far, so that nothing is said twice or out of order. */
 function fitsBehind(bits: number, said: number): boolean {
-  if ((bits & said & ONLY_ONCE) !== 0 || (bits & (SAYS["subject"]! | SAYS["phase"]!)) !== 0) return false;
-  const tempo = SAYS["tempo"]! | SAYS["number"]!;
-  if ((bits & SAYS["number"]!) !== 0 && ((said & SAYS["tempo"]!) === 0 || (bits & SAYS["place"]!) !== 0)) return false;
-  if ((bits & SAYS["place"]!) !== 0 && (said & tempo) !== 0) return false;
-  if ((bits & SAYS["leading outcome"]!) !== 0 && (bits & tempo) !== 0) return false;
-  return !((bits & tempo) !== 0 && (said & SAYS["leading outcome"]!) !== 0);
+  if ((bits & said & ONLY_ONCE) !== 0 || (bits & (SUBJECT | PHASE)) !== 0) return false;
+  const tempo = TEMPO | NUMBER;
+  if ((bits & NUMBER) !== 0 && ((said & TEMPO) === 0 || (bits & PLACE) !== 0)) return false;
+  if ((bits & PLACE) !== 0 && (said & tempo) !== 0) return false;
+  if ((bits & LEADING_OUTCOME) !== 0 && (bits & tempo) !== 0) return false;
+  return !((bits & tempo) !== 0 && (said & LEADING_OUTCOME) !== 0);
 }
 
 function takePlain(skeleton: DaySkeleton, plain: Plain, line: number): void {

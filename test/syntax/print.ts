@@ -56,7 +56,7 @@ function bodyOf(line: Line): string {
   }
 }
 
-function itemsOf(items: readonly Item[]): readonly string[] {
+export function itemsOf(items: readonly Item[]): readonly string[] {
   return items.map(({ meaning }) => meaningText(meaning));
 }
 

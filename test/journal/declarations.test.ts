@@ -1,0 +1,232 @@
+import { expect, test } from "vitest";
+import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
+import type { Declared } from "../../server/journal/declaration.ts";
+import { Journal } from "../../server/journal/journal.ts";
+import { scaleText, subjectText } from "../../server/journal/subject-text.ts";
+import { createDocument } from "../../server/syntax/document.ts";
+import { itemsOf, rowsOf } from "../syntax/print.ts";
+import { fractionText, noteText, tempoText } from "./print.ts";
+
+// Every kind of declaration: what it says, and each of its faults, above the first day.
+
+const URI = "file:///j/journal.practice";
+const TODAY = parseIsoDate("2026-06-01")!;
+const HEAD = 'piece "Sonata in D minor" as Sonata\n';
+
+function journalOf(line: string): Journal {
+  return new Journal("file:///j", new Map([[URI, createDocument(HEAD + line)]]));
+}
+
+/** Rows of a declaration and what it says. */
+function check(rows: string): void {
+  for (const [typed, says] of rowsOf(rows)) {
+    const journal = journalOf(typed);
+    const { declarations } = journal.model(journal.files.get(URI)!.blocks[0]!);
+    const declared = declarations.find(({ line }) => line === 1)?.declaration.declared;
+    expect([typed, declared ? said(declared) : "nothing"]).toEqual([typed, says]);
+    expect([typed, gravest(typed)]).toEqual([typed, []]);
+  }
+}
+
+function gravest(typed: string): readonly string[] {
+  return diagnosticsOf(journalOf(typed), URI, TODAY)
+    .filter(({ severity }) => severity !== "information")
+    .map(({ code }) => code);
+}
+
+/** Rows of a declaration, and its findings: code, the words it stands on, and the texts that are offered for them. */
+function checkFaults(rows: string): void {
+  for (const [typed, expected] of rowsOf(rows)) {
+    const shown = diagnosticsOf(journalOf(typed), URI, TODAY).map(({ code, range, fixes }) => {
+      const offers = fixes.map(({ edits }) => edits[0]?.newText).join(" or ");
+      return `${code}: ${typed.slice(range.start.character, range.end.character)}${offers && ` -> ${offers}`}`;
+    });
+    expect([typed, shown.join("; ")]).toEqual([typed, expected]);
+  }
+}
+
+function said(declared: Declared): string {
+  switch (declared.type) {
+    case "player":
+      return declared.words;
+    case "instrument": {
+      const own = declared.instrument;
+      return `${declared.id}${own ? ` from ${noteText(own.low)} to ${noteText(own.high)}` : ""}`;
+    }
+    case "pitch":
+      return `A=${declared.a}${declared.temperament ? ` ${declared.temperament}` : ""}`;
+    case "names":
+      return declared.convention;
+    case "note value":
+      return fractionText(declared.value);
+    case "usual articulation":
+      return declared.articulation.tonguing;
+    case "piece":
+    case "movement": {
+      const { key, bars, goal, from, due, range, lastNote, signature, title } = declared;
+      return [
+        declared.type === "movement" ? `${title}, ${declared.movement} ${declared.name ?? ""}`.trim() : title,
+        "short" in declared && declared.short && `as ${declared.short}`,
+        key && `in ${scaleText(key)}`,
+        bars && `${bars} bars`,
+        goal && `goal ${tempoText(goal)}`,
+        from && `from ${isoDate(from)}`,
+        due && `due ${isoDate(due)}`,
+        range && `${noteText(range.from)} to ${noteText(range.to)}`,
+        lastNote && `ends on ${noteText(lastNote)}`,
+        signature !== undefined && `signature ${signature}`,
+      ]
+        .filter(Boolean)
+        .join(", ");
+    }
+    case "concert":
+      return `${declared.name}, ${isoDate(declared.on!)}: ${declared.titles.join("; ")}`;
+    case "aim":
+    case "set": {
+      const subject = declared.entry?.subject?.meaning;
+      const what = subject && subject.type !== "faulty subject" ? subjectText(subject) : "";
+      const words = "words" in declared ? declared.words : undefined;
+      const days = "days" in declared && declared.days ? `${declared.days} days` : "";
+      const by = declared.by === undefined ? "" : `by ${isoDate(declared.by)}`;
+      return [words ? `"${words}"` : what, ...itemsOf(declared.entry?.items ?? []), days, by]
+        .filter(Boolean)
+        .join(", ");
+    }
+    case "pattern":
+      return `${declared.name}: ${declared.cell!.degrees.join(" ")}${declared.cell!.step === 1 ? "" : `, step ${declared.cell!.step}`}`;
+    default:
+      return declared.name;
+  }
+}
+
+test("what is said of the journal", () => {
+  check(`
+    player Noor                                         => Noor
+    player: Noor van Dam                                => Noor van Dam
+    instrument alto recorder                            => alto recorder
+    Instrument: Treble Recorder                         => alto recorder
+    instrument "my flute": D4 to B5                     => my flute from D4 to B5
+    instrument “my flute”: D4 to B5, half holes D#4     => my flute from D4 to B5
+    pitch A=415                                         => A=415
+    pitch a = 415 Hz                                    => A=415
+    pitch 440                                           => A=440
+    pitch A=415, Vallotti                               => A=415 vallotti
+    pitch A=415, quarter-comma meantone                 => A=415 quarter-comma meantone
+    names German                                        => german
+    note value 8ths                                     => 1/8
+    note-value: quavers                                 => 1/8
+    usual articulation slurred                          => slurred
+    usual articulation t-k                              => multiple
+  `);
+});
+
+test("pieces, their movements, concerts", () => {
+  check(`
+    piece "Ground"                                      => Ground
+    piece "Ground in G minor" as Ground: G minor, 96 bars, goal quarter=84, due 2026-05-09 => Ground in G minor, as Ground, in G natural minor, 96 bars, goal 1/4=84, due 2026-05-09
+    piece "Ground" as "My Ground": G minor              => Ground, as My Ground, in G natural minor
+    piece "Ground": G minor 96 bars goal ♩.=84          => Ground, in G natural minor, 96 bars, goal 3/8=84
+    study "Daily": D, range G4 to F6                    => Daily, in D major, G4 to F6
+    piece "Ground": last note D, 1 flat                 => Ground, ends on D, signature -1
+    piece "Ground": from 2026-02-01                     => Ground, from 2026-02-01
+    movement "Sonata in D minor" 2 "Allegro": D minor, goal 1/4.=66 => Sonata in D minor, 2 Allegro, in D natural minor, goal 3/8=66
+    movement "sonata" II                                => Sonata in D minor, ii
+    concert "Recital" on 2026-05-09: "Sonata", "Solo"   => Recital, 2026-05-09: Sonata in D minor; Solo
+    concert "Recital" on 2026-05-09: Sonata             => Recital, 2026-05-09: Sonata in D minor
+  `);
+});
+
+test("aims and set work", () => {
+  check(`
+    aim D minor melodic, thirds, 8ths at 96 by 2027-04-30 => D melodic minor, pattern thirds, note value 1/8, tempo 96, by 2027-04-30
+    aim D minor, at 96 5 in a row by 2027-04-30         => D natural minor, tempo 96, tries 5/5, by 2027-04-30
+    aim Sonata, by heart by 2027-04-30                  => Sonata in D minor, manner by heart, by 2027-04-30
+    aim D minor                                         => D natural minor
+    set D minor, thirds, 5 days                         => D natural minor, pattern thirds, 5 days
+    set D minor, slow, 5 days by 2026-03-09             => D natural minor, without click slow, 5 days, by 2026-03-09
+    set "clap line 4, then say it"                      => "clap line 4, then say it"
+    set "clap line 4" by 2026-03-09                     => "clap line 4", by 2026-03-09
+    set Sonata, bars 1-8                                => Sonata in D minor, place bars 1-8
+  `);
+});
+
+test("names of one's own", () => {
+  check(`
+    pattern "zigzag": 1 3 2 4                           => zigzag: 1 3 2 4
+    pattern "zigzag": 1 3 2 4, step 2                   => zigzag: 1 3 2 4, step 2
+    pattern "round": 1 0 1 8                            => round: 1 0 1 8
+    scale "double harmonic": 1 b2 3 4 5 b6 7            => double harmonic
+    scale "even": cents 0 150 300                       => even
+    focus "left thumb"                                  => left thumb
+    phase "market band"                                 => market band
+    activity "stretching"                               => stretching
+  `);
+});
+
+test("faults of what is said of the journal", () => {
+  checkFaults(`
+    player                                  => bad-declaration: player
+    instrument                              => bad-declaration: instrument
+    instrument kazoo                        => bad-declaration: kazoo
+    instrument alto recoder                 => bad-declaration: alto recoder -> alto recorder
+    instrument alto recorder, loud          => bad-declaration: loud
+    instrument "my flute"                   => bad-declaration: instrument
+    instrument "my flute": D4               => bad-declaration: D4
+    instrument "my flute": B5 to D4         => bad-declaration: B5 to D4
+    instrument "my flute: D4 to B5          => unclosed-quote: "my flute: D4 to B5 -> "
+    pitch low                               => bad-declaration: low
+    pitch A=4400                            => bad-declaration: A=4400
+    pitch A=415, Valotti                    => bad-declaration: Valotti -> vallotti
+    pitch A=415, Vallotti                   => not-yet: Vallotti
+    names germn                             => bad-declaration: germn -> german
+    names klingon                           => bad-declaration: klingon
+    names german                            => not-yet: german
+    note value                              => bad-declaration: note value
+    note value thirds                       => bad-declaration: thirds
+    note value 8ths at 60                   => bad-declaration: 8ths at 60
+    usual articulation thirds               => bad-declaration: thirds
+  `);
+});
+
+test("faults of pieces and concerts", () => {
+  checkFaults(`
+    piece Ground                            => bad-declaration: Ground -> "Ground"
+    piece ""                                => bad-declaration: ""
+    piece "Ground                           => unclosed-quote: "Ground -> "
+    piece "Ground": Dm                      => bad-declaration: Dm -> D minor
+    piece "Ground": H minor                 => bad-declaration: H minor -> B minor
+    piece "Ground": d                       => bad-declaration: d
+    piece "Ground": G minor, wobble         => bad-declaration: wobble
+    piece "Ground": due 2026-02-30          => bad-date: 2026-02-30 -> 2026-02-28
+    piece "Ground": due 09.05.2026          => bad-date: 09.05.2026 -> 2026-05-09
+    movement "Sonata" "Allegro"             => bad-declaration: "Allegro"
+    movement "Nothing" 2                    => bad-declaration: "Nothing"
+    movement "Sonata" 2 "Allegro            => unclosed-quote: "Allegro -> "
+    concert "Recital"                       => bad-declaration: "Recital"
+    concert "Recital" on 2026-05-32         => bad-date: 2026-05-32
+    concert "Recital" on 2026-05-09: thirds => bad-declaration: thirds
+  `);
+});
+
+test("faults of aims, set work and names", () => {
+  checkFaults(`
+    aim                                     => bad-declaration: aim
+    aim thirds by 2027-04-30                => bad-declaration: thirds by 2027-04-30
+    aim Dm by 2027-04-30                    => ambiguous-subject: Dm -> D minor
+    aim D minor, wobble by 2027-04-30       => unknown-term: wobble
+    aim D minor by 30.04.2027               => bad-date: 30.04.2027 -> 2027-04-30
+    aim D minor by 2026-04-30               => aim-past: aim D minor by 2026-04-30
+    set                                     => bad-declaration: set
+    set "clap                               => unclosed-quote: "clap -> "
+    pattern "p"                             => bad-declaration: pattern "p"
+    pattern "p": 1 3 x 4                    => bad-declaration: x
+    pattern "p": 1 3 2 4, step 0            => bad-declaration: 1 3 2 4, step 0
+    pattern p: 1 2 3                        => bad-declaration: p -> "p"
+    scale "s": 1 3 2                        => bad-declaration: 2
+    scale "s": 1 h2 3                       => bad-declaration: h2
+    focus "sound" more                      => bad-declaration: more
+    phase band                              => bad-declaration: band -> "band"
+    activity                                => bad-declaration: activity
+  `);
+});
