@@ -3,7 +3,7 @@ import type { Conventions } from "../journal/conventions.ts";
 import { DaySkeleton, type EntryCount } from "../journal/day-skeleton.ts";
 import { dayFrame, takeFrame } from "../journal/read-block.ts";
 import { entryCount } from "../journal/read-entry.ts";
-import { cutLine } from "../syntax/cut.ts";
+import { CutCursor } from "../syntax/cut.ts";
 import { dateWord } from "../syntax/day-line.ts";
 import { declarationWordAt } from "../syntax/declaration-word.ts";
 import type { Block } from "../syntax/document.ts";
@@ -73,6 +73,7 @@ const NOTHING: Plain = { type: "nothing" };
 export class Survey {
   private readonly parts = new Map<string, PartSays>();
   private readonly lines = new Map<string, FullLine>();
+  private readonly cursor = new CutCursor();
 
   constructor(
     private readonly context: PartContext,
@@ -122,16 +123,18 @@ export class Survey {
     const word = dateWord(text);
     const date = word && parseIsoDate(word.text);
     if (!word || date === undefined) return undefined;
-    const { cuts, remark } = cutLine(text, word.end);
-    if (cuts.length > 2 || remark < text.length || text.length > LONGEST_LINE) return undefined;
+    const { cursor } = this;
+    cursor.open(text, word.end);
+    if (cursor.remark < text.length || text.length > LONGEST_LINE) return undefined;
     let minutes: number | undefined;
-    for (let i = 0; i < cuts.length; i++) {
-      const { start, end, after } = cuts[i]!;
-      const { items } = this.says(text.slice(start, end));
+    let first = true;
+    while (cursor.next()) {
+      const { items } = this.says(text.slice(cursor.start, cursor.end));
       const meaning = items[0]?.meaning;
-      if (items.length > 1 || after === ">" || after === ":") return undefined;
+      if (items.length > 1 || cursor.after === ">" || cursor.after === ":") return undefined;
       if (meaning?.type === "amount" && meaning.possible && minutes === undefined) minutes = meaning.minutes;
-      else if (meaning && (i > 0 || meaning.type !== "weekday" || meaning.day !== weekday(date))) return undefined;
+      else if (meaning && (!first || meaning.type !== "weekday" || meaning.day !== weekday(date))) return undefined;
+      first = false;
     }
     return { date, place: { start: word.start, end: word.end }, minutes };
   }
@@ -145,53 +148,45 @@ export class Survey {
       return code === HYPHEN && text.charCodeAt(first + 1) === HYPHEN && text.length <= LONGEST_LINE
         ? NOTHING
         : undefined;
-    const { cuts } = cutLine(text, first);
-    const opening = cuts[0]!;
-    const subject = text.slice(opening.start, opening.end);
+    this.cursor.open(text, first);
+    this.cursor.next();
+    const subject = text.slice(this.cursor.start, this.cursor.end);
     const said = this.says(subject);
-    if (said.phase !== undefined) return this.plainPhase(text, cuts, said);
+    if (said.phase !== undefined) return this.plainPhase(text, said);
     if ((said.bits & SUBJECT) === 0 || said.bits === LOOK) return undefined;
-    return this.plainEntry(text, cuts, subject, said);
+    return this.plainEntry(text, subject, said);
   }
 
   /** A phase with its minutes and nothing else. */
-  private plainPhase(
-    text: string,
-    cuts: ReturnType<typeof cutLine>["cuts"],
-    { bits, phase, minutes }: PartSays,
-  ): Plain | undefined {
-    if (bits === LOOK || (bits & ~(PHASE | AMOUNT)) !== 0 || cuts.length > 2) return undefined;
-    if (cuts.length === 1) return { type: "phase", phase: phase!, minutes };
-    const { start, end } = cuts[1]!;
-    const said = this.says(text.slice(start, end));
-    return said.bits === AMOUNT && minutes === undefined
-      ? { type: "phase", phase: phase!, minutes: said.minutes }
-      : undefined;
+  private plainPhase(text: string, { bits, phase, minutes }: PartSays): Plain | undefined {
+    const { cursor } = this;
+    if (bits === LOOK || (bits & ~(PHASE | AMOUNT)) !== 0) return undefined;
+    if (!cursor.next()) return { type: "phase", phase: phase!, minutes };
+    const said = this.says(text.slice(cursor.start, cursor.end));
+    if (said.bits !== AMOUNT || minutes !== undefined || cursor.next()) return undefined;
+    return { type: "phase", phase: phase!, minutes: said.minutes };
   }
 
   /** A subject, and terms that do not repeat or reorder anything. */
-  private plainEntry(
-    text: string,
-    cuts: ReturnType<typeof cutLine>["cuts"],
-    subject: string,
-    opening: PartSays,
-  ): Plain | undefined {
+  private plainEntry(text: string, subject: string, opening: PartSays): Plain | undefined {
+    const { cursor } = this;
     if (!opening.opens) return undefined;
     let { bits: said, minutes } = opening;
-    let chain = true;
-    for (let i = 1; i < cuts.length; i++) {
-      const { start, end } = cuts[i]!;
-      const part = text.slice(start, end);
+    let chained = false;
+    let terms = false;
+    while (cursor.next()) {
+      const { after } = cursor;
+      const part = text.slice(cursor.start, cursor.end);
       const { bits, items, minutes: own } = this.says(part);
-      if (cuts[i]!.after === ">") {
-        if (!chain || bits !== SUBJECT || said !== SUBJECT || !isScale(items) || !isScale(opening.items))
+      if (after === ">") {
+        if (terms || bits !== SUBJECT || said !== SUBJECT || !isScale(items) || !isScale(opening.items))
           return undefined;
+        chained = true;
         continue;
       }
-      chain = false;
-      if (bits === LOOK || cuts[i]!.after !== "," || !fitsBehind(bits, said)) return undefined;
-      if ((bits & SPAN) !== 0 && (cuts[1]!.after === ">" || this.full(`${subject}, ${part}`).findings.length > 0))
-        return undefined;
+      terms = true;
+      if (bits === LOOK || after !== "," || !fitsBehind(bits, said)) return undefined;
+      if ((bits & SPAN) !== 0 && (chained || this.full(`${subject}, ${part}`).findings.length > 0)) return undefined;
       said |= bits;
       minutes ??= own;
     }

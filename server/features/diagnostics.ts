@@ -15,14 +15,15 @@ const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
- * neither the file, nor what the journal declares, nor the day has changed.
+ * they say the same: then a client that has them need not be sent them again.
  */
 export function diagnosticsOf(journal: Journal, uri: string, today: DayNumber): readonly Diagnostic[] {
   if (!journal.files.has(uri)) return NONE;
   const last = journal.memo.latest<Latest>("diagnostics", uri);
   const findings = fileFindings(journal, uri, today, last?.findings);
   if (last?.findings === findings) return last.diagnostics;
-  const diagnostics = placed(journal, findings);
+  const now = placed(journal, findings);
+  const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
   journal.memo.setLatest<Latest>("diagnostics", uri, { findings, diagnostics });
   return diagnostics;
 }
@@ -45,6 +46,11 @@ function placed(journal: Journal, { document, blocks, told, crossing }: FileFind
     for (const each of placedBlock(journal, block, all, document.starts[index]!, document)) found.push(each);
   }
   return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
+}
+
+/** Blocks that did not move give the same objects, so that little is left to compare. */
+function sameDiagnostics(a: readonly Diagnostic[], b: readonly Diagnostic[]): boolean {
+  return a.length === b.length && a.every((each, i) => each === b[i] || JSON.stringify(each) === JSON.stringify(b[i]));
 }
 
 /** The diagnostics of one block; the same objects while it has not moved. */

@@ -6,9 +6,6 @@ export interface Cut {
   readonly start: number;
   readonly end: number;
   readonly after: "" | "," | ":" | ">";
-  /** The same with its white space: it begins right behind the separator before it and ends at the next. */
-  readonly from: number;
-  readonly to: number;
 }
 
 /** A line in its stretches, and where its remark begins (the length of the line where it has none). */
@@ -69,6 +66,59 @@ function cutWithCare(line: string, from: number): CutLine {
   return { cuts, remark: i };
 }
 
+/**
+ * The same cuts one after another, with no object for each: for going through very many lines. `next` is false when there
+ * are no more; the fields are those of `Cut`.
+ */
+export class CutCursor {
+  start = 0;
+  end = 0;
+  after: Cut["after"] = "";
+  remark = 0;
+  private line = "";
+  private at = 0;
+  private first = true;
+  private careful: readonly Cut[] | undefined;
+
+  open(line: string, from: number): void {
+    const careful = NEEDS_CARE.test(line) ? cutWithCare(line, from) : undefined;
+    this.line = line;
+    this.at = careful ? 0 : from;
+    this.first = true;
+    this.careful = careful?.cuts;
+    this.remark = careful?.remark ?? line.length;
+  }
+
+  next(): boolean {
+    return this.careful ? this.nextOf(this.careful) : this.nextAtComma();
+  }
+
+  private nextOf(cuts: readonly Cut[]): boolean {
+    const cut = cuts[this.at++];
+    if (!cut) return false;
+    this.start = cut.start;
+    this.end = cut.end;
+    this.after = cut.after;
+    return true;
+  }
+
+  private nextAtComma(): boolean {
+    const { line } = this;
+    if (this.at > line.length) return false;
+    const comma = line.indexOf(",", this.at);
+    let start = this.at;
+    let end = comma < 0 ? line.length : comma;
+    this.at = end + 1;
+    while (start < end && isSpace(line.charCodeAt(start))) start++;
+    while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
+    this.start = start;
+    this.end = end;
+    this.after = this.first ? "" : ",";
+    this.first = false;
+    return true;
+  }
+}
+
 /** The text of a remark without its mark; what a remark is for is told by its first sign. */
 export function remarkText(
   line: string,
@@ -111,5 +161,5 @@ function trimmed(line: string, from: number, to: number, after: Cut["after"]): C
   let end = to;
   while (start < end && isSpace(line.charCodeAt(start))) start++;
   while (end > start && isSpace(line.charCodeAt(end - 1))) end--;
-  return { start, end, after, from, to };
+  return { start, end, after };
 }

@@ -24,8 +24,8 @@ compareCommandLine();
 print();
 
 async function compareServers() {
-  const ten = journalText({ lines: TEN_YEARS, wrong: 300 });
-  const one = journalText({ lines: ONE_YEAR, wrong: 30, from: "2025-01-06" });
+  const ten = journalText({ lines: TEN_YEARS, wrong: 100 });
+  const one = journalText({ lines: ONE_YEAR, wrong: 10, from: "2025-01-06" });
   const { ours, empty, year } = await rounds(count, [
     { name: "ours", bundle: bundles.daystave, text: ten },
     { name: "empty", bundle: bundles.empty, text: ten },
@@ -69,7 +69,7 @@ function compareCommandLine() {
   try {
     const journal = join(folder, "journal.practice");
     const accounts = join(folder, "accounts.ledger");
-    writeFileSync(journal, journalText({ lines: TEN_YEARS, wrong: 300 }));
+    writeFileSync(journal, journalText({ lines: TEN_YEARS, wrong: 100 }));
     writeFileSync(accounts, ledgerText(TEN_YEARS));
     const times = { ours: [], ledger: [] };
     for (let round = 0; round < count; round++) {

@@ -128,6 +128,30 @@ describe.each(HANDS)("$name", ({ change }) => {
   });
 });
 
+/** Two of a kind would not leave the text as anybody types it: a bullet before a bullet, a space within a line end. */
+const KINDS = [/bullets/, /CR|behind every/, /quotes|commas/, /case|commas/];
+
+function isOfOneKind(a: Hand, b: Hand): boolean {
+  return a === b || KINDS.some((kind) => kind.test(a.name) && kind.test(b.name));
+}
+
+test("two of these hands together", () => {
+  const pairs = HANDS.flatMap((first, i) =>
+    HANDS.filter((second, k) => (i + 2 * k) % 9 === 0 && !isOfOneKind(first, second)).map((second) => ({
+      first,
+      second,
+    })),
+  );
+  for (const { first, second } of pairs)
+    for (const name of Object.keys(JOURNALS) as Name[]) {
+      const hands = `${first.name}, then ${second.name}`;
+      const other = journalOf(textsOf(name, (text) => second.change(first.change(text))));
+      const original = journalOf(textsOf(name));
+      expect([hands, ...plain(meaningOf(other))]).toEqual([hands, ...plain(meaningOf(original))]);
+      expect([hands, ...findingsOf(other)]).toEqual([hands, ...findingsOf(original)]);
+    }
+}, 20_000);
+
 test("each of these hands changes at least one of the journals", () => {
   const unchanged = HANDS.filter(({ change }) =>
     (Object.keys(JOURNALS) as Name[]).every((name) =>
