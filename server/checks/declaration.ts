@@ -1,4 +1,5 @@
-import { type Declaration, type Fault, readDeclaration } from "../journal/declaration.ts";
+import { readDeclaration } from "../journal/declaration.ts";
+import type { Declaration, Fault } from "../journal/declared.ts";
 import type { DeclarationLine } from "../syntax/line.ts";
 import type { LineContext } from "./context.ts";
 import { datesMeant } from "./day.ts";

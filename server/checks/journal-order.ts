@@ -1,5 +1,5 @@
 import { isoDate } from "../journal/calendar.ts";
-import type { Declaration } from "../journal/declaration.ts";
+import type { Declaration } from "../journal/declared.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { type Finding, finding, quoted, type Stretch } from "./finding.ts";
 

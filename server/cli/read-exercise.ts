@@ -3,7 +3,7 @@ import { diagnosticsOf } from "../features/diagnostics.ts";
 import type { Diagnostic } from "../features/types.ts";
 import { isoDate } from "../journal/calendar.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
-import type { Declaration } from "../journal/declaration.ts";
+import type { Declaration } from "../journal/declared.ts";
 import { Journal } from "../journal/journal.ts";
 import type { Entry, Subject } from "../journal/model.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";

@@ -1,4 +1,4 @@
-import type { Declared } from "../journal/declaration.ts";
+import type { Declared } from "../journal/declared.ts";
 import type { Journal } from "../journal/journal.ts";
 
 /** What the heads of a journal's files declare, the marker's first. */

@@ -2,7 +2,7 @@ import type { Cell } from "../music/cell.ts";
 import { type Instrument, instrumentById } from "../music/instrument.ts";
 import { kindById, type ScaleKind } from "../music/kind.ts";
 import { nameKey } from "../syntax/fold.ts";
-import type { Declared } from "./declaration.ts";
+import type { Declared } from "./declared.ts";
 import type { NoteValue, Tonguing } from "./model.ts";
 
 export type DeclaredPiece = Extract<Declared, { readonly type: "piece" | "movement" }>;

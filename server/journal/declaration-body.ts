@@ -2,8 +2,8 @@ import { cutLine } from "../syntax/cut.ts";
 import type { Item } from "../syntax/meaning.ts";
 import { type Part, partsOf } from "../syntax/parts.ts";
 import { type Token, tokenise } from "../syntax/token.ts";
-import type { Body, Fault } from "./declaration.ts";
-import { fault } from "./declaration.ts";
+import type { Body, Fault } from "./declared.ts";
+import { fault } from "./declared.ts";
 
 /** The quoted name that a body begins with, or the fault of there being none. */
 export function quotedName(body: Body): {

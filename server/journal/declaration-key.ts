@@ -1,5 +1,5 @@
 import { nameKey } from "../syntax/fold.ts";
-import type { Declaration } from "./declaration.ts";
+import type { Declaration } from "./declared.ts";
 
 const SAID_ONCE = ["player", "pitch", "names", "usual articulation"];
 

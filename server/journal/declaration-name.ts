@@ -1,7 +1,7 @@
 import { parseCell } from "../music/cell.ts";
 import { declaredKind } from "../music/declared-kind.ts";
-import { type Body, fault, type Reading } from "./declaration.ts";
 import { afterColon, quotedName, trimmed } from "./declaration-body.ts";
+import { type Body, fault, type Reading } from "./declared.ts";
 
 /** `focus "…"`, `phase "…"`, `activity "…"`. */
 export function readNamed(body: Body): Reading {

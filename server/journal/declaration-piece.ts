@@ -1,7 +1,7 @@
 import type { Item, ScaleMeaning } from "../syntax/meaning.ts";
 import { tokenise } from "../syntax/token.ts";
-import { type Body, type Fault, fault, type PieceFacts, type Reading, readDate } from "./declaration.ts";
 import { afterColon, bodyParts, quotedName, trimmed, unclosed } from "./declaration-body.ts";
+import { type Body, type Fault, fault, type PieceFacts, type Reading, readDate } from "./declared.ts";
 
 const PIECE_TERMS =
   "its key, `96 bars`, `goal quarter=84`, `from DATE`, `due DATE`, `range G4 to F6`, `last note D` and a signature";

@@ -3,8 +3,8 @@ import { midi } from "../music/note.ts";
 import { fold, nameKey } from "../syntax/fold.ts";
 import { noteAt } from "../syntax/note-word.ts";
 import { tokenise } from "../syntax/token.ts";
-import { type Body, type Fault, fault, type Reading } from "./declaration.ts";
 import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./declaration-body.ts";
+import { type Body, type Fault, fault, type Reading } from "./declared.ts";
 
 const TEMPERAMENTS = [
   "equal",

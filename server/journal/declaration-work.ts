@@ -1,8 +1,8 @@
 import type { EntryLine } from "../syntax/line.ts";
 import type { Item, MeaningOf } from "../syntax/meaning.ts";
 import { parseEntry } from "../syntax/parse-entry.ts";
-import { type Body, type Fault, fault, type Reading, readDate } from "./declaration.ts";
 import { afterColon, bodyParts, trimmed, unclosed } from "./declaration-body.ts";
+import { type Body, type Fault, fault, type Reading, readDate } from "./declared.ts";
 
 /** `aim SUBJECT, TERMS by DATE`. */
 export function readAim(body: Body): Reading {

@@ -2,8 +2,8 @@ import { type Block, changedBlocks, type Document } from "../syntax/document.ts"
 import { PartMemo } from "../syntax/parts.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
-import type { DeclarationContext, Declared } from "./declaration.ts";
 import { declarationKey } from "./declaration-key.ts";
+import type { DeclarationContext, Declared } from "./declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered } from "./declared-names.ts";
 import { languagePhrases } from "./language.ts";
 import type { BlockModel } from "./model.ts";

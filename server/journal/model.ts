@@ -3,7 +3,7 @@ import type { NoteValue } from "../music/value.ts";
 
 import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
 import type { SubjectMeaning } from "../syntax/meaning.ts";
-import type { Declaration } from "./declaration.ts";
+import type { Declaration } from "./declared.ts";
 
 export type { Direction, NoteValue, Reach };
 export type Subject = SubjectMeaning;

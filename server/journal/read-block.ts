@@ -4,7 +4,8 @@ import type { MeaningOf } from "../syntax/meaning.ts";
 import { parseLine } from "../syntax/parse-line.ts";
 import { parseIsoDate } from "./calendar.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
-import { type Declaration, type DeclarationContext, readDeclaration } from "./declaration.ts";
+import { readDeclaration } from "./declaration.ts";
+import type { Declaration, DeclarationContext } from "./declared.ts";
 import type { BlockModel, DayFrame, Entry } from "./model.ts";
 import { entryCount, readEntry } from "./read-entry.ts";
 

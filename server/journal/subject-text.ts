@@ -32,8 +32,8 @@ export function subjectKey(subject: Subject): string {
 export function scaleText({ tonic, kind, declared, to, fromLowest }: ScaleMeaning): string {
   if (fromLowest) return kind;
   if (declared) return `"${kind}" on ${writtenName(tonic)}`;
-  const scale = `${writtenName(tonic)} ${kind}`;
-  return to ? `${scale} to ${writtenName(to)}` : scale;
+  if (to) return `${kind} from ${writtenName(tonic)} to ${writtenName(to)}`;
+  return `${writtenName(tonic)} ${kind}`;
 }
 
 function chordText({ root, chord, broken }: MeaningOf<"chord">): string {

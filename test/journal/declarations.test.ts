@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { diagnosticsOf } from "../../server/features/diagnostics.ts";
 import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
-import type { Declared } from "../../server/journal/declaration.ts";
+import type { Declared } from "../../server/journal/declared.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { scaleText, subjectText } from "../../server/journal/subject-text.ts";
 import { createDocument } from "../../server/syntax/document.ts";
