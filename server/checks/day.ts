@@ -1,13 +1,12 @@
 import { civil, dayNumber, isoDate, parseIsoDate, weekday } from "../journal/calendar.ts";
-import type { DayFrame, DayNumber } from "../journal/model.ts";
-import { dayFrame } from "../journal/read-block.ts";
+import type { DayNumber } from "../journal/model.ts";
 import type { LineOf } from "../syntax/line.ts";
 import { type Finding, finding, replacement } from "./finding.ts";
 
 const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 /** A day line's date is one, and its weekday is that date's. */
 export function checkDayLine(line: LineOf<"day">, text: string): readonly Finding[] {
-  return [...dateFindings(line), ...weekdayFindings(dayFrame(line), text)];
+  return [...dateFindings(line), ...weekdayFindings(line, text)];
 }
 
 function dateFindings(line: LineOf<"day">): readonly Finding[] {
@@ -30,7 +29,7 @@ function dateFindings(line: LineOf<"day">): readonly Finding[] {
 
 /** The days that a date in another order or with other signs may mean. One of four digits tells the year. */
 export function datesMeant(text: string): { readonly offers: readonly string[]; readonly certain: boolean } {
-  const [a, b, c] = text.split(/[-./]/).map(Number) as [number, number, number];
+  const [a, b, c] = text.split(/\D/).map(Number) as [number, number, number];
   const yearFirst = /^\d{4}\D/.test(text);
   const dated = (year: number, month: number, day: number): string[] => {
     const found = year <= 9999 ? dayNumber(year, month, day) : undefined;
@@ -62,27 +61,24 @@ function lastOfMonth(year: number, month: number, day: number): string[] {
   return [];
 }
 
-function weekdayFindings(day: DayFrame, text: string): readonly Finding[] {
-  const item = day.line.items.find(({ meaning }) => meaning.type === "weekday");
-  if (item?.meaning.type !== "weekday" || day.date === undefined) return [];
-  const right = weekday(day.date);
+function weekdayFindings(line: LineOf<"day">, text: string): readonly Finding[] {
+  const date = parseIsoDate(line.date);
+  const item = line.items.find(({ meaning }) => meaning.type === "weekday");
+  if (item?.meaning.type !== "weekday" || date === undefined) return [];
+  const right = weekday(date);
   if (item.meaning.day === right) return [];
   const name = WEEKDAYS[right - 1]!;
   const typed = text.slice(item.start, item.end);
   const offer = typed.length > 4 ? name : name.slice(0, 3);
-  const other = nearbyDay(day.date, item.meaning.day);
+  const other = nearbyDay(date, item.meaning.day);
   return [
     finding(
       "wrong-weekday",
       item,
-      `${isoDate(day.date)} is a ${name}, not a ${WEEKDAYS[item.meaning.day - 1]}. One of the two is a slip.`,
+      `${isoDate(date)} is a ${name}, not a ${WEEKDAYS[item.meaning.day - 1]}. One of the two is a slip.`,
       [
         replacement(`Change to ${offer}`, item, offer),
-        replacement(
-          `Change the date to ${isoDate(other)}`,
-          { start: day.line.start, end: day.line.dateEnd },
-          isoDate(other),
-        ),
+        replacement(`Change the date to ${isoDate(other)}`, { start: line.start, end: line.dateEnd }, isoDate(other)),
       ],
     ),
   ];

@@ -193,6 +193,13 @@ export function unknown(
   return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
 }
 
+function instrumentNames(vocabulary: LineContext["vocabulary"]): readonly string[] {
+  return [
+    ...vocabulary.own.filter(({ meaning }) => meaning.type === "instrument").flatMap(({ words }) => words),
+    ...vocabulary.declared.instruments.map(nameKey),
+  ];
+}
+
 /** What is counted on a journal's lines. */
 const UNITS = ["minutes", "hours", "notes", "octaves", "bars", "times", "sharps", "flats", "in a row"];
 
@@ -216,6 +223,9 @@ function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readon
   if (/^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
   const name = vocabulary.pattern(typed) ?? vocabulary.title(typed);
   if (name !== undefined) return [`"${name}"`];
+  const instrument = /^on\s+(.+)$/i.exec(typed)?.[1];
+  const named = instrument && vocabulary.nearest(instrument, instrumentNames(vocabulary));
+  if (named) return [`on ${named}`];
   const counted = /^(\d\S*)\s+(\p{L}+)$/u.exec(typed);
   const unit = counted && vocabulary.nearest(counted[2]!, UNITS);
   if (unit) return [`${counted[1]} ${unit}`];

@@ -33,8 +33,10 @@ function subjectFindings(
   if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)]; // an unknown word there is told by itself
   if (subject.meaning.type === "faulty subject") return [faulty(subject as Item<FaultySubject>)];
   if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
-  if (subject.meaning.type === "title")
-    return subject.meaning.declared ? [] : [unknownTitle(subject, subject.meaning.title, context)];
+  if (subject.meaning.type === "title") {
+    const unknown = subject.meaning.declared ? [] : [unknownTitle(subject, subject.meaning.title, context)];
+    return [...unknown, ...claimsOnNothing(entry)];
+  }
   return musicFindings(entry, subject, text, context);
 }
 
@@ -101,15 +103,27 @@ function musicFindings(
   const meaning = entry.subject!;
   if (meaning.type === "figure") {
     const written = meaning.notes.filter((note): note is Note => note.octave !== undefined);
-    return instrument ? checkNotesInRange(written, instrument, subject) : [];
+    return [...(instrument ? checkNotesInRange(written, instrument, subject) : []), ...claimsOnNothing(entry)];
   }
   const toPlay = subjectToPlay(meaning, entry.inversion ?? 0, conventions);
-  if (!toPlay) return [];
+  if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry); // a declaration that cannot be read says so itself
   return [
     ...checkKey(toPlay, subject.start, subject.end),
     ...rangeFindings(entry, conventions),
     ...claimFindings(entry, toPlay, text, conventions),
   ];
+}
+
+/** Notes and steps beside a subject that theory says nothing about. */
+function claimsOnNothing({ source }: Entry): readonly Finding[] {
+  const claims = source.claims.filter(({ type }) => type !== "signature");
+  return claims.map((claim) =>
+    finding(
+      "unknown-term",
+      claim,
+      "Notes and steps behind a colon are checked beside one scale or one arpeggio; this line names neither.",
+    ),
+  );
 }
 
 /** Only what the line names is held against the instrument: a span with notes, or so many octaves or notes. */

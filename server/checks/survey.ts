@@ -1,7 +1,7 @@
 import { parseIsoDate, weekday } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import { DaySkeleton, type EntryCount } from "../journal/day-skeleton.ts";
-import { dayFrame, takeFrame } from "../journal/read-block.ts";
+import { takeFrame } from "../journal/read-block.ts";
 import { entryCount } from "../journal/read-entry.ts";
 import { CutCursor } from "../syntax/cut.ts";
 import { dateWord } from "../syntax/day-line.ts";
@@ -275,6 +275,6 @@ function takePlain(skeleton: DaySkeleton, plain: Plain, line: number): void {
 }
 
 function dated(line: Extract<Line, { readonly type: "day" }>): DatedDay | undefined {
-  const { date } = dayFrame(line);
+  const date = parseIsoDate(line.date);
   return date === undefined ? undefined : { date, place: { start: line.start, end: line.dateEnd }, planned: false };
 }

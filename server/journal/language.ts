@@ -51,7 +51,14 @@ function chords(): Phrase[] {
     const triad = TRIADS.includes(id);
     const shapes = id === "major" ? [...names, ""] : names;
     const whole = shapes.flatMap((name) =>
-      [...(triad ? [] : [name]), `${name} arpeggio`, `${name} chord`, `${name} triad`].map((words) => words.trim()),
+      [
+        ...(triad ? [] : [name]),
+        `${name} arpeggio`,
+        `${name} arpeggios`,
+        `${name} arp`,
+        `${name} chord`,
+        `${name} triad`,
+      ].map((words) => words.trim()),
     );
     const broken = shapes.map((name) => `${name} broken chord`.trim());
     return [

@@ -29,13 +29,24 @@ export function takeFrame(skeleton: DaySkeleton, line: Line, index: number): voi
 }
 
 /** The day that a day line opens. */
-export function dayFrame(line: LineOf<"day">): DayFrame {
+export function dayFrame(line: LineOf<"day">, text: string): DayFrame {
   return {
     date: parseIsoDate(line.date),
     line,
     planned: says(line, "plan"),
-    ...(says(line, "rest") ? { rest: "" } : {}),
+    ...(says(line, "rest") ? { rest: reasonOf(line, text) } : {}),
   };
+}
+
+/** What stands behind `rest`, as typed. */
+function reasonOf({ items, end }: LineOf<"day" | "rest">, text: string): string {
+  const rest = items.find(({ meaning }) => meaning.type === "line word" && meaning.id === "rest");
+  return rest
+    ? text
+        .slice(rest.end, end)
+        .replace(/^[\s,:]+/, "")
+        .trim()
+    : "";
 }
 
 function phaseOf(line: LineOf<"phase">): string {
@@ -57,13 +68,15 @@ class BlockReader {
   private day: DayFrame | undefined;
   private readonly entries: { entry: Entry; remarks: string[] }[] = [];
   private readonly declarations: { line: number; declaration: Declaration }[] = [];
-  private lastEntryLine = -1;
+  /** The last line that belongs to the last entry: its own, or a remark right under it. */
+  private lastRemarked = -1;
 
   constructor(private readonly context: DeclarationContext) {}
 
   take(line: Line, index: number, text: string): void {
     takeFrame(this.skeleton, line, index);
-    if (line.type === "day") this.day = dayFrame(line);
+    if (line.type === "day") this.day = dayFrame(line, text);
+    else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest || reasonOf(line, text) };
     else if (line.type === "entry") this.takeEntry(line, index);
     else if (line.type === "remark") this.takeRemark(line, index);
     else if (line.type === "declaration")
@@ -71,12 +84,11 @@ class BlockReader {
   }
 
   model(lines: readonly Line[]): BlockModel {
-    const { sittings, phases, rest } = this.skeleton;
-    const day = this.day && rest && this.day.rest === undefined ? { ...this.day, rest: "" } : this.day;
+    const { sittings, phases } = this.skeleton;
     const entries = this.entries.map(({ entry, remarks }) =>
       remarks.length ? { ...entry, remarks: [...entry.remarks, ...remarks] } : entry,
     );
-    return { lines, day, sittings, phases, entries, declarations: this.declarations };
+    return { lines, day: this.day, sittings, phases, entries, declarations: this.declarations };
   }
 
   private takeEntry(line: LineOf<"entry">, index: number): void {
@@ -87,13 +99,14 @@ class BlockReader {
       entry: { ...entry, planned, stretch, phase: this.skeleton.phases[stretch]!.phase },
       remarks: [],
     });
-    this.lastEntryLine = index;
+    this.lastRemarked = index;
   }
 
   /** A remark right under an entry, or under such a remark, belongs to that entry. */
   private takeRemark(line: LineOf<"remark">, index: number): void {
     const entry = this.entries.at(-1);
-    if (!entry || index !== this.lastEntryLine + 1 + entry.remarks.length || !line.remark) return;
-    entry.remarks.push(line.remark.text);
+    if (!entry || index !== this.lastRemarked + 1 || !line.remark) return;
+    this.lastRemarked = index;
+    if (line.remark.kind === "remark") entry.remarks.push(line.remark.text);
   }
 }

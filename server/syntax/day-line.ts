@@ -6,7 +6,7 @@ export interface DateWord {
 }
 
 /**
- * Whether a line begins a day: its first word is date-like, three groups of digits joined by one of `-`, `.`, `/`,
+ * Whether a line begins a day: its first word is date-like, three groups of digits joined by `-`, `.`, `/` or a dash,
  * the first or the last of four digits. It need not be a date that exists, nor be written as ISO 8601.
  */
 export function isDayLine(line: string): boolean {
@@ -17,13 +17,19 @@ export function isDayLine(line: string): boolean {
 export function dateWord(line: string): DateWord | undefined {
   const start = afterBullet(line, skipSpace(line, 0));
   const first = skipDigits(line, start);
-  const sign = line[first];
-  if (first === start || (sign !== "-" && sign !== "." && sign !== "/")) return undefined;
+  if (first === start || !isSign(line[first])) return undefined;
   const second = skipDigits(line, first + 1);
-  if (second === first + 1 || line[second] !== sign) return undefined;
+  if (second === first + 1 || !isSign(line[second])) return undefined;
   const end = skipDigits(line, second + 1);
   if (end === second + 1 || (first - start !== 4 && end - second - 1 !== 4) || !endsWord(line, end)) return undefined;
   return { text: line.slice(start, end), start, end };
+}
+
+/** What may stand between the groups: `-`, `.`, `/`, and the dashes that an editor puts in the place of `-`. */
+export const DATE_SIGNS = "-./‐‑–—−";
+
+function isSign(character: string | undefined): boolean {
+  return character !== undefined && DATE_SIGNS.includes(character);
 }
 
 function afterBullet(line: string, at: number): number {

@@ -53,7 +53,7 @@ export interface ScaleMeaning {
 /** A subject that cannot stand, and what may be written in its place. */
 export interface FaultySubject {
   readonly type: "faulty subject";
-  readonly code: "unknown-key" | "ambiguous-subject" | "no-subject" | "unknown-declaration";
+  readonly code: "unknown-key" | "ambiguous-subject" | "no-subject" | "unknown-declaration" | "unknown-term";
   /** What is wrong, as a phrase for the message. */
   readonly because: string;
   readonly offers: readonly string[];

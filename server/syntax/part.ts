@@ -25,17 +25,20 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
   return items;
 }
 
-/** `4 of 5`, `5 in a row`: an aim's tries stand right behind its tempo, where `5x` and `3 times` would be amounts. */
+/** In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the line. */
 const SPOKEN_TRIES = 3;
+
+function spokenTriesAt(words: Words, i: number): Found | undefined {
+  const tries = triesAt(words, i);
+  return tries && tries.length >= SPOKEN_TRIES ? tries : undefined;
+}
 
 type Recogniser = (words: Words, i: number) => Found | undefined;
 
 /** What the words from one token on mean: of all that recognise them the one that takes most, the earlier of two. */
 function recognise(words: Words, i: number, before: Meaning | undefined): Found {
-  if (before?.type === "outcome" || before?.type === "tempo") {
-    const tries = triesAt(words, i);
-    if (tries && (before.type === "outcome" || tries.length >= SPOKEN_TRIES)) return tries;
-  }
+  const tries = before?.type === "outcome" ? triesAt(words, i) : undefined;
+  if (tries) return tries;
   let best: Found | undefined;
   for (const recogniser of recognisersOf(words, i)) {
     const found = recogniser(words, i);
@@ -59,7 +62,17 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   return SHAPED.test(words.typed(i)) ? SHAPES : NO_RECOGNISERS;
 }
 
-const QUANTITIES: readonly Recogniser[] = [tempoAt, amountAt, spanAt, placeAt, signatureAt, countAt, timesAt, clockAt];
+const QUANTITIES: readonly Recogniser[] = [
+  tempoAt,
+  spokenTriesAt,
+  amountAt,
+  spanAt,
+  placeAt,
+  signatureAt,
+  countAt,
+  timesAt,
+  clockAt,
+];
 /** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Dm`, `Fis`, `H`. */
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi|maj|M)/u;
 const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];

@@ -1,5 +1,5 @@
 import type { FaultySubject, MeaningOf, ScaleMeaning, SubjectMeaning, WrittenNote } from "./meaning.ts";
-import { noteOf } from "./note-word.ts";
+import { type NoteRun, noteOf } from "./note-word.ts";
 import type { Found, Words } from "./words.ts";
 
 const FIFTH_ABOVE: Readonly<Record<WrittenNote["letter"], WrittenNote["letter"]>> = {
@@ -42,12 +42,21 @@ function tonicAndKind(words: Words, i: number): Found<ScaleMeaning> | undefined 
   if (tonic && name !== undefined)
     return { length: tonic.length + 1, meaning: { type: "scale", tonic: tonic.note, kind: name, declared: true } };
   const kind = tonic && words.phrase(i + tonic.length, "kind");
+  if (tonic && !kind && !tonic.lower && words.is(i + tonic.length, "scale")) return loneTonic(tonic, 1); // `C scale`
   if (!tonic || !kind) return undefined;
   const { id, unsaid } = kind.meaning;
   const length = withScaleWord(words, i, tonic.length + kind.length);
   return {
     length,
     meaning: { type: "scale", tonic: tonic.note, kind: id, declared: false, ...(unsaid ? { unsaid } : {}) },
+  };
+}
+
+/** An upper-case letter alone is major. */
+function loneTonic(tonic: NoteRun, further: number): Found<ScaleMeaning> {
+  return {
+    length: tonic.length + further,
+    meaning: { type: "scale", tonic: tonic.note, kind: "major", declared: false, unsaid: "major" },
   };
 }
 
@@ -176,7 +185,8 @@ export function notesAt(words: Words, i: number): { readonly notes: readonly Wri
     const run = words.note(next) ?? hyphenatedNotes(words, next);
     if (run && "note" in run) notes.push(run.note);
     else if (run) notes.push(...run.notes);
-    else if (words.typed(next) !== "|") break;
+    else if (words.typed(next) !== "|" && !(notes.length > 0 && words.is(next, "and", "&") && words.note(next + 1)))
+      break;
     next += run?.length ?? 1;
   }
   return { notes, length: next - i };
@@ -200,7 +210,11 @@ function freeAt(words: Words, i: number): Found<MeaningOf<"free">> | undefined {
 function activityAt(words: Words, i: number): Found<MeaningOf<"activity">> | undefined {
   const activity = words.phrase(i, "activity");
   if (!activity) return undefined;
-  const scale = words.is(i + activity.length, "on", "in") ? scaleAt(words, i + activity.length + 1) : undefined;
+  const on = words.is(i + activity.length, "on", "in") && !words.phrase(i + activity.length + 1, "instrument");
+  const lone = on ? words.note(i + activity.length + 1) : undefined;
+  const scale = on
+    ? (scaleAt(words, i + activity.length + 1) ?? (lone && !lone.lower ? loneTonic(lone, 0) : undefined))
+    : undefined;
   return scale
     ? { length: activity.length + 1 + scale.length, meaning: { ...activity.meaning, scale: scale.meaning } }
     : activity;
@@ -216,6 +230,7 @@ function faultyAt(words: Words, i: number): Found<FaultySubject> | undefined {
     abbreviated(words, i) ??
     halfKind(words, i) ??
     seventhByFigure(words, i) ??
+    misspeltKind(words, i) ??
     undeclaredScale(words, i)
   );
 }
@@ -278,6 +293,42 @@ function seventhByFigure(words: Words, i: number): Found<FaultySubject> | undefi
   const because = `"${words.text(i, i + root.length)}" may name a chord or a note`;
   return ambiguous(root.length + kind.length, because, [`${tonic} dominant seventh`, `${tonic} arpeggio`], false);
 }
+
+/** `D mjor`: a tonic, and a word that is nearly a kind. */
+function misspeltKind(words: Words, i: number): Found<FaultySubject> | undefined {
+  const tonic = words.note(i);
+  const word = tonic && !tonic.lower ? words.typed(i + tonic.length) : "";
+  if (!tonic || word.length < 4 || words.phrase(i + tonic.length, ...KNOWN_BEHIND_A_TONIC)) return undefined;
+  const kinds = words.vocabulary.own.filter(({ meaning }) => meaning.type === "kind").flatMap((phrase) => phrase.words);
+  const near = words.vocabulary.nearest(word, kinds);
+  if (near === undefined) return undefined;
+  const offer = `${words.text(i, i + tonic.length)} ${near}`;
+  const because = `"${word.slice(0, 40)}" is no kind of scale`;
+  return {
+    length: tonic.length + 1,
+    meaning: { type: "faulty subject", code: "unknown-term", because, offers: [offer], certain: false },
+  };
+}
+
+/** Words that have a meaning of their own behind a lone tonic. */
+const KNOWN_BEHIND_A_TONIC = [
+  "articulation",
+  "pattern",
+  "direction",
+  "span",
+  "rhythm",
+  "note value",
+  "without click",
+  "outcome",
+  "manner",
+  "variant",
+  "instrument",
+  "activity",
+  "phase",
+  "title",
+  "place",
+  "part of a kind",
+] as const;
 
 function undeclaredScale(words: Words, i: number): Found<FaultySubject> | undefined {
   const quoted = words.quoted(i);

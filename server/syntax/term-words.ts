@@ -103,7 +103,7 @@ function rangesAt(words: Words, i: number): { readonly text: string; readonly le
   const texts: string[] = [];
   let next = i;
   while (PLACE_RANGE.test(words.word(next))) {
-    const spoken = words.is(next + 1, "to") && PLACE_RANGE.test(words.word(next + 2));
+    const spoken = words.is(next + 1, "to", "-", "–") && PLACE_RANGE.test(words.word(next + 2));
     texts.push(spoken ? `${words.word(next)}-${words.word(next + 2)}` : words.word(next).replace("–", "-"));
     next += spoken ? 3 : 1;
     if (!(words.is(next, "and", "&") && PLACE_RANGE.test(words.word(next + 1)))) break;

@@ -88,7 +88,7 @@ test("a student", () => {
     "  Sonata in D minor | mvt 2, bars 45-61 | 3/8=52 clean reached | 3/8=56 clean reached | 3/8=60 slips | 3/8=54 clean 5/5 reached",
     "  Sonata in D minor | mvt 3 | by heart: broke down",
     "  Sonata in D minor | mvt 1, bars 5-8 | by ear",
-    "  Solo | page 2 | slow | -- breathe before or after the tie in 58?",
+    "  Solo | page 2 | slow",
     "together, 90 min",
     "  rehearsal | with harpsichord",
     "2026-05-08",
