@@ -1,19 +1,34 @@
+import { availableParallelism } from "node:os";
 import { configDefaults, defineConfig } from "vitest/config";
 
 const HOSTS = "test/hosts/**/*.test.ts";
 const PROTOCOL = "test/lsp/**/*.test.ts";
+/** What looks at very many cases and takes its time. */
+const THOROUGH = [
+  "test/properties/**/*.test.ts",
+  "test/checks/note-list-*.test.ts",
+  "test/reference-journals/hands.test.ts",
+  "test/cli/bundle.test.ts",
+  "test/features/completion.test.ts",
+  "test/features/formatting.test.ts",
+  "test/syntaxes/grammar.test.ts",
+];
 
 export default defineConfig({
   test: {
+    // Modules keep no state of their own (test/architecture/purity.test.ts), so that files may share them.
+    isolate: false,
+    maxWorkers: availableParallelism(),
     projects: [
       /** Everything that needs no build: `npm run check`. */
       {
         test: {
           name: "core",
           include: ["test/**/*.test.ts"],
-          exclude: [...configDefaults.exclude, HOSTS, PROTOCOL],
+          exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, ...THOROUGH],
         },
       },
+      { test: { name: "thorough", include: THOROUGH, testTimeout: 60_000 } },
       /** The built server with a real client over stdio. */
       { test: { name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
       /** Real editors, one at a time: two at once starve each other of processor time and miss their limits. */
