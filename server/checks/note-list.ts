@@ -88,18 +88,11 @@ function wholeFinding(compared: Compared, differences: readonly Difference[]): F
 }
 
 /**
- * One octave of a seven-note scale by its own names, up or up and down, with or without the closing tonic: what nearly
+ * One octave of a scale by its own names, up or up and down, with or without the closing tonic: what nearly
  * every list is, and told at a glance. Any other list is compared with all that it may be.
  */
 function isWrittenOut(notes: readonly ClaimedNote[], { subject, pattern, direction, reach }: ClaimedExercise): boolean {
-  if (
-    subject.type !== "scale" ||
-    subject.kind.family !== "seven" ||
-    pattern !== undefined ||
-    direction !== undefined ||
-    reach !== undefined
-  )
-    return false;
+  if (subject.type !== "scale" || pattern !== undefined || direction !== undefined || reach !== undefined) return false;
   const up = scaleNames(subject.tonic, subject.kind, "up");
   const down = scaleNames(subject.tonic, subject.kind, "down");
   const octave = up.length;

@@ -19,7 +19,7 @@ const MAY_NAME = /^[\s\uFEFF]*(?:[-*•]\s+)?(?:piece|study|pattern|scale|phase|
 export function declaredNamesIn(block: Block): readonly DeclaredName[] {
   let names: DeclaredName[] | undefined;
   for (const line of block.lines) {
-    if (!MAY_NAME.test(line)) continue;
+    if (!mayOpenName(line) || !MAY_NAME.test(line)) continue;
     const name = declaredName(line);
     if (!name) continue;
     names ??= [];
@@ -29,6 +29,18 @@ export function declaredNamesIn(block: Block): readonly DeclaredName[] {
 }
 
 const NONE: readonly DeclaredName[] = [];
+
+/** Nearly every line says by its first letter that it names nothing. */
+function mayOpenName(line: string): boolean {
+  let i = 0;
+  while (line.charCodeAt(i) === 32) i++;
+  const code = line.charCodeAt(i);
+  const isLetter = (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
+  return isLetter ? FIRST_LETTERS.includes(code | 32) : code > 0 && (code < 48 || code > 57);
+}
+
+/** Of the words above, lower-case. */
+const FIRST_LETTERS = NAMING.map((word) => word.charCodeAt(0));
 
 function declaredName(line: string): DeclaredName | undefined {
   const start = FIRST_WORD.exec(line)![0].length;

@@ -10,10 +10,18 @@ export interface DateWord {
  * the first or the last of four digits. It need not be a date that exists, nor be written as ISO 8601.
  */
 export function isDayLine(line: string): boolean {
-  return dateWord(line) !== undefined;
+  return mayOpenDay(line) && dateWord(line) !== undefined;
 }
 
-/** Where the date-like word of a day line stands; undefined on any other line. Read by hand, as every line is asked. */
+/** Every line is asked, and nearly every one that opens no day says so by its first letter. */
+function mayOpenDay(line: string): boolean {
+  let i = 0;
+  while (line.charCodeAt(i) === 32) i++;
+  const code = line.charCodeAt(i);
+  return (code >= 48 && code <= 57) || code === 45 || code === 42 || code === 9 || code > 127;
+}
+
+/** Where the date-like word of a day line stands; undefined on any other line. */
 export function dateWord(line: string): DateWord | undefined {
   const start = afterBullet(line, skipSpace(line, 0));
   const first = skipDigits(line, start);
