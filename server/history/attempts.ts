@@ -1,10 +1,10 @@
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
-import type { Attempt, BlockModel, Entry } from "../journal/model.ts";
+import type { Attempt, BlockModel, DayNumber, Entry } from "../journal/model.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { type Block, blockIndexAt } from "../syntax/document.ts";
 import { patternOfRecord } from "./exercise-name.ts";
-import { sharedMinutes } from "./minutes.ts";
+import { type Share, sharedMinutes } from "./minutes.ts";
 import { goalBeat, rateOf } from "./rate.ts";
 import { reachClassOf } from "./reach-class.ts";
 import type { AttemptRecord } from "./record.ts";
@@ -71,19 +71,12 @@ function blockRecords(journal: Journal, model: BlockModel, place: BlockPlace): r
   if (day === undefined) return NONE;
   const minutes = sharedMinutes(model);
   const records: AttemptRecord[] = [];
-  for (const [i, entry] of model.entries.entries()) {
+  for (let i = 0; i < model.entries.length; i++) {
+    const entry = model.entries[i]!;
     if (entry.planned || !isExercise(entry)) continue;
-    const share = minutes[i]!;
-    const line = {
-      day,
-      minutes: share.minutes / entry.attempts.length,
-      about: share.about,
-      uri: place.uri,
-      line: place.first + entry.place.line,
-      ...lineOfRecord(journal, entry, place.conventions),
-    };
+    const told = lineOfRecord(journal, entry, minutes[i]!, place);
     for (const attempt of entry.attempts)
-      records.push({ ...line, order: records.length, ...attemptOfRecord(entry, attempt, place.conventions) });
+      records.push(recordOf(day, records.length, entry, attempt, told, place.conventions));
   }
   return records;
 }
@@ -93,11 +86,17 @@ function isExercise({ subject }: Entry): boolean {
 }
 
 /** What all attempts of an entry share. */
+type LineOfRecord = Pick<
+  AttemptRecord,
+  "instrument" | "subject" | "subjectKey" | "pattern" | "movement" | "where" | "minutes" | "about" | "uri" | "line"
+>;
+
 function lineOfRecord(
   journal: Journal,
   entry: Entry,
-  conventions: Conventions,
-): Pick<AttemptRecord, "instrument" | "subject" | "subjectKey" | "pattern" | "movement" | "where" | "unit"> {
+  share: Share,
+  { conventions, uri, first }: BlockPlace,
+): LineOfRecord {
   const subject = entry.subject!;
   const title = subject.type === "title";
   const { text, key } = journal.memo.of(subject, "names", () => ({
@@ -111,36 +110,48 @@ function lineOfRecord(
     pattern: patternOfRecord(entry),
     movement: title ? (entry.where?.movement ?? null) : null,
     where: title ? entry.where?.text || null : null,
-    unit: title ? "beats" : "notes",
+    minutes: share.minutes / entry.attempts.length,
+    about: share.about,
+    uri,
+    line: first + entry.place.line,
   };
 }
 
-function attemptOfRecord(
+/** Field by field, as a journal of years has tens of thousands of them. */
+function recordOf(
+  day: DayNumber,
+  order: number,
   entry: Entry,
   attempt: Attempt,
+  told: LineOfRecord,
   conventions: Conventions,
-): Pick<AttemptRecord, "reach" | "tonguing" | "evenness" | "rate" | "noteValue" | "beat" | "reached" | "count"> {
-  const { conditions } = attempt;
+): AttemptRecord {
+  const { conditions, tempo } = attempt;
+  const title = entry.subject!.type === "title";
   const silent = conditions.manner.some((manner) => WITHOUT_RATE.includes(manner));
   return {
-    reach: entry.subject?.type === "title" ? null : reachClassOf(entry, conditions, conventions),
+    day,
+    order,
+    instrument: told.instrument,
+    subject: told.subject,
+    subjectKey: told.subjectKey,
+    pattern: told.pattern,
+    movement: told.movement,
+    where: told.where,
+    reach: title ? null : reachClassOf(entry, conditions, conventions),
     tonguing: conditions.articulation?.tonguing ?? conventions.usualTonguing,
     evenness: conditions.rhythm && !conditions.rhythm.even ? "uneven" : "even",
-    rate: silent || !attempt.tempo ? null : rateOf(entry, attempt.tempo, conditions.noteValue, conventions),
-    ...notationOf(entry, attempt, conventions),
+    unit: title ? "beats" : "notes",
+    rate: silent || !tempo ? null : rateOf(entry, tempo, conditions.noteValue, conventions),
+    noteValue: title ? undefined : (conditions.noteValue ?? conventions.noteValue),
+    beat: title ? goalBeat(entry, conventions) : tempo?.beat,
     reached: attempt.reached,
     count: attempt.tries.count,
+    minutes: told.minutes,
+    about: told.about,
+    uri: told.uri,
+    line: told.line,
   };
-}
-
-function notationOf(
-  entry: Entry,
-  { conditions, tempo }: Attempt,
-  conventions: Conventions,
-): Pick<AttemptRecord, "noteValue" | "beat"> {
-  if (entry.subject?.type === "title") return { beat: goalBeat(entry, conventions) };
-  const noteValue = conditions.noteValue ?? conventions.noteValue;
-  return { ...(noteValue ? { noteValue } : {}), ...(tempo?.beat ? { beat: tempo.beat } : {}) };
 }
 
 function nameOfInstrument(entry: Entry, conventions: Conventions): string | null {
