@@ -1,5 +1,5 @@
 import { attemptsOfJournal, recordsAt } from "../history/attempts.ts";
-import { patternOfRecord } from "../history/exercise-name.ts";
+import { movementOfRecord, patternOfRecord } from "../history/exercise-name.ts";
 import type { AttemptRecord } from "../history/record.ts";
 import { instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
@@ -47,7 +47,7 @@ function history(at: EntryAt): readonly string[] {
   const practised = {
     pattern: patternOfRecord(entry),
     instrument: instrumentOf(instrument, conventions)?.id ?? instrument ?? null,
-    movement: entry.where?.movement ?? null,
+    movement: movementOfRecord(entry),
     where: entry.where?.text || null,
   };
   const records = recordsBySubject(journal).get(subjectKey(entry.subject!)) ?? [];

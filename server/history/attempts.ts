@@ -3,7 +3,7 @@ import type { Journal } from "../journal/journal.ts";
 import type { Attempt, BlockModel, DayNumber, Entry } from "../journal/model.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { type Block, blockIndexAt } from "../syntax/document.ts";
-import { patternOfRecord } from "./exercise-name.ts";
+import { movementOfRecord, patternOfRecord } from "./exercise-name.ts";
 import { type Share, sharedMinutes } from "./minutes.ts";
 import { goalBeat, rateOf } from "./rate.ts";
 import { reachClassOf } from "./reach-class.ts";
@@ -108,7 +108,7 @@ function lineOfRecord(
     subject: text,
     subjectKey: key,
     pattern: patternOfRecord(entry),
-    movement: title ? (entry.where?.movement ?? null) : null,
+    movement: title ? movementOfRecord(entry) : null,
     where: title ? entry.where?.text || null : null,
     minutes: share.minutes / entry.attempts.length,
     about: share.about,

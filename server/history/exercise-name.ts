@@ -14,3 +14,8 @@ export function patternOfRecord({
   const name = pattern ? patternText(pattern) : plain;
   return inversion ? `${name}, ${INVERSIONS[inversion]}` : name;
 }
+
+/** The movement that tells one strand of a title from another; null where none is named. */
+export function movementOfRecord({ where }: Pick<Entry, "where">): string | null {
+  return where?.movement === undefined ? null : `mvt ${where.movement}`;
+}
