@@ -17,6 +17,7 @@ import type { Finding, Stretch } from "./finding.ts";
 import type { DatedDay } from "./journal-order.ts";
 import { checkLine } from "./line.ts";
 import { LOOK, ONLY_ONCE, partSays, SAYS } from "./plain-part.ts";
+import { type QuickLines, quickLines, SHORT_WEEKDAYS } from "./quick-line.ts";
 
 /** Lines kept with what was found on them; a journal that has more different ones is read again. */
 const MOST_LINES = 20_000;
@@ -63,6 +64,8 @@ interface FullLine {
 }
 
 const NOTHING: Plain = { type: "nothing" };
+/** Whether an entry counts is asked only where it is planned. */
+const UNCOUNTED: EntryCount = { counted: false };
 
 /**
  * Runs the checks of single lines and days over whole blocks, fast: nearly every line of a journal is made of parts that
@@ -72,13 +75,19 @@ const NOTHING: Plain = { type: "nothing" };
  */
 export class Survey {
   private readonly parts = new Map<string, PartSays>();
+  private readonly plain = new Map<string, Plain | null>();
   private readonly lines = new Map<string, FullLine>();
   private readonly cursor = new CutCursor();
+
+  private readonly quick: QuickLines | undefined;
+  private ready = false;
 
   constructor(
     private readonly context: PartContext,
     private readonly conventions: Conventions,
-  ) {}
+  ) {
+    this.quick = quickLines(context.vocabulary, conventions);
+  }
 
   /** Everything that a block shows by itself: a day's own findings do not depend on other days. */
   block({ lines: texts, day: isDay }: Block): BlockSurvey {
@@ -89,7 +98,8 @@ export class Survey {
     let declares = false;
     for (let i = 0; i < texts.length; i++) {
       const text = texts[i]!;
-      const plain = head || i === 0 ? undefined : this.plainLine(text);
+      if (!head && i > 0 && this.takeQuickly(skeleton, text, i)) continue;
+      const plain = head || i === 0 ? undefined : this.plainOnce(text);
       const plainDay = !head && i === 0 ? this.plainDay(text) : undefined;
       if (plain) takePlain(skeleton, plain, i);
       else if (plainDay) {
@@ -116,10 +126,30 @@ export class Survey {
     };
   }
 
+  /** Most lines are in their usual order and spacing, and told by one expression; nothing on them can be at fault. */
+  private takeQuickly(skeleton: DaySkeleton, text: string, line: number): boolean {
+    const { quick } = this;
+    if (!quick || skeleton.planned || text.length > LONGEST_LINE) return false;
+    if (!this.ready) this.ready = compiled(quick, text);
+    if (quick.entry.test(text)) {
+      skeleton.addEntry(line, UNCOUNTED);
+      return true;
+    }
+    if (quick.nothing.test(text)) return true;
+    const phase = quick.phase.exec(text);
+    if (!phase) return false;
+    const { phase: id } = this.says(phase[1]!);
+    if (id === undefined) return false;
+    skeleton.openPhase(line, id, phase[2] === undefined ? undefined : Number(phase[2]), false);
+    return true;
+  }
+
   /** A day line with a date that exists, its own weekday and its minutes, and nothing else. */
   private plainDay(
     text: string,
   ): { readonly date: number; readonly place: Stretch; readonly minutes?: number } | undefined {
+    const quick = this.quick && this.quickDay(text, this.quick);
+    if (quick) return quick;
     const word = dateWord(text);
     const date = word && parseIsoDate(word.text);
     if (!word || date === undefined) return undefined;
@@ -137,6 +167,31 @@ export class Survey {
       first = false;
     }
     return { date, place: { start: word.start, end: word.end }, minutes };
+  }
+
+  private quickDay(
+    text: string,
+    { day }: QuickLines,
+  ): { readonly date: number; readonly place: Stretch; readonly minutes?: number } | undefined {
+    const match = day.exec(text);
+    const date = match ? parseIsoDate(match[1]!) : undefined;
+    if (!match || date === undefined) return undefined;
+    if (match[2] !== undefined && SHORT_WEEKDAYS[weekday(date) - 1] !== match[2]) return undefined;
+    return {
+      date,
+      place: { start: 0, end: match[1]!.length },
+      minutes: match[3] === undefined ? undefined : Number(match[3]),
+    };
+  }
+
+  /** Once for each text: lines that are not quickly told are few, and come again. */
+  private plainOnce(text: string): Plain | undefined {
+    const known = this.plain.get(text);
+    if (known !== undefined) return known ?? undefined; // null is known to need a full look
+    if (this.plain.size >= MOST_LINES) this.plain.clear();
+    const plain = this.plainLine(text);
+    this.plain.set(text, plain ?? null);
+    return plain;
   }
 
   /** A line below a day that cannot be at fault; undefined for any that may be. */
@@ -248,6 +303,18 @@ export class Survey {
 const HYPHEN = 45;
 /** First characters of lines that are no plain entries or phases: bullets, remarks, marks of a merge, quotes. */
 const OPENS_OTHERS = [..."-*•<=>|–—"].map((character) => character.charCodeAt(0));
+
+/**
+ * V8 interprets an expression first and makes machine code of it when it is used again, which for long ones costs more than
+ * all their use; on a text of a thousand characters it makes machine code at once. That depends on how the characters are
+ * stored, so the text is one of the journal's own.
+ */
+function compiled({ entry, phase }: QuickLines, text: string): true {
+  const long = text.padEnd(1000, "x");
+  entry.test(long);
+  phase.test(long);
+  return true;
+}
 
 function firstCharacter(text: string): number {
   let i = 0;

@@ -48,11 +48,16 @@ export class DaySkeleton {
   /** Whether an entry here is planned, and not done. */
   addEntry(line: number, { minutes = 0, counted }: EntryCount): boolean {
     this.ensureSitting(line);
-    const planned = (this.dayPlanned || this.phasePlanned) && !counted;
+    const planned = this.planned && !counted;
     this.entries++;
     if (planned) this.plannedEntries++;
     else this.phases.at(-1)!.entryMinutes += minutes;
     return planned;
+  }
+
+  /** What comes next is planned. */
+  get planned(): boolean {
+    return this.dayPlanned || this.phasePlanned;
   }
 
   /** Everything written below the day is still ahead. */
