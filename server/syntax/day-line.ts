@@ -9,16 +9,17 @@ export interface DateWord {
  * Whether a line begins a day: its first word is date-like, three groups of digits joined by `-`, `.`, `/` or a dash,
  * the first or the last of four digits. It need not be a date that exists, nor be written as ISO 8601.
  */
-export function isDayLine(line: string): boolean {
-  return mayOpenDay(line) && dateWord(line) !== undefined;
+export function isDayLine(line: string, first = firstCode(line)): boolean {
+  // every line is asked, and nearly every one that opens no day says so by its first character
+  const may = (first >= 48 && first <= 57) || first === 45 || first === 42 || first === 9 || first > 127;
+  return may && dateWord(line) !== undefined;
 }
 
-/** Every line is asked, and nearly every one that opens no day says so by its first letter. */
-function mayOpenDay(line: string): boolean {
+/** The code of the first character that is no space; NaN where there is none. */
+export function firstCode(line: string): number {
   let i = 0;
   while (line.charCodeAt(i) === 32) i++;
-  const code = line.charCodeAt(i);
-  return (code >= 48 && code <= 57) || code === 45 || code === 42 || code === 9 || code > 127;
+  return line.charCodeAt(i);
 }
 
 /** Where the date-like word of a day line stands; undefined on any other line. */

@@ -1,4 +1,5 @@
-import { isDayLine } from "./day-line.ts";
+import { firstCode, isDayLine } from "./day-line.ts";
+import { mayDeclareName } from "./naming-line.ts";
 
 export type LineEnd = "\n" | "\r\n" | "\r" | "";
 
@@ -12,6 +13,8 @@ export interface Block {
   readonly ends: readonly LineEnd[];
   /** Begins with a day line; otherwise it is the head. */
   readonly day: boolean;
+  /** Some line in it may declare a name: told while the lines are at hand, as asking each of them again is slow. */
+  readonly mayName: boolean;
 }
 
 /** A text as blocks. Every block but the first begins with a day line. There is always one block with one line. */
@@ -157,11 +160,18 @@ function blocksOf({ lines, ends }: Lines): Block[] {
   const blocks: Block[] = [];
   let from = 0;
   let day = isDayLine(lines[0]!);
+  let mayName = mayDeclareName(lines[0]!);
   for (let i = 1; i <= lines.length; i++) {
-    if (i < lines.length && !isDayLine(lines[i]!)) continue;
-    blocks.push({ lines: lines.slice(from, i), ends: ends.slice(from, i), day });
+    const line = lines[i];
+    const first = line === undefined ? 0 : firstCode(line);
+    if (line !== undefined && !isDayLine(line, first)) {
+      mayName ||= mayDeclareName(line, first);
+      continue;
+    }
+    blocks.push({ lines: lines.slice(from, i), ends: ends.slice(from, i), day, mayName });
     from = i;
     day = true;
+    mayName = false;
   }
   return blocks;
 }
