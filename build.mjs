@@ -11,15 +11,21 @@ const COMMAND_LINE = "server/cli.js";
 const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
 const browser = { platform: "browser", target: "es2022" };
 
-/** The server answers `initialize` before it loads its core, which is a file of its own so that less is parsed first. */
-const coreApart = {
-  name: "core-apart",
-  setup({ onResolve }) {
-    onResolve({ filter: /\/handlers\.ts$/ }, ({ kind }) =>
-      kind === "dynamic-import" ? { path: "./core.js", external: true } : undefined,
-    );
-  },
-};
+/** A module that is imported when it is needed, as the bundle of its own that stands beside: so that less is parsed first. */
+function apart(name, module, bundle) {
+  return {
+    name,
+    setup({ onResolve }) {
+      onResolve({ filter: module }, ({ kind }) =>
+        kind === "dynamic-import" ? { path: bundle, external: true } : undefined,
+      );
+    },
+  };
+}
+/** The server answers `initialize` before it loads its core. */
+const coreApart = apart("core-apart", /\/handlers\.ts$/, "./core.js");
+/** The command line needs the server for one of its commands. */
+const serverApart = apart("server-apart", /\/main\.ts$/, "./main.js");
 
 /** The bundles of the Node server and of the command line, by their files below `dist`; tests and benchmark make the same. */
 export const SERVER_BUNDLES = [
@@ -34,7 +40,7 @@ export const COMMAND_LINE_BUNDLES = [
     ...node,
     entry: "server/cli/main.ts",
     file: COMMAND_LINE,
-    plugins: [coreApart],
+    plugins: [serverApart],
     banner: { js: "#!/usr/bin/env node" },
   },
 ];

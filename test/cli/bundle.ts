@@ -1,22 +1,13 @@
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { COMMAND_LINE_BUNDLES, SERVER_BUNDLES, settingsOf } from "../../build.mjs";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
 /** Bundles the command line as `build.mjs` does, for this test process alone, so that no test runs an old one. Returns its file. */
 export async function bundleCommandLine(): Promise<string> {
-  const outfile = `${ROOT}out/cli/cli-${process.pid}.js`;
-  await build({
-    absWorkingDir: ROOT,
-    entryPoints: ["server/cli/main.ts"],
-    outfile,
-    platform: "node",
-    target: "node20",
-    format: "cjs",
-    banner: { js: "#!/usr/bin/env node" },
-    bundle: true,
-    minify: true,
-    logLevel: "warning",
-  });
-  return outfile;
+  const folder = `${ROOT}out/cli/${process.pid}`;
+  const bundles = [...COMMAND_LINE_BUNDLES, ...SERVER_BUNDLES];
+  await Promise.all(bundles.map((bundle) => build(settingsOf(bundle, folder) as Parameters<typeof build>[0])));
+  return `${folder}/${COMMAND_LINE_BUNDLES[0]!.file}`;
 }
