@@ -124,7 +124,11 @@ function windowOf(page: Page, editor: Locator): Window {
     throw new Error(`No visible line holds "${words}".`);
   }
   async function goToEndOf(words: string): Promise<void> {
-    await editor.locator(".view-line", { hasText: words }).first().click();
+    // At its start: the middle of a line may lie outside the window, and scrolling there from outside upsets the editor.
+    await editor
+      .locator(".view-line", { hasText: words })
+      .first()
+      .click({ position: { x: 5, y: 8 } });
     await page.getByRole("button", { name: `Ln ${await lineOf(words)}, Col` }).waitFor();
     await page.keyboard.press("End");
   }
@@ -137,9 +141,13 @@ function windowOf(page: Page, editor: Locator): Window {
     async hoverOnStartOf(words) {
       await goToEndOf(words);
       await page.keyboard.press("Home");
-      await page.keyboard.press("Control+k");
-      await page.keyboard.press("Control+i");
       const hover = page.locator(".monaco-hover:visible", { has: page.locator(".hover-row") }).first();
+      // While a preview beside it is still being laid out the editor may close a hover again: asked again, as a person would.
+      for (let asked = 0; asked < 4 && !(await hover.isVisible()); asked++) {
+        await page.keyboard.press("Control+k");
+        await page.keyboard.press("Control+i");
+        await hover.waitFor({ timeout: 4_000 }).catch(() => undefined);
+      }
       await hover.waitFor();
       return hover;
     },
