@@ -11,7 +11,6 @@ export const SAYS = bitsOf([
   "number",
   "place",
   "phase",
-  "frame",
   "other",
   "leading outcome",
   "counted",
