@@ -1,7 +1,7 @@
 import { wholeNumberOf } from "./fold.ts";
 import type { Item, Meaning } from "./meaning.ts";
 import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "./quantity-words.ts";
-import { scaleAt, subjectAt } from "./subject-words.ts";
+import { subjectAt } from "./subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "./tempo-words.ts";
 import { articulationAt, freeWordsAt, instrumentAt, PLACE_OPENERS, placeAt, rhythmAt, stepsAt } from "./term-words.ts";
 import { BEATS } from "./terms.ts";
@@ -180,11 +180,4 @@ function push(items: Item[], meaning: Meaning, start: number, end: number, text:
     end,
     meaning: { type: "unknown", words: text.slice(before.start, end) },
   };
-}
-
-/** The scale that a text names and nothing else; for the keys of pieces and the ends of chains. */
-export function scaleIn(text: string, vocabulary: Vocabulary): ReturnType<typeof scaleAt> {
-  const tokens = tokenise(text);
-  const found = scaleAt(new Words(tokens, vocabulary, text, 0), 0);
-  return found?.length === tokens.length ? found : undefined;
 }
