@@ -3,7 +3,7 @@ import type { Sitting } from "../journal/model.ts";
 import { type Finding, finding, type Stretch } from "./finding.ts";
 
 /** Minutes at a stretch beyond which a pause is worth a word. Common practice, no source. */
-const LONGEST_STRETCH = 60;
+export const LONGEST_STRETCH = 60;
 const PLAYED_WITH_OTHERS = ["together", "lesson"];
 
 /** A finding on the amount of a line; where that stands is looked up when there is one. */

@@ -12,12 +12,12 @@ import type { Item } from "../syntax/meaning.ts";
 import { LONGEST_LINE, parseLine } from "../syntax/parse-line.ts";
 import { type PartContext, readPartOnce } from "../syntax/parts.ts";
 import type { LineFinding } from "./context.ts";
-import { checkDayMinutes } from "./day-minutes.ts";
+import { checkDayMinutes, LONGEST_STRETCH } from "./day-minutes.ts";
 import type { Finding, Stretch } from "./finding.ts";
 import type { DatedDay } from "./journal-order.ts";
 import { checkLine } from "./line.ts";
 import { LOOK, ONLY_ONCE, partSays, SAYS } from "./plain-part.ts";
-import { type QuickLines, quickLines, SHORT_WEEKDAYS } from "./quick-line.ts";
+import { type QuickDay, quickDay, SHORT_WEEKDAYS } from "./quick-day.ts";
 
 /** Lines kept with what was found on them; a journal that has more different ones is read again. */
 const MOST_LINES = 20_000;
@@ -64,8 +64,8 @@ interface FullLine {
 }
 
 const NOTHING: Plain = { type: "nothing" };
-/** Whether an entry counts is asked only where it is planned. */
-const UNCOUNTED: EntryCount = { counted: false };
+const DATE_FIRST: Stretch = { start: 0, end: "2026-03-02".length };
+const MINUTES = " min\n";
 
 /**
  * Runs the checks of single lines and days over whole blocks, fast: nearly every line of a journal is made of parts that
@@ -79,18 +79,22 @@ export class Survey {
   private readonly lines = new Map<string, FullLine>();
   private readonly cursor = new CutCursor();
 
-  private readonly quick: QuickLines | undefined;
+  private readonly quick: QuickDay | undefined;
   private ready = false;
 
   constructor(
     private readonly context: PartContext,
     private readonly conventions: Conventions,
   ) {
-    this.quick = quickLines(context.vocabulary, conventions);
+    this.quick = quickDay(context.vocabulary);
   }
 
   /** Everything that a block shows by itself: a day's own findings do not depend on other days. */
-  block({ lines: texts, day: isDay }: Block): BlockSurvey {
+  block(block: Block): BlockSurvey {
+    return (block.day && this.quickly(block.text)) || this.byLine(block);
+  }
+
+  private byLine({ lines: texts, day: isDay }: Block): BlockSurvey {
     const head = !isDay;
     const skeleton = new DaySkeleton();
     const findings: LineFinding[] = [];
@@ -98,7 +102,6 @@ export class Survey {
     let declares = false;
     for (let i = 0; i < texts.length; i++) {
       const text = texts[i]!;
-      if (!head && i > 0 && this.takeQuickly(skeleton, text, i)) continue;
       const plain = head || i === 0 ? undefined : this.plainOnce(text);
       const plainDay = !head && i === 0 ? this.plainDay(text) : undefined;
       if (plain) takePlain(skeleton, plain, i);
@@ -126,30 +129,59 @@ export class Survey {
     };
   }
 
-  /** Most lines are in their usual order and spacing, and told by one expression; nothing on them can be at fault. */
-  private takeQuickly(skeleton: DaySkeleton, text: string, line: number): boolean {
+  /**
+   * Most days are in their usual order and spacing, and gone over by expressions; a line between that these do not know is
+   * read by itself. Undefined where that does not tell all, or minutes may exceed what they should.
+   */
+  private quickly(text: string): BlockSurvey | undefined {
     const { quick } = this;
-    if (!quick || skeleton.planned || text.length > LONGEST_LINE) return false;
+    if (!quick || text.length > LONGEST_LINE || text.includes("\r")) return undefined;
     if (!this.ready) this.ready = compiled(quick, text);
-    if (quick.entry.test(text)) {
-      skeleton.addEntry(line, UNCOUNTED);
-      return true;
+    quick.opening.lastIndex = 0;
+    const opening = quick.opening.exec(text);
+    const date = opening ? parseIsoDate(opening[1]!) : undefined;
+    if (!opening || date === undefined) return undefined;
+    if (opening[2] !== undefined && SHORT_WEEKDAYS[weekday(date) - 1] !== opening[2]) return undefined;
+    const below = quick.opening.lastIndex;
+    const findings = this.goneOver(quick, text, below);
+    if (!findings) return undefined;
+    const stated = statedMinutes(text, below);
+    const whole = opening[3] === undefined ? stated : Number(opening[3]);
+    if (stated > whole || whole > LONGEST_STRETCH) return undefined;
+    return { findings, day: { date, place: DATE_FIRST, planned: false }, declares: false };
+  }
+
+  /** What is found below a day line; undefined where some line is neither plain nor an entry without an amount. */
+  private goneOver({ plain }: QuickDay, text: string, below: number): readonly LineFinding[] | undefined {
+    const found: LineFinding[] = [];
+    for (let at = below; at < text.length; ) {
+      plain.lastIndex = at;
+      plain.test(text);
+      at = plain.lastIndex;
+      if (at === text.length) break;
+      const newline = text.indexOf("\n", at);
+      const end = newline < 0 ? text.length : newline;
+      const findings = this.onEntry(text.slice(at, end));
+      if (!findings) return undefined;
+      for (const each of findings) found.push({ ...each, line: newlinesBefore(text, at) });
+      at = end + 1;
     }
-    if (quick.nothing.test(text)) return true;
-    const phase = quick.phase.exec(text);
-    if (!phase) return false;
-    const { phase: id } = this.says(phase[1]!);
-    if (id === undefined) return false;
-    skeleton.openPhase(line, id, phase[2] === undefined ? undefined : Number(phase[2]), false);
-    return true;
+    return found.length ? found : NONE;
+  }
+
+  /** What is found on an entry that states no minutes, or on a line that says nothing; undefined for any other. */
+  private onEntry(text: string): readonly Finding[] | undefined {
+    const plain = this.plainOnce(text);
+    if (plain)
+      return plain.type === "phase" || (plain.type === "entry" && plain.minutes !== undefined) ? undefined : NONE;
+    const { line, findings } = this.full(text);
+    return line.type === "entry" && entryCount(line).minutes === undefined ? findings : undefined;
   }
 
   /** A day line with a date that exists, its own weekday and its minutes, and nothing else. */
   private plainDay(
     text: string,
   ): { readonly date: number; readonly place: Stretch; readonly minutes?: number } | undefined {
-    const quick = this.quick && this.quickDay(text, this.quick);
-    if (quick) return quick;
     const word = dateWord(text);
     const date = word && parseIsoDate(word.text);
     if (!word || date === undefined) return undefined;
@@ -167,21 +199,6 @@ export class Survey {
       first = false;
     }
     return { date, place: { start: word.start, end: word.end }, minutes };
-  }
-
-  private quickDay(
-    text: string,
-    { day }: QuickLines,
-  ): { readonly date: number; readonly place: Stretch; readonly minutes?: number } | undefined {
-    const match = day.exec(text);
-    const date = match ? parseIsoDate(match[1]!) : undefined;
-    if (!match || date === undefined) return undefined;
-    if (match[2] !== undefined && SHORT_WEEKDAYS[weekday(date) - 1] !== match[2]) return undefined;
-    return {
-      date,
-      place: { start: 0, end: match[1]!.length },
-      minutes: match[3] === undefined ? undefined : Number(match[3]),
-    };
   }
 
   /** Once for each text: lines that are not quickly told are few, and come again. */
@@ -309,11 +326,23 @@ const OPENS_OTHERS = [..."-*•<=>|–—"].map((character) => character.charCod
  * all their use; on a text of a thousand characters it makes machine code at once. That depends on how the characters are
  * stored, so the text is one of the journal's own.
  */
-function compiled({ entry, phase }: QuickLines, text: string): true {
-  const long = text.padEnd(1000, "x");
-  entry.test(long);
-  phase.test(long);
+function compiled({ plain }: QuickDay, text: string): true {
+  plain.lastIndex = text.indexOf("\n") + 1;
+  plain.test(text.padEnd(1000, "x"));
   return true;
+}
+
+/** At least the minutes that a plain day's lines state: those of its phases, and perhaps a remark's. */
+function statedMinutes(text: string, below: number): number {
+  const whole = text.endsWith("\n") ? text : `${text}\n`;
+  let sum = 0;
+  for (let at = whole.indexOf(MINUTES, below); at >= 0; at = whole.indexOf(MINUTES, at + MINUTES.length))
+    sum += Math.max(0, Number(whole.slice(whole.lastIndexOf(" ", at - 1) + 1, at)) || 0);
+  return sum;
+}
+
+function newlinesBefore(text: string, at: number): number {
+  return text.slice(0, at).split("\n").length - 1;
 }
 
 function firstCharacter(text: string): number {

@@ -9,17 +9,20 @@ export interface DateWord {
  * Whether a line begins a day: its first word is date-like, three groups of digits joined by `-`, `.`, `/` or a dash,
  * the first or the last of four digits. It need not be a date that exists, nor be written as ISO 8601.
  */
-export function isDayLine(line: string, first = firstCode(line)): boolean {
-  // every line is asked, and nearly every one that opens no day says so by its first character
-  const may = (first >= 48 && first <= 57) || first === 45 || first === 42 || first === 9 || first > 127;
-  return may && dateWord(line) !== undefined;
+export function isDayLine(line: string): boolean {
+  return dateWord(line) !== undefined;
 }
 
-/** The code of the first character that is no space; NaN where there is none. */
-export function firstCode(line: string): number {
-  let i = 0;
-  while (line.charCodeAt(i) === 32) i++;
-  return line.charCodeAt(i);
+/** Whether the code of a line's first character (see `firstCode`) allows for a day: nearly every other line is told by it. */
+export function mayOpenDay(first: number): boolean {
+  return (first >= 48 && first <= 57) || first === 45 || first === 42 || first === 9 || first > 127;
+}
+
+/** The code of the first character of a line of a text that is no space; 0 where there is none. */
+export function firstCode(text: string, start: number, end: number): number {
+  let i = start;
+  while (i < end && text.charCodeAt(i) === 32) i++;
+  return i < end ? text.charCodeAt(i) : 0;
 }
 
 /** Where the date-like word of a day line stands; undefined on any other line. */

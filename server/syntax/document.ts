@@ -1,5 +1,5 @@
-import { firstCode, isDayLine } from "./day-line.ts";
-import { mayDeclareName } from "./naming-line.ts";
+import { firstCode, isDayLine, mayOpenDay } from "./day-line.ts";
+import { mayDeclareName, mayNameBy } from "./naming-line.ts";
 
 export type LineEnd = "\n" | "\r\n" | "\r" | "";
 
@@ -7,14 +7,40 @@ export type LineEnd = "\n" | "\r\n" | "\r" | "";
  * The head of a document, or one day: from its day line up to the next. Blocks are immutable; what is derived
  * from one hangs on it by identity, so a day that only moved keeps everything that was found out about it.
  */
-export interface Block {
-  readonly lines: readonly string[];
+export class Block {
+  /** Cut when first asked for: most days of a long journal are checked as a whole and never looked at line by line. */
+  #cut: Lines | undefined;
+
+  constructor(
+    /** With its line ends. */
+    readonly text: string,
+    readonly lineCount: number,
+    /** Begins with a day line; otherwise it is the head. */
+    readonly day: boolean,
+    /** Some line in it may declare a name: told while the lines are gone over, as asking each of them again is slow. */
+    readonly mayName: boolean,
+    /** Nothing follows it, so that what stands behind its last line end is a line too, if only an empty one. */
+    readonly last: boolean,
+  ) {}
+
+  get lines(): readonly string[] {
+    return this.cut().lines;
+  }
+
   /** One for each line; only the last line of a document has none (""). */
+  get ends(): readonly LineEnd[] {
+    return this.cut().ends;
+  }
+
+  private cut(): Lines {
+    this.#cut ??= splitLines(this.text, this.last);
+    return this.#cut;
+  }
+}
+
+interface Lines {
+  readonly lines: readonly string[];
   readonly ends: readonly LineEnd[];
-  /** Begins with a day line; otherwise it is the head. */
-  readonly day: boolean;
-  /** Some line in it may declare a name: told while the lines are at hand, as asking each of them again is slow. */
-  readonly mayName: boolean;
 }
 
 /** A text as blocks. Every block but the first begins with a day line. There is always one block with one line. */
@@ -38,15 +64,11 @@ export interface TextChange {
 }
 
 export function createDocument(text: string): Document {
-  return withBlocks(blocksOf(splitLines(text)));
+  return withBlocks(blocksOf(text, true));
 }
 
-export function textOf(document: Document): string {
-  const parts: string[] = [];
-  for (const { lines, ends } of document.blocks) {
-    for (let i = 0; i < lines.length; i++) parts.push(lines[i]!, ends[i]!);
-  }
-  return parts.join("");
+export function textOf({ blocks }: Document): string {
+  return blocks.map(({ text }) => text).join("");
 }
 
 /** The document after the changes, each seen by the next. Blocks that no change touched are the same objects. */
@@ -100,35 +122,41 @@ function applyChange(document: Document, { range, text }: TextChange): Document 
     head = `${lineAt(document, from)}\r`;
   }
   const tail = lineAt(document, end.line).slice(end.character) + endAt(document, end.line);
-  return replaceLines(document, from, end.line, splitLines(head + text + tail, endAt(document, end.line) !== ""));
+  return replaceLines(document, from, end.line, head + text + tail);
 }
 
-/** Replaces whole lines and cuts only the blocks they stood in anew. */
-function replaceLines(document: Document, from: number, to: number, inserted: Lines): Document {
+/** Replaces whole lines, their ends among them, and cuts only the blocks they stood in anew. */
+function replaceLines(document: Document, from: number, to: number, inserted: string): Document {
   let first = blockIndexAt(document, from);
   const last = blockIndexAt(document, to);
-  const before = takeLines(document.blocks[first]!, 0, from - document.starts[first]!);
-  const after = takeLines(document.blocks[last]!, to - document.starts[last]! + 1);
-  let region = joinLines(before, inserted, after);
-  if (first > 0 && !(region.lines[0] !== undefined && isDayLine(region.lines[0]))) {
+  const [above, below] = [document.blocks[first]!, document.blocks[last]!];
+  const before = above.text.slice(0, offsetOf(above, from - document.starts[first]!));
+  let region = before + inserted + below.text.slice(offsetOf(below, to - document.starts[last]! + 1));
+  if (first > 0 && !beginsWithDay(region)) {
     first--; // the day line is gone: its lines fall to the day before
-    region = joinLines(document.blocks[first]!, region);
+    region = document.blocks[first]!.text + region;
   }
   const blocks = document.blocks.slice(0, first);
-  for (const block of blocksOf(region)) blocks.push(block);
+  for (const block of blocksOf(region, last + 1 === document.blocks.length)) blocks.push(block);
   for (let i = last + 1; i < document.blocks.length; i++) blocks.push(document.blocks[i]!);
   return withBlocks(blocks);
 }
 
-interface Lines {
-  readonly lines: readonly string[];
-  readonly ends: readonly LineEnd[];
+function beginsWithDay(text: string): boolean {
+  return isDayLine(text.slice(0, lineEndFrom(text, 0).start));
 }
 
-/** A text cut at LF, CRLF and lone CR. `whole` says that the text ends with a line end, after which nothing follows. */
-function splitLines(text: string, whole = false): Lines {
+/** Where a line of a block begins in its text, in UTF-16 units; the text's length for the line behind the last. */
+function offsetOf({ lines, ends }: Block, line: number): number {
+  let offset = 0;
+  for (let i = 0; i < line && i < lines.length; i++) offset += lines[i]!.length + ends[i]!.length;
+  return offset;
+}
+
+/** A text cut at LF, CRLF and lone CR. `last` says that what stands behind the last line end is a line too. */
+function splitLines(text: string, last: boolean): Lines {
   const { lines, ends } = text.includes("\r") ? splitAtAnyEnd(text) : splitAtNewlines(text);
-  if (whole) {
+  if (!last) {
     lines.pop();
     ends.pop();
   }
@@ -156,23 +184,44 @@ function splitAtAnyEnd(text: string): { lines: string[]; ends: LineEnd[] } {
   return { lines, ends };
 }
 
-function blocksOf({ lines, ends }: Lines): Block[] {
+/** Where the next line end begins and the next line after it; both the text's length where there is no further one. */
+function lineEndFrom(
+  text: string,
+  at: number,
+  ends = /\r\n|\n|\r/g,
+): { readonly start: number; readonly next: number } {
+  ends.lastIndex = at;
+  const found = ends.exec(text);
+  return found ? { start: found.index, next: ends.lastIndex } : { start: text.length, next: text.length };
+}
+
+/** Goes over the lines once without cutting them: ten years have tens of thousands, and few open a day or name anything. */
+function blocksOf(text: string, last: boolean): Block[] {
+  const otherEnds = text.includes("\r") ? /\r\n|\n|\r/g : undefined;
   const blocks: Block[] = [];
   let from = 0;
-  let day = isDayLine(lines[0]!);
-  let mayName = mayDeclareName(lines[0]!);
-  for (let i = 1; i <= lines.length; i++) {
-    const line = lines[i];
-    const first = line === undefined ? 0 : firstCode(line);
-    if (line !== undefined && !isDayLine(line, first)) {
-      mayName ||= mayDeclareName(line, first);
-      continue;
-    }
-    blocks.push({ lines: lines.slice(from, i), ends: ends.slice(from, i), day, mayName });
-    from = i;
-    day = true;
-    mayName = false;
+  let lines = 0;
+  let day = false;
+  let mayName = false;
+  for (let at = 0; ; ) {
+    const newline = text.indexOf("\n", at);
+    let end = newline < 0 ? text.length : newline;
+    let next = newline < 0 ? text.length : newline + 1;
+    if (otherEnds) ({ start: end, next } = lineEndFrom(text, at, otherEnds));
+    const first = firstCode(text, at, end);
+    if (mayOpenDay(first) && isDayLine(text.slice(at, end))) {
+      if (at > from) blocks.push(new Block(text.slice(from, at), lines, day, mayName, false));
+      from = at;
+      lines = 0;
+      day = true;
+      mayName = false;
+    } else mayName ||= mayNameBy(first) && mayDeclareName(text.slice(at, end));
+    lines++;
+    const ended = end === text.length;
+    if (ended || (next === text.length && !last)) break;
+    at = next;
   }
+  blocks.push(new Block(text.slice(from), lines, day, mayName, last));
   return blocks;
 }
 
@@ -181,17 +230,9 @@ function withBlocks(blocks: readonly Block[]): Document {
   let line = 0;
   for (let i = 0; i < blocks.length; i++) {
     starts[i] = line;
-    line += blocks[i]!.lines.length;
+    line += blocks[i]!.lineCount;
   }
   return { blocks, starts, lineCount: line };
-}
-
-function takeLines({ lines, ends }: Lines, from: number, to?: number): Lines {
-  return { lines: lines.slice(from, to), ends: ends.slice(from, to) };
-}
-
-function joinLines(...parts: readonly Lines[]): Lines {
-  return { lines: parts.flatMap((part) => part.lines), ends: parts.flatMap((part) => part.ends) };
 }
 
 function endAt(document: Document, line: number): LineEnd {

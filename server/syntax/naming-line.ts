@@ -1,5 +1,3 @@
-import { firstCode } from "./day-line.ts";
-
 /** The declaration words behind which a name stands in quotes that may be used without them, or tells a pattern or scale. */
 export const NAMING_WORDS: readonly string[] = [
   "piece",
@@ -14,9 +12,13 @@ export const NAMING_WORDS: readonly string[] = [
 const FIRST_LETTERS = NAMING_WORDS.map((word) => word.charCodeAt(0));
 const NAMING = new RegExp(`^[\\s\\uFEFF]*(?:[-*•]\\s+)?(?:${NAMING_WORDS.join("|")})\\s*["“”„«»‟]`, "i");
 
-/** Whether a line may declare a name. Nearly every line that does not says so by its first character. */
-export function mayDeclareName(line: string, first = firstCode(line)): boolean {
+/** Whether a line may declare a name. */
+export function mayDeclareName(line: string): boolean {
+  return NAMING.test(line);
+}
+
+/** Whether the code of a line's first character that is no space allows for that; 0 for a blank line, which does not. */
+export function mayNameBy(first: number): boolean {
   const isLetter = (first >= 65 && first <= 90) || (first >= 97 && first <= 122);
-  const may = isLetter ? FIRST_LETTERS.includes(first | 32) : first > 0 && (first < 48 || first > 57);
-  return may && NAMING.test(line);
+  return isLetter ? FIRST_LETTERS.includes(first | 32) : first > 0 && (first < 48 || first > 57);
 }

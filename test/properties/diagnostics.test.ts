@@ -18,7 +18,7 @@ const DECLARATIONS = [
   "player Ilse",
   "instrument alto recorder",
   "instrument tenor recorder",
-  'instrument "my flute": D4 to B5',
+  'instrument "wooden flute": D4 to B5',
   "note value 8ths",
   "pitch A=415",
   "names german",

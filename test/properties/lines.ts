@@ -149,7 +149,7 @@ export const TERMS = [
   "from the top",
   "96 bars",
   "on tenor recorder",
-  "on my flute",
+  "on wooden flute",
   "on A clarinet",
   "alto recorder",
   "10 min",

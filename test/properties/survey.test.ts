@@ -3,13 +3,16 @@ import { expect, test } from "vitest";
 import type { LineFinding } from "../../server/checks/context.ts";
 import { checkDayMinutes } from "../../server/checks/day-minutes.ts";
 import { checkLine } from "../../server/checks/line.ts";
+import { quickDay } from "../../server/checks/quick-day.ts";
 import { Survey } from "../../server/checks/survey.ts";
+import type { Conventions } from "../../server/journal/conventions.ts";
 import type { DaySkeleton } from "../../server/journal/day-skeleton.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { readBlock } from "../../server/journal/read-block.ts";
 import { type Block, createDocument } from "../../server/syntax/document.ts";
 import type { Item } from "../../server/syntax/meaning.ts";
 import { PartMemo } from "../../server/syntax/parts.ts";
+import type { Vocabulary } from "../../server/syntax/vocabulary.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // The survey reads in full only the lines that may be at fault. Here it is held against reading every line in full.
@@ -17,19 +20,36 @@ import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 const URI = "file:///journal/journal.practice";
 const HEAD = [
   "instrument alto recorder",
-  'instrument "my flute": D4 to B5',
+  'instrument "wooden flute": D4 to B5',
   'piece "Ground in G minor" as Ground: G minor, 96 bars',
-  'study "Daily study" as Set: D minor',
+  'study "Daily study" as Daily: D minor',
   'pattern "zigzag": 1 3 2 4',
   'scale "double harmonic": 1 b2 3 4 5 b6 7',
   'phase "market band"',
   'activity "stretching"',
-  'activity "pitch"',
 ].join("\n");
 
-const journal = new Journal("file:///journal", new Map([[URI, createDocument(HEAD)]]));
-const conventions = journal.conventions(URI);
-const { vocabulary } = journal;
+const journalWith = (head: string) => new Journal("file:///journal", new Map([[URI, createDocument(head)]]));
+const JOURNALS = [
+  ["days may be told as a whole", HEAD],
+  [
+    "one name could be taken for a word of the language, so that each line is looked at",
+    `${HEAD}\nactivity "pitch"\nstudy "Second set" as Set: C minor`,
+  ],
+] as const;
+
+/** The words and conventions of a journal, and the survey made for them. */
+interface Words {
+  readonly vocabulary: Vocabulary;
+  readonly conventions: Conventions;
+  readonly survey: Survey;
+}
+
+function wordsOf(journal: Journal): Words {
+  const conventions = journal.conventions(URI);
+  const { vocabulary } = journal;
+  return { vocabulary, conventions, survey: new Survey({ vocabulary, memo: new PartMemo() }, conventions) };
+}
 
 interface Found {
   readonly findings: readonly LineFinding[];
@@ -38,7 +58,7 @@ interface Found {
 }
 
 /** Every line parsed and checked, and the minutes of the day by the frames that the model has. */
-function readInFull(block: Block): Found {
+function readInFull(block: Block, { vocabulary, conventions }: Words): Found {
   const context = { vocabulary, memo: new PartMemo(), conventions };
   const { lines, day, sittings, phases, entries } = readBlock(block, context);
   const findings = lines.flatMap((line, i) =>
@@ -70,10 +90,10 @@ function surveyed(survey: Survey, block: Block): Found {
   return { findings, planned: day?.planned ?? false, declares };
 }
 
-function check(survey: Survey, lines: readonly string[]): void {
+function check(words: Words, lines: readonly string[]): void {
   const block = createDocument(lines.join("\n")).blocks.find(({ day }) => day)!;
-  const fast = surveyed(survey, block);
-  const full = readInFull(block);
+  const fast = surveyed(words.survey, block);
+  const full = readInFull(block, words);
   expect({ ...fast, findings: shown(fast.findings, block) }).toEqual({
     ...full,
     findings: shown(full.findings, block),
@@ -125,39 +145,145 @@ const dayLine = fc
   .map((parts) => parts.join(""));
 const day = fc.tuple(dayLine, fc.array(line, { maxLength: 9 })).map(([first, rest]) => [first, ...rest]);
 
-test("the survey finds what reading every line in full finds, whatever it has seen before", () => {
-  const survey = new Survey(journal.partContext, conventions);
-  fc.assert(
-    fc.property(day, (lines) => check(survey, lines)),
-    { seed: 11, numRuns: 1500 },
-  );
-}, 30_000);
+test("only the first of the two journals has its days told as a whole", () => {
+  expect(JOURNALS.map(([, head]) => quickDay(journalWith(head).vocabulary) !== undefined)).toEqual([true, false]);
+});
+
+test.each(JOURNALS)(
+  "the survey finds what reading every line in full finds, whatever it has seen before: %s",
+  (_, head) => {
+    const words = wordsOf(journalWith(head));
+    fc.assert(
+      fc.property(day, (lines) => check(words, lines)),
+      { seed: 11, numRuns: 1500 },
+    );
+  },
+  30_000,
+);
 
 test("and so does a survey that has seen nothing", () => {
+  const journal = journalWith(HEAD);
   fc.assert(
-    fc.property(day, (lines) => check(new Survey({ vocabulary, memo: new PartMemo() }, conventions), lines)),
+    fc.property(day, (lines) => check(wordsOf(journal), lines)),
     { seed: 12, numRuns: 500 },
   );
 }, 30_000);
 
-test("every part alone behind every subject, and every third of two parts behind a sound one", () => {
-  const survey = new Survey(journal.partContext, conventions);
-  const pairs = TERMS.flatMap((a, i) =>
-    TERMS.slice(i % 3)
-      .filter((_, j) => j % 3 === 0)
-      .map((b) => `D minor, ${a}, ${b}`),
+test.each(JOURNALS)(
+  "every part alone behind every subject, and every third of two behind a sound one: %s",
+  (_, head) => {
+    const words = wordsOf(journalWith(head));
+    const pairs = TERMS.flatMap((a, i) =>
+      TERMS.slice(i % 3)
+        .filter((_, j) => j % 3 === 0)
+        .map((b) => `D minor, ${a}, ${b}`),
+    );
+    const single = [...SCALE_SUBJECTS, ...CHORD_SUBJECTS].flatMap((opening) =>
+      TERMS.map((each) => `${opening}, ${each}`),
+    );
+    for (const line of [...pairs, ...single]) check(words, ["2026-03-02", line]); // each its own day: one odd line has the whole day read line by line
+  },
+  30_000,
+);
+
+const word = (...words: readonly string[]) => fc.constantFrom("", "", ...words.map((each) => `, ${each}`));
+const orderly = fc
+  .tuple(
+    fc.constantFrom(
+      "F# major",
+      "D melodic minor",
+      "Bb major > C minor",
+      "G# major",
+      "Ground",
+      "Set",
+      "E# minor",
+      "C blues",
+    ),
+    word("thirds", "broken thirds alternating", "turns"),
+    word("bars 1-16"),
+    word("slurred", "t-k", "slur 2+2", "slur 2+"),
+    word(
+      "slow",
+      "8ths at 60",
+      "16ths at 60 clean 4 of 5, 64 tense",
+      "at 19",
+      "at 400 clean",
+      "8ths at 72 clean 6 of 5",
+    ),
+    word("focus ease", "focus money"),
+    fc.constantFrom("", "", " -- 20 min", " -- minus -60 min"),
+  )
+  .map((parts) => `  ${parts.join("")}`);
+const frame = fc
+  .tuple(
+    fc.constantFrom("warm-up", "pieces", "market band", "lesson", "together"),
+    word("5 min", "20 min", "70 min", "0 min"),
+  )
+  .map((parts) => parts.join(""));
+const usualLine = fc.oneof(
+  { weight: 6, arbitrary: orderly },
+  { weight: 3, arbitrary: frame },
+  {
+    weight: 1,
+    arbitrary: fc.constantFrom(
+      "",
+      "  ",
+      "    -- a remark, 20 min",
+      "-- -70 min",
+      "-- 1e3 min",
+      "  long tones on F4, with drone F",
+    ),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.constantFrom(
+      "break, 5 min",
+      "D minor, 20 min",
+      "session 30 min",
+      "D minor: 1 flat",
+      "plan",
+      "stretching",
+    ),
+  },
+);
+const usualDay = fc.tuple(
+  fc.constantFrom(
+    "2026-03-02",
+    "2026-03-02 Mon",
+    "2026-03-02 Mon, 50 min",
+    "2026-03-02, 90 min",
+    "2026-03-02 Tue",
+    "2026-02-30",
+  ),
+  fc.array(usualLine, { maxLength: 5 }),
+  fc.constantFrom("", "\n"),
+);
+
+test("days in their usual order, which are told as a whole, are found to be what they are line by line", () => {
+  const words = wordsOf(journalWith(HEAD));
+  fc.assert(
+    fc.property(usualDay, ([first, lines, end]) => check(words, [first, ...lines, ...(end ? [""] : [])])),
+    { seed: 13, numRuns: 6000 },
   );
-  const single = [...SCALE_SUBJECTS, ...CHORD_SUBJECTS].flatMap((opening) =>
-    TERMS.map((each) => `${opening}, ${each}`),
-  );
-  for (let from = 0; from < pairs.length; from += 40) check(survey, ["2026-03-02", ...pairs.slice(from, from + 40)]);
-  for (let from = 0; from < single.length; from += 40) check(survey, ["2026-03-02", ...single.slice(from, from + 40)]);
 }, 30_000);
 
+test.each([
+  [["2026-03-02 Mon, 50 min", "pieces, 70 min", "-- -60 min"], ["minutes-sum"]],
+  [["2026-03-02 Mon, 50 min", "pieces, 70 min"], ["minutes-sum"]],
+  [["2026-03-02 Mon", "warm-up, 30 min", "pieces, 31 min", "  D minor -- -60 min", ""], ["long-stretch"]],
+  [["2026-03-02 Mon, 50 min", "warm-up, 20 min", "  D minor: 2 flats", "pieces, 30 min"], ["key-signature"]],
+])("the minutes of a day are not misled by a remark, nor by where the text ends: %j", (lines, codes) => {
+  const words = wordsOf(journalWith(HEAD));
+  check(words, lines);
+  expect(words.survey.block(createDocument(lines.join("\n")).blocks.at(-1)!).findings.map(({ code }) => code)).toEqual(
+    codes,
+  );
+});
+
 test("the survey of a head finds what reading it in full finds", () => {
-  const survey = new Survey(journal.partContext, conventions);
+  const { vocabulary, conventions, survey } = wordsOf(journalWith(HEAD));
   const block = createDocument(`${HEAD}\naim D minor\nD minor, slow\nplayr X\n-- y`).blocks[0]!;
-  const context = { ...journal.partContext, conventions };
+  const context = { vocabulary, memo: new PartMemo(), conventions };
   const { lines } = readBlock(block, context);
   const full = lines.flatMap((each, i) =>
     checkLine(each, { ...context, text: block.lines[i]!, head: true }).map((found) => ({ ...found, line: i })),

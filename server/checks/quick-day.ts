@@ -1,23 +1,21 @@
-import type { Conventions } from "../journal/conventions.ts";
-import { subjectToPlay } from "../journal/to-play.ts";
+import { KINDS } from "../music/kind.ts";
 import { patternById } from "../music/pattern.ts";
+import { isTheoretical } from "../music/signature.ts";
 import { DECLARATION_WORDS } from "../syntax/declaration-word.ts";
-import { fold } from "../syntax/fold.ts";
-import type { Meaning, WrittenNote } from "../syntax/meaning.ts";
+import { fold, phraseKey } from "../syntax/fold.ts";
+import type { Meaning } from "../syntax/meaning.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { FASTEST, SLOWEST } from "./entry-order.ts";
-import { checkKey } from "./key.ts";
 
-/** Expressions for lines that cannot be at fault and say nothing that bears on their day but that they are there. */
-export interface QuickLines {
-  /** An entry without an amount. */
-  readonly entry: RegExp;
-  /** A phase: its words, and its minutes where they are stated. */
-  readonly phase: RegExp;
-  /** Blank, or a remark. */
-  readonly nothing: RegExp;
+/** Expressions for days in their usual order and spacing. Both are sticky. */
+export interface QuickDay {
   /** A day line: its date, its weekday and its minutes where they are stated. Whether they agree is still to be asked. */
-  readonly day: RegExp;
+  readonly opening: RegExp;
+  /**
+   * As many lines as cannot be at fault and bear on their day only by the minutes of its phases: entries without an amount,
+   * phases, remarks, blank lines. A phase that states its minutes ends with ` min`.
+   */
+  readonly plain: RegExp;
 }
 
 /** What players listen for most often; other words stand in no quick line. */
@@ -30,21 +28,21 @@ const SIGNS = [
   ["b", -1],
 ] as const;
 /** Where one of several of a kind in a row is the last. Written so that each table stands in the expression once. */
-const END = "(?=,|$| -- )";
+const END = "(?=,|\\n|$| -- )";
 
 /** As they stand on day lines, from Monday. */
 export const SHORT_WEEKDAYS: readonly string[] = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
 /**
- * Lines in their usual order and spacing, as one regular expression for entries and one for phases: an expression runs as
- * machine code from the first line on. Made of the same tables as the parser's; what it lets through must be what reading
- * the line in full finds nothing on (test/properties/survey.test.ts). Undefined where a declared name may be taken for a
- * word of the language, so that nothing can be told from the tables alone.
+ * Days in their usual order and spacing, as regular expressions, which run as machine code from the first line on. Made of
+ * the same tables as the parser's; what they let through must be what reading each line in full finds nothing on
+ * (test/properties/survey.test.ts). Undefined where a declared name may be taken for a word of the language, so that
+ * nothing can be told from the tables alone.
  */
-export function quickLines(vocabulary: Vocabulary, conventions: Conventions): QuickLines | undefined {
+export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
   if (namesMayMislead(vocabulary)) return undefined;
   const titles = vocabulary.declared.titles.flatMap(({ short }) => (short ? [escaped(short)] : []));
-  const chain = `(?:${scales(vocabulary, conventions)}(?: > (?=[A-G])|${END}))+`;
+  const chain = `(?:${scales(vocabulary)}(?: > (?=[A-G])|${END}))+`;
   const outcome = `(?:${phrases(vocabulary, "outcome")})(?: (?:[1-9] in a row|${shares()}))?`;
   const tempo = `(?:(?:${phrases(vocabulary, "note value")}) )?at (?:${beatsAMinute()}(?: ${outcome})?(?:, (?=\\d)|${END}))+`;
   const terms = [
@@ -54,12 +52,14 @@ export function quickLines(vocabulary: Vocabulary, conventions: Conventions): Qu
     `(?:, (?:${phrases(vocabulary, "without click")}|${tempo}))?`,
     `(?:, focus (?:${FOCUSES}))?`,
   ];
-  const phase = [phrases(vocabulary, "phase"), ...vocabulary.declared.phases.map(escaped)].join("|");
+  const entry = `(?:${[chain, ...titles].join("|")})${terms.join("")}(?: -- .*)?`;
+  const phase = `(?:${phases(vocabulary)})(?:, [1-9]\\d{0,2} min)?`;
   return {
-    entry: new RegExp(`^ *(?:${[chain, ...titles].join("|")})${terms.join("")}(?: -- .*)?$`),
-    phase: new RegExp(`^ *(${phase})(?:, ([1-9]\\d{0,2}) min)?$`),
-    nothing: /^ *(?:--.*)?$/,
-    day: new RegExp(`^(\\d{4}-\\d\\d-\\d\\d)(?: (${SHORT_WEEKDAYS.join("|")}))?(?:, ([1-9]\\d{0,2}) min)?$`),
+    opening: new RegExp(
+      `(\\d{4}-\\d\\d-\\d\\d)(?: (${SHORT_WEEKDAYS.join("|")}))?(?:, ([1-9]\\d{0,2}) min)?(?:\\n|$)`,
+      "y",
+    ),
+    plain: new RegExp(`(?: *(?:${entry}|${phase}|--.*|)(?:\\n|$))*`, "y"),
   };
 }
 
@@ -90,26 +90,26 @@ function firstWord(words: string): string {
 }
 
 /** Tonics and kinds that go together without a word of advice, the kinds by the tonics they go with. */
-function scales({ own }: Vocabulary, conventions: Conventions): string {
+function scales({ own }: Vocabulary): string {
   const byTonics = new Map<string, string[]>();
-  const tonicsOf = new Map<string, string>();
   for (const { words, meaning } of own) {
-    if (meaning.type !== "kind" || meaning.id === "chromatic") continue;
-    const { id } = meaning;
-    const tonics = () =>
-      LETTERS.flatMap((letter) =>
-        SIGNS.flatMap(([sign, alter]) => (isUsual({ letter, alter }, id, conventions) ? [letter + sign] : [])),
-      );
-    const key = tonicsOf.get(id) ?? tonics().join("|");
-    tonicsOf.set(id, key);
-    byTonics.set(key, [...(byTonics.get(key) ?? []), ...words.map(escaped)]);
+    const kind =
+      meaning.type === "kind" && meaning.id !== "chromatic" ? KINDS.find(({ id }) => id === meaning.id) : undefined;
+    if (!kind) continue;
+    const tonics = LETTERS.flatMap((letter) =>
+      SIGNS.flatMap(([sign, alter]) => (isTheoretical({ letter, alter }, kind) ? [] : [letter + sign])),
+    ).join("|");
+    byTonics.set(tonics, [...(byTonics.get(tonics) ?? []), ...words.map(escaped)]);
   }
   return `(?:${[...byTonics].map(([tonics, kinds]) => `(?:${tonics}) (?:${longestFirst(kinds)})`).join("|")})`;
 }
 
-function isUsual(tonic: WrittenNote, kind: string, conventions: Conventions): boolean {
-  const subject = subjectToPlay({ type: "scale", tonic, kind, declared: false }, 0, conventions);
-  return subject !== undefined && checkKey(subject, 0, 0).length === 0;
+/** Phases that are called like nothing else. */
+function phases(vocabulary: Vocabulary): string {
+  const known = vocabulary.own.flatMap(({ words, meaning }) => (meaning.type === "phase" ? words : []));
+  const isOnlyPhase = (words: string): boolean =>
+    vocabulary.meanings(phraseKey(words))?.every(({ type }) => type === "phase") ?? false;
+  return longestFirst([...known, ...vocabulary.declared.phases].filter(isOnlyPhase).map(escaped));
 }
 
 function patterns({ own }: Vocabulary): string {
