@@ -63,6 +63,8 @@ export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
   };
 }
 
+const FURTHER_FIRST_WORDS: readonly string[] = ["at", "bars", "slur", "focus", "on", "with"];
+
 /** A name without quotes that begins like a word of the language, a tonic or a declaration could change what a line says. */
 function namesMayMislead({ own, declared }: Vocabulary): boolean {
   const names = [
@@ -72,21 +74,18 @@ function namesMayMislead({ own, declared }: Vocabulary): boolean {
     ...declared.instruments,
   ];
   if (!names.length) return false;
-  const taken = new Set([
-    ...own.flatMap(({ words }) => words.map(firstWord)),
-    ...DECLARATION_WORDS.map(firstWord),
-    "at",
-    "bars",
-    "slur",
-    "focus",
-    "on",
-    "with",
-  ]);
-  return names.some((name) => !/^\p{L}{3,}(?: \p{L}+)*$/u.test(name) || taken.has(firstWord(name)));
+  const first = new Set(names.map(firstWord));
+  return (
+    names.some((name) => !/^\p{L}{3,}(?: \p{L}+)*$/u.test(name)) ||
+    FURTHER_FIRST_WORDS.some((word) => first.has(word)) ||
+    DECLARATION_WORDS.some((words) => first.has(firstWord(words))) ||
+    own.some(({ words }) => words.some((each) => first.has(firstWord(each))))
+  );
 }
 
 function firstWord(words: string): string {
-  return fold(words).split(/[\s-]/)[0]!;
+  const end = words.search(/[\s-]/);
+  return fold(end < 0 ? words : words.slice(0, end));
 }
 
 /** Tonics and kinds that go together without a word of advice, the kinds by the tonics they go with. */

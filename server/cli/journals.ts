@@ -69,6 +69,8 @@ class JournalReading {
   readonly #marked = new MarkedFolders();
   /** The documents of each journal, by its root and their URIs. */
   readonly #documents = new Map<string, Map<string, Document>>();
+  /** What was read around the files named, by its URI. */
+  readonly #texts = new Map<string, FileText>();
   /** The URI under which each file, by its path without links, is known. */
   readonly #known = new Map<string, string>();
   readonly #taken = new Set<string>();
@@ -81,7 +83,7 @@ class JournalReading {
     const uri = this.#uriOf(place);
     if (this.#taken.has(uri)) return;
     this.#taken.add(uri);
-    const read = readFileText(place);
+    const read = this.#texts.get(uri) ?? readFileText(place);
     if (!read.ok) {
       this.skipped.push({ path, reason: read.reason });
       return;
@@ -124,6 +126,7 @@ class JournalReading {
       if (step.type !== "file" || !this.#belongs(step.path, root)) continue;
       const uri = this.#uriOf(step.path);
       const read = readFileText(step.path);
+      this.#texts.set(uri, read);
       if (read.ok) documents.set(uri, createDocument(read.text));
     }
     return documents;

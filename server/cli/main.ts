@@ -1,15 +1,26 @@
+import { isatty } from "node:tty";
 import { Today } from "../host/today.ts";
 import { STATUS } from "./io.ts";
 import { run } from "./program.ts";
 
-/** Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. */
-function outputTo(stream: NodeJS.WriteStream): { write(text: string): void } {
-  let open = true;
-  stream.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code !== "EPIPE") throw error;
-    open = false;
-  });
-  return { write: (text) => void (open && stream.write(text)) };
+/**
+ * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The stream
+ * is opened when something is written: that takes Node some milliseconds, and most runs use only one of the two.
+ */
+function outputTo(name: "stdout" | "stderr"): { write(text: string): void } {
+  let open: boolean | undefined;
+  return {
+    write(text) {
+      if (open === undefined) {
+        open = true;
+        process[name].on("error", (error: NodeJS.ErrnoException) => {
+          if (error.code !== "EPIPE") throw error;
+          open = false;
+        });
+      }
+      if (open && text !== "") process[name].write(text);
+    },
+  };
 }
 
 async function readAll(stream: NodeJS.ReadStream): Promise<Uint8Array> {
@@ -19,12 +30,12 @@ async function readAll(stream: NodeJS.ReadStream): Promise<Uint8Array> {
 }
 
 run(process.argv.slice(2), {
-  stdout: outputTo(process.stdout),
-  stderr: outputTo(process.stderr),
+  stdout: outputTo("stdout"),
+  stderr: outputTo("stderr"),
   stdin: () => readAll(process.stdin),
   cwd: process.cwd(),
   today: new Today(Date.now).day,
-  isTerminal: process.stdout.isTTY === true,
+  isTerminal: isatty(1),
   env: process.env,
 }).then(
   (status) => {

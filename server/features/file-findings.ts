@@ -113,34 +113,34 @@ function crossed(
     const block = document.blocks[index]!;
     crossing.set(block, [...(crossing.get(block) ?? []), finding]);
   };
-  const dated = blocks.flatMap(({ day }, index) => (day ? [{ day, index }] : []));
-  const days = checkDayOrder(
-    dated.map(({ day }) => day),
-    bearing.today,
-  );
-  for (const { day, finding } of days) add(dated[day]!.index, { ...finding, line: 0 });
+  const dated: DatedDay[] = [];
+  const places: number[] = [];
+  for (let index = 0; index < blocks.length; index++) {
+    const { day } = blocks[index]!;
+    if (!day) continue;
+    dated.push(day);
+    places.push(index);
+  }
+  const days = checkDayOrder(dated, bearing.today);
+  for (const { day, finding } of days) add(places[day]!, { ...finding, line: 0 });
   const seen = new Set(bearing.declaredBefore);
-  for (const [index, { declarations }] of blocks.entries()) {
-    for (const { key, line, declaration, text } of declarations) {
+  for (let index = 0; index < blocks.length; index++) {
+    for (const { key, line, declaration, text } of blocks[index]!.declarations) {
       if (key !== undefined && seen.has(key)) add(index, { ...duplicateDeclaration(declaration, text), line });
       if (key !== undefined) seen.add(key);
       const past = pastAim(declaration, bearing.today);
       if (past) add(index, { ...past, line });
     }
   }
-  const told = blocks.flatMap(({ findings }, i) =>
-    findings.length > 0 || crossing.has(document.blocks[i]!) ? [i] : [],
-  );
+  const told: number[] = [];
+  for (let index = 0; index < blocks.length; index++)
+    if (blocks[index]!.findings.length > 0 || crossing.has(document.blocks[index]!)) told.push(index);
   return { told, crossing, regular: days.length === 0 };
 }
 
 function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {
-  const cell = journal.memo.of(block, "facts", (): { survey?: Survey; facts?: BlockFacts } => ({}));
-  if (cell.survey === survey) return cell.facts!;
   const { findings, day, declares } = survey.block(block);
-  cell.survey = survey;
-  cell.facts = { findings, day, declarations: declares ? keyed(journal, block) : NO_DECLARATIONS };
-  return cell.facts;
+  return { findings, day, declarations: declares ? keyed(journal, block) : NO_DECLARATIONS };
 }
 
 function keyed(journal: Journal, block: Block): readonly KeyedDeclaration[] {

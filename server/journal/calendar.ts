@@ -82,8 +82,8 @@ export function isoDate(day: DayNumber): string {
 
 /** Reads `2026-03-02`, and nothing looser. Undefined where that is not a date, or not one that exists. */
 export function parseIsoDate(text: string): DayNumber | undefined {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  return match ? dayNumber(Number(match[1]), Number(match[2]), Number(match[3])) : undefined;
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  return dayNumber(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8)));
 }
 
 /** 1 is Monday, 7 Sunday (ISO 8601). */

@@ -14,8 +14,8 @@ export function randomFrom(seed: number): () => number {
   };
 }
 
-/** Box and Muller (1958). */
-function normal(random: () => number): number {
+/** A standard normal deviate: Box and Muller (1958). */
+export function normal(random: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }
 
