@@ -13,4 +13,4 @@ const connection = createConnection(
   new BrowserMessageReader(worker),
   new BrowserMessageWriter(worker),
 );
-serve(connection, { reader: undefined, clock: Date.now });
+serve(connection, { reader: undefined, clock: Date.now, handlers: () => import("./lsp/handlers.ts") });

@@ -1,5 +1,6 @@
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { diskReader } from "./host/node/file-reader.ts";
+import { loadBundle } from "./host/node/load-bundle.ts";
 import { serve } from "./lsp/server.ts";
 
 // The command line says how the client talks to us: --stdio, --node-ipc, --socket=PORT or --pipe=NAME.
@@ -8,4 +9,5 @@ const goOn = (error: unknown) =>
   connection.console.error(`Daystave goes on after an error: ${error instanceof Error ? error.stack : String(error)}`);
 process.on("uncaughtException", goOn);
 process.on("unhandledRejection", goOn);
-serve(connection, { reader: diskReader, clock: Date.now });
+const handlers = async () => loadBundle<typeof import("./core.ts")>("core.js");
+serve(connection, { reader: diskReader, clock: Date.now, handlers });

@@ -1,7 +1,9 @@
 import { isatty } from "node:tty";
+import { loadBundle } from "../host/node/load-bundle.ts";
 import { Today } from "../host/today.ts";
 import { STATUS } from "./io.ts";
-import { run } from "./program.ts";
+
+const { run } = loadBundle<typeof import("../core.ts")>("core.js");
 
 /**
  * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The stream
@@ -40,6 +42,8 @@ run(process.argv.slice(2), {
 }).then(
   (status) => {
     process.exitCode = status;
+    // Node would wait for what V8 still optimises, which nobody will run.
+    process.stdout.write("", () => process.exit());
   },
   (error: unknown) => {
     const trace = error instanceof Error ? error.stack : String(error);

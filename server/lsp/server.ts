@@ -16,9 +16,7 @@ import { configurationChanged, startConfiguration } from "./configuration.ts";
 import { listenToDocuments } from "./documents.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
 import { cancelled, Rim } from "./rim.ts";
-import type { Host, Place, Session } from "./session.ts";
-
-type Handlers = typeof import("./handlers.ts");
+import type { Handlers, Host, Place, Session } from "./session.ts";
 
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */
 const WALK_AT_LATEST = 500;
@@ -215,7 +213,7 @@ class Server {
   }
 
   #load(): Promise<Handlers> {
-    this.#handlers ??= import("./handlers.ts");
+    this.#handlers ??= this.host.handlers();
     return this.#handlers;
   }
 

@@ -10,12 +10,16 @@ import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
 
-/** What the entry point brings: how files are reached here, and the time. */
+/** What the entry point brings: how files are reached here, the time, and what is loaded later. */
 export interface Host {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
+  /** All that needs the core; asked for once. */
+  readonly handlers: () => Promise<Handlers>;
 }
+
+export type Handlers = typeof import("./handlers.ts");
 
 /** Calls the listener at every change, until it is disposed of. */
 export type ChangeEvent = (listener: (change: WorkspaceChange) => void) => Disposable;
