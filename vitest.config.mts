@@ -6,6 +6,7 @@ const PROTOCOL = "test/lsp/**/*.test.ts";
 /** What looks at very many cases and takes its time. */
 const THOROUGH = [
   "test/properties/**/*.test.ts",
+  "test/history/simulation/**/*.test.ts",
   "test/checks/note-list-*.test.ts",
   "test/reference-journals/hands.test.ts",
   "test/cli/bundle.test.ts",

@@ -1,0 +1,38 @@
+import { errorFunction, linearRegression } from "simple-statistics";
+import { comfortableTempo, levelOf, type Player, SETTINGS } from "./player.ts";
+import { NOTES_A_BEAT } from "./written.ts";
+
+/**
+ * What a trend of the player's weekly best ought to say, in notes a minute for a week: the slope of the least-squares
+ * line through the *expected* best of every week of the course, whether it was practised or not.
+ *
+ * A gain of so many per cent of the week before is no line, so that no slope is true of it: the truth is asked of players
+ * whose level is a straight line. The weekly best is the highest setting of the metronome at or below the best day of the week. Its mean goes up
+ * in proportion to the level where it can be set to every whole number. With the usual marks, 3 to 6 % apart, the expected
+ * best waves a little about a line, by less the more the days differ.
+ *
+ * For a player who keeps to a comfortable tempo it is the line through the tempos as they were set: nothing more can
+ * be known from such a journal.
+ */
+export function trueSlope(player: Player, lowest: number): number {
+  const points = Array.from({ length: player.weeks }, (_, week) => [week, expectedBest(player, lowest, week)]);
+  return NOTES_A_BEAT * linearRegression(points).m;
+}
+
+/** In quarters a minute. */
+function expectedBest(player: Player, lowest: number, week: number): number {
+  if (player.habit === "comfortable") return comfortableTempo(player, lowest, week);
+  const { noise, daysAWeek } = player;
+  const middle = levelOf(player, lowest, week);
+  // The mean of a quantity with steps: each step's width, times how likely it is to be climbed.
+  return SETTINGS[player.metronome].reduce((sum, setting, i, all) => {
+    if (i === 0) return setting;
+    const below = normalProbability(Math.log(setting / middle) / noise);
+    return sum + (setting - all[i - 1]!) * (1 - below ** daysAWeek);
+  }, 0);
+}
+
+/** How likely a standard normal deviate lies below z, to about 1e-7. */
+function normalProbability(z: number): number {
+  return (1 + errorFunction(z / Math.SQRT2)) / 2;
+}
