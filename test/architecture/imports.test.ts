@@ -19,7 +19,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   "server/journal": { parts: ["syntax", "music"] },
   "server/history": { parts: ["journal", "music", "syntax"], packages: ["simple-statistics"] },
   "server/checks": { parts: ["journal", "music", "history", "syntax"] },
-  "server/charts": { parts: ["history", "music"] },
+  "server/charts": { parts: ["history", "music"], packages: ["d3-scale", "d3-shape", "simple-statistics"] },
   "server/features": { parts: ["syntax", "music", "journal", "history", "checks", "charts", "shared"] },
   "server/host": { parts: ["syntax", "journal", "shared"] },
   "server/host/node": { parts: ["host", "syntax", "journal", "shared"], packages: ["node:"] },
