@@ -1,12 +1,13 @@
-import { attemptsOfJournal, recordsAt } from "../history/attempts.ts";
+import { recordsAt } from "../history/attempts.ts";
 import { movementOfRecord, patternOfRecord } from "../history/exercise-name.ts";
+import { journalHistory, weeksOfStrand } from "../history/journal-history.ts";
 import type { AttemptRecord } from "../history/record.ts";
+import { type Exercise, latestFirst } from "../history/strands.ts";
 import { instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry } from "../journal/model.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
-import { blockIndexAt, lineAt } from "../syntax/document.ts";
 import { nameKey } from "../syntax/fold.ts";
 import { exerciseHistory, historyInMarkdown, lastTime } from "./hover-history.ts";
 import { pieceFacts } from "./hover-piece.ts";
@@ -50,33 +51,26 @@ function history(at: EntryAt): readonly string[] {
     movement: movementOfRecord(entry),
     where: entry.where?.text || null,
   };
-  const records = recordsBySubject(journal).get(subjectKey(entry.subject!)) ?? [];
-  const found = exerciseHistory(records, recordsAt(journal, uri, line), practised, today);
+  const exercises = exercisesCalled(journal, subjectKey(entry.subject!));
+  const found = exerciseHistory(exercises, recordsAt(journal, uri, line), practised, today);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet."];
-  return [...(found.before ? [earlierLine(journal, found.before)] : []), ...historyInMarkdown(found, today)];
+  return [
+    ...(found.before ? [earlierLine(journal, found.before)] : []),
+    ...historyInMarkdown(found, weeksOfStrand(journal, found.strand), today),
+  ];
 }
 
-/** The records of a journal by the key of their subject; worked out once for each state of the journal. */
-function recordsBySubject(journal: Journal): ReadonlyMap<string, readonly AttemptRecord[]> {
-  return journal.memo.of(journal, "records by subject", () => {
-    const bySubject = new Map<string, AttemptRecord[]>();
-    for (const record of attemptsOfJournal(journal)) {
-      const records = bySubject.get(record.subjectKey);
-      if (records) records.push(record);
-      else bySubject.set(record.subjectKey, [record]);
-    }
-    return bySubject;
-  });
+/** Every exercise at one subject, the latest practised first. */
+function exercisesCalled(journal: Journal, key: string): readonly Exercise[] {
+  const { exercises } = journalHistory(journal);
+  return [...exercises.values()].filter(({ subjectKey }) => subjectKey === key).sort(latestFirst);
 }
 
 /** The line as it was written, and the remarks below it. */
 function earlierLine(journal: Journal, record: AttemptRecord): string {
-  const document = journal.files.get(record.uri)!;
-  const index = blockIndexAt(document, record.line);
-  const earlier = journal
-    .model(document.blocks[index]!)
-    .entries.find(({ place }) => document.starts[index]! + place.line === record.line);
-  const text = lineAt(document, record.line).slice(earlier?.place.start ?? 0, earlier?.place.end);
+  const { block, line } = record;
+  const earlier = journal.model(block).entries.find(({ place }) => place.line === line);
+  const text = block.lines[line]!.slice(earlier?.place.start ?? 0, earlier?.place.end);
   return [
     `${lastTime(record)}: ${escapedExtract(text)}`,
     ...(earlier?.remarks ?? []).map((remark) => `– ${escapedExtract(remark)}`),

@@ -1,8 +1,8 @@
 import { rateAsWritten } from "../history/exercise-row.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
-import { type Exercise, exercisesOf, type Strand, strandName } from "../history/strands.ts";
+import { type Exercise, type Strand, strandName } from "../history/strands.ts";
 import { type Trend, trendOf } from "../history/trend.ts";
-import { type Week, weeksOf } from "../history/weeks.ts";
+import type { Week } from "../history/weeks.ts";
 import { metronomeOf, type Notation, trendInWords, weekRows } from "../history/words.ts";
 import { isoDate } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
@@ -35,12 +35,11 @@ export interface ExerciseHistory {
 
 /** The exercise that a line belongs to: that of its own records, or the one that is called alike. */
 export function exerciseHistory(
-  records: readonly AttemptRecord[],
+  exercises: readonly Exercise[],
   own: readonly AttemptRecord[],
   practised: Practised,
   today: DayNumber,
 ): ExerciseHistory | undefined {
-  const exercises = exercisesOf(records);
   const first = own[0];
   const strand = first ? strandOfLine(exercises, first) : strandCalled(exercises, practised);
   if (!strand) return undefined;
@@ -58,7 +57,7 @@ export function exerciseHistory(
 }
 
 function isSameLine(a: AttemptRecord, b: AttemptRecord): boolean {
-  return a.uri === b.uri && a.line === b.line;
+  return a.block === b.block && a.line === b.line;
 }
 
 function strandOfLine(exercises: readonly Exercise[], own: AttemptRecord): Strand | undefined {
@@ -80,8 +79,11 @@ function strandCalled(
 }
 
 /** Where to start today, the weeks and the trend of a strand, as paragraphs of Markdown. */
-export function historyInMarkdown({ strand, notation }: ExerciseHistory, today: DayNumber): readonly string[] {
-  const weeks = weeksOf(strand.records);
+export function historyInMarkdown(
+  { strand, notation }: ExerciseHistory,
+  weeks: readonly Week[],
+  today: DayNumber,
+): readonly string[] {
   return [
     ...startOf(strand, notation, today),
     ...tableOf(strand, weeks, notation),

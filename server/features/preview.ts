@@ -1,18 +1,27 @@
 import type { PreviewRow } from "../../shared/protocol.ts";
-import { attemptsOfJournal } from "../history/attempts.ts";
+import { lineOf } from "../history/attempts.ts";
 import { type ExerciseRow, exerciseRow, rateAsWritten } from "../history/exercise-row.ts";
-import { exercisesOf } from "../history/strands.ts";
+import { journalHistory, weeksOfStrand } from "../history/journal-history.ts";
+import { type Exercise, latestFirst } from "../history/strands.ts";
 import type { Journal } from "../journal/journal.ts";
 
 /** The rows of the side preview: every exercise of a journal, the latest practised first, with its weeks and trend. */
 export function previewRows(journal: Journal): readonly PreviewRow[] {
   return journal.memo.of(journal, "preview rows", () =>
-    exercisesOf(attemptsOfJournal(journal)).map((exercise) => previewRow(exerciseRow(exercise))),
+    [...journalHistory(journal).exercises.values()].sort(latestFirst).map((exercise) => previewRow(journal, exercise)),
   );
 }
 
-function previewRow({ exercise, strand, weeks, trendWords, notation, lastPractised, latest }: ExerciseRow): PreviewRow {
-  const row = {
+function previewRow(journal: Journal, of: Exercise): PreviewRow {
+  const row = figures(journal, exerciseRow(of, weeksOfStrand(journal, of.strands[0]!)));
+  return { ...row, hash: hashOf(JSON.stringify(row)) };
+}
+
+function figures(
+  journal: Journal,
+  { exercise, strand, weeks, trendWords, notation, lastPractised, latest }: ExerciseRow,
+): Omit<PreviewRow, "hash"> {
+  return {
     key: exercise.key,
     subject: exercise.subject,
     pattern: exercise.pattern,
@@ -30,9 +39,8 @@ function previewRow({ exercise, strand, weeks, trendWords, notation, lastPractis
       minutes,
     })),
     uri: latest.uri,
-    line: latest.line,
+    line: lineOf(journal, latest) ?? 0,
   };
-  return { ...row, hash: hashOf(JSON.stringify(row)) };
 }
 
 /** FNV-1a, 32 bits (Fowler, Noll, Vo; draft-eastlake-fnv): enough to tell a row from its next state. */

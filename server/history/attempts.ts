@@ -1,27 +1,21 @@
-import { type Conventions, instrumentOf } from "../journal/conventions.ts";
+import { parseIsoDate } from "../journal/calendar.ts";
+import type { Conventions } from "../journal/conventions.ts";
+import { DaySkeleton } from "../journal/day-skeleton.ts";
 import type { Journal } from "../journal/journal.ts";
-import type { Attempt, BlockModel, DayNumber, Entry } from "../journal/model.ts";
-import { subjectKey, subjectText } from "../journal/subject-text.ts";
+import type { DayNumber } from "../journal/model.ts";
 import { type Block, blockIndexAt } from "../syntax/document.ts";
-import { movementOfRecord, patternOfRecord } from "./exercise-name.ts";
-import { type Share, sharedMinutes } from "./minutes.ts";
-import { goalBeat, rateOf } from "./rate.ts";
-import { reachClassOf } from "./reach-class.ts";
+import { DayAttempt } from "./day-attempt.ts";
+import { sharedMinutes, type TimedDay } from "./minutes.ts";
+import { type PlayedEntry, playedEntry } from "./played.ts";
+import { PlayedLines } from "./played-lines.ts";
 import type { AttemptRecord } from "./record.ts";
-
-/** Playing in these manners is practice without a rate. */
-const WITHOUT_RATE = ["sung", "silent", "mental"];
 
 /** Every attempt of a journal that counts: planned lines, days without a date, and activities do not. */
 export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
   const records: AttemptRecord[] = [];
   for (const uri of journal.addresses) {
-    const document = journal.files.get(uri)!;
-    const conventions = journal.conventions(uri);
-    for (const [i, block] of document.blocks.entries()) {
-      for (const record of recordsOfBlock(journal, block, { conventions, uri, first: document.starts[i]! }))
-        records.push(record);
-    }
+    for (const block of journal.files.get(uri)!.blocks)
+      for (const record of recordsOfBlock(journal, uri, block)) records.push(record);
   }
   return records;
 }
@@ -29,132 +23,105 @@ export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
 /** The records of the entry on one line of a file; none where no entry that counts stands there. */
 export function recordsAt(journal: Journal, uri: string, line: number): readonly AttemptRecord[] {
   const document = journal.files.get(uri);
-  if (!document) return [];
+  if (!document) return NONE;
   const index = blockIndexAt(document, line);
-  const place = { conventions: journal.conventions(uri), uri, first: document.starts[index]! };
-  return recordsOfBlock(journal, document.blocks[index]!, place).filter((record) => record.line === line);
+  const below = line - document.starts[index]!;
+  return recordsOfBlock(journal, uri, document.blocks[index]!).filter((record) => record.line === below);
 }
 
-/** Where a block stands, and what its entries are read by. */
-interface BlockPlace {
-  readonly conventions: Conventions;
-  readonly uri: string;
-  readonly first: number;
+/** Where an attempt stands in its file now, from 0; undefined where it stands there no more. */
+export function lineOf(journal: Journal, { uri, block, line }: AttemptRecord): number | undefined {
+  const document = journal.files.get(uri);
+  const index = document ? document.blocks.indexOf(block) : -1;
+  return index < 0 ? undefined : document!.starts[index]! + line;
 }
 
 interface Kept {
-  place?: BlockPlace;
+  conventions?: Conventions;
+  uri?: string;
   records: readonly AttemptRecord[];
-}
-
-/** Kept on the block; one that only moved has its lines counted anew. */
-function recordsOfBlock(journal: Journal, block: Block, place: BlockPlace): readonly AttemptRecord[] {
-  const kept = journal.memo.of(block, "attempts", (): Kept => ({ records: NONE }));
-  const before = kept.place;
-  if (before?.conventions === place.conventions) {
-    const moved = before.uri !== place.uri || before.first !== place.first;
-    if (moved && kept.records.length > 0)
-      kept.records = kept.records.map((record) => ({
-        ...record,
-        uri: place.uri,
-        line: record.line - before.first + place.first,
-      }));
-  } else kept.records = block.day ? blockRecords(journal, journal.readOnce(block), place) : NONE;
-  kept.place = place;
-  return kept.records;
 }
 
 const NONE: readonly AttemptRecord[] = [];
 
-function blockRecords(journal: Journal, model: BlockModel, place: BlockPlace): readonly AttemptRecord[] {
-  const day = model.day?.date;
-  if (day === undefined) return NONE;
-  const minutes = sharedMinutes(model);
+/** The same array while the block, and what it is read by, stay the same. */
+export function recordsOfBlock(journal: Journal, uri: string, block: Block): readonly AttemptRecord[] {
+  if (!block.day) return NONE;
+  const conventions = journal.conventions(uri);
+  const kept = journal.memo.of(block, "attempts", (): Kept => ({ records: NONE }));
+  if (kept.conventions === conventions && kept.uri === uri) return kept.records;
+  const lines = journal.memo.of(conventions, "played lines", () => new PlayedLines(journal.partContext, conventions));
+  const day = playedDay(block, lines) ?? readDay(journal, block, conventions);
+  kept.records = day ? dayRecords(day, uri, block) : NONE;
+  kept.conventions = conventions;
+  kept.uri = uri;
+  return kept.records;
+}
+
+/** A day's entries, each with its line and what it says, and the frames that bear on their time. */
+interface PlayedDay extends TimedDay {
+  readonly date: DayNumber;
+  readonly entries: readonly DayEntry[];
+}
+
+interface DayEntry {
+  readonly line: number;
+  readonly entry: PlayedEntry;
+  readonly minutes?: number;
+  readonly planned: boolean;
+  readonly stretch: number;
+}
+
+const DAY_LINE = /^(\d{4}-\d\d-\d\d)(?: (?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))?(?:, ([1-9]\d{0,2}) min)?$/;
+
+/** A day whose line says its date and its minutes, and which holds entries and phases; undefined for any other. */
+function playedDay({ lines }: Block, played: PlayedLines): PlayedDay | undefined {
+  const opening = DAY_LINE.exec(lines[0]!);
+  const date = opening ? parseIsoDate(opening[1]!) : undefined;
+  if (!opening || date === undefined) return undefined;
+  const skeleton = new DaySkeleton();
+  skeleton.openDay(0, opening[2] === undefined ? undefined : Number(opening[2]), false, false);
+  const entries: DayEntry[] = [];
+  for (let line = 1; line < lines.length; line++) {
+    const said = played.read(lines[line]!);
+    if (!said) return undefined;
+    if (said.type === "phase") skeleton.openPhase(line, said.phase, said.minutes, false);
+    if (said.type !== "entry") continue;
+    const { entry } = said;
+    const planned = skeleton.addEntry(line, entry);
+    entries.push({ line, entry, minutes: entry.minutes, planned, stretch: skeleton.phases.length - 1 });
+  }
+  return { date, entries, sittings: skeleton.sittings, phases: skeleton.phases };
+}
+
+/** Any day, read line by line. */
+function readDay(journal: Journal, block: Block, conventions: Conventions): PlayedDay | undefined {
+  const { day, entries, sittings, phases } = journal.readOnce(block);
+  if (day?.date === undefined) return undefined;
+  return {
+    date: day.date,
+    sittings,
+    phases,
+    entries: entries.map((entry) => ({
+      line: entry.place.line,
+      entry: playedEntry(entry, conventions),
+      minutes: entry.minutes,
+      planned: entry.planned,
+      stretch: entry.stretch,
+    })),
+  };
+}
+
+function dayRecords(day: PlayedDay, uri: string, block: Block): readonly AttemptRecord[] {
+  const shares = sharedMinutes(day);
   const records: AttemptRecord[] = [];
-  for (let i = 0; i < model.entries.length; i++) {
-    const entry = model.entries[i]!;
-    if (entry.planned || !isExercise(entry)) continue;
-    const told = lineOfRecord(journal, entry, minutes[i]!, place);
+  for (let i = 0; i < day.entries.length; i++) {
+    const { line, entry, planned } = day.entries[i]!;
+    if (planned) continue;
+    const { minutes, about } = shares[i]!;
+    const time = { minutes: minutes / entry.attempts.length, about };
     for (const attempt of entry.attempts)
-      records.push(recordOf(day, records.length, entry, attempt, told, place.conventions));
+      records.push(new DayAttempt(day.date, records.length, attempt, time, { uri, block, line }));
   }
   return records;
-}
-
-function isExercise({ subject }: Entry): boolean {
-  return subject !== undefined && subject.type !== "activity" && subject.type !== "free";
-}
-
-/** What all attempts of an entry share. */
-type LineOfRecord = Pick<
-  AttemptRecord,
-  "instrument" | "subject" | "subjectKey" | "pattern" | "movement" | "where" | "minutes" | "about" | "uri" | "line"
->;
-
-function lineOfRecord(
-  journal: Journal,
-  entry: Entry,
-  share: Share,
-  { conventions, uri, first }: BlockPlace,
-): LineOfRecord {
-  const subject = entry.subject!;
-  const title = subject.type === "title";
-  const { text, key } = journal.memo.of(subject, "names", () => ({
-    text: subjectText(subject),
-    key: subjectKey(subject),
-  }));
-  return {
-    instrument: nameOfInstrument(entry, conventions),
-    subject: text,
-    subjectKey: key,
-    pattern: patternOfRecord(entry),
-    movement: title ? movementOfRecord(entry) : null,
-    where: title ? entry.where?.text || null : null,
-    minutes: share.minutes / entry.attempts.length,
-    about: share.about,
-    uri,
-    line: first + entry.place.line,
-  };
-}
-
-/** Field by field, as a journal of years has tens of thousands of them. */
-function recordOf(
-  day: DayNumber,
-  order: number,
-  entry: Entry,
-  attempt: Attempt,
-  told: LineOfRecord,
-  conventions: Conventions,
-): AttemptRecord {
-  const { conditions, tempo } = attempt;
-  const title = entry.subject!.type === "title";
-  const silent = conditions.manner.some((manner) => WITHOUT_RATE.includes(manner));
-  return {
-    day,
-    order,
-    instrument: told.instrument,
-    subject: told.subject,
-    subjectKey: told.subjectKey,
-    pattern: told.pattern,
-    movement: told.movement,
-    where: told.where,
-    reach: title ? null : reachClassOf(entry, conditions, conventions),
-    tonguing: conditions.articulation?.tonguing ?? conventions.usualTonguing,
-    evenness: conditions.rhythm && !conditions.rhythm.even ? "uneven" : "even",
-    unit: title ? "beats" : "notes",
-    rate: silent || !tempo ? null : rateOf(entry, tempo, conditions.noteValue, conventions),
-    noteValue: title ? undefined : (conditions.noteValue ?? conventions.noteValue),
-    beat: title ? goalBeat(entry, conventions) : tempo?.beat,
-    reached: attempt.reached,
-    count: attempt.tries.count,
-    minutes: told.minutes,
-    about: told.about,
-    uri: told.uri,
-    line: told.line,
-  };
-}
-
-function nameOfInstrument(entry: Entry, conventions: Conventions): string | null {
-  const id = entry.instrument ?? conventions.instrument;
-  return instrumentOf(id, conventions)?.id ?? id ?? null;
 }

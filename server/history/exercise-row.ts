@@ -2,7 +2,7 @@ import { isoDate } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
 import { type Exercise, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
-import { type Week, weeksOf } from "./weeks.ts";
+import type { Week } from "./weeks.ts";
 import { type Notation, shown, trendInWords } from "./words.ts";
 
 /** One exercise as it is shown: its strand with most weeks, in the player's own note value. */
@@ -19,10 +19,13 @@ export interface ExerciseRow {
   readonly latest: AttemptRecord;
 }
 
-/** The row of an exercise; the trend is fitted on the last `weeks` weeks, or on all. */
-export function exerciseRow(exercise: Exercise, { lastWeeks }: { readonly lastWeeks?: number } = {}): ExerciseRow {
+/** The row of an exercise, with the weeks of its first strand; the trend is fitted on the last `lastWeeks`, or on all. */
+export function exerciseRow(
+  exercise: Exercise,
+  weeks: readonly Week[],
+  { lastWeeks }: { readonly lastWeeks?: number } = {},
+): ExerciseRow {
   const strand = exercise.strands[0]!;
-  const weeks = weeksOf(strand.records);
   const trend = trendOf(weeks, { lastWeeks });
   const notation = notationOf(strand.records);
   const latest = exercise.strands

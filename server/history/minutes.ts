@@ -1,4 +1,12 @@
-import type { BlockModel } from "../journal/model.ts";
+import type { PhaseFrame, Sitting } from "../journal/model.ts";
+
+/** What of a day bears on how its time is shared out. */
+export interface TimedDay {
+  readonly sittings: readonly Sitting[];
+  readonly phases: readonly Omit<PhaseFrame, "entryMinutes">[];
+  /** In their order; `stretch` is the index in `phases`. */
+  readonly entries: readonly { readonly minutes?: number; readonly planned: boolean; readonly stretch: number }[];
+}
 
 /** The practice time of one entry. */
 export interface Share {
@@ -11,26 +19,61 @@ export interface Share {
  * The minutes of each entry of a day, in their order: as written; else an equal share of what is left of its phase, or of
  * its sitting where the phase has no minutes of its own; else none. Planned entries take no share.
  */
-export function sharedMinutes(model: BlockModel): readonly Share[] {
-  const shares: Share[] = model.entries.map(({ minutes = 0, planned }) => ({
-    minutes: planned ? 0 : minutes,
-    about: false,
-  }));
-  const open = openSittings(model);
-  for (const [sitting, total] of open.entries()) {
-    const stretches = model.phases.flatMap((stretch, i) =>
-      stretch.sitting === sitting ? [{ ...stretch, index: i }] : [],
-    );
-    const unstated = stretches.filter((stretch) => stretch.minutes === undefined).map(({ index }) => index);
-    for (const { index, minutes } of stretches) if (minutes !== undefined) shareOut(model, shares, [index], minutes);
-    const stated = stretches.reduce((sum, { minutes = 0 }) => sum + minutes, 0);
-    if (total !== undefined) shareOut(model, shares, unstated, total - stated);
+export function sharedMinutes(day: TimedDay): readonly Share[] {
+  const stretches = stretchesOf(day);
+  const each = new Array<number>(stretches.length).fill(0);
+  const totals = openSittings(day);
+  for (let sitting = 0; sitting < totals.length; sitting++) {
+    const own = stretches.filter((stretch) => stretch.sitting === sitting);
+    for (const stretch of own)
+      if (stretch.minutes !== undefined) each[stretch.index] = shareOf([stretch], stretch.minutes);
+    const total = totals[sitting];
+    if (total === undefined) continue;
+    const unstated = own.filter(({ minutes }) => minutes === undefined);
+    const share = shareOf(unstated, total - own.reduce((sum, { minutes = 0 }) => sum + minutes, 0));
+    for (const { index } of unstated) each[index] = share;
   }
-  return shares;
+  return day.entries.map(({ minutes, planned, stretch }) =>
+    planned || minutes !== undefined || each[stretch] === 0
+      ? { minutes: planned ? 0 : (minutes ?? 0), about: false }
+      : { minutes: each[stretch]!, about: true },
+  );
+}
+
+/** A stretch of the day, and what the entries in it take: so many minutes are stated, so many entries wait for a share. */
+interface Stretch {
+  readonly index: number;
+  readonly sitting: number;
+  readonly minutes?: number;
+  stated: number;
+  waiting: number;
+}
+
+function stretchesOf({ phases, entries }: TimedDay): readonly Stretch[] {
+  const stretches = phases.map(
+    ({ sitting, minutes }, index): Stretch => ({ index, sitting, minutes, stated: 0, waiting: 0 }),
+  );
+  for (const { stretch, minutes, planned } of entries) {
+    if (planned) continue;
+    if (minutes === undefined) stretches[stretch]!.waiting++;
+    else stretches[stretch]!.stated += minutes;
+  }
+  return stretches;
+}
+
+/** An equal share for each entry that waits for one, of what those that state their minutes leave; 0 for none. */
+function shareOf(stretches: readonly Stretch[], total: number): number {
+  let left = total;
+  let waiting = 0;
+  for (const stretch of stretches) {
+    left -= stretch.stated;
+    waiting += stretch.waiting;
+  }
+  return waiting > 0 && left > 0 ? left / waiting : 0;
 }
 
 /** The minutes of each sitting: its own, or an equal share of what the day's other sittings leave. */
-function openSittings({ sittings }: BlockModel): readonly (number | undefined)[] {
+function openSittings({ sittings }: TimedDay): readonly (number | undefined)[] {
   const [first, ...further] = sittings;
   if (!further.length) return [first?.minutes];
   const without = further.filter(({ minutes }) => minutes === undefined).length;
@@ -43,12 +86,4 @@ function openSittings({ sittings }: BlockModel): readonly (number | undefined)[]
     without === 0 ? rest : undefined,
     ...further.map(({ minutes }) => minutes ?? (rest === undefined ? undefined : rest / without)),
   ];
-}
-
-function shareOut(model: BlockModel, shares: Share[], stretches: readonly number[], total: number): void {
-  const inside = model.entries.flatMap((entry, i) => (stretches.includes(entry.stretch) && !entry.planned ? [i] : []));
-  const waiting = inside.filter((i) => model.entries[i]!.minutes === undefined);
-  const left = total - inside.reduce((sum, i) => sum + shares[i]!.minutes, 0);
-  if (!waiting.length || left <= 0) return;
-  for (const i of waiting) shares[i] = { minutes: left / waiting.length, about: true };
 }

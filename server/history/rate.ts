@@ -1,27 +1,41 @@
 import type { Conventions } from "../journal/conventions.ts";
-import type { Entry, NoteValue, Tempo } from "../journal/model.ts";
+import type { Conditions, Entry, NoteValue, Tempo } from "../journal/model.ts";
 import { notesPerMinute } from "../music/value.ts";
 import { nameKey } from "../syntax/fold.ts";
 
 export const QUARTER: NoteValue = { numerator: 1, denominator: 4 };
 
+/** Playing in these manners is practice without a rate. */
+const WITHOUT_RATE = ["sung", "silent", "mental"];
+
+/** What the metronome counts and what the rate does; the same where the rate is the metronome's figure. */
+export interface Counting {
+  readonly beat: NoteValue;
+  readonly value: NoteValue;
+}
+
 /**
- * What an attempt's tempo comes to: notes a minute, or for a title beats a minute in the beat of its goal. Without a
- * note value, on the line or for the journal, an entry counts one note a beat. Null for a tempo of nothing.
+ * How tempos become rates: notes a minute, or for a title beats a minute in the beat of its goal. Without a note value, on
+ * the line or for the journal, an entry counts one note a beat. Undefined where what was played has no rate.
  */
-export function rateOf(
+export function countingOf(
   entry: Entry,
-  { bpm, beat }: Tempo,
-  stated: NoteValue | undefined,
+  { manner, noteValue }: Conditions,
+  { beat }: Pick<Tempo, "beat">,
   conventions: Conventions,
-): number | null {
-  if (!(bpm > 0)) return null;
+): Counting | undefined {
+  if (manner.some((each) => WITHOUT_RATE.includes(each))) return undefined;
   if (entry.subject?.type === "title") {
     const goal = goalBeat(entry, conventions);
-    return notesPerMinute(bpm, beat ?? goal, goal);
+    return { beat: beat ?? goal, value: goal };
   }
-  const noteValue = stated ?? conventions.noteValue;
-  return noteValue ? notesPerMinute(bpm, beat ?? QUARTER, noteValue) : bpm;
+  const value = noteValue ?? conventions.noteValue;
+  return value ? { beat: beat ?? QUARTER, value } : { beat: QUARTER, value: QUARTER };
+}
+
+/** Null for a tempo of nothing. */
+export function rateBy({ beat, value }: Counting, bpm: number): number | null {
+  return bpm > 0 ? notesPerMinute(bpm, beat, value) : null;
 }
 
 /** The beat that a title's tempos are told in: of the movement's goal, else of the piece's, else a quarter. */

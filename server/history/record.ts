@@ -1,18 +1,13 @@
 import type { DayNumber, NoteValue, Tonguing } from "../journal/model.ts";
+import type { Block } from "../syntax/document.ts";
 
 /** Up to 9 semitones is `short`, to 14 `octave`, to 20 `twelfth`, above that `wide`. */
 export type ReachClass = "short" | "octave" | "twelfth" | "wide";
 
 export type Evenness = "even" | "uneven";
 
-/**
- * One attempt as everything downstream reads it: no text to parse, no name to resolve. An entry with neither a tempo
- * nor an outcome may stand as one record with a count of 0: it was practised, and its minutes belong somewhere.
- */
-export interface AttemptRecord {
-  readonly day: DayNumber;
-  /** Its place among the attempts of the day, from the first on. */
-  readonly order: number;
+/** What was played, and in which way: all that tells one strand from another, and how its tempos are written. */
+export interface Manner {
   /** Null where the journal names none. */
   readonly instrument: string | null;
   /** Canonical, as shown; for a title the title without quotes. */
@@ -31,11 +26,24 @@ export interface AttemptRecord {
   readonly evenness: Evenness;
   /** What `rate` counts a minute: notes, or for a title beats. */
   readonly unit: "notes" | "beats";
-  /** Notes a minute, or beats a minute for a title. Null without a metronome. */
-  readonly rate: number | null;
   /** The note value and the beat that the player counted in, where there were any. */
   readonly noteValue?: NoteValue;
   readonly beat?: NoteValue;
+  /** Two attempts are ones at the same exercise, or of the same strand, when these are equal (`strand-key.ts`). */
+  readonly exerciseKey: string;
+  readonly strandKey: string;
+}
+
+/**
+ * One attempt as everything downstream reads it: no text to parse, no name to resolve. An entry with neither a tempo
+ * nor an outcome may stand as one record with a count of 0: it was practised, and its minutes belong somewhere.
+ */
+export interface AttemptRecord extends Manner {
+  readonly day: DayNumber;
+  /** Its place among the attempts of the day, from the first on. */
+  readonly order: number;
+  /** Notes a minute, or beats a minute for a title. Null without a metronome. */
+  readonly rate: number | null;
   /** Easy or clean, and not tense, in at least half of its tries. */
   readonly reached: boolean;
   /** How many attempts this stands for: 5 for `4 of 5`. */
@@ -45,25 +53,28 @@ export interface AttemptRecord {
   /** The minutes were shared out, not written. */
   readonly about: boolean;
   readonly uri: string;
-  /** From 0, within the file. */
+  /** The day that it stands in, and the line there: so that it stays the same when the day moves (`placeOf`). */
+  readonly block: Block;
   readonly line: number;
 }
 
 /**
- * Oldest first. Attempts that agree in day and order stand by file and line, then by what they say, so that sorting
- * gives one result however they came.
+ * Oldest first. Attempts that agree in day and order, as those of one day in two places may, stand by line and then by
+ * what they say, so that sorting gives one result however they came and wherever the day stands.
  */
 export function inTimeOrder(a: AttemptRecord, b: AttemptRecord): number {
   return (
     a.day - b.day ||
     a.order - b.order ||
-    compareText(a.uri, b.uri) ||
     a.line - b.line ||
-    compareText(a.subject, b.subject) ||
-    compareText(a.movement ?? "", b.movement ?? "") ||
-    compareText(a.where ?? "", b.where ?? "") ||
+    compareText(a.strandKey, b.strandKey) ||
     (a.rate ?? 0) - (b.rate ?? 0) ||
-    Number(a.reached) - Number(b.reached)
+    Number(a.reached) - Number(b.reached) ||
+    a.minutes - b.minutes ||
+    compareText(a.subject, b.subject) ||
+    compareText(a.where ?? "", b.where ?? "") ||
+    compareText(JSON.stringify([a.noteValue, a.beat]), JSON.stringify([b.noteValue, b.beat])) ||
+    compareText(a.uri, b.uri)
   );
 }
 

@@ -44,27 +44,25 @@ export interface Choice {
 export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = {}): Exercise[] {
   const since = choice.since ?? Number.NEGATIVE_INFINITY;
   const exercises = new Map<string, Strand[]>();
-  for (const [key, group] of recordsByStrand(records, choice.subjectKey)) {
+  for (const group of recordsByStrand(records, choice.subjectKey).values()) {
     group.sort(inTimeOrder);
     if (group.at(-1)!.day < since) continue;
-    const exerciseKey = exerciseKeyOf(group[0]!);
-    const strand = strandOf(key, group, since);
+    const { exerciseKey } = group[0]!;
+    const strand = strandOf(group, since);
     const strands = exercises.get(exerciseKey);
     if (strands) strands.push(strand);
     else exercises.set(exerciseKey, [strand]);
   }
-  return Array.from(exercises, ([key, strands]) => exerciseOf(key, strands)).sort(latestFirst);
+  return Array.from(exercises.values(), exerciseOf).sort(latestFirst);
 }
 
 function recordsByStrand(records: readonly AttemptRecord[], subjectKey?: string): Map<string, AttemptRecord[]> {
   const groups = new Map<string, AttemptRecord[]>();
-  const foldedPlaces = new Map<string, string>();
   for (const record of records) {
     if (subjectKey !== undefined && record.subjectKey !== subjectKey) continue;
-    const key = `${exerciseKeyOf(record)}\n${placeOrMannerOf(record, foldedPlaces)}`;
-    const group = groups.get(key);
+    const group = groups.get(record.strandKey);
     if (group) group.push(record);
-    else groups.set(key, [record]);
+    else groups.set(record.strandKey, [record]);
   }
   return groups;
 }
@@ -75,24 +73,26 @@ export function strandName(strand: Strand): string {
   return parts.filter((part) => part !== null).join(", ") || "whole piece";
 }
 
-function exerciseOf(key: string, strands: Strand[]): Exercise {
+/** The exercise that strands of one make; at least one. */
+export function exerciseOf(strands: readonly Strand[]): Exercise {
   const last = strands.map((strand) => strand.records.at(-1)!).reduce((a, b) => (inTimeOrder(a, b) < 0 ? b : a));
   return {
-    key,
+    key: last.exerciseKey,
     instrument: last.instrument,
     subject: last.subject,
     subjectKey: last.subjectKey,
     pattern: last.pattern,
     lastDay: last.day,
-    strands: strands.sort(mostWeeksFirst),
+    strands: [...strands].sort(mostWeeksFirst),
   };
 }
 
-function strandOf(key: string, records: readonly AttemptRecord[], since: DayNumber): Strand {
+/** The strand that records of one make, oldest first; at least one. */
+export function strandOf(records: readonly AttemptRecord[], since: DayNumber = Number.NEGATIVE_INFINITY): Strand {
   const last = records.at(-1)!;
-  const title = isTitle(last);
+  const title = last.unit === "beats"; // only titles are counted in beats
   return {
-    key,
+    key: last.strandKey,
     title,
     reach: title ? null : last.reach,
     tonguing: title ? null : last.tonguing,
@@ -117,31 +117,6 @@ function countWeeks(inOrder: readonly AttemptRecord[], since: DayNumber): number
   return count;
 }
 
-/** Only titles are counted in beats. */
-function isTitle(record: AttemptRecord): boolean {
-  return record.unit === "beats";
-}
-
-function exerciseKeyOf(record: AttemptRecord): string {
-  return `${record.unit}\n${record.instrument ?? ""}\n${record.subjectKey}\n${record.pattern ?? ""}`;
-}
-
-/** What sets a strand apart within its exercise. */
-function placeOrMannerOf(record: AttemptRecord, foldedPlaces: Map<string, string>): string {
-  if (!isTitle(record)) return `${record.reach ?? ""}\n${record.tonguing}\n${record.evenness}`;
-  return `${folded(record.movement ?? "", foldedPlaces)}\n${folded(record.where ?? "", foldedPlaces)}`;
-}
-
-/** As typed, apart from case and spacing: `Bars  17-32` is `bars 17-32`. */
-function folded(text: string, known: Map<string, string>): string {
-  let fold = known.get(text);
-  if (fold === undefined) {
-    fold = text.normalize("NFC").toLowerCase().replace(/\s+/g, " ").trim();
-    known.set(text, fold);
-  }
-  return fold;
-}
-
 function mostWeeksFirst(a: Strand, b: Strand): number {
   return (
     b.weeksPractised - a.weeksPractised ||
@@ -150,6 +125,6 @@ function mostWeeksFirst(a: Strand, b: Strand): number {
   );
 }
 
-function latestFirst(a: Exercise, b: Exercise): number {
+export function latestFirst(a: Exercise, b: Exercise): number {
   return b.lastDay - a.lastDay || compareText(a.subject, b.subject) || compareText(a.key, b.key);
 }

@@ -1,9 +1,11 @@
 import type { AttemptRecord } from "../../server/history/record.ts";
+import { exerciseKeyOf, strandKeyOf } from "../../server/history/strand-key.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
+import { createDocument } from "../../server/syntax/document.ts";
 
 /** An attempt at D minor melodic in thirds, reached, with what differs. */
 export function attempt(different: Partial<AttemptRecord> = {}): AttemptRecord {
-  return {
+  const told = {
     day: parseIsoDate("2026-03-02")!,
     order: 0,
     instrument: "alto recorder",
@@ -22,9 +24,11 @@ export function attempt(different: Partial<AttemptRecord> = {}): AttemptRecord {
     minutes: 5,
     about: false,
     uri: "file:///alto.practice",
+    block: createDocument("").blocks[0]!,
     line: 0,
     ...different,
-  };
+  } as Omit<AttemptRecord, "exerciseKey" | "strandKey">;
+  return { ...told, exerciseKey: exerciseKeyOf(told), strandKey: strandKeyOf(told) };
 }
 
 /** An attempt at a piece, in beats a minute. */

@@ -1,0 +1,63 @@
+import type { AttemptRecord } from "./record.ts";
+import { inTimeOrder } from "./record.ts";
+import { type Exercise, exerciseOf, exercisesOf, type Strand, strandOf } from "./strands.ts";
+
+/**
+ * All attempts of a journal by exercise and strand. Immutable: an edit makes the next one by the difference, and exercises
+ * and strands that it does not touch are the same objects, so that what is derived from them (weeks, trends) stays.
+ */
+export class HistoryIndex {
+  private constructor(
+    /** By their keys. */
+    readonly exercises: ReadonlyMap<string, Exercise>,
+  ) {}
+
+  static of(records: readonly AttemptRecord[]): HistoryIndex {
+    return new HistoryIndex(new Map(exercisesOf(records).map((exercise) => [exercise.key, exercise])));
+  }
+
+  /** The index without some records and with others. Those that go must be the same objects that came. */
+  changed(gone: readonly AttemptRecord[], come: readonly AttemptRecord[]): HistoryIndex {
+    if (gone.length === 0 && come.length === 0) return this;
+    const exercises = new Map(this.exercises);
+    const [going, coming] = [byKey(gone, "exerciseKey"), byKey(come, "exerciseKey")];
+    for (const key of new Set([...going.keys(), ...coming.keys()])) {
+      const strands = strandsAfter(exercises.get(key)?.strands ?? [], going.get(key) ?? [], coming.get(key) ?? []);
+      if (strands.length > 0) exercises.set(key, exerciseOf(strands));
+      else exercises.delete(key);
+    }
+    return new HistoryIndex(exercises);
+  }
+
+  /** The strand that an attempt belongs to. */
+  strandOf({ exerciseKey, strandKey }: Pick<AttemptRecord, "exerciseKey" | "strandKey">): Strand | undefined {
+    return this.exercises.get(exerciseKey)?.strands.find(({ key }) => key === strandKey);
+  }
+}
+
+/** The strands of one exercise; those that nothing touches are the same objects. */
+function strandsAfter(
+  before: readonly Strand[],
+  gone: readonly AttemptRecord[],
+  come: readonly AttemptRecord[],
+): readonly Strand[] {
+  const [going, coming] = [byKey(gone, "strandKey"), byKey(come, "strandKey")];
+  const known = new Map(before.map((strand) => [strand.key, strand]));
+  for (const key of new Set([...going.keys(), ...coming.keys()])) {
+    const out = new Set(going.get(key));
+    const records = (known.get(key)?.records ?? []).filter((record) => !out.has(record)).concat(coming.get(key) ?? []);
+    if (records.length > 0) known.set(key, strandOf(records.sort(inTimeOrder)));
+    else known.delete(key);
+  }
+  return [...known.values()];
+}
+
+function byKey(records: readonly AttemptRecord[], key: "exerciseKey" | "strandKey"): Map<string, AttemptRecord[]> {
+  const groups = new Map<string, AttemptRecord[]>();
+  for (const record of records) {
+    const group = groups.get(record[key]);
+    if (group) group.push(record);
+    else groups.set(record[key], [record]);
+  }
+  return groups;
+}

@@ -1,0 +1,68 @@
+import type { Conventions } from "../journal/conventions.ts";
+import type { Journal } from "../journal/journal.ts";
+import { changedBlocks, type Document } from "../syntax/document.ts";
+import { attemptsOfJournal, recordsOfBlock } from "./attempts.ts";
+import { HistoryIndex } from "./history-index.ts";
+import type { AttemptRecord } from "./record.ts";
+import type { Strand } from "./strands.ts";
+import { type Week, weeksOf } from "./weeks.ts";
+
+/** The state of a journal that an index was made for. */
+interface Indexed {
+  readonly files: ReadonlyMap<string, Document>;
+  readonly conventions: ReadonlyMap<string, Conventions>;
+  readonly index: HistoryIndex;
+}
+
+/**
+ * The history of a journal as it stands. Of the last state that was asked for, only what changed since is looked at again:
+ * the result is that of a fresh look (test/properties/history-index.test.ts).
+ */
+export function journalHistory(journal: Journal): HistoryIndex {
+  const before = journal.memo.latest<Indexed>(NAME, "");
+  if (before && before.files === journal.files) return before.index;
+  const conventions = new Map([...journal.files.keys()].map((uri) => [uri, journal.conventions(uri)]));
+  const index = before ? updated(journal, before, conventions) : HistoryIndex.of(attemptsOfJournal(journal));
+  journal.memo.setLatest<Indexed>(NAME, "", { files: journal.files, conventions, index });
+  return index;
+}
+
+const NAME = "history";
+
+/** Whether the history of this very state is at hand, so that asking for it costs nothing. */
+export function hasHistory(journal: Journal): boolean {
+  return journal.memo.latest<Indexed>(NAME, "") !== undefined;
+}
+
+/** Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. */
+export function* readAhead(journal: Journal): Generator<void> {
+  let read = 0;
+  for (const [uri, { blocks }] of journal.files) {
+    for (const block of blocks) {
+      recordsOfBlock(journal, uri, block);
+      if (++read % DAYS_A_STEP === 0) yield;
+    }
+  }
+}
+
+const DAYS_A_STEP = 40;
+
+function updated(journal: Journal, before: Indexed, conventions: ReadonlyMap<string, Conventions>): HistoryIndex {
+  const gone: AttemptRecord[] = [];
+  const come: AttemptRecord[] = [];
+  for (const uri of new Set([...before.files.keys(), ...journal.files.keys()])) {
+    const [old, now] = [before.files.get(uri), journal.files.get(uri)];
+    const sameWords = before.conventions.get(uri) === conventions.get(uri);
+    if (old === now && sameWords) continue;
+    if (!sameWords) return HistoryIndex.of(attemptsOfJournal(journal)); // other conventions make other records of every day
+    const { from, before: end, after } = changedBlocks(old!, now!);
+    for (const block of old!.blocks.slice(from, end)) gone.push(...recordsOfBlock(journal, uri, block));
+    for (const block of now!.blocks.slice(from, after)) come.push(...recordsOfBlock(journal, uri, block));
+  }
+  return before.index.changed(gone, come);
+}
+
+/** The weekly figures of a strand, worked out once. */
+export function weeksOfStrand(journal: Journal, strand: Strand): readonly Week[] {
+  return journal.memo.of(strand, "weeks", () => weeksOf(strand.records));
+}

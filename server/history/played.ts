@@ -1,0 +1,78 @@
+import { type Conventions, instrumentOf } from "../journal/conventions.ts";
+import type { Attempt, Entry } from "../journal/model.ts";
+import { entryCount } from "../journal/read-entry.ts";
+import { subjectKey, subjectText } from "../journal/subject-text.ts";
+import { movementOfRecord, patternOfRecord } from "./exercise-name.ts";
+import { countingOf, goalBeat, rateBy } from "./rate.ts";
+import { reachClassOf } from "./reach-class.ts";
+import type { Manner } from "./record.ts";
+import { exerciseKeyOf, strandKeyOf } from "./strand-key.ts";
+
+/** One attempt, whatever day it was made on. */
+export interface PlayedAttempt {
+  readonly manner: Manner;
+  readonly rate: number | null;
+  readonly reached: boolean;
+  /** How many tries it stands for. */
+  readonly count: number;
+}
+
+/** What an entry says for the history, whatever day it stands in. */
+export interface PlayedEntry {
+  /** None where it is no exercise: an activity, or free practice, which take their share of the time all the same. */
+  readonly attempts: readonly PlayedAttempt[];
+  /** As stated on the line. */
+  readonly minutes?: number;
+  /** It counts even where it was planned. */
+  readonly counted: boolean;
+}
+
+export function playedEntry(entry: Entry, conventions: Conventions): PlayedEntry {
+  const { counted, minutes } = entryCount(entry.source);
+  const attempts = isExercise(entry) ? entry.attempts.map((attempt) => playedAttempt(entry, attempt, conventions)) : [];
+  return { attempts, counted, ...(minutes === undefined ? {} : { minutes }) };
+}
+
+function isExercise({ subject }: Entry): boolean {
+  return subject !== undefined && subject.type !== "activity" && subject.type !== "free";
+}
+
+function playedAttempt(entry: Entry, attempt: Attempt, conventions: Conventions): PlayedAttempt {
+  const { tempo, reached, tries } = attempt;
+  const counting = tempo && countingOf(entry, attempt.conditions, tempo, conventions);
+  return {
+    manner: mannerOf(entry, attempt, conventions),
+    rate: tempo && counting ? rateBy(counting, tempo.bpm) : null,
+    reached,
+    count: tries.count,
+  };
+}
+
+function mannerOf(entry: Entry, { conditions, tempo }: Attempt, conventions: Conventions): Manner {
+  const subject = entry.subject!;
+  const title = subject.type === "title";
+  const told = {
+    instrument: nameOfInstrument(entry, conventions),
+    subject: subjectText(subject),
+    subjectKey: subjectKey(subject),
+    pattern: patternOfRecord(entry),
+    movement: title ? movementOfRecord(entry) : null,
+    where: title ? entry.where?.text || null : null,
+    reach: title ? null : reachClassOf(entry, conditions, conventions),
+    tonguing: conditions.articulation?.tonguing ?? conventions.usualTonguing,
+    evenness: conditions.rhythm && !conditions.rhythm.even ? ("uneven" as const) : ("even" as const),
+    unit: title ? ("beats" as const) : ("notes" as const),
+  };
+  return {
+    ...told,
+    noteValue: title ? undefined : (conditions.noteValue ?? conventions.noteValue),
+    beat: title ? goalBeat(entry, conventions) : tempo?.beat,
+    exerciseKey: exerciseKeyOf(told),
+    strandKey: strandKeyOf(told),
+  };
+}
+
+function nameOfInstrument(entry: Entry, conventions: Conventions): string | null {
+  const id = entry.instrument ?? conventions.instrument;
+  return instrumentOf(id, conventions)?.id ?? id ?? null;
+}
