@@ -1,4 +1,5 @@
 import type { Arguments } from "./arguments.ts";
+import { EXPORT_COLUMNS } from "./export-columns.ts";
 import type { Io, Status } from "./io.ts";
 
 export interface Option {
@@ -21,6 +22,8 @@ export interface Command {
   /** What it does and when one wants it, in paragraphs. */
   readonly about: readonly string[];
   readonly options: Readonly<Record<string, Option>>;
+  /** What it prints, name by name, under a heading. */
+  readonly prints?: { readonly heading: string; readonly rows: Readonly<Record<string, string>> };
   readonly examples: readonly { readonly line: string; readonly does: string }[];
   /** How many arguments that are no options it takes at most. */
   readonly most: number;
@@ -104,8 +107,8 @@ export const COMMANDS: readonly Command[] = [
     summary: "show how the tempos of each exercise went, week by week",
     usage: ["history [PATH…] [--subject S] [--since DATE] [--json]"],
     about: [
-      "Lists the exercises of a journal, the latest practised first: for each the best clean tempo of every week as a row of bars (a dot for a week without one, the bars from the lowest to the highest week), the latest best, and whether it rises, falls or stays level.",
-      "An exercise may have been played in several manners (reach, tonguing, evenness), which are never compared with each other: the one practised in most weeks is shown, and named. With --json all are given.",
+      "Lists the exercises of a journal, the latest practised first: for each the best clean tempo of every week as a row of bars with their scale, the latest of these tempos, and whether they rise, fall or stay level. What each sign means stands below the table.",
+      "An exercise may have been played in several ways (reach, tonguing, evenness; for a piece its movements and places), which are never compared with each other and are called its strands: the one practised in most weeks is shown, and named. With --json all are given.",
       PATHS,
     ],
     options: {
@@ -120,6 +123,33 @@ export const COMMANDS: readonly Command[] = [
     ],
     most: Number.POSITIVE_INFINITY,
     load: async () => (await import("./history.ts")).history,
+  },
+  {
+    name: "export",
+    summary: "write every attempt into a table, for a spreadsheet or a script",
+    usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE]"],
+    about: [
+      "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise. Activities and planned lines are none. Where there are several journals, one follows the other.",
+      "Text that a spreadsheet would take for a formula has an apostrophe before it. Control and bidirectional characters are shown as \\u202E.",
+      PATHS,
+    ],
+    options: {
+      csv: { type: "boolean", help: "print a table as comma-separated values" },
+      subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
+      since: { type: "string", value: "YYYY-MM-DD", help: "only the attempts from this day on" },
+      midi: { type: "string", value: "FILE", help: "write an exercise as MIDI; this is not there yet" },
+      musicxml: { type: "string", value: "FILE", help: "write an exercise as MusicXML; this is not there yet" },
+      tempo: { type: "string", value: "N", help: "the tempo of those two; not there yet either" },
+      ...COMMON,
+    },
+    prints: { heading: "Columns", rows: EXPORT_COLUMNS },
+    examples: [
+      { line: "daystave export --csv > attempts.csv", does: "everything below the current folder" },
+      { line: 'daystave export --csv --subject "D minor melodic"', does: "one scale, in all its patterns" },
+      { line: "daystave export week.practice --json", does: 'the same rows for a script: {"attempts": [{…}]}' },
+    ],
+    most: Number.POSITIVE_INFINITY,
+    load: async () => (await import("./export.ts")).exportAttempts,
   },
   {
     name: "format",

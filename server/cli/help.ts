@@ -46,6 +46,7 @@ export function commandHelp(command: Command): string {
     "",
     "Options:",
     ...list(options),
+    ...(command.prints ? ["", `${command.prints.heading}:`, ...list(Object.entries(command.prints.rows))] : []),
     "",
     "Examples:",
     ...command.examples.flatMap(({ line, does }) => [`  ${line}`, `      ${does}`]),
@@ -53,12 +54,12 @@ export function commandHelp(command: Command): string {
   ].join("\n");
 }
 
-/** Words in lines of at most so many columns; a longer word stands alone. */
-export function wrapped(text: string, width: number): string[] {
+/** Words in lines of at most so many columns, as `widthOf` counts them; a longer word stands alone. */
+export function wrapped(text: string, width: number, widthOf = (words: string) => words.length): string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && widthOf(last) + 1 + widthOf(word) <= width) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;

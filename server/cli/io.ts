@@ -15,6 +15,8 @@ export interface Io {
   readonly today: DayNumber;
   /** Whether standard output is a terminal. */
   readonly isTerminal: boolean;
+  /** How many columns the terminal has; undefined where it does not say. */
+  readonly columns?: () => number | undefined;
   readonly env: Readonly<Record<string, string | undefined>>;
 }
 

@@ -38,6 +38,7 @@ run(process.argv.slice(2), {
   cwd: process.cwd(),
   today: new Today(Date.now).day,
   isTerminal: isatty(1),
+  columns: () => process.stdout.columns,
   env: process.env,
 }).then(
   (status) => {

@@ -1,3 +1,4 @@
+import type { AttemptRecord } from "../history/record.ts";
 import type { Journal } from "../journal/journal.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import { subjectKey } from "../journal/subject-text.ts";
@@ -18,6 +19,14 @@ export function subjectAsked(words: string, { vocabulary }: Journal): SubjectAsk
   if (!entry?.subject)
     return { key: subjectKey({ type: "title", title: titleOf(words, vocabulary), declared: false }) };
   return { key: subjectKey(entry.subject), ...(entry.pattern && { pattern: patternText(entry.pattern) }) };
+}
+
+/** Whether an attempt was one at what is asked for; at anything where nothing is. */
+export function isAttemptAt(
+  asked: SubjectAsked | undefined,
+  { subjectKey: key, pattern }: Pick<AttemptRecord, "subjectKey" | "pattern">,
+): boolean {
+  return asked === undefined || (key === asked.key && (asked.pattern === undefined || asked.pattern === pattern));
 }
 
 function titleOf(words: string, vocabulary: Journal["vocabulary"]): string {

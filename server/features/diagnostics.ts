@@ -5,6 +5,7 @@ import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { Block, Document } from "../syntax/document.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
+import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
 import type { Diagnostic, Fix, TextEdit } from "./types.ts";
 
 /** The most diagnostics that are given for one file; the last says how many more there are. */
@@ -15,37 +16,77 @@ const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
- * they say the same: then a client that has them need not be sent them again.
+ * they say the same: then a client that has them need not be sent them again. What only the history tells can be left out,
+ * as reading all of it takes longer than a first answer may.
  */
-export function diagnosticsOf(journal: Journal, uri: string, today: DayNumber): readonly Diagnostic[] {
+export function diagnosticsOf(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  { history = true }: { readonly history?: boolean } = {},
+): readonly Diagnostic[] {
   if (!journal.files.has(uri)) return NONE;
   const last = journal.memo.latest<Latest>("diagnostics", uri);
   const findings = fileFindings(journal, uri, today, last?.findings);
-  if (last?.findings === findings) return last.diagnostics;
-  const now = placed(journal, findings);
+  const told = history ? historyFindings(journal, uri, findings, today) : NO_HISTORY;
+  if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
+  const now = placed(journal, findings, told);
   const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
-  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, diagnostics });
+  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told, diagnostics });
   return diagnostics;
 }
 
 /** The findings of a file's latest state, and the diagnostics that were made of them. */
 interface Latest {
   readonly findings: FileFindings;
+  readonly told: readonly HistoryFinding[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
-function placed(journal: Journal, { document, blocks, told, crossing }: FileFindings): readonly Diagnostic[] {
+const NO_HISTORY: readonly HistoryFinding[] = [];
+
+function historyFindings(
+  journal: Journal,
+  uri: string,
+  { aims }: FileFindings,
+  today: DayNumber,
+): readonly HistoryFinding[] {
+  const leaps = leapFindings(journal).filter((each) => each.uri === uri);
+  return aims.length ? [...leaps, ...farAimFindings(journal, uri, aims, today)] : leaps;
+}
+
+function sameHistory(a: readonly HistoryFinding[], b: readonly HistoryFinding[]): boolean {
+  return a.length === b.length && a.every(({ finding }, i) => finding === b[i]!.finding);
+}
+
+function placed(
+  journal: Journal,
+  { document, blocks, told, crossing }: FileFindings,
+  history: readonly HistoryFinding[],
+): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
-  for (const index of told) {
+  const byBlock = new Map<Block, LineFinding[]>();
+  for (const { block, finding } of history) byBlock.set(block, [...(byBlock.get(block) ?? []), finding]);
+  for (const index of byBlock.size ? toldAlso(document, told, byBlock) : told) {
     const block = document.blocks[index]!;
+    const others = [...(crossing.get(block) ?? []), ...(byBlock.get(block) ?? [])];
     const findings = blocks[index]!.findings;
-    const others = crossing.get(block);
-    const all = others
+    const all = others.length
       ? [...findings, ...others].sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end)
       : findings;
     for (const each of placedBlock(journal, block, all, document.starts[index]!, document)) found.push(each);
   }
   return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
+}
+
+/** The blocks with something to tell, those of which the history tells among them. */
+function toldAlso(
+  { blocks }: Document,
+  told: readonly number[],
+  history: ReadonlyMap<Block, unknown>,
+): readonly number[] {
+  const also = blocks.flatMap((block, index) => (history.has(block) ? [index] : []));
+  return [...new Set([...told, ...also])].sort((a, b) => a - b);
 }
 
 /** Blocks that did not move give the same objects, so that little is left to compare. */

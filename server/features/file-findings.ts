@@ -1,5 +1,6 @@
+import { pastAim } from "../checks/aims.ts";
 import type { LineFinding } from "../checks/context.ts";
-import { checkDayOrder, type DatedDay, duplicateDeclaration, pastAim } from "../checks/journal-order.ts";
+import { checkDayOrder, type DatedDay, type DaysElsewhere, duplicateDeclaration } from "../checks/journal-order.ts";
 import { Survey } from "../checks/survey.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import { declarationKey } from "../journal/declaration-key.ts";
@@ -7,6 +8,7 @@ import type { Declaration } from "../journal/declared.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document.ts";
+import { daysElsewhere } from "./days-elsewhere.ts";
 
 /** Everything found in one state of a file. Lines count from each block's first. */
 export interface FileFindings {
@@ -15,16 +17,25 @@ export interface FileFindings {
   /** The blocks with something to tell, by their index. */
   readonly told: readonly number[];
   readonly crossing: ReadonlyMap<Block, readonly LineFinding[]>;
+  /** The aims that it declares. */
+  readonly aims: readonly AimAt[];
   /** The days follow each other one way, none twice and none ahead. */
   readonly regular: boolean;
   /** What else bore on the findings. */
   readonly bearing: Bearing;
 }
 
+export interface AimAt {
+  readonly block: Block;
+  readonly line: number;
+  readonly declaration: Declaration;
+}
+
 interface Bearing {
   readonly survey: Survey;
   readonly today: DayNumber;
   readonly declaredBefore: readonly string[];
+  readonly elsewhere: DaysElsewhere;
 }
 
 /** What one block shows by itself, and what of it bears on others. */
@@ -51,32 +62,52 @@ export function fileFindings(journal: Journal, uri: string, today: DayNumber, ea
   const document = journal.files.get(uri)!;
   const conventions: Conventions = journal.conventions(uri);
   const survey = journal.memo.of(conventions, "survey", () => new Survey(journal.partContext, conventions));
-  const bearing: Bearing = { survey, today, declaredBefore: journal.keysBefore(uri) };
+  const bearing: Bearing = {
+    survey,
+    today,
+    declaredBefore: journal.keysBefore(uri),
+    elsewhere: daysElsewhere(journal, uri),
+  };
   if (earlier && sameBearing(earlier.bearing, bearing))
     return earlier.document === document ? earlier : updated(journal, document, earlier);
-  const blocks = document.blocks.map((block) => blockFacts(journal, block, survey));
+  const blocks =
+    earlier?.bearing.survey === survey
+      ? blocksAfter(journal, document, earlier).blocks
+      : document.blocks.map((block) => blockFacts(journal, block, survey));
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
 }
 
 function sameBearing(a: Bearing, b: Bearing): boolean {
-  return a.survey === b.survey && a.today === b.today && a.declaredBefore.join("\n") === b.declaredBefore.join("\n");
+  return (
+    a.survey === b.survey &&
+    a.today === b.today &&
+    a.elsewhere === b.elsewhere &&
+    a.declaredBefore.join("\n") === b.declaredBefore.join("\n")
+  );
+}
+
+/** The facts of every block, of which only those that changed are found out anew. */
+function blocksAfter(journal: Journal, document: Document, { document: past, blocks: facts, bearing }: FileFindings) {
+  const changed = changedBlocks(past, document);
+  const { from, before, after } = changed;
+  const old = facts.slice(from, before);
+  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.survey));
+  return { ...changed, old, now, blocks: facts.slice(0, from).concat(now, facts.slice(before)) };
 }
 
 function updated(journal: Journal, document: Document, earlier: FileFindings): FileFindings {
-  const { from, before, after } = changedBlocks(earlier.document, document);
   const { bearing } = earlier;
-  const old = earlier.blocks.slice(from, before);
-  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.survey));
-  const blocks = earlier.blocks.slice(0, from).concat(now, earlier.blocks.slice(before));
+  const { from, before, after, old, now, blocks } = blocksAfter(journal, document, earlier);
   const stays =
-    earlier.regular && !bearsOnOthers(old) && !bearsOnOthers(now) && staysRegular(blocks, from, after, bearing.today);
+    earlier.regular && !bearsOnOthers(old) && !bearsOnOthers(now) && staysRegular(blocks, from, after, bearing);
   if (!stays) return { document, blocks, ...crossed(document, blocks, bearing), bearing };
   const told = [
     ...earlier.told.filter((index) => index < from),
     ...now.flatMap(({ findings }, i) => (findings.length > 0 ? [from + i] : [])),
     ...earlier.told.filter((index) => index >= before).map((index) => index + after - before),
   ];
-  return { document, blocks, told, crossing: earlier.crossing, regular: true, bearing };
+  const { crossing, aims } = earlier;
+  return { document, blocks, told, crossing, aims, regular: true, bearing };
 }
 
 function bearsOnOthers(blocks: readonly BlockFacts[]): boolean {
@@ -84,7 +115,12 @@ function bearsOnOthers(blocks: readonly BlockFacts[]): boolean {
 }
 
 /** Whether the days around a change still go the way of the file's first and last, none twice and none ahead. */
-function staysRegular(blocks: readonly BlockFacts[], from: number, after: number, today: DayNumber): boolean {
+function staysRegular(
+  blocks: readonly BlockFacts[],
+  from: number,
+  after: number,
+  { today, elsewhere }: Bearing,
+): boolean {
   const dates: number[] = [];
   let first = from;
   while (first > 0 && blocks[first - 1]!.day === undefined) first--;
@@ -95,7 +131,8 @@ function staysRegular(blocks: readonly BlockFacts[], from: number, after: number
     if (date !== undefined) dates.push(date);
   }
   const way = Math.sign((lastDate(blocks) ?? 0) - (blocks.find(({ day }) => day)?.day?.date ?? 0));
-  return dates.every((date, i) => date <= today && (i === 0 || (way !== 0 && Math.sign(date - dates[i - 1]!) === way)));
+  if (dates.some((date) => date > today || elsewhere.earlier.has(date) || elsewhere.stray.has(date))) return false;
+  return dates.every((date, i) => i === 0 || (way !== 0 && Math.sign(date - dates[i - 1]!) === way));
 }
 
 function lastDate(blocks: readonly BlockFacts[]): number | undefined {
@@ -107,7 +144,7 @@ function crossed(
   document: Document,
   blocks: readonly BlockFacts[],
   bearing: Bearing,
-): Pick<FileFindings, "told" | "crossing" | "regular"> {
+): Pick<FileFindings, "told" | "crossing" | "aims" | "regular"> {
   const crossing = new Map<Block, LineFinding[]>();
   const add = (index: number, finding: LineFinding): void => {
     const block = document.blocks[index]!;
@@ -121,13 +158,15 @@ function crossed(
     dated.push(day);
     places.push(index);
   }
-  const days = checkDayOrder(dated, bearing.today);
+  const days = checkDayOrder(dated, bearing.today, bearing.elsewhere);
   for (const { day, finding } of days) add(places[day]!, { ...finding, line: 0 });
   const seen = new Set(bearing.declaredBefore);
+  const aims: AimAt[] = [];
   for (let index = 0; index < blocks.length; index++) {
     for (const { key, line, declaration, text } of blocks[index]!.declarations) {
       if (key !== undefined && seen.has(key)) add(index, { ...duplicateDeclaration(declaration, text), line });
       if (key !== undefined) seen.add(key);
+      if (declaration.declared?.type === "aim") aims.push({ block: document.blocks[index]!, line, declaration });
       const past = pastAim(declaration, bearing.today);
       if (past) add(index, { ...past, line });
     }
@@ -135,7 +174,7 @@ function crossed(
   const told: number[] = [];
   for (let index = 0; index < blocks.length; index++)
     if (blocks[index]!.findings.length > 0 || crossing.has(document.blocks[index]!)) told.push(index);
-  return { told, crossing, regular: days.length === 0 };
+  return { told, crossing, aims, regular: days.length === 0 };
 }
 
 function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {

@@ -29,9 +29,13 @@ export function journalHistory(journal: Journal): HistoryIndex {
 
 const NAME = "history";
 
-/** Whether the history of this very state is at hand, so that asking for it costs nothing. */
+/** Whether the history of this state, or of one that it differs from by little, is at hand, so that asking for it costs little. */
 export function hasHistory(journal: Journal): boolean {
-  return journal.memo.latest<Indexed>(NAME, "") !== undefined;
+  const before = journal.memo.latest<Indexed>(NAME, "");
+  if (!before) return false;
+  return [...journal.files.keys()].every(
+    (uri) => !before.files.has(uri) || before.conventions.get(uri) === journal.conventions(uri),
+  );
 }
 
 /** Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. */

@@ -60,6 +60,11 @@ export class Workspace {
     return journal?.files.has(key) ? journal : undefined;
   }
 
+  /** The journal with this root; undefined where there is none. */
+  journal(root: string): Journal | undefined {
+    return this.#journals.get(root);
+  }
+
   get journals(): Iterable<Journal> {
     return this.#journals.values();
   }

@@ -1,10 +1,11 @@
 import type { DocumentDiagnosticParams, DocumentDiagnosticReport } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics.ts";
+import { hasHistory } from "../features/history-reading.ts";
 import type { Report } from "./reports.ts";
 import type { Place } from "./session.ts";
 
 export function reportOn({ session, journal, uri }: Place): Report {
-  return session.reports.of(diagnosticsOf(journal, uri, session.day));
+  return session.reports.of(diagnosticsOf(journal, uri, session.day, { history: hasHistory(journal) }));
 }
 
 export function documentDiagnostics(

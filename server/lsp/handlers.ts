@@ -11,4 +11,5 @@ export { pushDiagnostics } from "./push-diagnostics.ts";
 export { refreshDiagnostics } from "./refresh.ts";
 export { tokens } from "./semantic-tokens.ts";
 export { openSession } from "./session.ts";
+export { warmHistory } from "./warm-history.ts";
 export { workspaceDiagnostics } from "./workspace-diagnostics.ts";

@@ -160,10 +160,11 @@ class Server {
   #initialize(params: InitializeParams): InitializeResult {
     const client = clientOf(params.capabilities, readOptions(params.initializationOptions).canReadFiles === true);
     this.#open = async () => {
-      const { openSession, pushDiagnostics, refreshDiagnostics } = await this.#load();
+      const { openSession, pushDiagnostics, refreshDiagnostics, warmHistory } = await this.#load();
       const session = openSession(this.connection, client, this.host, params);
       if (client.pullsDiagnostics) refreshDiagnostics(session);
       else pushDiagnostics(session); // before anything can change: the first document may be open already
+      warmHistory(session);
       return session;
     };
     return { capabilities: capabilitiesFor(client), serverInfo: { name: "Daystave" } };

@@ -90,6 +90,11 @@ export class Session {
     return { dispose: () => void this.#listeners.delete(listener) };
   };
 
+  /** Says that more is known of a journal than before, though nothing in it changed. */
+  learned(root: string): void {
+    for (const listener of [...this.#listeners]) listener({ journals: new Set([root]), cause: "edit" });
+  }
+
   /** Today. When that is another day than at the last look, whatever was said may no longer hold. */
   get day(): DayNumber {
     const day = this.#today.day;

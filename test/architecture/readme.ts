@@ -7,9 +7,6 @@ import { ROOT, textOf } from "./source.ts";
 /** Where the README's commands are run. */
 const SAMPLE = `${ROOT}samples/quickstart`;
 
-/** Marks the codes in syntaxes/FORMAT.md whose example nothing reports yet; test/samples holds that it is so. */
-const LATER = "```practice later\n";
-
 /** The README with everything that is generated in it made anew: tables between their marks, what commands print, the hook. */
 export async function generated(readme: string): Promise<string> {
   let text = readme;
@@ -62,12 +59,7 @@ export const TABLES: Readonly<Record<string, () => Rows>> = {
   diagnostics: () => [
     ["code", "severity", "what it means"],
     ...Object.entries(CODES).map(([code, severity]) => {
-      const meaning = MEANINGS[code as Code];
-      return [
-        `[\`${code}\`](syntaxes/FORMAT.md#${anchorOf(code)})`,
-        severity,
-        isLater(code) ? `${meaning} (not reported yet)` : meaning,
-      ];
+      return [`[\`${code}\`](syntaxes/FORMAT.md#${anchorOf(code)})`, severity, MEANINGS[code as Code]];
     }),
   ],
 };
@@ -88,11 +80,6 @@ const DOES: Readonly<Record<string, string>> = {
 /** The heading of its section; `prose` is also the heading of a kind of line, further up. */
 function anchorOf(code: string): string {
   return code === "prose" ? "prose-1" : code;
-}
-
-function isLater(code: string): boolean {
-  const section = textOf("syntaxes/FORMAT.md").split(`\n### \`${code}\`\n`)[1]?.split("\n### ")[0];
-  return section?.includes(LATER) ?? false;
 }
 
 /** The hook that test/cli/bundle.test.ts runs. */

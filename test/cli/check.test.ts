@@ -117,7 +117,7 @@ describe("which files", () => {
   const files = {
     "noor/journal.practice": 'pattern "zigzag": 1 3 2 4\n',
     "noor/2026/march.practice": '2026-03-02 Mon\n  D minor, "zigzag"\n',
-    "noor/2026/again.practice": "2026-03-02 Mon\n  D minor\n",
+    "noor/2026/again.practice": "2026-03-01 Sun\n  D minor\n",
     "eli/journal.practice": "instrument oboe\n",
     "eli/march.practice": '2026-03-02 Mon\n  D minor, "zigzag"\n',
   };

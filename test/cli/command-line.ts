@@ -13,6 +13,8 @@ export interface Around {
   readonly cwd?: string;
   readonly stdin?: string | Uint8Array;
   readonly isTerminal?: boolean;
+  /** Of the terminal. */
+  readonly columns?: number;
   readonly env?: Readonly<Record<string, string>>;
 }
 
@@ -32,7 +34,7 @@ export async function daystave(argv: readonly string[], around: Around = {}): Pr
 }
 
 /** An `Io` that keeps what is written. */
-export function recordingIo({ files, cwd, stdin = "", isTerminal = false, env = {} }: Around): Io & {
+export function recordingIo({ files, cwd, stdin = "", isTerminal = false, columns, env = {} }: Around): Io & {
   readonly written: { stdout: string; stderr: string };
 } {
   const written = { stdout: "", stderr: "" };
@@ -49,6 +51,7 @@ export function recordingIo({ files, cwd, stdin = "", isTerminal = false, env = 
     cwd: cwd ?? temporaryFolder(files),
     today: parseIsoDate("2026-03-10")!,
     isTerminal,
+    columns: () => columns,
     env,
   };
 }

@@ -1,4 +1,3 @@
-import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
 import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { historyOf } from "../../server/history/history.ts";
@@ -140,42 +139,41 @@ describe("nothing to tell", () => {
       [],
       "No exercise was practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
     ));
+  test("rest days alone", () =>
+    check(
+      { "a.practice": "2026-03-02\n  rest\n2026-03-03 rest, a cold\n" },
+      [],
+      "No exercise was practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
+    ));
   test("none since", () => check(FILES, ["--since", "2026-03-09"], "No exercise was practised since that day."));
+});
+
+describe("days that lie ahead count, and are told of", () => {
+  // Today is 2026-03-10.
+  const check = async (days: string[], says: string) => {
+    const text = days.map((day) => `${day}\n  D minor, at 60 clean\n`).join("");
+    for (const argv of [["history"], ["history", "--json"], ["export", "--csv"]]) {
+      const { status, stdout, stderr } = await daystave(argv, { files: { "a.practice": text } });
+      expect([status, stderr]).toEqual([0, says]);
+      expect(stdout).toContain(days.at(-1));
+    }
+  };
+  const MEND = "Where that is not meant, daystave check says what to do.\n";
+  test("none", () => check(["2026-03-09", "2026-03-10"], ""));
+  test("one", () =>
+    check(
+      ["2026-03-10", "2026-03-11"],
+      `daystave: 2026-03-11 lies ahead of today, 2026-03-10, and counts as practised. ${MEND}`,
+    ));
+  test("several", () =>
+    check(
+      ["2026-03-10", "2026-04-11", "2062-03-02"],
+      `daystave: 2 days from 2026-04-11 to 2062-03-02 lie ahead of today, 2026-03-10, and count as practised. ${MEND}`,
+    ));
 });
 
 test("a day that does not exist", async () => {
   const { status, stderr } = await daystave(["history", "--since", "2026-02-29"]);
   expect(status).toBe(2);
   expect(stderr).toContain("“--since” wants a day that exists");
-});
-
-describe("the table", () => {
-  test("a row of bars a week, lowest to highest, a dot where there is none", async () => {
-    const { stdout } = await daystave(["history", "--subject", "D minor, thirds"], { files: FILES });
-    // Rates 120, 132, 144, 160 in weeks 0, 1, 3, 4: slopes 6, 8, 28/3, 10, 12, 16, of which the median is 29/3.
-    expect(stdout.split("\n").slice(0, 2)).toEqual([
-      "Exercise                                        Weeks  Best  Trend, a week         Last practised",
-      "D natural minor, thirds (octave, single, even)  ▁▃·▅█   160  rising 9.7 (6 to 16)  2026-03-02",
-    ]);
-  });
-
-  test("columns stand below each other by display width", async () => {
-    const files = { "a.practice": `${YEAR}2026-03-03\n  "春の海", bars 1-8, at 60 clean\n  "Café🎵", at 40 clean\n` };
-    const { stdout } = await daystave(["history"], { files });
-    const rows = stdout.split("\n\n")[0]!.split("\n");
-    const lastColumn = rows.slice(1).map((row) => stringWidth(row.slice(0, row.search(/\d{4}-\d\d-\d\d$/))));
-    expect(rows.length).toBeGreaterThan(5);
-    expect(new Set(lastColumn).size).toBe(1);
-  });
-
-  test("several journals have their names above", async () => {
-    const files = {
-      "anna/journal.practice": "",
-      "anna/a.practice": "2026-03-02\n  D minor, at 60 clean\n",
-      "ben/journal.practice": "",
-      "ben/b.practice": "2026-03-02\n  D minor, at 90 clean\n",
-    };
-    const { stdout } = await daystave(["history"], { files });
-    expect(stdout).toMatch(/^anna\nExercise[\s\S]+\n\nben\nExercise/);
-  });
 });

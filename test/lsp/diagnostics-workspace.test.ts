@@ -15,7 +15,7 @@ import { temporaryFolder } from "../support/temporary-folder.ts";
 import { codesOf, startServer, type TestClient, uriOf } from "./client.ts";
 
 const RIGHT = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# E# F#\n";
-const WRONG = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# F F#\n";
+const WRONG = "2026-03-03 Tue\n  F# major: F# G# A# B C# D# F F#\n";
 const options = { today: "2026-03-08" };
 
 /** What a report says: the file's name, and its codes. */
@@ -79,7 +79,7 @@ test("a client that knows everything waits until something changes, and then hea
   });
   await client.pull(uriOf(join(folder, "a.practice")));
   expect(answered).toBe(false);
-  writeFileSync(join(folder, "a.practice"), RIGHT.replace("02 Mon", "03 Tue"));
+  writeFileSync(join(folder, "a.practice"), RIGHT.replace("02 Mon", "04 Wed"));
   await tell(client, join(folder, "a.practice"), FileChangeType.Changed);
   expect(shown((await held).items)).toEqual(["a.practice: "]);
 });
@@ -89,7 +89,7 @@ test("with a channel the request stays open: changes, new files and deleted ones
   const client = await startServer({ folders: [folder], options });
   const { received, ended, cancel } = stream(client);
   await client.until(() => received[0]);
-  writeFileSync(join(folder, "b.practice"), WRONG.replace("02 Mon", "03 Tue"));
+  writeFileSync(join(folder, "b.practice"), WRONG.replace("03 Tue", "04 Wed"));
   await tell(client, join(folder, "b.practice"), FileChangeType.Created);
   await client.until(() => received[1]);
   rmSync(join(folder, "a.practice"));
@@ -145,7 +145,7 @@ test("files that are no text are left out, and the log says why", async () => {
 test("a byte order mark and line ends of any kind are read", async () => {
   const folder = temporaryFolder({
     "a.practice": `\uFEFF${WRONG.replaceAll("\n", "\r\n")}`,
-    "b.practice": WRONG.replaceAll("\n", "\r").replace("02 Mon", "03 Tue"),
+    "b.practice": WRONG.replaceAll("\n", "\r").replace("03 Tue", "04 Wed"),
   });
   const client = await startServer({ folders: [folder], options });
   const { items } = await request(client);

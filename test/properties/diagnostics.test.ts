@@ -53,7 +53,15 @@ test("the same day put in above the only one", () => {
   check(journal.with(MARKER, applyChanges(journal.files.get(MARKER)!, [edit])), TODAY);
 });
 
-const CROSSING = ["day-order", "duplicate-day", "future-day", "duplicate-declaration", "aim-past"];
+const CROSSING = [
+  "day-order",
+  "duplicate-day",
+  "future-day",
+  "duplicate-declaration",
+  "aim-past",
+  "aim-far",
+  "tempo-leap",
+];
 
 /** What is found on the last lines of a text, by their distance from its end, without what crosses days. */
 function ownFindings(journal: Journal, text: string, last: number): readonly string[] {

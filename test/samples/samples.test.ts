@@ -15,9 +15,6 @@ const TODAY = parseIsoDate("2026-06-01")!;
 const ERRORS = join(ROOT, "samples/errors");
 const FORMAT = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");
 
-/** Codes that the format has and no check raises yet. As soon as one does, it comes off this list. */
-const LATER = ["aim-far", "tempo-leap"];
-
 function found(texts: ReadonlyMap<string, string>): readonly Diagnostic[] {
   const journal = new Journal("file:///j", new Map([...texts].map(([uri, text]) => [uri, createDocument(text)])));
   return journal.addresses.flatMap((uri) => diagnosticsOf(journal, uri, TODAY));
@@ -45,14 +42,10 @@ describe("one small journal for each code", () => {
     expect([...sections().keys()].sort()).toEqual([...ALL].sort());
   });
 
-  test.each(ALL.filter((code) => !LATER.includes(code)))("%s", (code) => {
+  test.each(ALL)("%s", (code) => {
     const diagnostics = found(folder("errors", code));
     expect(codes(diagnostics)).toContain(code);
     expect(grave(diagnostics).filter((each) => each !== code)).toEqual([]);
-  });
-
-  test.each(LATER)("%s is not raised yet", (code) => {
-    expect(codes(found(folder("errors", code)))).not.toContain(code);
   });
 });
 
@@ -84,19 +77,15 @@ function sections(): ReadonlyMap<string, Section> {
   return new Map(
     parts.map((part) => [
       part.slice(0, part.indexOf("`")),
-      { examples: [...part.matchAll(/^```practice(?: later)?\n([\s\S]*?)^```$/gm)].map(([, example]) => example!) },
+      { examples: [...part.matchAll(/^```practice\n([\s\S]*?)^```$/gm)].map(([, example]) => example!) },
     ]),
   );
 }
 
 describe("the examples of the format reference", () => {
-  test.each([...sections()].filter(([code]) => !LATER.includes(code)))("%s", (code, { examples }) => {
+  test.each([...sections()])("%s", (code, { examples }) => {
     expect(examples.length).toBeGreaterThan(0);
     expect(codes(foundIn(examples[0]!))).toContain(code);
-  });
-
-  test.each([...sections()].filter(([code]) => LATER.includes(code)))("%s is not raised yet", (code, { examples }) => {
-    expect(codes(foundIn(examples[0]!))).not.toContain(code);
   });
 
   const [before] = FORMAT.split("\n## Diagnostics\n") as [string];

@@ -1,0 +1,35 @@
+/** The columns of `export`, in their order, and what each holds. A row is one attempt, or several tries at one tempo. */
+export const EXPORT_COLUMNS = {
+  date: "the day, as 2026-03-02",
+  week: "its ISO 8601 week, as 2026-W10",
+  order: "which of the day's attempts it is, from 1",
+  file: "the journal file, as you would write it",
+  line: "the line there, from 1",
+  phase: "the part of the day that it stands in, as warm-up",
+  instrument: "the instrument",
+  subject: "the scale, arpeggio or figure; for a piece or study its title",
+  pattern: "the pattern, as thirds; straight where none is named; empty for titles",
+  movement: "of a title: the movement",
+  place: "of a title: where in it, as you typed it",
+  reach: "how far it goes: short (up to 9 semitones), octave (to 14), twelfth (to 20) or wide; empty for titles",
+  tonguing: "slurred, single, mixed or multiple; where nothing is said, the journal's usual one, or else single",
+  evenness: "even, or uneven by a rhythm",
+  manner: "by heart, by ear, sung …",
+  note_value: "the notes played, as 8ths; empty for titles and where none is named",
+  beat: "what the metronome counted, as quarter",
+  tempo: "beats a minute, as written; the upper figure of a range",
+  tempo_low: "the lower figure of a range",
+  rate: "notes a minute, or beats a minute for titles, in the beat of their goal; these are what is compared",
+  unit: "what rate counts: notes or beats",
+  outcome: "how it went, as clean",
+  reached:
+    "yes where that was easy or clean, not tense, in at least half of the tries; no where it was not, or nothing was said",
+  tries: "how many tries the row stands for",
+  tries_with_outcome: "how many of them went as outcome says",
+  minutes: "its share of the practice time; empty where none was written",
+  about: "yes where the minutes were shared out, not written",
+} as const;
+
+export type ExportColumn = keyof typeof EXPORT_COLUMNS;
+
+export const EXPORT_COLUMN_NAMES = Object.keys(EXPORT_COLUMNS) as ExportColumn[];

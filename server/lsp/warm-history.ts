@@ -1,0 +1,31 @@
+import type { Disposable } from "vscode-languageserver";
+import { hasHistory, journalHistory, readAhead } from "../features/history-reading.ts";
+import { Slices } from "../host/slices.ts";
+import { collectQuietly } from "./quiet.ts";
+import type { Session } from "./session.ts";
+
+/** Long enough that what the player sees first comes first, in milliseconds. */
+const QUIET = 400;
+
+/**
+ * Reads the history of each journal while nothing else is to be done, in slices between which other messages are answered;
+ * then what only the history tells can be told, and a hover need not wait for it.
+ */
+export function warmHistory(session: Session): Disposable {
+  return collectQuietly(session.onChange, QUIET, async ({ journals }) => {
+    for (const root of journals) await warm(session, root);
+  });
+}
+
+async function warm(session: Session, root: string): Promise<void> {
+  const slices = new Slices();
+  for (;;) {
+    const journal = session.workspace.journal(root);
+    if (!journal || hasHistory(journal)) return;
+    for (const _ of readAhead(journal)) await slices.pause();
+    if (session.workspace.journal(root) !== journal) continue; // an edit came between: what was read of other days is kept
+    journalHistory(journal);
+    session.learned(root);
+    return;
+  }
+}

@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { DiagnosticRefreshRequest } from "vscode-languageserver-protocol/node";
+import { codesOf, PUSHED, startServer } from "./client.ts";
+
+// What only the history tells is not waited for: the first answer comes without it, and once the days are read the client
+// hears of it.
+
+const LEAP = "2026-03-02 Mon\n  D minor, at 60 clean\n2026-03-03 Tue\n  D minor, at 100 clean\n";
+const URI = "untitled:leap.practice";
+const options = { today: "2026-03-08" };
+
+test("a client that pulls is asked to look again, and then finds the leap", async () => {
+  let refreshes = 0;
+  const client = await startServer({
+    options,
+    prepare: (connection) => connection.onRequest(DiagnosticRefreshRequest.type, () => void refreshes++),
+  });
+  client.connection.onRequest(DiagnosticRefreshRequest.type, () => {
+    refreshes++;
+    client.noticed();
+  });
+  await client.open(URI, LEAP);
+  expect(await client.codes(URI)).toEqual([]);
+  await client.until(() => refreshes || undefined);
+  expect(await client.codes(URI)).toEqual(["tempo-leap"]);
+});
+
+test("a client that cannot pull is told", async () => {
+  const client = await startServer({ options, capabilities: PUSHED });
+  await client.open(URI, LEAP);
+  const told = await client.until(() => client.pushed.find(({ diagnostics }) => diagnostics.length > 0));
+  expect(codesOf(told.diagnostics)).toEqual(["tempo-leap"]);
+});
