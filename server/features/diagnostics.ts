@@ -85,7 +85,7 @@ function toldAlso(
   told: readonly number[],
   history: ReadonlyMap<Block, unknown>,
 ): readonly number[] {
-  const also = blocks.flatMap((block, index) => (history.has(block) ? [index] : []));
+  const also = [...history.keys()].map((block) => blocks.indexOf(block)).filter((index) => index >= 0);
   return [...new Set([...told, ...also])].sort((a, b) => a - b);
 }
 

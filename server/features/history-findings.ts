@@ -1,15 +1,20 @@
 import { farAim } from "../checks/aims.ts";
 import type { LineFinding } from "../checks/context.ts";
-import { leapsOf, tempoLeap } from "../checks/tempo-leap.ts";
+import type { Stretch } from "../checks/finding.ts";
+import { type Leap, leapsOf, tempoLeap } from "../checks/tempo-leap.ts";
+import { recordsOfBlock } from "../history/attempts.ts";
 import { journalHistory, weeksOfStrand } from "../history/journal-history.ts";
-import { playedEntry } from "../history/played.ts";
+import { type PlayedAttempt, playedEntry } from "../history/played.ts";
 import type { AttemptRecord } from "../history/record.ts";
 import type { Exercise } from "../history/strands.ts";
+import type { Conventions } from "../journal/conventions.ts";
 import type { Declaration } from "../journal/declared.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import type { Block } from "../syntax/document.ts";
+import type { EntryLine } from "../syntax/line.ts";
+import { parseLine } from "../syntax/parse-line.ts";
 import type { AimAt } from "./file-findings.ts";
 
 /** A finding on a line of a day that what was practised on other days bears on. */
@@ -28,25 +33,34 @@ export function leapFindings(journal: Journal): readonly HistoryFinding[] {
 }
 
 function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFinding[] {
-  return strands.flatMap(leapsOf).map((leap) => {
-    const { uri, block, line } = leap.record;
-    return { uri, block, finding: { ...tempoLeap(leap, tempoPlace(journal, leap.record)), line } };
+  return strands.flatMap((strand) => {
+    const leaps = journal.memo.of(strand, "leaps", () => leapsOf(strand));
+    return leaps.map((leap) => leapFinding(journal, leap));
   });
 }
 
-/** Where the tempo of an attempt stands on its line. */
-function tempoPlace(journal: Journal, { block, line, order }: AttemptRecord): { start: number; end: number } {
-  const counting = journal.model(block).entries.filter((entry) => !entry.planned && hasAttempts(entry.subject?.type));
-  let before = 0;
-  for (const { place, attempts } of counting) {
-    if (place.line === line) return attempts[order - before]?.place ?? place;
-    before += attempts.length;
+/** The same object for the same two attempts. */
+function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
+  const { record, best } = leap;
+  const { uri, block, line } = record;
+  const kept = journal.memo.of(record, "leap", (): { best?: AttemptRecord; found?: HistoryFinding } => ({}));
+  if (kept.best !== best || !kept.found) {
+    kept.best = best;
+    kept.found = { uri, block, finding: { ...tempoLeap(leap, tempoPlace(journal, record)), line } };
   }
-  return { start: 0, end: block.lines[line]!.length };
+  return kept.found;
 }
 
-function hasAttempts(subject: string | undefined): boolean {
-  return subject !== undefined && subject !== "activity" && subject !== "free";
+/** Where the tempo of an attempt stands on its line. */
+function tempoPlace(journal: Journal, record: AttemptRecord): Stretch {
+  const { uri, block, line } = record;
+  const text = block.lines[line]!;
+  const read = parseLine(text, { ...journal.partContext, head: false });
+  if (read.type !== "entry") return { start: 0, end: text.length };
+  const place = recordsOfBlock(journal, uri, block)
+    .filter((each) => each.line === line)
+    .indexOf(record);
+  return readEntry(read, line, journal.vocabulary).attempts[place]?.place ?? read;
 }
 
 /** Aims of one file, at a tempo by a day, that the trend does not lead to. */
@@ -70,9 +84,10 @@ function farAimFinding(
 ): ReturnType<typeof farAim> {
   const { declared } = declaration;
   if (declared?.type !== "aim" || declared.by === undefined || declared.by < today) return undefined;
-  const aim = playedEntry(readEntry(declared.entry, 0, journal.vocabulary), journal.conventions(uri)).attempts.find(
-    ({ rate }) => rate !== null,
-  );
+  const conventions = journal.conventions(uri);
+  const aimed = journal.memo.of(conventions, "aimed at", () => new WeakMap<Declaration, readonly PlayedAttempt[]>());
+  if (!aimed.has(declaration)) aimed.set(declaration, attemptsAimedAt(declared.entry, journal, conventions));
+  const aim = aimed.get(declaration)!.find(({ rate }) => rate !== null);
   if (!aim) return undefined;
   const index = journalHistory(journal);
   const { manner, rate } = aim;
@@ -83,4 +98,9 @@ function farAimFinding(
     { rate: rate!, by: declared.by, notation: manner, weeks: weeksOfStrand(journal, strand) },
     today,
   );
+}
+
+/** The aim as attempts, of which none need state a tempo. */
+function attemptsAimedAt(entry: EntryLine, journal: Journal, conventions: Conventions): readonly PlayedAttempt[] {
+  return playedEntry(readEntry(entry, 0, journal.vocabulary), conventions).attempts;
 }

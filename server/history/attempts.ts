@@ -4,8 +4,8 @@ import { DaySkeleton } from "../journal/day-skeleton.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { type Block, blockIndexAt } from "../syntax/document.ts";
-import { DayAttempt } from "./day-attempt.ts";
-import { sharedMinutes, type TimedDay } from "./minutes.ts";
+import { DayAttempt, DayTime } from "./day-attempt.ts";
+import type { TimedDay } from "./minutes.ts";
 import { type PlayedEntry, playedEntry } from "./played.ts";
 import { PlayedLines } from "./played-lines.ts";
 import type { AttemptRecord } from "./record.ts";
@@ -75,7 +75,9 @@ interface DayEntry {
 const DAY_LINE = /^(\d{4}-\d\d-\d\d)(?: (?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))?(?:, ([1-9]\d{0,2}) min)?$/;
 
 /** A day whose line says its date and its minutes, and which holds entries and phases; undefined for any other. */
-function playedDay({ lines }: Block, played: PlayedLines): PlayedDay | undefined {
+function playedDay(block: Block, played: PlayedLines): PlayedDay | undefined {
+  // Cut for this once: what a block keeps of its lines would stay for as long as the journal is open.
+  const lines = block.text.includes("\r") ? block.lines : block.text.split("\n");
   const opening = DAY_LINE.exec(lines[0]!);
   const date = opening ? parseIsoDate(opening[1]!) : undefined;
   if (!opening || date === undefined) return undefined;
@@ -113,15 +115,14 @@ function readDay(journal: Journal, block: Block, conventions: Conventions): Play
 }
 
 function dayRecords(day: PlayedDay, uri: string, block: Block): readonly AttemptRecord[] {
-  const shares = sharedMinutes(day);
   const records: AttemptRecord[] = [];
+  const time = new DayTime(day);
+  const { date } = day;
   for (let i = 0; i < day.entries.length; i++) {
     const { line, entry, planned } = day.entries[i]!;
-    if (planned) continue;
-    const { minutes, about } = shares[i]!;
-    const time = { minutes: minutes / entry.attempts.length, about };
-    for (const attempt of entry.attempts)
-      records.push(new DayAttempt(day.date, records.length, attempt, time, { uri, block, line }));
+    if (planned || entry.attempts.length === 0) continue;
+    const place = { uri, block, line, time, entry: i };
+    for (const attempt of entry.attempts) records.push(new DayAttempt(date, records.length, attempt, place));
   }
   return records;
 }

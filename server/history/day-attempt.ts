@@ -1,79 +1,102 @@
 import type { DayNumber } from "../journal/model.ts";
 import type { Block } from "../syntax/document.ts";
-import type { Share } from "./minutes.ts";
-import type { PlayedAttempt } from "./played.ts";
+import { type Share, sharedMinutes, type TimedDay } from "./minutes.ts";
+import type { PlayedAttempt, PlayedEntry } from "./played.ts";
 import type { AttemptRecord, Manner } from "./record.ts";
 
-/** An attempt on its day. A journal of years has tens of thousands: what those of one line share stands once, in `manner`. */
-export class DayAttempt implements AttemptRecord {
-  readonly rate: number | null;
-  readonly reached: boolean;
-  readonly count: number;
-  readonly minutes: number;
-  readonly about: boolean;
-  readonly uri: string;
-  readonly block: Block;
-  readonly line: number;
-  private readonly manner: Manner;
+/** How the time of a day is shared out; worked out when somebody asks for it. */
+export class DayTime {
+  #shares: readonly Share[] | undefined;
 
+  constructor(private readonly day: TimedDay & { readonly entries: readonly { readonly entry: PlayedEntry }[] }) {}
+
+  /** The share of each attempt of an entry, by the entry's place in the day. */
+  ofAttempt(entry: number): Share {
+    this.#shares ??= sharedMinutes(this.day);
+    const { minutes, about } = this.#shares[entry]!;
+    return { minutes: minutes / this.day.entries[entry]!.entry.attempts.length, about };
+  }
+}
+
+/** Where an entry stands: its day and the line there, and its place among the day's entries, by which its time is known. */
+export interface EntryPlace extends Pick<AttemptRecord, "uri" | "block" | "line"> {
+  readonly time: DayTime;
+  readonly entry: number;
+}
+
+/** An attempt on its day. A journal of years has tens of thousands: what those of one line share stands once. */
+export class DayAttempt implements AttemptRecord {
   constructor(
     readonly day: DayNumber,
     readonly order: number,
-    { manner, rate, reached, count }: PlayedAttempt,
-    { minutes, about }: Share,
-    { uri, block, line }: Pick<AttemptRecord, "uri" | "block" | "line">,
-  ) {
-    this.manner = manner;
-    this.rate = rate;
-    this.reached = reached;
-    this.count = count;
-    this.minutes = minutes;
-    this.about = about;
-    this.uri = uri;
-    this.block = block;
-    this.line = line;
-  }
+    private readonly played: PlayedAttempt,
+    private readonly place: EntryPlace,
+  ) {}
 
+  get rate(): number | null {
+    return this.played.rate;
+  }
+  get reached(): boolean {
+    return this.played.reached;
+  }
+  get count(): number {
+    return this.played.count;
+  }
+  get minutes(): number {
+    return this.place.time.ofAttempt(this.place.entry).minutes;
+  }
+  get about(): boolean {
+    return this.place.time.ofAttempt(this.place.entry).about;
+  }
+  get uri(): string {
+    return this.place.uri;
+  }
+  get block(): Block {
+    return this.place.block;
+  }
+  get line(): number {
+    return this.place.line;
+  }
   get instrument(): string | null {
-    return this.manner.instrument;
+    return this.played.manner.instrument;
   }
   get subject(): string {
-    return this.manner.subject;
+    return this.played.manner.subject;
   }
   get subjectKey(): string {
-    return this.manner.subjectKey;
+    return this.played.manner.subjectKey;
   }
   get pattern(): string | null {
-    return this.manner.pattern;
+    return this.played.manner.pattern;
   }
   get movement(): string | null {
-    return this.manner.movement;
+    return this.played.manner.movement;
   }
   get where(): string | null {
-    return this.manner.where;
+    return this.played.manner.where;
   }
   get reach(): Manner["reach"] {
-    return this.manner.reach;
+    return this.played.manner.reach;
   }
   get tonguing(): Manner["tonguing"] {
-    return this.manner.tonguing;
+    return this.played.manner.tonguing;
   }
   get evenness(): Manner["evenness"] {
-    return this.manner.evenness;
+    return this.played.manner.evenness;
   }
   get unit(): Manner["unit"] {
-    return this.manner.unit;
+    return this.played.manner.unit;
   }
   get noteValue(): Manner["noteValue"] {
-    return this.manner.noteValue;
+    return this.played.manner.noteValue;
   }
   get beat(): Manner["beat"] {
-    return this.manner.beat;
+    return this.played.manner.beat;
   }
   get exerciseKey(): string {
-    return this.manner.exerciseKey;
+    return this.played.manner.exerciseKey;
   }
   get strandKey(): string {
-    return this.manner.strandKey;
+    return this.played.manner.strandKey;
   }
 }

@@ -45,11 +45,24 @@ function strandsAfter(
   const known = new Map(before.map((strand) => [strand.key, strand]));
   for (const key of new Set([...going.keys(), ...coming.keys()])) {
     const out = new Set(going.get(key));
-    const records = (known.get(key)?.records ?? []).filter((record) => !out.has(record)).concat(coming.get(key) ?? []);
-    if (records.length > 0) known.set(key, strandOf(records.sort(inTimeOrder)));
+    const records = (known.get(key)?.records ?? []).filter((record) => !out.has(record));
+    for (const record of coming.get(key) ?? []) records.splice(placeIn(records, record), 0, record);
+    if (records.length > 0) known.set(key, strandOf(records));
     else known.delete(key);
   }
   return [...known.values()];
+}
+
+/** Where a record belongs among others in time order. */
+function placeIn(records: readonly AttemptRecord[], record: AttemptRecord): number {
+  let low = 0;
+  let high = records.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (inTimeOrder(records[middle]!, record) <= 0) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 function byKey(records: readonly AttemptRecord[], key: "exerciseKey" | "strandKey"): Map<string, AttemptRecord[]> {

@@ -1,5 +1,6 @@
 import type { Conventions } from "../journal/conventions.ts";
 import type { DeclarationContext } from "../journal/declared.ts";
+import type { Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import type { EntryLine, Line } from "../syntax/line.ts";
 import type { Item, MeaningOf } from "../syntax/meaning.ts";
@@ -23,12 +24,24 @@ const FIRST_TEMPO = /\bat (?=[1-9]\d{1,2}(?:[ ,]|$))/;
 const ANY_BPM = "60";
 const BARE = `D minor, at ${ANY_BPM}`;
 
+/** What stands before the part with the first tempo, read with a bare tempo behind it. */
+interface Head {
+  readonly entry: Entry;
+  readonly manner: Manner;
+  readonly minutes?: number;
+  /** Its openings, by what stands in their last part before the tempo. */
+  readonly openings: Map<string, Opening | null>;
+}
+
 /** Everything up to the first tempo, which that and those behind it share. */
 interface Opening {
   readonly manner: Manner;
   readonly counting: Counting | undefined;
   readonly minutes?: number;
 }
+
+/** What `8ths at half=` says. */
+type Clause = Pick<Manner, "noteValue" | "beat">;
 
 /** What is said of one tempo. */
 type Outcome = Pick<PlayedAttempt, "reached" | "count"> & { readonly counted: boolean };
@@ -41,7 +54,8 @@ type Outcome = Pick<PlayedAttempt, "reached" | "count"> & { readonly counted: bo
  */
 export class PlayedLines {
   private readonly lines = new Map<string, PlayedLine | null>();
-  private readonly openings = new Map<string, Opening | null>();
+  private readonly heads = new Map<string, Head | null>();
+  private readonly clauses = new Map<string, Clause | null>();
   private readonly outcomes = new Map<string, Outcome | null>();
   private readonly endings = new Map<string, boolean>();
   /** A tempo, what was said of it, and what follows: the next tempo, or the end of them. */
@@ -71,9 +85,10 @@ export class PlayedLines {
   private byTempos(text: string): PlayedEntry | undefined {
     if (text.length > LONGEST_LINE) return undefined;
     const found = FIRST_TEMPO.exec(text);
-    if (!found) return undefined;
+    const comma = found ? text.lastIndexOf(", ", found.index) : -1;
+    if (!found || comma < 0) return undefined;
     const from = found.index + found[0].length;
-    const opening = kept(this.openings, text.slice(0, from), () => this.openingOf(text.slice(0, from)));
+    const opening = this.openingOf(text.slice(0, comma), text.slice(comma + 2, from));
     if (!opening) return undefined;
     const { manner, counting, minutes } = opening;
     const attempts: PlayedAttempt[] = [];
@@ -92,18 +107,47 @@ export class PlayedLines {
     return { attempts, counted, ...(minutes === undefined ? {} : { minutes }) };
   }
 
-  private openingOf(text: string): Opening | null {
-    const line = this.parse(text + ANY_BPM);
-    if (line.type !== "entry" || line.end !== text.length + ANY_BPM.length) return null;
+  private openingOf(before: string, last: string): Opening | null {
+    const head = kept(this.heads, before, () => this.headOf(before));
+    return head && kept(head.openings, last, () => this.opened(head, last));
+  }
+
+  private opened({ entry, manner, minutes }: Head, last: string): Opening | null {
+    const clause = kept(this.clauses, last, () => this.clauseOf(last));
+    if (!clause) return null;
+    const { conditions } = entry.attempts[0]!;
+    const noteValue = clause.noteValue ?? conditions.noteValue;
+    const counting = countingOf(entry, { ...conditions, noteValue }, clause, this.conventions);
+    const written =
+      manner.unit === "beats" ? {} : { noteValue: clause.noteValue ?? manner.noteValue, beat: clause.beat };
+    return { manner: { ...manner, ...written }, counting, ...(minutes === undefined ? {} : { minutes }) };
+  }
+
+  private headOf(text: string): Head | null {
+    const whole = `${text}, at ${ANY_BPM}`;
+    const line = this.parse(whole);
+    if (line.type !== "entry" || line.end !== whole.length) return null;
     const entry = readEntry(line, 0, this.context.vocabulary);
     const [attempt, ...others] = entry.attempts;
     const { attempts, minutes } = playedEntry(entry, this.conventions);
-    const { tempo, outcomes, conditions } = attempt ?? {};
-    const isTempo = tempo?.bpm === Number(ANY_BPM) && tempo.low === undefined;
-    const isAlone = others.length === 0 && outcomes?.length === 0 && !entry.done && attempts.length === 1;
-    if (!isTempo || !isAlone || attempt!.tries.count !== 1 || hasNumber(line)) return null;
-    const counting = countingOf(entry, conditions!, tempo, this.conventions);
-    return { manner: attempts[0]!.manner, counting, ...(minutes === undefined ? {} : { minutes }) };
+    const { tempo, outcomes, tries } = attempt ?? {};
+    const isTempo = tempo?.bpm === Number(ANY_BPM) && tempo.low === undefined && tempo.beat === undefined;
+    const isAlone = others.length === 0 && outcomes?.length === 0 && tries?.count === 1 && !entry.done;
+    if (!isTempo || !isAlone || attempts.length !== 1 || hasNumber(line)) return null;
+    return { entry, manner: attempts[0]!.manner, openings: new Map(), ...(minutes === undefined ? {} : { minutes }) };
+  }
+
+  /** What stands in the same part before a tempo: a note value, a beat, or nothing. */
+  private clauseOf(text: string): Clause | null {
+    const whole = `D minor, ${text}${ANY_BPM}`;
+    const line = this.parse(whole);
+    if (line.type !== "entry" || line.end !== whole.length) return null;
+    const types = line.items.map(({ meaning }) => meaning.type);
+    if (types.pop() !== "tempo" || types.some((type) => type !== "note value") || types.length > 1) return null;
+    const { conditions, tempo } = readEntry(line, 0, this.context.vocabulary).attempts[0]!;
+    return tempo?.bpm === Number(ANY_BPM) && tempo.low === undefined
+      ? { noteValue: conditions.noteValue, beat: tempo.beat }
+      : null;
   }
 
   private outcome(text: string): Outcome | null {

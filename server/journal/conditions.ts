@@ -137,14 +137,10 @@ function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
   const good =
     trial.outcomes.some((outcome) => outcome === "easy" || outcome === "clean") && !trial.outcomes.includes("tense");
   const reached = good && tries.got * 2 >= tries.count;
-  return {
-    ...(trial.tempo ? { tempo: trial.tempo } : {}),
-    outcomes: trial.outcomes,
-    tries,
-    reached,
-    conditions,
-    place,
-  };
+  const { tempo, outcomes } = trial;
+  return tempo
+    ? { tempo, outcomes, tries, reached, conditions, place }
+    : { outcomes, tries, reached, conditions, place };
 }
 
 function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {

@@ -34,6 +34,8 @@ const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "fo
 /** Hyphens and spaces in them are the same, or may be left out. */
 const OF_TWO_WORDS = ["note value", "usual articulation"];
 
+const FIRST_LETTERS = DECLARATION_WORDS.map((word) => word.charCodeAt(0));
+
 export interface DeclarationWord {
   readonly word: string;
   readonly end: number;
@@ -41,6 +43,8 @@ export interface DeclarationWord {
 
 /** The declaration word that a line begins with. */
 export function declarationWordAt(text: string, start: number, end: number): DeclarationWord | undefined {
+  const first = text.charCodeAt(start) | 32;
+  if (first >= 97 && first <= 122 && !FIRST_LETTERS.includes(first)) return undefined; // as nearly every entry begins
   const match = /^([^\s:"“„«=,]+)(?:[\s-]+([^\s:"“„«=,]+))?/u.exec(text.slice(start, end));
   if (!match) return undefined;
   const one = fold(match[1]!);

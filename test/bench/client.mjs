@@ -57,6 +57,13 @@ export class MeasuringClient {
     return performance.now() - began;
   }
 
+  /** Hovers over a place; the time until the answer is there. */
+  async hover(position) {
+    const began = performance.now();
+    await this.connection.sendRequest("textDocument/hover", { textDocument: { uri: URI }, position });
+    return performance.now() - began;
+  }
+
   /** The most memory that the process has held so far, in MiB: VmHWM of Linux; undefined elsewhere. */
   peakMemory() {
     try {

@@ -15,8 +15,10 @@ connection.onInitialize(() => ({
     textDocumentSync: TextDocumentSyncKind.Incremental,
     diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false },
     completionProvider: {},
+    hoverProvider: true,
   },
 }));
 connection.languages.diagnostics.on(() => ({ kind: DocumentDiagnosticReportKind.Full, items: [] }));
 connection.onCompletion(() => []);
+connection.onHover(() => null);
 connection.listen();

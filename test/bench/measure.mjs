@@ -8,12 +8,18 @@ export function median(values) {
   return sorted.length % 2 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
 }
 
-/** One life of a server with one text: start, open, type a line in the middle and one at the end, complete. */
+/** Long enough for the server to read the history, which it does once it is quiet; in milliseconds. */
+const SETTLED = 1_500;
+
+/** One life of a server with one text: start, open, hover, type a line in the middle and one at the end, complete. */
 export async function life(bundle, text) {
   const client = await MeasuringClient.start(bundle);
   const { time, count } = await client.open(text);
   const lines = text.split("\n");
   const places = [blankLineFrom(lines, lines.length >> 1), blankLineFrom(lines, lines.length - 30)];
+  await pause(SETTLED);
+  const hovers = [];
+  for (let i = 0; i < 20; i++) hovers.push(await client.hover(entryFrom(lines, places[0] + i * 50)));
   const keystrokes = [];
   const completions = [];
   for (const line of places) {
@@ -31,6 +37,7 @@ export async function life(bundle, text) {
     first: time,
     keystroke: median(keystrokes),
     completion: median(completions),
+    hover: median(hovers),
     memory: client.peakMemory(),
     count,
   };
@@ -58,6 +65,12 @@ function blankLineFrom(lines, from) {
 }
 
 /** A fast typist's pause would make the benchmark long; this one lets the server settle. */
-function pause() {
-  return new Promise((resolve) => setTimeout(resolve, 3));
+function pause(time = 3) {
+  return new Promise((resolve) => setTimeout(resolve, time));
+}
+
+/** The place of an exercise's name, on an entry from a line on. */
+function entryFrom(lines, from) {
+  const line = lines.findIndex((text, i) => i >= from && /^ {2}[A-G][#b]? m/.test(text));
+  return { line: Math.max(0, line), character: 4 };
 }

@@ -39,6 +39,7 @@ async function compareServers() {
   row("start to initialize, beside the empty server", ours.start, empty.start, 1.3);
   row("first diagnostics of the whole file, beside the empty server", ours.first, empty.first, 4);
   row("completion after a keystroke, beside the empty server", ours.completion, empty.completion, 1.5);
+  row("hover once the history is read, beside the empty server", ours.hover, empty.hover, 2);
   row("peak memory, beside the empty server", ours.memory, empty.memory, 2, "MiB");
 }
 
@@ -77,6 +78,10 @@ function compareCommandLine() {
       times.ledger.push(timeOf(ledger, ["-f", accounts, "bal"]));
     }
     row(`check beside ledger, ${TEN_YEARS} lines each`, median(times.ours), median(times.ledger), 1.5);
+    const history = Array.from({ length: count }, () =>
+      timeOf(process.execPath, [bundles.cli, "history", journal, "--json"]),
+    );
+    row(`history --json, ${TEN_YEARS} lines, beside a second`, median(history), 1000, 1);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
