@@ -109,7 +109,8 @@ function padded(cell: string, width: number, right: boolean): string {
  * `on alto recorder` where there are several instruments.
  */
 function nameOf({ subject, pattern, strand, strands, instrument }: HistoryOfExercise, withInstrument: boolean): string {
-  const what = pattern === null || pattern === "straight" || pattern === "broken chord" ? subject : `${subject}, ${pattern}`;
+  const what =
+    pattern === null || pattern === "straight" || pattern === "broken chord" ? subject : `${subject}, ${pattern}`;
   const which = strands.length > 1 ? `${strand}; 1 of ${strands.length} strands` : strand;
   return printable(`${what} (${which})${withInstrument && instrument !== null ? ` on ${instrument}` : ""}`);
 }
