@@ -3,7 +3,7 @@ import type { LineFinding } from "../checks/context.ts";
 import type { FindingFix } from "../checks/finding.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
-import type { Block, Document } from "../syntax/document.ts";
+import { type Block, changedBlocks, type Document } from "../syntax/document.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
 import type { Diagnostic, Fix, TextEdit } from "./types.ts";
@@ -16,8 +16,8 @@ const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
- * they say the same: then a client that has them need not be sent them again. What only the history tells can be left out,
- * as reading all of it takes longer than a first answer may.
+ * they say the same: then a client that has them need not be sent them again. What only the history tells can wait: then what
+ * was told of lines that still stand is told again, and nothing new.
  */
 export function diagnosticsOf(
   journal: Journal,
@@ -28,7 +28,7 @@ export function diagnosticsOf(
   if (!journal.files.has(uri)) return NONE;
   const last = journal.memo.latest<Latest>("diagnostics", uri);
   const findings = fileFindings(journal, uri, today, last?.findings);
-  const told = history ? historyFindings(journal, uri, findings, today) : NO_HISTORY;
+  const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
   if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
   const now = placed(journal, findings, told);
   const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
@@ -53,6 +53,19 @@ function historyFindings(
 ): readonly HistoryFinding[] {
   const leaps = leapFindings(journal).filter((each) => each.uri === uri);
   return aims.length ? [...leaps, ...farAimFindings(journal, uri, aims, today)] : leaps;
+}
+
+/** What was told of a file before, as far as it stands on lines that are still there. */
+function stillTold(last: Latest | undefined, document: Document): readonly HistoryFinding[] {
+  if (!last || last.told.length === 0) return NO_HISTORY;
+  const { from, after } = changedBlocks(last.findings.document, document);
+  const changed = document.blocks.slice(from, after);
+  return last.told.flatMap((each) => {
+    if (document.blocks.includes(each.block)) return [each];
+    const text = each.block.lines[each.finding.line]!;
+    const block = changed.find(({ lines }) => lines.includes(text));
+    return block ? [{ ...each, block, finding: { ...each.finding, line: block.lines.indexOf(text) } }] : [];
+  });
 }
 
 function sameHistory(a: readonly HistoryFinding[], b: readonly HistoryFinding[]): boolean {

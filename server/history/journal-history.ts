@@ -29,13 +29,9 @@ export function journalHistory(journal: Journal): HistoryIndex {
 
 const NAME = "history";
 
-/** Whether the history of this state, or of one that it differs from by little, is at hand, so that asking for it costs little. */
+/** Whether the history of this very state is at hand, so that asking for it costs nothing. */
 export function hasHistory(journal: Journal): boolean {
-  const before = journal.memo.latest<Indexed>(NAME, "");
-  if (!before) return false;
-  return [...journal.files.keys()].every(
-    (uri) => !before.files.has(uri) || before.conventions.get(uri) === journal.conventions(uri),
-  );
+  return journal.memo.latest<Indexed>(NAME, "")?.files === journal.files;
 }
 
 /** Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. */

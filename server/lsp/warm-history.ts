@@ -8,7 +8,7 @@ import type { Session } from "./session.ts";
 const QUIET = 400;
 
 /**
- * Reads the history of each journal while nothing else is to be done, in slices between which other messages are answered;
+ * Brings the history of each journal up to date while nobody types, in slices between which other messages are answered:
  * then what only the history tells can be told, and a hover need not wait for it.
  */
 export function warmHistory(session: Session): Disposable {

@@ -31,3 +31,18 @@ test("a client that cannot pull is told", async () => {
   const told = await client.until(() => client.pushed.find(({ diagnostics }) => diagnostics.length > 0));
   expect(codesOf(told.diagnostics)).toEqual(["tempo-leap"]);
 });
+
+test("while one types in the day, what was told of a line stays on it", async () => {
+  const client = await startServer({ options });
+  await client.open(URI, LEAP);
+  await client.connection.sendRequest("textDocument/hover", {
+    textDocument: { uri: URI },
+    position: { line: 1, character: 3 },
+  });
+  expect(await client.codes(URI)).toEqual(["tempo-leap"]);
+  await client.edit(URI, "  -- well rested\n", { start: { line: 3, character: 0 }, end: { line: 3, character: 0 } });
+  const report = await client.pull(URI);
+  expect(report).toMatchObject({ kind: "full", items: [{ code: "tempo-leap", range: { start: { line: 4 } } }] });
+  await client.edit(URI, "90", { start: { line: 4, character: 14 }, end: { line: 4, character: 17 } });
+  expect(await client.codes(URI)).toEqual([]);
+});
