@@ -3,6 +3,7 @@ import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languagec
 import type { InitialisationOptions, Settings } from "../shared/protocol.ts";
 import { SHOW_PREVIEW, showPreview } from "./commands/show-preview.ts";
 import { answerFiles } from "./files.ts";
+import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
 
 export const CLIENT_ID = "daystave";
@@ -26,6 +27,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     client,
     panels,
     answerFiles(client),
+    followTheme(client),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown) => showPreview(panels, uri)),
     window.registerWebviewPanelSerializer(PREVIEW_TYPE, panels),
   );
@@ -34,5 +36,9 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
 
 function initialisationOptions(): InitialisationOptions {
   const { timeZone } = workspace.getConfiguration().get<Settings>("daystave") ?? {};
-  return { timeZone: timeZone || Intl.DateTimeFormat().resolvedOptions().timeZone, canReadFiles: true };
+  return {
+    timeZone: timeZone || Intl.DateTimeFormat().resolvedOptions().timeZone,
+    canReadFiles: true,
+    palette: paletteOf(window.activeColorTheme),
+  };
 }

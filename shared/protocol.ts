@@ -111,7 +111,10 @@ export interface InitialisationOptions {
   readonly canReadFiles?: boolean;
 }
 
-/** CSS colours. */
+/** Notification, client to server: the colours of pictures from now on, as another theme was chosen. Its parameter is a `Palette`. */
+export type PaletteMethod = "daystave/palette";
+
+/** Colours as `#rrggbb`. */
 export interface Palette {
   readonly foreground: string;
   readonly background: string;

@@ -1,3 +1,4 @@
+import type { Palette } from "../../shared/protocol.ts";
 import { recordsAt } from "../history/attempts.ts";
 import { movementOfRecord, patternOfRecord } from "../history/exercise-name.ts";
 import { journalHistory, weeksOfStrand } from "../history/journal-history.ts";
@@ -24,6 +25,8 @@ export interface EntryAt {
   readonly entry: Entry;
   readonly today: DayNumber;
   readonly explain: Explain;
+  /** The colours of pictures; without them there are none. */
+  readonly palette?: Palette;
 }
 
 /** What was said last time, where to start, the weeks and the trend; then what theory says. */
@@ -42,7 +45,7 @@ function headingOf(entry: Entry): string {
 }
 
 function history(at: EntryAt): readonly string[] {
-  const { journal, uri, line, entry, today } = at;
+  const { journal, uri, line, entry, today, palette } = at;
   const conventions = journal.conventions(uri);
   const instrument = entry.instrument ?? conventions.instrument;
   const practised = {
@@ -56,7 +59,7 @@ function history(at: EntryAt): readonly string[] {
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet."];
   return [
     ...(found.before ? [earlierLine(journal, found.before)] : []),
-    ...historyInMarkdown(found, weeksOfStrand(journal, found.strand), today),
+    ...historyInMarkdown(found, weeksOfStrand(journal, found.strand), { title: headingOf(entry), today, palette }),
   ];
 }
 

@@ -1,3 +1,4 @@
+import type { Palette } from "../../shared/protocol.ts";
 import { rateAsWritten } from "../history/exercise-row.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
 import { type Exercise, type Strand, strandName } from "../history/strands.ts";
@@ -7,11 +8,10 @@ import { metronomeOf, type Notation, trendInWords, weekRows } from "../history/w
 import { isoDate } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { sentenceCase } from "./explain.ts";
+import { chartInMarkdown, weeksUpTo } from "./hover-chart.ts";
 import { escapeMarkdown, markdownTable } from "./markdown.ts";
 import { startTempo } from "./start-tempo.ts";
 
-/** How far back the trend looks, in ISO weeks. */
-const TREND_WEEKS = 26;
 /** The most rows of the table: the latest weeks. */
 const TABLE_WEEKS = 12;
 
@@ -27,13 +27,15 @@ export interface Practised {
 /** What the history says of one exercise: what went before, and how the strand of the line moves. */
 export interface ExerciseHistory {
   readonly strand: Strand;
+  /** As many strands as the exercise has. */
+  readonly strands: number;
   /** How the line writes its tempos, or the strand where the line has none. */
   readonly notation: Notation;
   /** The latest record of the exercise from before the line, of another line. */
   readonly before?: AttemptRecord;
 }
 
-/** The exercise that a line belongs to: that of its own records, or the one that is called alike. */
+/** The exercise that a line belongs to: that of its own records, or the one among these that is called alike. */
 export function exerciseHistory(
   exercises: readonly Exercise[],
   own: readonly AttemptRecord[],
@@ -43,27 +45,22 @@ export function exerciseHistory(
   const first = own[0];
   const strand = first ? strandOfLine(exercises, first) : strandCalled(exercises, practised);
   if (!strand) return undefined;
-  const exercise = exercises.find((each) => each.strands.includes(strand))!;
-  const earlier = exercise.strands
-    .flatMap((each) => each.records)
-    .filter(({ day }) => day <= today)
-    .filter((record) => !first || (inTimeOrder(record, first) < 0 && !isSameLine(record, first)));
-  const before = earlier.reduce<AttemptRecord | undefined>(
-    (latest, record) => (!latest || inTimeOrder(latest, record) < 0 ? record : latest),
-    undefined,
-  );
+  const { strands } = exercises.find((each) => each.strands.includes(strand))!;
+  const isEarlier = (record: AttemptRecord): boolean =>
+    record.day <= today && (!first || (inTimeOrder(record, first) < 0 && !isSameLine(record, first)));
+  const before = strands
+    .flatMap(({ records }) => records.findLast(isEarlier) ?? [])
+    .reduce<AttemptRecord | undefined>((a, b) => (!a || inTimeOrder(a, b) < 0 ? b : a), undefined);
   const written = own.find(({ rate }) => rate !== null) ?? strand.records.findLast(({ rate }) => rate !== null);
-  return { strand, before, notation: { noteValue: written?.noteValue, beat: written?.beat } };
+  return { strand, strands: strands.length, before, notation: { noteValue: written?.noteValue, beat: written?.beat } };
 }
 
 function isSameLine(a: AttemptRecord, b: AttemptRecord): boolean {
   return a.block === b.block && a.line === b.line;
 }
 
-function strandOfLine(exercises: readonly Exercise[], own: AttemptRecord): Strand | undefined {
-  return exercises
-    .flatMap((each) => each.strands)
-    .find((strand) => strand.records.some((record) => isSameLine(record, own)));
+function strandOfLine(exercises: readonly Exercise[], { exerciseKey, strandKey }: AttemptRecord): Strand | undefined {
+  return exercises.find(({ key }) => key === exerciseKey)?.strands.find(({ key }) => key === strandKey);
 }
 
 function strandCalled(
@@ -78,43 +75,61 @@ function strandCalled(
   );
 }
 
-/** Where to start today, the weeks and the trend of a strand, as paragraphs of Markdown. */
+/** What a hover on an exercise is made of besides its history. */
+export interface Telling {
+  /** As the player writes it: `D melodic minor, thirds`. */
+  readonly title: string;
+  readonly today: DayNumber;
+  /** The colours of a picture; without them there is none. */
+  readonly palette?: Palette;
+}
+
+/** Where to start today, the picture, the weeks and the trend of a strand, as paragraphs of Markdown. */
 export function historyInMarkdown(
-  { strand, notation }: ExerciseHistory,
+  { strand, strands, notation }: ExerciseHistory,
   weeks: readonly Week[],
-  today: DayNumber,
+  { title, today, palette }: Telling,
 ): readonly string[] {
+  const latest = weeksUpTo(today, weeks, strand.records.at(-1)!.day);
+  const chart = palette && chartInMarkdown(strand, latest, { title, notation, palette });
+  const name = sentenceCase(escapeMarkdown(nameOf(strand)));
   return [
-    ...startOf(strand, notation, today),
-    ...tableOf(strand, weeks, notation),
-    trendSentence(strand, weeks, notation),
+    startOf(strand, notation, today),
+    `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
+    ...(chart ? [chart] : []),
+    trendSentence(strand, latest, notation), // above the table, which may be longer than what of a hover is in sight
+    ...tableOf(latest, notation),
   ];
 }
 
-function startOf({ records }: Strand, notation: Notation, today: DayNumber): string[] {
-  const reached = records.findLast((record) => record.reached && record.rate !== null && record.day <= today);
-  if (!reached || reached.rate === null) return [];
-  const gap = today - reached.day;
-  const start = Math.round(startTempo(metronomeOf(reached.rate, notation), gap) * 10) / 10;
+function startOf({ records }: Strand, notation: Notation, today: DayNumber): string {
+  const isReached = (record: AttemptRecord): boolean => record.reached && record.rate !== null && record.day <= today;
+  const last = records.findLast(isReached);
+  if (last?.rate == null) return "No tempo was reached yet: one that is easy, and noted, is where to start.";
+  const gap = today - last.day;
+  const start = Math.round(startTempo(metronomeOf(last.rate, notation), gap) * 10) / 10;
   const ago = gap === 0 ? "today" : gap === 1 ? "yesterday" : `${gap} days ago`;
-  return [`Start near ${start}. Last reached: ${rateAsWritten(reached.rate, reached, notation)}, ${ago}.`];
+  return `Start near ${start}. Last reached: ${rateAsWritten(last.rate, last, notation)}, ${ago}${bestOf(records.filter(isReached), last, notation)}.`;
 }
 
-function tableOf(strand: Strand, weeks: readonly Week[], notation: Notation): string[] {
-  const practised = weeks
-    .slice(-TREND_WEEKS)
-    .filter(({ attempts }) => attempts > 0)
-    .slice(-TABLE_WEEKS);
+/** The best so far where that is another one than the last. */
+function bestOf(reached: readonly AttemptRecord[], last: AttemptRecord, notation: Notation): string {
+  const best = reached.reduce((a, b) => (b.rate! > a.rate! ? b : a));
+  if (best.rate! <= last.rate!) return ", the best so far";
+  return `; the best so far was ${rateAsWritten(best.rate!, best, notation)}, on ${isoDate(best.day)}`;
+}
+
+function tableOf(weeks: readonly Week[], notation: Notation): string[] {
+  const practised = weeks.filter(({ attempts }) => attempts > 0).slice(-TABLE_WEEKS);
   if (practised.length === 0) return [];
-  const rows = weekRows(practised, notation).map(({ week, best, note, attempts }) => [
+  const timed = practised.some(({ minutes }) => Math.round(minutes) > 0);
+  const rows = weekRows(practised, notation).map(({ week, best, note, attempts, minutes }) => [
     week,
     note === "worked below best" ? `${best} (${note})` : best,
     attempts,
+    ...(timed ? [minutes === "0" ? "–" : minutes] : []),
   ]);
-  return [
-    `${sentenceCase(escapeMarkdown(nameOf(strand)))}:`,
-    markdownTable(["ISO week", "Best reached", "Attempts"], rows),
-  ];
+  return [markdownTable(["ISO week", "Best reached", "Attempts", ...(timed ? ["Minutes"] : [])], rows)];
 }
 
 function nameOf(strand: Strand): string {
@@ -123,9 +138,8 @@ function nameOf(strand: Strand): string {
 }
 
 function trendSentence({ title }: Strand, weeks: readonly Week[], notation: Notation): string {
-  const latest = weeks.slice(-TREND_WEEKS);
-  const trend = trendOf(latest);
-  return `Trend: ${trendInWords(trend, latest, notation)}${interval(trend, title ? "beats" : "notes")}.`;
+  const trend = trendOf(weeks);
+  return `Trend: ${trendInWords(trend, weeks, notation)}${interval(trend, title ? "beats" : "notes")}.`;
 }
 
 /** The slope and its interval in figures, where there are enough weeks for them to say something. */

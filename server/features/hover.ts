@@ -1,3 +1,4 @@
+import type { Palette } from "../../shared/protocol.ts";
 import { weekday, weekLabel } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry } from "../journal/model.ts";
@@ -27,7 +28,7 @@ export function hoverAt(
   journal: Journal,
   uri: string,
   position: Position,
-  options: Settings & { readonly today: number },
+  options: Settings & { readonly today: number; readonly palette?: Palette },
 ): Hover | undefined {
   const document = journal.files.get(uri);
   if (!document || position.line < 0 || position.line >= document.lineCount) return undefined;
@@ -44,6 +45,7 @@ export function hoverAt(
     text: block.lines[at]!,
     today: options.today,
     explain: options.explain ?? "both",
+    palette: options.palette,
   };
   const said = saidOf(line, model, at, place, position.character);
   if (!said?.markdown) return undefined;

@@ -62,13 +62,19 @@ const VALUE_NAMES: Readonly<Record<string, string>> = {
 const BEAT_NAMES: Readonly<Record<string, string>> = { "1/2": "half", "1/4": "quarter", "1/8": "8th", "1/16": "16th" };
 
 /** A rate as the player wrote it: `8ths at 72`, `16ths at half=60`, for a title `quarter=84`. */
-export function rateAsWritten(rate: number, { unit }: Pick<AttemptRecord, "unit">, notation: Notation): string {
-  const { noteValue, beat } = notation;
+export function rateAsWritten(rate: number, of: Pick<AttemptRecord, "unit">, notation: Notation): string {
+  const before = axisOf(of, notation);
+  const bpm = of.unit === "beats" ? shown(rate) : shown(rate, notation.noteValue, notation.beat);
+  return before === "" || before.endsWith("=") ? before + bpm : `${before} ${bpm}`;
+}
+
+/** What the player writes before a tempo: `8ths at`, `16ths at half=`, `quarter=`; nothing for a title without a beat. */
+export function axisOf({ unit }: Pick<AttemptRecord, "unit">, { noteValue, beat }: Notation): string {
   const isTitle = unit === "beats";
   const named = beat && (isTitle || beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)}=` : "";
-  const bpm = isTitle ? shown(rate) : shown(rate, noteValue, beat);
-  if (isTitle) return `${named}${bpm}`;
-  return `${noteValue ? `${VALUE_NAMES[`${noteValue.numerator}/${noteValue.denominator}`] ?? ""} ` : ""}at ${named}${bpm}`.trim();
+  if (isTitle) return named;
+  const value = noteValue ? (VALUE_NAMES[`${noteValue.numerator}/${noteValue.denominator}`] ?? "") : "";
+  return `${value} at ${named}`.trim();
 }
 
 function beatName({ numerator, denominator }: NonNullable<Notation["beat"]>): string {

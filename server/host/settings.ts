@@ -1,4 +1,4 @@
-import type { Explain, InitialisationOptions, Settings } from "../../shared/protocol.ts";
+import type { Explain, InitialisationOptions, Palette, Settings } from "../../shared/protocol.ts";
 
 const EXPLAIN: readonly Explain[] = ["signature", "steps", "both", "none"];
 
@@ -21,13 +21,27 @@ export function readSettings(sent: unknown): EffectiveSettings {
 }
 
 /** Whatever the client sent as `initializationOptions`; what has another shape counts as left out. */
-export function readOptions(sent: unknown): Omit<InitialisationOptions, "palette"> {
-  const { today, timeZone, canReadFiles } = fieldsOf(sent) as { [Key in keyof InitialisationOptions]: unknown };
+export function readOptions(sent: unknown): InitialisationOptions {
+  const { today, timeZone, canReadFiles, palette } = fieldsOf(sent) as {
+    [Key in keyof InitialisationOptions]: unknown;
+  };
   return {
     today: typeof today === "string" ? today : undefined,
     timeZone: typeof timeZone === "string" ? timeZone : undefined,
     canReadFiles: canReadFiles === true,
+    palette: readPalette(palette),
   };
+}
+
+const COLOUR = /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i;
+
+/** Three colours as `#rrggbb` or `#rgb`; anything else is no palette. */
+export function readPalette(sent: unknown): Palette | undefined {
+  const { foreground, background, amount } = fieldsOf(sent) as { [Key in keyof Palette]: unknown };
+  const isColour = (each: unknown): each is string => typeof each === "string" && COLOUR.test(each);
+  return isColour(foreground) && isColour(background) && isColour(amount)
+    ? { foreground, background, amount }
+    : undefined;
 }
 
 function fieldsOf(sent: unknown): object {

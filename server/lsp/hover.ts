@@ -3,6 +3,10 @@ import { hoverAt } from "../features/hover.ts";
 import type { Place } from "./session.ts";
 
 export function hover({ session, journal, uri }: Place, { position }: HoverParams): Hover | null {
-  const found = hoverAt(journal, uri, position, { today: session.day, explain: session.settings.explain });
+  const found = hoverAt(journal, uri, position, {
+    today: session.day,
+    explain: session.settings.explain,
+    palette: session.palette,
+  });
   return found ? { range: found.range, contents: { kind: "markdown", value: found.markdown } } : null;
 }

@@ -8,8 +8,8 @@ import {
   ResponseError,
   type SemanticTokens,
 } from "vscode-languageserver";
-import type { PreviewMethod, PreviewParams } from "../../shared/protocol.ts";
-import { readOptions } from "../host/settings.ts";
+import type { PaletteMethod, PreviewMethod, PreviewParams } from "../../shared/protocol.ts";
+import { readOptions, readPalette } from "../host/settings.ts";
 import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
 import { configurationChanged, startConfiguration } from "./configuration.ts";
@@ -52,6 +52,12 @@ class Server {
       this.#tell("workspace/didChangeConfiguration", (session) => configurationChanged(session, params)),
     );
     connection.onDidChangeWatchedFiles(changedFiles((what) => this.#tell("workspace/didChangeWatchedFiles", what)));
+    const palette: PaletteMethod = "daystave/palette";
+    connection.onNotification(palette, (params: unknown) =>
+      this.#tell(palette, (session) => {
+        session.palette = readPalette(params);
+      }),
+    );
     const method: PreviewMethod = "daystave/preview";
     connection.onRequest(
       method,

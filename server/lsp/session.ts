@@ -1,4 +1,5 @@
 import type { Connection, Disposable, InitializeParams, ShowMessageParams } from "vscode-languageserver";
+import type { Palette } from "../../shared/protocol.ts";
 import type { FileReader } from "../host/file-reader.ts";
 import { DEFAULT_SETTINGS, type EffectiveSettings, readOptions } from "../host/settings.ts";
 import { type Clock, Today } from "../host/today.ts";
@@ -52,6 +53,7 @@ export function openSession(
   const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
   session.fixToday(options.today);
   session.chooseTimeZone();
+  session.palette = options.palette;
   session.workspace.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
   return session;
 }
@@ -63,6 +65,8 @@ export class Session {
   /** What the client was last told about each open document, by canonical URI. */
   readonly told = new Map<string, Told>();
   settings: EffectiveSettings = DEFAULT_SETTINGS;
+  /** The colours of pictures; a client that names none gets none. */
+  palette: Palette | undefined;
   readonly #listeners = new Set<(change: WorkspaceChange) => void>();
   readonly #today: Today;
   #day: DayNumber | undefined;

@@ -40,7 +40,8 @@ function checkSays(marked: string, words: string, explain?: Settings["explain"])
 
 /** The last paragraphs, without the history above them. */
 function theory(marked: string, explain?: Settings["explain"]): string {
-  return hover(marked, explain)!.markdown.split(/Trend: [^\n]*\n*|Not practised yet\.\n*/)[1]!;
+  const above = /Trend: [^\n]*\n*(?:\|[^\n]*\n*)*|Not practised yet\.\n*/;
+  return hover(marked, explain)!.markdown.split(above)[1]!;
 }
 
 test("the theory of a scale: a sentence, its notes, its signature and its steps", () => {
@@ -211,9 +212,11 @@ test("an exercise tells what was last done, where to start, its weeks and its tr
 Last time, 2026-03-30: D melodic minor, thirds, tongued, 8ths at 76 clean, 88 slips  
 – E to F breaks
 
-Start near 76. Last reached: 8ths at 76, 7 days ago.
+Start near 76. Last reached: 8ths at 76, 7 days ago, the best so far.
 
 Octave, single, even:
+
+Trend: rising by about 1 metronome mark a week (Theil–Sen over 5 tested weeks: +8.0 notes a minute each week, 95 % interval +8.0 to +8.0).
 
 | ISO week | Best reached | Attempts |
 | --- | --: | --: |
@@ -221,9 +224,7 @@ Octave, single, even:
 | 2026-W11 | 64 | 2 |
 | 2026-W12 | 68 | 2 |
 | 2026-W13 | 72 | 2 |
-| 2026-W14 | 76 | 2 |
-
-Trend: rising by about 1 metronome mark a week (Theil–Sen over 5 tested weeks: +8.0 notes a minute each week, 95 % interval +8.0 to +8.0).`);
+| 2026-W14 | 76 | 2 |`);
 });
 
 test("after a gap one starts lower", () => {
@@ -232,7 +233,52 @@ test("after a gap one starts lower", () => {
   expect(later("2026-04-06")).toContain("Start near 76.");
   const gap = WEEKS.replaceAll("2026-03", "2026-02").replace("2026-02-30", "2026-02-27");
   const rested = hover("D mel‸odic minor, thirds, tongued, 8ths", "none", `${gap}2026-04-06, plan\n`)!.markdown;
-  expect(rested).toContain("Start near 69. Last reached: 8ths at 76, 38 days ago.");
+  expect(rested).toContain("Start near 69. Last reached: 8ths at 76, 38 days ago, the best so far.");
+});
+
+const PALETTE = { foreground: "#cccccc", background: "#202020", amount: "#6fb7cf" };
+
+/** A hover on the last line, for a client that shows pictures. */
+function pictured(text: string): string {
+  const line = text.split("\n").length - 1;
+  const options = { today: TODAY, explain: "none" as const, palette: PALETTE };
+  return hoverAt(journalOf(text), URI, { line, character: 6 }, options)?.markdown ?? "";
+}
+
+test("for a client that says its colours there is a picture of the weeks, with its text", () => {
+  const markdown = pictured(`${WEEKS}2026-04-06 Mon, plan\n  D melodic minor, thirds, tongued, 8ths`);
+  const [, alt, svg] = /!\[(.*)\]\(data:image\/svg\+xml,([^\s()]+)\)/.exec(markdown)!;
+  expect(alt).toMatch(/^Weeks 2026-W10 to 2026-W15\. /);
+  expect(decodeURIComponent(svg!)).toMatch(/^<svg [^>]*role="img"/);
+  expect(decodeURIComponent(svg!)).toContain("#6fb7cf");
+  expect(markdown).toContain("| 2026-W14 | 76 | 2 |");
+});
+
+test.each([
+  ["no history", "2026-04-06 plan\n  D major", "Not practised yet.", 0],
+  ["no tempo", "2026-04-05\n  D major, slow\n2026-04-06 plan\n  D major", "No tempo was reached yet", 0],
+  [
+    "only failed attempts",
+    "2026-04-05\n  D major, at 60 nearly\n2026-04-06 plan\n  D major",
+    "No tempo was reached yet",
+    1,
+  ],
+  ["only rests", "2026-04-05, rest\n2026-04-06 plan\n  D major", "Not practised yet.", 0],
+  [
+    "the slowest and the fastest",
+    "2026-04-05\n  D major, 32nds at 400 clean, at 20\n2026-04-06 plan\n  D major",
+    "Start near 208.",
+    1,
+  ],
+])("%s: a sentence where there is nothing to draw", (_, text, sentence, pictures) => {
+  const markdown = pictured(text);
+  expect(markdown).toContain(sentence);
+  expect(markdown.split("data:").length - 1).toBe(pictures);
+});
+
+test("minutes that were shared out are said to be about so many", () => {
+  const text = "2026-04-05\ngroundwork, 15 min\n  D major, at 60 clean\n  G major, at 60 clean\n2026-04-06\n  D major";
+  expect(pictured(text)).toContain("| 2026-W14 | 60 | 1 | about 8 |");
 });
 
 test("aims and set work are hovered as the exercises that they name", () => {
@@ -252,7 +298,7 @@ test("a title tells what is declared of it", () => {
   const at = (line: number, character: number): string | undefined =>
     hoverAt(journalOf(text), URI, { line, character }, { today: TODAY })?.markdown;
   expect(at(0, 10)).toBe(facts);
-  expect(at(2, 3)).toContain("Start near 69. Last reached: quarter=70, 5 days ago.");
+  expect(at(2, 3)).toContain("Start near 69. Last reached: quarter=70, 5 days ago, the best so far.");
   expect(at(2, 3)).toContain(facts);
 });
 

@@ -58,6 +58,12 @@ function week(inWindow: InWindow): void {
       await editor.locator(".squiggly-error").first().waitFor();
       const hover = await hoverOnStartOf("D melodic minor, thirds");
       const told = await rowsOf(hover);
+      const picture = hover.locator('img[src^="data:image/svg+xml"]');
+      expect(await picture.evaluate((image: HTMLImageElement) => [image.complete, image.naturalWidth])).toEqual([
+        true,
+        320,
+      ]);
+      expect(await picture.getAttribute("alt")).toMatch(/^Weeks 2026-W\d\d to 2026-W\d\d\. /);
       await page.keyboard.press("Escape");
       const preview = await showPreview();
       const section = preview.locator("section", { has: preview.getByRole("heading", { name: /melodic.*thirds/ }) });

@@ -1,0 +1,67 @@
+import type { Palette } from "../../shared/protocol.ts";
+import { HOVER_SIZE } from "../charts/look.ts";
+import { tempoChart } from "../charts/tempo-chart.ts";
+import { axisOf } from "../history/exercise-row.ts";
+import type { Strand } from "../history/strands.ts";
+import { trendOf } from "../history/trend.ts";
+import type { Week } from "../history/weeks.ts";
+import type { Notation } from "../history/words.ts";
+import { parseWeekLabel, weekIndex, weekLabels } from "../journal/calendar.ts";
+import type { DayNumber } from "../journal/model.ts";
+import { escapeMarkdown } from "./markdown.ts";
+
+/** How far back a hover looks, in ISO weeks. */
+export const HOVER_WEEKS = 26;
+
+/**
+ * The latest weeks up to this one, those without a record empty, so that a picture shows a rest; for what was not practised
+ * in any of them, the latest that it was practised in.
+ *
+ * @param weeks those of a strand, as `weeksOf` gives them
+ * @param last the day of its latest record
+ */
+export function weeksUpTo(today: DayNumber, weeks: readonly Week[], last: DayNumber): readonly Week[] {
+  const rested = weekIndex(today) - weekIndex(last);
+  if (rested <= 0 || rested >= HOVER_WEEKS) return weeks.slice(-HOVER_WEEKS);
+  const empty = { bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
+  const since = weekLabels(weekIndex(last) + 1, weekIndex(today)).map((week) => ({ week, ...empty }));
+  return [...weeks, ...since].slice(-HOVER_WEEKS);
+}
+
+/** A picture of weeks for a hover, at least one, as Markdown; undefined where there is nothing to draw. */
+export function chartInMarkdown(
+  { records }: Pick<Strand, "records">,
+  weeks: readonly Week[],
+  { title, notation, palette }: ChartOptions,
+): string | undefined {
+  const first = parseWeekLabel(weeks[0]!.week)!;
+  const attempts = [];
+  for (let i = records.length - 1; i >= 0 && records[i]!.day >= first; i--) {
+    const { day, rate, reached } = records[i]!;
+    if (rate !== null) attempts.push({ day: day - first, rate, reached });
+  }
+  const drawing = tempoChart(
+    {
+      title,
+      axis: axisOf(records.at(-1)!, notation),
+      notation,
+      weeks,
+      attempts: attempts.reverse(),
+      trend: trendOf(weeks),
+      span: HOVER_WEEKS,
+    },
+    { kind: "palette", palette, ...HOVER_SIZE, id: "tempo" },
+  );
+  return drawing.ok ? `![${escapeMarkdown(drawing.text)}](${dataUri(drawing.svg)})` : undefined;
+}
+
+export interface ChartOptions {
+  readonly title: string;
+  readonly notation: Notation;
+  readonly palette: Palette;
+}
+
+/** Parentheses would end the address in Markdown. */
+function dataUri(svg: string): string {
+  return `data:image/svg+xml,${encodeURIComponent(svg).replaceAll("(", "%28").replaceAll(")", "%29").replaceAll("'", "%27")}`;
+}
