@@ -37,6 +37,30 @@ test("today is this computer's day unless said", () => {
   expect(daystave(["check", "-"], {}, `${tomorrow}\n  D minor\n`).stdout).toContain("future-day");
 });
 
+test.each(["Pacific/Kiritimati", "Pacific/Pago_Pago", "America/St_Johns"])(
+  "in %s the history is that of the days as they are written",
+  (zone) => {
+    const text =
+      "2025-12-28\n  D minor, at 60 clean\n2025-12-29\n  D minor, at 63 clean\n2026-03-29\n  D minor, at 66 clean\n";
+    const cwd = temporaryFolder({ "a.practice": text });
+    const run = (environment: NodeJS.ProcessEnv) =>
+      spawnSync(process.execPath, [bundle, "history", "--json"], {
+        cwd,
+        env: { ...process.env, ...environment },
+        encoding: "utf8",
+      }).stdout;
+    const there = run({ TZ: zone });
+    expect(there).toBe(run({ TZ: "UTC" }));
+    const { weeks, lastPractised } = JSON.parse(there).exercises[0];
+    expect([weeks[0].week, weeks[1].week, weeks.at(-1).week, lastPractised]).toEqual([
+      "2025-W52",
+      "2026-W01",
+      "2026-W13",
+      "2026-03-29",
+    ]);
+  },
+);
+
 test("standard input", () => {
   expect(daystave(["check", "-"], {}, WRONG).stdout).toContain("-:2:30 warning scale-spelling");
 });
