@@ -214,6 +214,27 @@ const orderly = fc
     fc.constantFrom("", "", " -- 20 min", " -- minus -60 min"),
   )
   .map((parts) => `  ${parts.join("")}`);
+const LISTS = [
+  "F# major: F# G# A# B C# D# E# F#",
+  "D melodic minor: D E F G A B C#",
+  "D melodic minor: D E F G A B C D",
+  "G# major: G# A# B# C# D# E# F## G#",
+  "A minor pentatonic: A C D E G A",
+  "C octatonic: C Db Eb E Gb G A Bb C",
+  "C blues: C Eb F F# G Bb C",
+  "C blues: C Eb F Gb G Bb C",
+  "D double harmonic: D Eb F# G A Bb C# D",
+  "Bb: Bb C D Eb F G A Bb",
+];
+const listed = fc
+  .tuple(
+    fc.constantFrom("  ", ""),
+    fc.constantFrom(...LISTS),
+    word("thirds", "down", "two octaves", "five notes", "up and down", "slurred", "10 min", "1 sharp", "from D4 to D5"),
+    word("slurred", "8ths at 60 clean", "slow", "focus ease", "1st inversion", "on tenor recorder", "sluured"),
+    fc.constantFrom("", " -- so", ", "),
+  )
+  .map((parts) => parts.join(""));
 const frame = fc
   .tuple(
     fc.constantFrom("warm-up", "pieces", "market band", "lesson", "together"),
@@ -222,6 +243,7 @@ const frame = fc
   .map((parts) => parts.join(""));
 const usualLine = fc.oneof(
   { weight: 6, arbitrary: orderly },
+  { weight: 3, arbitrary: listed },
   { weight: 3, arbitrary: frame },
   {
     weight: 1,
