@@ -9,7 +9,7 @@ import type { Palette, PaletteMethod } from "../shared/protocol.ts";
 const PALETTES: Readonly<Record<ColorThemeKind, Palette>> = {
   [ColorThemeKind.Light]: { foreground: "#3a3a3a", background: "#f8f8f8", amount: "#1b6a86" },
   [ColorThemeKind.Dark]: { foreground: "#cccccc", background: "#202020", amount: "#6fb7cf" },
-  [ColorThemeKind.HighContrast]: { foreground: "#ffffff", background: "#000000", amount: "#9fdcf0" },
+  [ColorThemeKind.HighContrast]: { foreground: "#ffffff", background: "#0c141f", amount: "#9fdcf0" },
   [ColorThemeKind.HighContrastLight]: { foreground: "#1e1e1e", background: "#ffffff", amount: "#0d5068" },
 };
 

@@ -8,7 +8,7 @@ import type { Week } from "../history/weeks.ts";
 import type { Notation } from "../history/words.ts";
 import { parseWeekLabel, weekIndex, weekLabels } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
-import { escapeMarkdown } from "./markdown.ts";
+import { escapeMarkdown, extract } from "./markdown.ts";
 
 /** How far back a hover looks, in ISO weeks. */
 export const HOVER_WEEKS = 26;
@@ -42,7 +42,7 @@ export function chartInMarkdown(
   }
   const drawing = tempoChart(
     {
-      title,
+      title: extract(title),
       axis: axisOf(records.at(-1)!, notation),
       notation,
       weeks,

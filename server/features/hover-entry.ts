@@ -10,7 +10,7 @@ import type { DayNumber, Entry } from "../journal/model.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { nameKey } from "../syntax/fold.ts";
-import { exerciseHistory, historyInMarkdown, lastTime } from "./hover-history.ts";
+import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./hover-history.ts";
 import { pieceFacts } from "./hover-piece.ts";
 import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./hover-theory.ts";
 import { escapedExtract, paragraphs } from "./markdown.ts";
@@ -29,11 +29,22 @@ export interface EntryAt {
   readonly palette?: Palette;
 }
 
-/** What was said last time, where to start, the weeks and the trend; then what theory says. */
+/**
+ * What was said last time, where to start, the weeks and the trend; then what theory says. Kept for as long as the journal
+ * stays as it is: a pointer comes by the same line again and again.
+ */
 export function subjectHover(at: EntryAt): string | undefined {
-  const { subject } = at.entry;
-  if (!subject || subject.type === "free") return undefined;
-  return paragraphs([`**${escapedExtract(headingOf(at.entry))}**`, ...history(at), ...theory(at)]);
+  const { journal, uri, line, today, explain, palette, entry } = at;
+  if (!entry.subject || entry.subject.type === "free") return undefined;
+  const told = journal.memo.of(journal, "hovers", () => new Map<string, string | undefined>());
+  const key = JSON.stringify([uri, line, today, explain, palette]);
+  if (!told.has(key)) told.set(key, toldOf(at));
+  return told.get(key);
+}
+
+function toldOf(at: EntryAt): string | undefined {
+  const heading = `**${escapedExtract(headingOf(at.entry))}**`;
+  return paragraphs([heading, ...history(at), ...theory(at).filter((told) => told !== heading)]);
 }
 
 function headingOf(entry: Entry): string {
@@ -57,11 +68,15 @@ function history(at: EntryAt): readonly string[] {
   const exercises = exercisesCalled(journal, subjectKey(entry.subject!));
   const found = exerciseHistory(exercises, recordsAt(journal, uri, line), practised, today);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet."];
+  const strand = playedUpTo(found.strand, today);
+  const telling = { title: headingOf(entry), today, palette };
   return [
     ...(found.before ? [earlierLine(journal, found.before)] : []),
-    ...historyInMarkdown(found, weeksOfStrand(journal, found.strand), { title: headingOf(entry), today, palette }),
+    ...(strand ? historyInMarkdown({ ...found, strand }, weeksOfStrand(journal, strand), telling) : [AHEAD]),
   ];
 }
+
+const AHEAD = "It was not practised like this up to today; what is dated ahead counts once its day has come.";
 
 /** Every exercise at one subject, the latest practised first. */
 function exercisesCalled(journal: Journal, key: string): readonly Exercise[] {

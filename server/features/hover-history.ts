@@ -1,7 +1,7 @@
 import type { Palette } from "../../shared/protocol.ts";
 import { rateAsWritten } from "../history/exercise-row.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
-import { type Exercise, type Strand, strandName } from "../history/strands.ts";
+import { type Exercise, type Strand, strandName, strandOf } from "../history/strands.ts";
 import { type Trend, trendOf } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
 import { metronomeOf, type Notation, trendInWords, weekRows } from "../history/words.ts";
@@ -75,6 +75,14 @@ function strandCalled(
   );
 }
 
+/** A strand up to today: what is dated ahead counts once its day has come. Undefined where all of it lies ahead. */
+export function playedUpTo(strand: Strand, today: DayNumber): Strand | undefined {
+  const { records } = strand;
+  if (records.at(-1)!.day <= today) return strand;
+  const played = records.filter(({ day }) => day <= today);
+  return played.length > 0 ? strandOf(played) : undefined;
+}
+
 /** What a hover on an exercise is made of besides its history. */
 export interface Telling {
   /** As the player writes it: `D melodic minor, thirds`. */
@@ -84,7 +92,7 @@ export interface Telling {
   readonly palette?: Palette;
 }
 
-/** Where to start today, the picture, the weeks and the trend of a strand, as paragraphs of Markdown. */
+/** Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies ahead. */
 export function historyInMarkdown(
   { strand, strands, notation }: ExerciseHistory,
   weeks: readonly Week[],
@@ -92,24 +100,26 @@ export function historyInMarkdown(
 ): readonly string[] {
   const latest = weeksUpTo(today, weeks, strand.records.at(-1)!.day);
   const chart = palette && chartInMarkdown(strand, latest, { title, notation, palette });
+  const trend = trendOf(latest);
   const name = sentenceCase(escapeMarkdown(nameOf(strand)));
   return [
     startOf(strand, notation, today),
     `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
     ...(chart ? [chart] : []),
-    trendSentence(strand, latest, notation), // above the table, which may be longer than what of a hover is in sight
+    `Trend: ${trendInWords(trend, latest, notation)}.`, // above the table, which may be longer than what of a hover is in sight
     ...tableOf(latest, notation),
+    ...trendInFigures(trend, strand.title ? "beats" : "notes"),
   ];
 }
 
 function startOf({ records }: Strand, notation: Notation, today: DayNumber): string {
-  const isReached = (record: AttemptRecord): boolean => record.reached && record.rate !== null && record.day <= today;
-  const last = records.findLast(isReached);
+  const reached = records.filter((record) => record.reached && record.rate !== null);
+  const last = reached.at(-1);
   if (last?.rate == null) return "No tempo was reached yet: one that is easy, and noted, is where to start.";
   const gap = today - last.day;
   const start = Math.round(startTempo(metronomeOf(last.rate, notation), gap) * 10) / 10;
   const ago = gap === 0 ? "today" : gap === 1 ? "yesterday" : `${gap} days ago`;
-  return `Start near ${start}. Last reached: ${rateAsWritten(last.rate, last, notation)}, ${ago}${bestOf(records.filter(isReached), last, notation)}.`;
+  return `Start near ${start}. Last reached: ${rateAsWritten(last.rate, last, notation)}, ${ago}${bestOf(reached, last, notation)}.`;
 }
 
 /** The best so far where that is another one than the last. */
@@ -137,15 +147,12 @@ function nameOf(strand: Strand): string {
   return [`mvt ${strand.movement}`, ...(strand.where === null ? [] : [strand.where])].join(", ");
 }
 
-function trendSentence({ title }: Strand, weeks: readonly Week[], notation: Notation): string {
-  const trend = trendOf(weeks);
-  return `Trend: ${trendInWords(trend, weeks, notation)}${interval(trend, title ? "beats" : "notes")}.`;
-}
-
-/** The slope and its interval in figures, where there are enough weeks for them to say something. */
-function interval({ slope, low, high, level, verdict, weeks }: Trend, unit: string): string {
-  if (verdict === "too early" || slope === null || low === null || high === null) return "";
-  return ` (Theil–Sen over ${weeks} tested weeks: ${signed(slope)} ${unit} a minute each week, ${level * 100} % interval ${signed(low)} to ${signed(high)})`;
+/** The slope and its interval, for who wants them, where there are enough weeks for them to say something. */
+function trendInFigures({ slope, low, high, level, verdict, weeks }: Trend, unit: string): string[] {
+  if (verdict === "too early" || slope === null || low === null || high === null) return [];
+  return [
+    `In figures: ${signed(slope)} ${unit} a minute each week, ${level * 100} % interval ${signed(low)} to ${signed(high)} (Theil–Sen, ${weeks} tested weeks).`,
+  ];
 }
 
 function signed(value: number): string {

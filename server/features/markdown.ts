@@ -25,10 +25,15 @@ export function escapeMarkdown(text: string): string {
     .replace(OPENING, (mark) => (/\d/.test(mark) ? `${mark}\\` : `\\${mark}`));
 }
 
-/** As `escapeMarkdown`, cut after so many characters. */
-export function escapedExtract(text: string, most = 200): string {
+/** A text, cut after so many characters. */
+export function extract(text: string, most = 200): string {
   const characters = [...text];
-  return escapeMarkdown(characters.length > most ? `${characters.slice(0, most - 1).join("")}…` : text);
+  return characters.length > most ? `${characters.slice(0, most - 1).join("")}…` : text;
+}
+
+/** As `escapeMarkdown`, cut after so many characters. */
+export function escapedExtract(text: string, most?: number): string {
+  return escapeMarkdown(extract(text, most));
 }
 
 /** A table of cells that are Markdown already; columns from `right` on are aligned right. */

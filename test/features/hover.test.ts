@@ -216,7 +216,7 @@ Start near 76. Last reached: 8ths at 76, 7 days ago, the best so far.
 
 Octave, single, even:
 
-Trend: rising by about 1 metronome mark a week (Theil–Sen over 5 tested weeks: +8.0 notes a minute each week, 95 % interval +8.0 to +8.0).
+Trend: rising by about 1 metronome mark a week.
 
 | ISO week | Best reached | Attempts |
 | --- | --: | --: |
@@ -224,7 +224,9 @@ Trend: rising by about 1 metronome mark a week (Theil–Sen over 5 tested weeks:
 | 2026-W11 | 64 | 2 |
 | 2026-W12 | 68 | 2 |
 | 2026-W13 | 72 | 2 |
-| 2026-W14 | 76 | 2 |`);
+| 2026-W14 | 76 | 2 |
+
+In figures: +8.0 notes a minute each week, 95 % interval +8.0 to +8.0 (Theil–Sen, 5 tested weeks).`);
 });
 
 test("after a gap one starts lower", () => {
@@ -264,6 +266,7 @@ test.each([
     1,
   ],
   ["only rests", "2026-04-05, rest\n2026-04-06 plan\n  D major", "Not practised yet.", 0],
+  ["only days ahead", "2026-05-01\n  D major, at 60 clean", "what is dated ahead counts once its day has come", 0],
   [
     "the slowest and the fastest",
     "2026-04-05\n  D major, 32nds at 400 clean, at 20\n2026-04-06 plan\n  D major",
@@ -274,6 +277,19 @@ test.each([
   const markdown = pictured(text);
   expect(markdown).toContain(sentence);
   expect(markdown.split("data:").length - 1).toBe(pictures);
+});
+
+test("what is dated ahead counts neither as the best, nor in the weeks, nor in the picture", () => {
+  const markdown = pictured("2026-05-01\n  D major, at 96 clean\n2026-04-05\n  D major, at 60 clean");
+  expect(markdown).toContain("Start near 60. Last reached: at 60, yesterday, the best so far.");
+  expect(markdown).toContain("![Weeks 2026-W14 to 2026-W15. Best reached at 60 (2026-W14). ");
+  expect(markdown.match(/^\| 2026-.*$/gm)).toEqual(["| 2026-W14 | 60 | 1 |"]);
+});
+
+test("however long a title is, the picture stays small, and a title of which nothing is declared is said once", () => {
+  const title = "漢".repeat(3900);
+  expect(pictured(`piece "${title}"\n2026-04-05\n  "${title}", at 60 clean`).length).toBeLessThan(6000);
+  expect(pictured('piece "Gigue"\n2026-04-05\n  "Gigue", at 60 clean').split("**Gigue**")).toHaveLength(2);
 });
 
 test("minutes that were shared out are said to be about so many", () => {
