@@ -4,6 +4,7 @@ import { MARKER } from "../journal/journal.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { Meaning, SubjectMeaning } from "../syntax/meaning.ts";
 import { readPart } from "../syntax/part.ts";
+import { explainStart } from "./completion-practised.ts";
 import { explainDeclaration, explainTerm, metronomeWords, sentenceCase } from "./explain.ts";
 import { pieceFacts } from "./hover-piece.ts";
 import { sentenceOf, theoryOfSubject } from "./hover-theory.ts";
@@ -21,6 +22,8 @@ export function explainCompletion(journal: Journal, resolve: { topic: string; ke
       return explainTitle(journal, key);
     case "declaration":
       return explainDeclaration(key);
+    case "start":
+      return explainStart(key);
     case "date": {
       const day = parseIsoDate(key);
       return day === undefined ? undefined : `**${weekLabel(day)}**`;

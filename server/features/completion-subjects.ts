@@ -55,13 +55,14 @@ function usedSubjects({ usage, fit, typed }: SubjectPlace): Candidate[] {
   );
 }
 
-interface Tonic {
+/** A tonic that opens a text, and what follows it. */
+export interface Tonic {
   readonly text: string;
   readonly rest: string;
   readonly note: WrittenNote;
 }
 
-function tonicIn(text: string): Tonic | undefined {
+export function tonicIn(text: string): Tonic | undefined {
   const tokens = tokenise(text);
   const run = noteAt(tokens, 0);
   if (!run || run.note.octave !== undefined) return undefined;
@@ -70,12 +71,12 @@ function tonicIn(text: string): Tonic | undefined {
 }
 
 /** `F# major` for who types `F♯` is `F♯ major`. */
-function withTonic(text: string, type: string, typed: Tonic | undefined): string {
+export function withTonic(text: string, type: string, typed: Tonic | undefined): string {
   const own = typed && (type === "scale" || type === "chord") ? tonicIn(text) : undefined;
   return typed && own && sameName(own.note, typed.note) ? typed.text + own.rest : text;
 }
 
-function looksOf(type: string): Pick<Candidate, "kind"> {
+export function looksOf(type: string): Pick<Candidate, "kind"> {
   return { kind: type === "title" ? "title" : type === "activity" || type === "figure" ? "term" : "scale" };
 }
 

@@ -20,6 +20,7 @@ import {
   newDays,
 } from "./completion-days.ts";
 import { declarationCandidates } from "./completion-declarations.ts";
+import { practisedCandidates } from "./completion-practised.ts";
 import { type Candidate, completing, ranked } from "./completion-rank.ts";
 import { keyCandidates, subjectCandidates } from "./completion-subjects.ts";
 import { termCandidates } from "./completion-terms.ts";
@@ -32,6 +33,7 @@ export { explainCompletion } from "./completion-explain.ts";
 /** The line that is being typed, and everything around it that decides what may be offered. */
 interface Scene {
   readonly journal: Journal;
+  readonly uri: string;
   readonly conventions: Conventions;
   readonly usage: Usage;
   readonly document: Document;
@@ -69,6 +71,7 @@ export function completionsAt(
   const head = !document.blocks[block]!.day;
   const scene: Scene = {
     journal,
+    uri,
     conventions: journal.conventions(uri),
     usage: usageOf(journal, { block: document.blocks[block]!, line }),
     document,
@@ -157,7 +160,7 @@ function entryCandidates(scene: Scene, start: number, from: number): Candidate[]
 
 /** What a line may open with. In a day that has phases, entries are indented. */
 function lineStart(scene: Scene, start: number): Candidate[] {
-  const { journal, usage, typing, head, work, document, block, line, today } = scene;
+  const { journal, uri, conventions, usage, typing, head, work, document, block, line, today } = scene;
   const typed = typing.text.slice(start, typing.cursor);
   if (work) return subjectCandidates({ journal, usage, typed, fit: 0 });
   const indented = /^\s/.test(typing.text) && start > 0;
@@ -166,9 +169,16 @@ function lineStart(scene: Scene, start: number): Candidate[] {
       ? newDays(document, undefined, today, daysFit(document.blocks[block]!, line, typed))
       : [];
   if (head) return [...days, ...declarationWords(1)];
-  const frames = frameLineCandidates(journal, journal.model(document.blocks[block]!), indented ? 3 : 1);
+  const day = document.blocks[block]!;
+  const model = journal.model(day);
+  const frames = frameLineCandidates(journal, model, indented ? 3 : 1);
+  const isPhaseLikelier = !indented && model.phases.some(({ phase }) => phase !== undefined);
+  const takesWholeLine = typing.text.slice(typing.end, typing.remark).trim() === "";
   return [
     ...days,
+    ...(takesWholeLine
+      ? practisedCandidates({ journal, uri, conventions, day, line, typed, today, fit: isPhaseLikelier ? 2 : 0 })
+      : []),
     ...subjectCandidates({ journal, usage, typed, fit: 1 }),
     ...frames,
     ...declarationWords(6, ["aim", "set"]),

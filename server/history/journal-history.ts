@@ -34,6 +34,14 @@ export function hasHistory(journal: Journal): boolean {
   return journal.memo.latest<Indexed>(NAME, "")?.files === journal.files;
 }
 
+/**
+ * The history that was made last, of whatever state, without any work; undefined where none was made. It may lack the
+ * latest edits, which is good enough for suggestions.
+ */
+export function latestHistory(journal: Journal): HistoryIndex | undefined {
+  return journal.memo.latest<Indexed>(NAME, "")?.index;
+}
+
 /** Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. */
 export function* readAhead(journal: Journal): Generator<void> {
   let read = 0;
