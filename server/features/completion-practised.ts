@@ -13,7 +13,7 @@ import type { WrittenNote } from "../syntax/meaning.ts";
 import { type PractisedLine, practisedLine } from "./completion-practised-line.ts";
 import { type Candidate, formOf } from "./completion-rank.ts";
 import { looksOf, type Tonic, tonicIn, withTonic } from "./completion-subjects.ts";
-import { startTempo } from "./start-tempo.ts";
+import { daysAgo, NOTHING_REACHED, startTempo } from "./start-tempo.ts";
 
 /** Where a practised exercise is offered. */
 export interface PractisedPlace {
@@ -173,24 +173,20 @@ function practised({ key, records }: Strand, { text, subject, start }: Practised
       label: text,
       aliases: subject.type === "title" ? [name, `"${name}"`] : [name],
       ...looksOf(subject.type),
-      detail: start ? `last reached ${start.reached}, ${ago(start.gap)}` : `practised ${ago(gap)}`,
+      detail: start ? `last reached ${start.reached}, ${daysAgo(start.gap)}` : `practised ${daysAgo(gap)}`,
       identity: `practised ${key}`,
       resolve: { topic: "start", key: start ? `${start.reached} ${start.gap}` : "" },
     },
   };
 }
 
-function ago(days: number): string {
-  return days === 0 ? "today" : days === 1 ? "yesterday" : `${days} days ago`;
-}
-
 /** Why a line starts where it does; the key holds the tempo last reached and the days since, or nothing. */
 export function explainStart(key: string): string | undefined {
-  if (key === "") return "No tempo was reached yet: one that is easy, and noted, is where to start.";
+  if (key === "") return NOTHING_REACHED;
   const found = /^(\d{1,4}(?:\.\d)?) (\d{1,7})$/.exec(key);
   if (!found) return undefined;
   const [reached, gap] = [Number(found[1]), Number(found[2])];
-  return `${found[1]} was reached last, ${ago(gap)}${startWords(reached, gap)}.`;
+  return `${found[1]} was reached last, ${daysAgo(gap)}${startWords(reached, gap)}.`;
 }
 
 function startWords(reached: number, gap: number): string {

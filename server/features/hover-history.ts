@@ -10,7 +10,7 @@ import type { DayNumber } from "../journal/model.ts";
 import { sentenceCase } from "./explain.ts";
 import { chartInMarkdown, weeksUpTo } from "./hover-chart.ts";
 import { escapeMarkdown, markdownTable } from "./markdown.ts";
-import { startTempo } from "./start-tempo.ts";
+import { daysAgo, NOTHING_REACHED, startTempo } from "./start-tempo.ts";
 
 /** The most rows of the table: the latest weeks. */
 const TABLE_WEEKS = 12;
@@ -115,11 +115,10 @@ export function historyInMarkdown(
 function startOf({ records }: Strand, notation: Notation, today: DayNumber): string {
   const reached = records.filter((record) => record.reached && record.rate !== null);
   const last = reached.at(-1);
-  if (last?.rate == null) return "No tempo was reached yet: one that is easy, and noted, is where to start.";
+  if (last?.rate == null) return NOTHING_REACHED;
   const gap = today - last.day;
   const start = Math.round(startTempo(metronomeOf(last.rate, notation), gap) * 10) / 10;
-  const ago = gap === 0 ? "today" : gap === 1 ? "yesterday" : `${gap} days ago`;
-  return `Start near ${start}. Last reached: ${rateAsWritten(last.rate, last, notation)}, ${ago}${bestOf(reached, last, notation)}.`;
+  return `Start near ${start}. Last reached: ${rateAsWritten(last.rate, last, notation)}, ${daysAgo(gap)}${bestOf(reached, last, notation)}.`;
 }
 
 /** The best so far where that is another one than the last. */

@@ -16,3 +16,11 @@ export function startTempo(reached: number, gap: number): number {
   for (const days of DAYS_FOR_A_STEP) if (gap >= days) tempo = nearestSteps(tempo).below ?? tempo;
   return tempo;
 }
+
+/** What is said in place of a tempo to begin from. */
+export const NOTHING_REACHED = "No tempo was reached yet: one that is easy, and noted, is where to start.";
+
+/** How long ago a day was: `today`, `yesterday`, `9 days ago`. */
+export function daysAgo(days: number): string {
+  return days === 0 ? "today" : days === 1 ? "yesterday" : `${days} days ago`;
+}
