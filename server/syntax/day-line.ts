@@ -16,18 +16,6 @@ export function isDayLine(line: string): boolean {
 /** As nearly every day begins: an expression runs as machine code from the start, where `dateWord` goes by single steps. */
 const USUAL_DAY = /^\d{4}-\d\d-\d\d(?:[ ,]|$)/;
 
-/** Whether the code of a line's first character (see `firstCode`) allows for a day: nearly every other line is told by it. */
-export function mayOpenDay(first: number): boolean {
-  return (first >= 48 && first <= 57) || first === 45 || first === 42 || first === 9 || first > 127;
-}
-
-/** The code of the first character of a line of a text that is no space; 0 where there is none. */
-export function firstCode(text: string, start: number, end: number): number {
-  let i = start;
-  while (i < end && text.charCodeAt(i) === 32) i++;
-  return i < end ? text.charCodeAt(i) : 0;
-}
-
 /** Where the date-like word of a day line stands; undefined on any other line. */
 export function dateWord(line: string): DateWord | undefined {
   const start = afterBullet(line, skipSpace(line, 0));

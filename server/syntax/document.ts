@@ -1,5 +1,5 @@
-import { firstCode, isDayLine, mayOpenDay } from "./day-line.ts";
-import { mayDeclareName, mayNameBy } from "./naming-line.ts";
+import { DATE_SIGNS, isDayLine } from "./day-line.ts";
+import { mayDeclareName, NAMING_WORDS, QUOTES } from "./naming-line.ts";
 
 export type LineEnd = "\n" | "\r\n" | "\r" | "";
 
@@ -143,7 +143,7 @@ function replaceLines(document: Document, from: number, to: number, inserted: st
 }
 
 function beginsWithDay(text: string): boolean {
-  return isDayLine(text.slice(0, lineEndFrom(text, 0).start));
+  return isDayLine(text.slice(0, endOfLine(text, 0)));
 }
 
 /** Where a line of a block begins in its text, in UTF-16 units; the text's length for the line behind the last. */
@@ -184,45 +184,55 @@ function splitAtAnyEnd(text: string): { lines: string[]; ends: LineEnd[] } {
   return { lines, ends };
 }
 
-/** Where the next line end begins and the next line after it; both the text's length where there is no further one. */
-function lineEndFrom(
-  text: string,
-  at: number,
-  ends = /\r\n|\n|\r/g,
-): { readonly start: number; readonly next: number } {
+/** Where the line that holds an offset ends, without its line end. */
+function endOfLine(text: string, at: number): number {
+  const ends = /[\n\r]/g;
   ends.lastIndex = at;
-  const found = ends.exec(text);
-  return found ? { start: found.index, next: ends.lastIndex } : { start: text.length, next: text.length };
+  return ends.exec(text)?.index ?? text.length;
 }
 
-/** Goes over the lines once without cutting them: ten years have tens of thousands, and few open a day or name anything. */
+/**
+ * Cuts a text before each day line. Ten years have tens of thousands of lines of which few open a day or name anything: an
+ * expression finds those that may, and only they are looked at.
+ */
 function blocksOf(text: string, last: boolean): Block[] {
-  const otherEnds = text.includes("\r") ? /\r\n|\n|\r/g : undefined;
+  const opening = mayOpenOrName();
+  const ends = text.includes("\r") ? /\r\n|\n|\r/g : undefined;
   const blocks: Block[] = [];
   let from = 0;
-  let lines = 0;
   let day = false;
   let mayName = false;
-  for (let at = 0; ; ) {
-    const newline = text.indexOf("\n", at);
-    let end = newline < 0 ? text.length : newline;
-    let next = newline < 0 ? text.length : newline + 1;
-    if (otherEnds) ({ start: end, next } = lineEndFrom(text, at, otherEnds));
-    const first = firstCode(text, at, end);
-    if (mayOpenDay(first) && isDayLine(text.slice(at, end))) {
-      if (at > from) blocks.push(new Block(text.slice(from, at), lines, day, mayName, false));
+  for (let match = opening.exec(text); match; match = opening.exec(text)) {
+    const at = match.index;
+    if (at > 0 && text[at - 1] !== "\n" && text[at - 1] !== "\r") continue; // U+2028 ends no line of a journal
+    const line = text.slice(at, endOfLine(text, at));
+    if (isDayLine(line)) {
+      if (at > from) blocks.push(new Block(text.slice(from, at), countEnds(text, from, at, ends), day, mayName, false));
       from = at;
-      lines = 0;
       day = true;
       mayName = false;
-    } else mayName ||= mayNameBy(first) && mayDeclareName(text.slice(at, end));
-    lines++;
-    const ended = end === text.length;
-    if (ended || (next === text.length && !last)) break;
-    at = next;
+    } else mayName ||= mayDeclareName(line);
   }
+  const lines = countEnds(text, from, text.length, ends) + (last ? 1 : 0);
   blocks.push(new Block(text.slice(from), lines, day, mayName, last));
   return blocks;
+}
+
+/** The beginning of a line that may open a day, or declare a name. */
+function mayOpenOrName(): RegExp {
+  const space = "[^\\S\\n\\r]";
+  const naming = `(?:${NAMING_WORDS.join("|")})${space}*[${QUOTES}]`;
+  return new RegExp(`^${space}*(?:[-*•]${space}+)?(?:\\d+[${DATE_SIGNS.replace("-", "\\-")}]\\d|${naming})`, "gim");
+}
+
+/** The line ends from one offset to another. */
+function countEnds(text: string, from: number, to: number, ends: RegExp | undefined): number {
+  let count = 0;
+  if (ends) {
+    ends.lastIndex = from;
+    for (let match = ends.exec(text); match && match.index < to; match = ends.exec(text)) count++;
+  } else for (let at = text.indexOf("\n", from); at >= 0 && at < to; at = text.indexOf("\n", at + 1)) count++;
+  return count;
 }
 
 function withBlocks(blocks: readonly Block[]): Document {
