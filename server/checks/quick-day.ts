@@ -1,3 +1,5 @@
+import { parseIsoDate, weekday } from "../journal/calendar.ts";
+import type { DayNumber } from "../journal/model.ts";
 import { KINDS } from "../music/kind.ts";
 import { patternById } from "../music/pattern.ts";
 import { isTheoretical } from "../music/signature.ts";
@@ -9,7 +11,10 @@ import { FASTEST, SLOWEST } from "./entry-order.ts";
 
 /** Expressions for days in their usual order and spacing. Both are sticky. */
 export interface QuickDay {
-  /** A day line: its date, its weekday and its minutes where they are stated. Whether they agree is still to be asked. */
+  /**
+   * A day line: its date, then its short weekday and its minutes where they are stated. Whether they agree is still to be
+   * asked (`openedDay`).
+   */
   readonly opening: RegExp;
   /**
    * As many lines as cannot be at fault and bear on their day only by the minutes of its phases: entries without an amount,
@@ -56,7 +61,7 @@ export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
   const phase = `(?:${phases(vocabulary)})(?:, [1-9]\\d{0,2} min)?`;
   return {
     opening: new RegExp(
-      `(\\d{4}-\\d\\d-\\d\\d)(?: (${SHORT_WEEKDAYS.join("|")}))?(?:, ([1-9]\\d{0,2}) min)?(?:\\n|$)`,
+      `\\d{4}-\\d\\d-\\d\\d(?: (?:${SHORT_WEEKDAYS.join("|")}))?(?:, [1-9]\\d{0,2} min)?(?:\\n|$)`,
       "y",
     ),
     plain: new RegExp(`(?: *(?:${entry}|${phase}|--.*|)(?:\\n|$))*`, "y"),
@@ -64,6 +69,18 @@ export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
 }
 
 const FURTHER_FIRST_WORDS: readonly string[] = ["at", "bars", "slur", "focus", "on", "with"];
+
+/** The day that a line opens which `opening` matches; undefined where there is no such day, or it is another weekday. */
+export function openedDay(text: string): { readonly date: DayNumber; readonly minutes?: number } | undefined {
+  const date = parseIsoDate(text.slice(0, DATE_END));
+  if (date === undefined) return undefined;
+  const named = text[DATE_END] === " ";
+  if (named && !text.startsWith(SHORT_WEEKDAYS[weekday(date) - 1]!, DATE_END + 1)) return undefined;
+  const end = named ? DATE_END + 4 : DATE_END;
+  return text[end] === "," ? { date, minutes: Number.parseInt(text.slice(end + 2, end + 5), 10) } : { date };
+}
+
+const DATE_END = "2026-03-02".length;
 
 /** A name without quotes that begins like a word of the language, a tonic or a declaration could change what a line says. */
 function namesMayMislead({ own, declared }: Vocabulary): boolean {

@@ -17,7 +17,7 @@ import type { Finding, Stretch } from "./finding.ts";
 import type { DatedDay } from "./journal-order.ts";
 import { checkLine } from "./line.ts";
 import { LOOK, ONLY_ONCE, partSays, SAYS } from "./plain-part.ts";
-import { type QuickDay, quickDay, SHORT_WEEKDAYS } from "./quick-day.ts";
+import { openedDay, type QuickDay, quickDay } from "./quick-day.ts";
 
 /** Lines kept with what was found on them; a journal that has more different ones is read again. */
 const MOST_LINES = 20_000;
@@ -138,17 +138,15 @@ export class Survey {
     if (!quick || text.length > LONGEST_LINE || text.includes("\r")) return undefined;
     if (!this.ready) this.ready = compiled(quick, text);
     quick.opening.lastIndex = 0;
-    const opening = quick.opening.exec(text);
-    const date = opening ? parseIsoDate(opening[1]!) : undefined;
-    if (!opening || date === undefined) return undefined;
-    if (opening[2] !== undefined && SHORT_WEEKDAYS[weekday(date) - 1] !== opening[2]) return undefined;
+    const day = quick.opening.test(text) ? openedDay(text) : undefined;
+    if (!day) return undefined;
     const below = quick.opening.lastIndex;
     const findings = this.goneOver(quick, text, below);
     if (!findings) return undefined;
     const stated = statedMinutes(text, below);
-    const whole = opening[3] === undefined ? stated : Number(opening[3]);
+    const whole = day.minutes ?? stated;
     if (stated > whole || whole > LONGEST_STRETCH) return undefined;
-    return { findings, day: { date, place: DATE_FIRST, planned: false }, declares: false };
+    return { findings, day: { date: day.date, place: DATE_FIRST, planned: false }, declares: false };
   }
 
   /** What is found below a day line; undefined where some line is neither plain nor an entry without an amount. */

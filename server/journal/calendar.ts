@@ -82,8 +82,21 @@ export function isoDate(day: DayNumber): string {
 
 /** Reads `2026-03-02`, and nothing looser. Undefined where that is not a date, or not one that exists. */
 export function parseIsoDate(text: string): DayNumber | undefined {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
-  return dayNumber(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8)));
+  if (text.length !== 10 || text.charCodeAt(4) !== HYPHEN || text.charCodeAt(7) !== HYPHEN) return undefined;
+  return dayNumber(numberAt(text, 0, 4), numberAt(text, 5, 7), numberAt(text, 8, 10));
+}
+
+const HYPHEN = 45;
+const ZERO = 48;
+
+/** The number that the digits from one place to another make; NaN where something else stands among them. */
+function numberAt(text: string, from: number, to: number): number {
+  let value = 0;
+  for (let i = from; i < to; i++) {
+    const digit = text.charCodeAt(i) - ZERO;
+    value = digit >= 0 && digit <= 9 ? value * 10 + digit : Number.NaN;
+  }
+  return value;
 }
 
 /** 1 is Monday, 7 Sunday (ISO 8601). */
