@@ -28,7 +28,8 @@ export function checkDayOrder(
 ): readonly { readonly day: number; readonly finding: Finding }[] {
   const { newestFirst, regular } = orderOf(days);
   const isAlone = ({ date }: DatedDay): boolean => date <= today && !earlier.has(date) && !stray.has(date);
-  if (regular && days.every(isAlone)) return [];
+  const bound = earlier.size + stray.size > 0 ? days : [days[0], days.at(-1)]; // regular days have their latest at an end
+  if (regular && bound.every((day) => day === undefined || isAlone(day))) return [];
   const found: { day: number; finding: Finding }[] = [];
   const seen = new Set<DayNumber>();
   for (const [day, { date, place: stretch, planned }] of days.entries()) {
@@ -84,7 +85,10 @@ function strayOf(before: readonly DayNumber[], after: readonly DayNumber[]): "be
 }
 
 /** Which way most days of a file follow each other, and whether all do. */
-function orderOf(days: readonly DatedDay[]): { readonly newestFirst: boolean; readonly regular: boolean } {
+export function orderOf(days: readonly Pick<DatedDay, "date">[]): {
+  readonly newestFirst: boolean;
+  readonly regular: boolean;
+} {
   let rising = 0;
   let falling = 0;
   for (let i = 1; i < days.length; i++) {

@@ -47,7 +47,7 @@ export const SHORT_WEEKDAYS: readonly string[] = ["Mon", "Tue", "Wed", "Thu", "F
 export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
   if (namesMayMislead(vocabulary)) return undefined;
   const titles = vocabulary.declared.titles.flatMap(({ short }) => (short ? [escaped(short)] : []));
-  const chain = `(?:${scales(vocabulary)}(?: > (?=[A-G])|${END}))+`;
+  const chain = `(?:${scales()}(?: > (?=[A-G])|${END}))+`;
   const outcome = `(?:${phrases(vocabulary, "outcome")})(?: (?:[1-9] in a row|${shares()}))?`;
   const tempo = `(?:(?:${phrases(vocabulary, "note value")}) )?at (?:${beatsAMinute()}(?: ${outcome})?(?:, (?=\\d)|${END}))+`;
   const terms = [
@@ -92,11 +92,13 @@ function namesMayMislead({ own, declared }: Vocabulary): boolean {
   ];
   if (!names.length) return false;
   const first = new Set(names.map(firstWord));
+  const initials = new Set([...first].map((word) => word[0]));
+  const isFirst = (words: string): boolean => initials.has(words[0]) && first.has(firstWord(words));
   return (
     names.some((name) => !/^\p{L}{3,}(?: \p{L}+)*$/u.test(name)) ||
-    FURTHER_FIRST_WORDS.some((word) => first.has(word)) ||
-    DECLARATION_WORDS.some((words) => first.has(firstWord(words))) ||
-    own.some(({ words }) => words.some((each) => first.has(firstWord(each))))
+    FURTHER_FIRST_WORDS.some(isFirst) ||
+    DECLARATION_WORDS.some(isFirst) ||
+    own.some(({ words }) => words.some((each) => isFirst(each.toLowerCase())))
   );
 }
 
@@ -106,16 +108,14 @@ function firstWord(words: string): string {
 }
 
 /** Tonics and kinds that go together without a word of advice, the kinds by the tonics they go with. */
-function scales({ own }: Vocabulary): string {
+function scales(): string {
   const byTonics = new Map<string, string[]>();
-  for (const { words, meaning } of own) {
-    const kind =
-      meaning.type === "kind" && meaning.id !== "chromatic" ? KINDS.find(({ id }) => id === meaning.id) : undefined;
-    if (!kind) continue;
+  for (const kind of KINDS) {
+    if (kind.id === "chromatic") continue;
     const tonics = LETTERS.flatMap((letter) =>
       SIGNS.flatMap(([sign, alter]) => (isTheoretical({ letter, alter }, kind) ? [] : [letter + sign])),
     ).join("|");
-    byTonics.set(tonics, [...(byTonics.get(tonics) ?? []), ...words.map(escaped)]);
+    byTonics.set(tonics, [...(byTonics.get(tonics) ?? []), ...kind.names.map(escaped)]);
   }
   return `(?:${[...byTonics].map(([tonics, kinds]) => `(?:${tonics}) (?:${longestFirst(kinds)})`).join("|")})`;
 }
