@@ -1,7 +1,13 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
 import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languageclient";
 import type { InitialisationOptions, Settings } from "../shared/protocol.ts";
+import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
+import { NEW_DAY, newDay } from "./commands/new-day.ts";
+import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
+import { REPEAT_FASTER, repeatFaster } from "./commands/repeat-faster.ts";
+import { REPEAT_SLOWER, repeatSlower } from "./commands/repeat-slower.ts";
 import { SHOW_PREVIEW, showPreview } from "./commands/show-preview.ts";
+import { WRITE_NOTES, writeNotes } from "./commands/write-notes.ts";
 import { answerFiles } from "./files.ts";
 import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
@@ -28,6 +34,12 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     panels,
     answerFiles(client),
     followTheme(client),
+    commands.registerCommand(NEW_DAY, (uri?: unknown) => newDay(client, uri)),
+    commands.registerCommand(NEW_DAY_WITH_PHASES, (uri?: unknown) => newDayWithPhases(client, uri)),
+    commands.registerCommand(REPEAT_FASTER, () => repeatFaster(client)),
+    commands.registerCommand(REPEAT_SLOWER, () => repeatSlower(client)),
+    commands.registerCommand(WRITE_NOTES, () => writeNotes(client)),
+    commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown) => showPreview(panels, uri)),
     window.registerWebviewPanelSerializer(PREVIEW_TYPE, panels),
   );

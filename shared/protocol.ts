@@ -130,3 +130,16 @@ export interface Settings {
 
 /** Which theory stands below the figures in a hover, and in which order. */
 export type Explain = "signature" | "steps" | "both" | "none";
+
+/**
+ * Commands of the server, for `workspace/executeCommand`. Each takes one argument, a `TextDocumentPositionParams`, and answers
+ * null: the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where nothing can be
+ * done a sentence as `window/showMessage`.
+ */
+export type ServerCommand =
+  | "daystave.server.newDay"
+  | "daystave.server.newDayWithPhases"
+  | "daystave.server.repeatFaster"
+  | "daystave.server.repeatSlower"
+  | "daystave.server.writeNotes"
+  | "daystave.server.goToLastTime";

@@ -88,7 +88,8 @@ function isOutcome(item: Item | undefined): boolean {
 
 const NOTHING: Conditions = { manner: [] };
 
-function isCondition(meaning: Meaning): meaning is Condition {
+/** Whether a term holds for an attempt, and may change from one tempo to the next. */
+export function isCondition(meaning: Meaning): meaning is Condition {
   return (CONDITIONS as readonly string[]).includes(meaning.type);
 }
 

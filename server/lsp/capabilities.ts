@@ -1,9 +1,20 @@
 import { type ServerCapabilities, TextDocumentSyncKind } from "vscode-languageserver";
+import type { ServerCommand } from "../../shared/protocol.ts";
 import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../features/token-legend.ts";
 import type { Client } from "./client.ts";
 
 /** After these an editor asks for completions unasked. A space is not among them: prose is full of spaces. */
 const TRIGGERS = ['"', ":", "#"];
+
+/** All that `commands.ts` runs; named here too, as this is answered without the core. */
+const COMMANDS: Readonly<Record<ServerCommand, true>> = {
+  "daystave.server.newDay": true,
+  "daystave.server.newDayWithPhases": true,
+  "daystave.server.repeatFaster": true,
+  "daystave.server.repeatSlower": true,
+  "daystave.server.writeNotes": true,
+  "daystave.server.goToLastTime": true,
+};
 
 export function capabilitiesFor(client: Client): ServerCapabilities {
   return {
@@ -24,6 +35,7 @@ export function capabilitiesFor(client: Client): ServerCapabilities {
     },
     documentFormattingProvider: true,
     documentRangeFormattingProvider: true,
+    executeCommandProvider: client.appliesEdits ? { commands: Object.keys(COMMANDS) } : undefined,
     workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
   };
 }

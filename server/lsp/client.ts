@@ -12,12 +12,16 @@ export interface Client {
   readonly nestsSymbols: boolean;
   readonly takesCodeActions: boolean;
   readonly takesVersionedEdits: boolean;
+  /** Makes edits that the server asks for. */
+  readonly appliesEdits: boolean;
+  /** Opens a document at a place that the server names. */
+  readonly showsDocuments: boolean;
   /** Answers `daystave/files`. */
   readonly readsFiles: boolean;
 }
 
 export function clientOf(capabilities: ClientCapabilities, readsFiles: boolean): Client {
-  const { workspace, textDocument } = capabilities;
+  const { workspace, textDocument, window } = capabilities;
   return {
     pullsDiagnostics: textDocument?.diagnostic !== undefined,
     refreshesDiagnostics: workspace?.diagnostics?.refreshSupport === true,
@@ -29,6 +33,8 @@ export function clientOf(capabilities: ClientCapabilities, readsFiles: boolean):
     nestsSymbols: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
     takesCodeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
     takesVersionedEdits: workspace?.workspaceEdit?.documentChanges === true,
+    appliesEdits: workspace?.applyEdit === true,
+    showsDocuments: window?.showDocument?.support === true,
     readsFiles,
   };
 }

@@ -1,7 +1,8 @@
-import type { CodeAction, CodeActionParams, TextEdit, WorkspaceEdit } from "vscode-languageserver";
+import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { codeActionsIn } from "../features/code-actions.ts";
 import { diagnostic, textEdit } from "./convert.ts";
-import type { Place, Session } from "./session.ts";
+import type { Place } from "./session.ts";
+import { workspaceEdit } from "./workspace-edit.ts";
 
 export function codeActions(
   { session, journal, uri }: Place,
@@ -15,12 +16,4 @@ export function codeActions(
     diagnostics: action.diagnostics.map(diagnostic),
     edit: workspaceEdit(session, uri, textDocument.uri, action.edits.map(textEdit)),
   }));
-}
-
-/** With the document's version where the client takes that: then an edit made meanwhile cannot be overwritten. */
-function workspaceEdit({ client, workspace }: Session, key: string, uri: string, edits: TextEdit[]): WorkspaceEdit {
-  const version = workspace.openDocument(key)?.version ?? null;
-  return client.takesVersionedEdits
-    ? { documentChanges: [{ textDocument: { uri, version }, edits }] }
-    : { changes: { [uri]: edits } };
 }

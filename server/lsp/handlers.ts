@@ -1,5 +1,6 @@
-// All that needs the core. Loaded after `initialize` is answered, so that the editor need not wait for it.
+// All that needs the core: a bundle of its own in Node, loaded while the server starts.
 export { codeActions } from "./code-actions.ts";
+export { runCommand } from "./commands.ts";
 export { completion, resolveCompletion, resolveUri } from "./completion.ts";
 export { documentDiagnostics, noDiagnostics } from "./diagnostics.ts";
 export { symbols } from "./document-symbols.ts";

@@ -21,6 +21,9 @@ import type { Handlers, Host, Place, Session } from "./session.ts";
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */
 const WALK_AT_LATEST = 500;
 
+const NO_COMMAND =
+  "A command is one of those that the server names, with one argument: { textDocument: { uri }, position: { line, character } }.";
+
 /** Answers a client until it says `exit`. */
 export function serve(connection: Connection, host: Host): void {
   new Server(connection, host).listen();
@@ -96,6 +99,14 @@ class Server {
         (handlers) => handlers.codeActions,
         () => [],
       ),
+    );
+    connection.onExecuteCommand(
+      this.#rim.request("workspace/executeCommand", async (params) => {
+        const { runCommand } = await this.#load();
+        const answer = await runCommand(await this.#current(), params);
+        if (answer === undefined) throw new ResponseError(ErrorCodes.InvalidParams, NO_COMMAND);
+        return answer;
+      }),
     );
     connection.onDocumentSymbol(
       this.#onDocument(

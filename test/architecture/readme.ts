@@ -74,6 +74,15 @@ interface Setting {
 
 /** The manifest has no place for more than a title. */
 const DOES: Readonly<Record<string, string>> = {
+  "daystave.newDay": "starts today: its day line, and the cursor below it; where today stands already, goes to its end",
+  "daystave.newDayWithPhases": "the same with the phases of the last session and their minutes, to be filled in",
+  "daystave.repeatFaster":
+    "copies the entry at the cursor below it, its last tempo one metronome step up, outcomes and remarks left off; an entry of an earlier day goes into today where there is one",
+  "daystave.repeatSlower": "the same one metronome step down",
+  "daystave.writeNotes":
+    "writes the notes of the scale or arpeggio at the cursor behind a colon, in the span, pattern and direction stated",
+  "daystave.goToLastTime":
+    "goes to the line, in whichever file, where the exercise at the cursor was last played before",
   "daystave.showPreview": "shows the weeks of every exercise of the journal at the side",
 };
 

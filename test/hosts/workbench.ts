@@ -118,10 +118,13 @@ function windowOf(page: Page, editor: Locator): Window {
   /** The editor's number, from 1, of the first visible line that holds these words. */
   async function lineOf(words: string): Promise<number> {
     const { y } = (await editor.locator(".view-line", { hasText: words }).first().boundingBox())!;
-    for (const number of await editor.locator(".line-numbers").all()) {
-      if (Math.abs((await number.boundingBox())!.y - y) < 2) return Number(await number.textContent());
-    }
-    throw new Error(`No visible line holds "${words}".`);
+    // All at once: the editor draws its numbers anew whenever something changes beside them.
+    const numbers = await editor
+      .locator(".line-numbers")
+      .evaluateAll((found) => found.map((each) => ({ y: each.getBoundingClientRect().y, text: each.textContent })));
+    const number = numbers.find((each) => Math.abs(each.y - y) < 2);
+    if (!number) throw new Error(`No visible line holds "${words}".`);
+    return Number(number.text);
   }
   async function goToEndOf(words: string): Promise<void> {
     // At its start: the middle of a line may lie outside the window, and scrolling there from outside upsets the editor.

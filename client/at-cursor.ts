@@ -1,0 +1,29 @@
+import { type TextEditor, Uri, window } from "vscode";
+import type { BaseLanguageClient } from "vscode-languageclient";
+import type { ServerCommand } from "../shared/protocol.ts";
+
+const UNAVAILABLE = "Daystave could not do that just now; the output named Daystave says why.";
+const NO_JOURNAL = "Open a practice journal first, and put the cursor on the line that is meant.";
+
+/**
+ * Lets the server run a command at the cursor of the active editor, or of the one whose title bar was used. The server sends
+ * the edit and the place of the cursor by itself, and says so where there is nothing to be done.
+ */
+export async function runAtCursor(client: BaseLanguageClient, command: ServerCommand, uri?: unknown): Promise<void> {
+  const editor = journalEditor(uri);
+  if (!editor) return void window.showInformationMessage(NO_JOURNAL);
+  const { document, selection } = editor;
+  const position = client.code2ProtocolConverter.asPosition(selection.active);
+  const at = { textDocument: { uri: client.code2ProtocolConverter.asUri(document.uri) }, position };
+  await client
+    .sendRequest("workspace/executeCommand", { command, arguments: [at] })
+    .catch(() => window.showInformationMessage(UNAVAILABLE)); // the client has logged why
+}
+
+function journalEditor(uri: unknown): TextEditor | undefined {
+  const named = uri instanceof Uri ? uri.toString() : undefined;
+  const inTitle = window.visibleTextEditors.find(({ document }) => document.uri.toString() === named);
+  const active = window.activeTextEditor;
+  const editor = named === undefined || active?.document.uri.toString() === named ? active : inTitle;
+  return editor?.document.languageId === "practice-journal" ? editor : undefined;
+}

@@ -1,0 +1,129 @@
+import type { Journal } from "../journal/journal.ts";
+import type { BlockModel, DayNumber } from "../journal/model.ts";
+import { METRONOME_STEPS, nearestSteps } from "../music/value.ts";
+import type { Block, Document, Position } from "../syntax/document.ts";
+import { type CommandAnswer, type CommandDone, type Refusal, refusal } from "./command-answer.ts";
+import { type DatedDay, dayOn, lastLineOf } from "./dated-days.ts";
+import { indentBelowPhase, indentOf } from "./day-frame.ts";
+import { framesOf } from "./frames.ts";
+import { type EntryUnderCursor, entryUnderCursor, lineEndOf } from "./line-under-cursor.ts";
+import { isReadEntry } from "./missing-commas.ts";
+import { lastTempo, type RepeatedLine, repeatedLine } from "./repeated-line.ts";
+
+export interface RepeatOptions {
+  readonly today: DayNumber;
+  readonly step: "faster" | "slower";
+}
+
+/**
+ * A copy of the entry at a position with its last tempo on the next metronome step: below the entry and its remarks. An
+ * entry of an earlier day is repeated today where the journal has today's day: in the same phase, or at its end. The
+ * cursor goes behind the tempo.
+ */
+export function repeatEntry(
+  journal: Journal,
+  uri: string,
+  position: Position,
+  { today, step }: RepeatOptions,
+): CommandAnswer {
+  const found = entryUnderCursor(journal, uri, position);
+  if (!found.ok) return found;
+  const { entry, text, model } = found;
+  if (!entry.subject || !isReadEntry(entry.source)) return UNREADABLE;
+  const tempo = lastTempo(entry.source);
+  if (!tempo) return NO_TEMPO;
+  const { above, below } = nearestSteps(tempo.bpm);
+  const bpm = step === "faster" ? above : below;
+  if (bpm === undefined) return beyondSteps(step);
+  const copy = repeatedLine(text, entry.source, bpm);
+  const date = model.day?.date;
+  const day = date !== undefined && date < today ? dayOn(journal, uri, today) : undefined;
+  return day ? repeatedToday(journal, day, copy, entry.phase) : repeatedBelow(uri, found, copy);
+}
+
+const UNREADABLE = refusal(
+  "Something on this line cannot be read, and is underlined. Once that is mended the line can be repeated.",
+);
+const NO_TEMPO = refusal("This entry has no tempo to go on from. Write one, such as at 60, and try again.");
+
+function beyondSteps(step: RepeatOptions["step"]): Refusal {
+  const end = step === "faster" ? METRONOME_STEPS.at(-1)! : METRONOME_STEPS[0]!;
+  const words = step === "faster" ? "highest" : "lowest";
+  return refusal(
+    `There is no metronome step further on: ${end} is the ${words}. Count another beat, such as half=60, or type the tempo.`,
+  );
+}
+
+function repeatedBelow(
+  uri: string,
+  { document, block, first, line, text, model, entry }: EntryUnderCursor,
+  copy: RepeatedLine,
+): CommandDone {
+  let last = line;
+  while (model.lines[last + 1]?.type === "remark") last++;
+  return insertedBelow(
+    { uri, document, first, block },
+    last,
+    text.slice(0, entry.source.start).replace("\uFEFF", ""),
+    copy,
+  );
+}
+
+function repeatedToday(
+  journal: Journal,
+  { uri, document, index }: DatedDay,
+  copy: RepeatedLine,
+  phase: string | undefined,
+): CommandDone {
+  const block = document.blocks[index]!;
+  const model = journal.model(block);
+  const frame =
+    phase === undefined ? undefined : framesOf(model).findLast(({ line }) => phaseOf(model, line) === phase);
+  const line = frame?.lastLine ?? lastLineOf(block);
+  return insertedBelow(
+    { uri, document, first: document.starts[index]!, block },
+    line,
+    indentAt(block, model, line),
+    copy,
+  );
+}
+
+function phaseOf({ lines }: BlockModel, at: number): string | undefined {
+  const line = lines[at]!;
+  const opening = line.type === "phase" ? line.items[0]?.meaning : undefined;
+  return opening?.type === "phase" ? opening.id : undefined;
+}
+
+/** As the entry before it has it, in the same phase; the usual step where there is none, and none where there is no phase. */
+function indentAt(block: Block, model: BlockModel, line: number): string {
+  const stretch = model.phases.findLast((phase) => phase.line <= line);
+  const entry = model.entries.findLast(({ place }) => place.line <= line && place.line > (stretch?.line ?? 0));
+  if (entry) return indentOf(block.lines[entry.place.line]!);
+  return stretch?.phase === undefined ? "" : indentBelowPhase(block, model);
+}
+
+interface InDay {
+  readonly uri: string;
+  readonly document: Document;
+  readonly block: Block;
+  readonly first: number;
+}
+
+/** In the place of a line below that is empty but for its indentation: room was left there. */
+function insertedBelow(
+  { uri, document, block, first }: InDay,
+  line: number,
+  lead: string,
+  copy: RepeatedLine,
+): CommandDone {
+  const start = { line: first + line, character: block.lines[line]!.length };
+  const next = block.lines[line + 1] ?? "";
+  const isRoom = next !== "" && next.trim() === "";
+  const end = isRoom ? { line: start.line + 1, character: next.length } : start;
+  return {
+    ok: true,
+    uri,
+    edits: [{ range: { start, end }, newText: lineEndOf(document) + lead + copy.text }],
+    cursor: { line: start.line + 1, character: lead.length + copy.tempoEnd },
+  };
+}

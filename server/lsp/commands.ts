@@ -1,0 +1,92 @@
+import type { ExecuteCommandParams, ShowMessageParams, TextDocumentPositionParams } from "vscode-languageserver";
+import type { ServerCommand } from "../../shared/protocol.ts";
+import type { CommandAnswer, CommandDone } from "../features/command-answer.ts";
+import { lastTime } from "../features/last-time.ts";
+import { newDay } from "../features/new-day.ts";
+import { repeatEntry } from "../features/repeat-entry.ts";
+import { writeNotes } from "../features/write-notes.ts";
+import type { Position } from "../syntax/document.ts";
+import { textEdit } from "./convert.ts";
+import type { Place, Session } from "./session.ts";
+import { workspaceEdit } from "./workspace-edit.ts";
+
+interface Command {
+  /** What the edit is called, where an editor lists what can be undone. */
+  readonly label: string;
+  readonly run: (place: Place, position: Position) => CommandAnswer;
+}
+
+const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
+  "daystave.server.newDay": {
+    label: "New day",
+    run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.day, phases: false }),
+  },
+  "daystave.server.newDayWithPhases": {
+    label: "New day with phases",
+    run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.day, phases: true }),
+  },
+  "daystave.server.repeatFaster": {
+    label: "Repeat an entry faster",
+    run: ({ session, journal, uri }, at) => repeatEntry(journal, uri, at, { today: session.day, step: "faster" }),
+  },
+  "daystave.server.repeatSlower": {
+    label: "Repeat an entry slower",
+    run: ({ session, journal, uri }, at) => repeatEntry(journal, uri, at, { today: session.day, step: "slower" }),
+  },
+  "daystave.server.writeNotes": {
+    label: "Write the notes out",
+    run: ({ journal, uri }, at) => writeNotes(journal, uri, at),
+  },
+  "daystave.server.goToLastTime": {
+    label: "Go to last time",
+    run: ({ session, journal, uri }, at) => lastTime(journal, uri, at, { today: session.day }),
+  },
+};
+
+/** `MessageType.Info` of the protocol. */
+const INFORMATION = 3;
+
+/** Runs a command at a position; undefined where the parameters name none, or no position. What it comes to is done by the client. */
+export async function runCommand(session: Session, params: ExecuteCommandParams): Promise<null | undefined> {
+  const command = Object.hasOwn(COMMANDS, params.command) ? COMMANDS[params.command as ServerCommand] : undefined;
+  const at = readPosition(params.arguments?.[0]);
+  if (!command || !at) return undefined;
+  await session.workspace.walk(); // what is asked about may stand in any file of the journal
+  const place = await session.placeOf(at.textDocument.uri);
+  const answer = place ? command.run(place, at.position) : UNKNOWN;
+  if (answer.ok) await carryOut(session, answer, command.label);
+  else tell(session, answer.reason);
+  return null;
+}
+
+const UNKNOWN: CommandAnswer = {
+  ok: false,
+  reason: "Daystave does not know this file: it is neither open as a practice journal nor in a folder that is open.",
+};
+
+async function carryOut(session: Session, { uri: key, edits, cursor }: CommandDone, label: string): Promise<void> {
+  const { client, connection, workspace } = session;
+  const uri = workspace.openDocument(key)?.uri ?? key;
+  if (edits.length > 0) {
+    const edit = workspaceEdit(session, key, uri, edits.map(textEdit));
+    const { applied } = await connection.workspace.applyEdit({ label, edit });
+    if (!applied) return tell(session, "The text has changed in the meantime, so it was left as it is. Try once more.");
+  }
+  if (client.showsDocuments)
+    await connection.window.showDocument({ uri, takeFocus: true, selection: { start: cursor, end: cursor } });
+  else if (edits.length === 0) tell(session, `Line ${cursor.line + 1} of ${uri}`);
+}
+
+function tell({ connection }: Session, message: string): void {
+  const params: ShowMessageParams = { type: INFORMATION, message };
+  connection.sendNotification("window/showMessage", params);
+}
+
+/** Whatever an editor sends may stand there. */
+function readPosition(argument: unknown): TextDocumentPositionParams | undefined {
+  const { textDocument, position } = (argument ?? {}) as Partial<TextDocumentPositionParams>;
+  const isPlace = Number.isInteger(position?.line) && Number.isInteger(position?.character);
+  return textDocument && position && isPlace && typeof textDocument.uri === "string"
+    ? { textDocument, position }
+    : undefined;
+}
