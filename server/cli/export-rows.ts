@@ -1,6 +1,7 @@
 import { recordsOfBlock } from "../history/attempts.ts";
 import { QUARTER } from "../history/rate.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
+import { beatName, noteValueName } from "../history/value-names.ts";
 import { isoDate, weekLabel } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { Attempt, Entry } from "../journal/model.ts";
@@ -9,7 +10,6 @@ import type { Cell } from "./csv.ts";
 import type { ExportColumn } from "./export-columns.ts";
 import type { NamedFile, ReadJournals } from "./journals.ts";
 import { isAttemptAt, subjectAsked } from "./subject-asked.ts";
-import { beatName, noteValueName } from "./value-names.ts";
 
 export type ExportRow = Readonly<Record<ExportColumn, Cell>>;
 

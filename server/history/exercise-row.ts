@@ -2,6 +2,7 @@ import { isoDate } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
 import { type Exercise, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
+import { beatName, noteValueName } from "./value-names.ts";
 import type { Week } from "./weeks.ts";
 import { type Notation, shown, trendInWords } from "./words.ts";
 
@@ -49,18 +50,6 @@ function notationOf(records: readonly AttemptRecord[]): Notation {
   return { noteValue, beat };
 }
 
-const VALUE_NAMES: Readonly<Record<string, string>> = {
-  "1/1": "wholes",
-  "1/2": "halves",
-  "1/4": "quarters",
-  "1/8": "8ths",
-  "1/12": "triplets",
-  "1/16": "16ths",
-  "1/24": "sextuplets",
-  "1/32": "32nds",
-};
-const BEAT_NAMES: Readonly<Record<string, string>> = { "1/2": "half", "1/4": "quarter", "1/8": "8th", "1/16": "16th" };
-
 /** A rate as the player wrote it: `8ths at 72`, `16ths at half=60`, for a title `quarter=84`. */
 export function rateAsWritten(rate: number, of: Pick<AttemptRecord, "unit">, notation: Notation): string {
   const before = axisOf(of, notation);
@@ -73,13 +62,5 @@ export function axisOf({ unit }: Pick<AttemptRecord, "unit">, { noteValue, beat 
   const isTitle = unit === "beats";
   const named = beat && (isTitle || beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)}=` : "";
   if (isTitle) return named;
-  const value = noteValue ? (VALUE_NAMES[`${noteValue.numerator}/${noteValue.denominator}`] ?? "") : "";
-  return `${value} at ${named}`.trim();
-}
-
-function beatName({ numerator, denominator }: NonNullable<Notation["beat"]>): string {
-  const plain = BEAT_NAMES[`${numerator}/${denominator}`];
-  if (plain) return plain;
-  const undotted = numerator === 3 ? BEAT_NAMES[`1/${denominator / 2}`] : undefined;
-  return undotted ? `dotted ${undotted}` : `${numerator}/${denominator}`;
+  return `${noteValue ? noteValueName(noteValue) : ""} at ${named}`.trim();
 }
