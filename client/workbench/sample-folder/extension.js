@@ -1,6 +1,7 @@
 // Gives the browser workbench a writable folder under sample:/ that lives in memory: filled from GET /sample.json
-// ({ "path": "text" }), gone when the page is reloaded. Development only; not part of the packaged extension.
-const { EventEmitter, FileChangeType, FileSystemError, FileType, Uri, workspace } = require("vscode");
+// ({ "path": "text" }), gone when the page is reloaded; then runs the command that GET /command.json names, if any, once a text is
+// in sight. Development only; not part of the packaged extension.
+const { commands, EventEmitter, FileChangeType, FileSystemError, FileType, Uri, window, workspace } = require("vscode");
 
 exports.activate = async (context) => {
   const root = directory();
@@ -61,7 +62,20 @@ exports.activate = async (context) => {
     workspace.registerFileSystemProvider("sample", provider, { isCaseSensitive: true }),
     workspace.registerFileSearchProvider("sample", search),
   );
+  const command = await (await fetch(Uri.joinPath(context.extensionUri, "../command.json").toString(true))).json();
+  if (command) void firstEditor().then((editor) => commands.executeCommand(command, editor.document.uri));
 };
+
+function firstEditor() {
+  if (window.activeTextEditor) return Promise.resolve(window.activeTextEditor);
+  return new Promise((resolve) => {
+    const waiting = window.onDidChangeActiveTextEditor((editor) => {
+      if (!editor) return;
+      waiting.dispose();
+      resolve(editor);
+    });
+  });
+}
 
 function directory() {
   return { type: FileType.Directory, children: new Map(), ctime: Date.now(), mtime: Date.now() };
