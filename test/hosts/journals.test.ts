@@ -23,7 +23,8 @@ describeWorkbench(
 
       for (const title of ["Ground, bars", "Air, bars"]) {
         const hover = await hoverOnStartOf(title);
-        const foreign = "img:not([src^='data:image/svg+xml,']), script, b, a[href^='command:'], a[data-href^='command:']";
+        const foreign =
+          "img:not([src^='data:image/svg+xml,']), script, b, a[href^='command:'], a[data-href^='command:']";
         expect(await hover.locator(foreign).count()).toBe(0);
         await page.keyboard.press("Escape");
       }
