@@ -101,7 +101,7 @@ export function historyInMarkdown(
   const latest = weeksUpTo(today, weeks, strand.records.at(-1)!.day);
   const chart = palette && chartInMarkdown(strand, latest, { title, notation, palette });
   const trend = trendOf(latest);
-  const name = sentenceCase(escapeMarkdown(nameOf(strand)));
+  const name = sentenceCase(escapeMarkdown(strandName(strand)));
   return [
     startOf(strand, notation, today),
     `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
@@ -139,11 +139,6 @@ function tableOf(weeks: readonly Week[], notation: Notation): string[] {
     ...(timed ? [minutes === "0" ? "–" : minutes] : []),
   ]);
   return [markdownTable(["ISO week", "Best reached", "Attempts", ...(timed ? ["Minutes"] : [])], rows)];
-}
-
-function nameOf(strand: Strand): string {
-  if (!strand.title || strand.movement === null) return strandName(strand);
-  return [`mvt ${strand.movement}`, ...(strand.where === null ? [] : [strand.where])].join(", ");
 }
 
 /** The slope and its interval, for who wants them, where there are enough weeks for them to say something. */
