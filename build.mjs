@@ -2,7 +2,7 @@
 //   node build.mjs [--watch]     --watch also writes source maps and builds again on every change
 import { createHash } from "node:crypto";
 import { chmodSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import Module, { createRequire } from "node:module";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
@@ -27,7 +27,7 @@ const serverApart = {
 
 /**
  * The bundles that Node runs, by their files below `dist`; tests and benchmark make the same. The server and the command
- * line are two ways into one core, which the server loads only when `initialize` is answered.
+ * line are two ways into one core, which stands beside both.
  */
 export const SERVER_BUNDLES = [
   { ...node, entry: "server/main.ts", file: "server/main.js" },
@@ -81,16 +81,17 @@ async function buildAll() {
       removeStale(await keepCode("dist"));
     }
     console.log(`${watch ? "Watching" : "Built"} dist/ in ${Math.round(performance.now() - started)} ms`);
-  } catch {
-    process.exitCode = 1; // esbuild has said where and why
+  } catch (error) {
+    process.exitCode = 1;
+    if (!error.errors) console.error(error); // of its own errors esbuild has said where and why
   } finally {
     if (!watch) await Promise.all(builds.map((build) => build.dispose()));
   }
 }
 
 /**
- * Lets the core in a folder work on the samples, and keeps the code that V8 made of it for that beside it: most of a first
- * second would else go into compiling. Another version of V8 does without. Returns the file's place below the folder.
+ * Lets the core in a folder work on the samples, and keeps the code that V8 made of it for that beside it, so that a start
+ * need not compile it again. Another version of V8 does without. Returns the file's place below the folder.
  */
 export async function keepCode(folder) {
   const path = resolve(folder, CORE);
@@ -103,12 +104,7 @@ export async function keepCode(folder) {
 }
 
 async function compiled(path) {
-  const script = new Script(
-    `(function (exports, require, module, __filename, __dirname) {${readFileSync(path, "utf8")}\n})`,
-    {
-      filename: path,
-    },
-  );
+  const script = new Script(Module.wrap(readFileSync(path, "utf8")), { filename: path });
   const module = { exports: {} };
   script.runInThisContext()(module.exports, createRequire(path), module, path, dirname(path));
   const nowhere = { write() {} };

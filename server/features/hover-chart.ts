@@ -3,15 +3,12 @@ import { HOVER_SIZE } from "../charts/look.ts";
 import { tempoChart } from "../charts/tempo-chart.ts";
 import { axisOf } from "../history/exercise-row.ts";
 import type { Strand } from "../history/strands.ts";
-import { trendOf } from "../history/trend.ts";
+import { LATELY, trendOf } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
 import type { Notation } from "../history/words.ts";
 import { parseWeekLabel, weekIndex, weekLabels } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { escapeMarkdown, extract } from "./markdown.ts";
-
-/** How far back a hover looks, in ISO weeks. */
-export const HOVER_WEEKS = 26;
 
 /**
  * The latest weeks up to this one, those without a record empty, so that a picture shows a rest; for what was not practised
@@ -22,10 +19,10 @@ export const HOVER_WEEKS = 26;
  */
 export function weeksUpTo(today: DayNumber, weeks: readonly Week[], last: DayNumber): readonly Week[] {
   const rested = weekIndex(today) - weekIndex(last);
-  if (rested <= 0 || rested >= HOVER_WEEKS) return weeks.slice(-HOVER_WEEKS);
+  if (rested <= 0 || rested >= LATELY) return weeks.slice(-LATELY);
   const empty = { bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
   const since = weekLabels(weekIndex(last) + 1, weekIndex(today)).map((week) => ({ week, ...empty }));
-  return [...weeks, ...since].slice(-HOVER_WEEKS);
+  return [...weeks, ...since].slice(-LATELY);
 }
 
 /** A picture of weeks for a hover, at least one, as Markdown; undefined where there is nothing to draw. */
@@ -48,7 +45,7 @@ export function chartInMarkdown(
       weeks,
       attempts: attempts.reverse(),
       trend: trendOf(weeks),
-      span: HOVER_WEEKS,
+      span: LATELY,
     },
     { kind: "palette", palette, ...HOVER_SIZE, id: "tempo" },
   );

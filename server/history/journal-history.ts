@@ -16,7 +16,7 @@ interface Indexed {
 
 /**
  * The history of a journal as it stands. Of the last state that was asked for, only what changed since is looked at again:
- * the result is that of a fresh look (test/properties/history-index.test.ts).
+ * the result is that of a fresh look (test/properties/history.test.ts).
  */
 export function journalHistory(journal: Journal): HistoryIndex {
   const before = journal.memo.latest<Indexed>(NAME, "");

@@ -29,6 +29,9 @@ export interface Span {
   readonly since?: DayNumber;
 }
 
+/** How far back one looks for how it goes lately, in ISO weeks: half a year. */
+export const LATELY = 26;
+
 export const WEEKS_FOR_A_TREND = 4;
 const LEVEL = 0.95;
 

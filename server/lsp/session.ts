@@ -11,12 +11,12 @@ import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
 
-/** What the entry point brings: how files are reached here, the time, and what is loaded later. */
+/** What the entry point brings: how files are reached here, the time, and the core. */
 export interface Host {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
-  /** All that needs the core; asked for once. */
+  /** All that needs the core, which is a bundle of its own in Node; asked for once. */
   readonly handlers: () => Promise<Handlers>;
 }
 

@@ -1,6 +1,6 @@
 // Gives the browser workbench a writable folder under sample:/ that lives in memory: filled from GET /sample.json
-// ({ "path": "text" }), gone when the page is reloaded; then runs the command that GET /command.json names, if any, once a text is
-// in sight. Development only; not part of the packaged extension.
+// ({ "path": "text" }), gone when the page is reloaded. Then runs the command that GET /command.json names, if any, once a
+// text is in sight. Development only; not part of the packaged extension.
 const { commands, EventEmitter, FileChangeType, FileSystemError, FileType, Uri, window, workspace } = require("vscode");
 
 exports.activate = async (context) => {

@@ -1,12 +1,11 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import Module, { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { Script } from "node:vm";
 
 /**
  * Loads a CommonJS bundle that stands beside this one, as `require` does, and spares V8 compiling it where the build has
- * kept what it compiled (`keepCode` in build.mjs) and the same V8 runs here: half of what a start costs. Any other V8
- * refuses what was kept, and compiles.
+ * kept what it compiled (`keepCode` in build.mjs) and the same V8 runs here. Any other V8 refuses what was kept, and compiles.
  */
 export function loadBundle<T>(file: string): T {
   const path = join(__dirname, file);
@@ -14,10 +13,7 @@ export function loadBundle<T>(file: string): T {
   const cachedData = keptCode(path, source);
   const load = createRequire(path);
   if (!cachedData) return load(path);
-  const script = new Script(`(function (exports, require, module, __filename, __dirname) {${source}\n})`, {
-    filename: path,
-    cachedData,
-  });
+  const script = new Script(Module.wrap(source), { filename: path, cachedData });
   const module = { exports: {} };
   script.runInThisContext()(module.exports, load, module, path, dirname(path));
   return module.exports as T;
