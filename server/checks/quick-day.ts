@@ -1,5 +1,4 @@
-import { parseIsoDate, weekday } from "../journal/calendar.ts";
-import type { DayNumber } from "../journal/model.ts";
+import { USUAL_DAY_LINE } from "../journal/day-of-block.ts";
 import { KINDS } from "../music/kind.ts";
 import { patternById } from "../music/pattern.ts";
 import { isTheoretical } from "../music/signature.ts";
@@ -13,7 +12,7 @@ import { FASTEST, SLOWEST } from "./entry-order.ts";
 export interface QuickDay {
   /**
    * A day line: its date, then its short weekday and its minutes where they are stated. Whether they agree is still to be
-   * asked (`openedDay`).
+   * asked (`usualDay`).
    */
   readonly opening: RegExp;
   /**
@@ -34,9 +33,6 @@ const SIGNS = [
 ] as const;
 /** Where one of several of a kind in a row is the last. Written so that each table stands in the expression once. */
 const END = "(?=,|\\n|$| -- )";
-
-/** As they stand on day lines, from Monday. */
-export const SHORT_WEEKDAYS: readonly string[] = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
 /**
  * Days in their usual order and spacing, as regular expressions, which run as machine code from the first line on. Made of
@@ -60,27 +56,12 @@ export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
   const entry = `(?:${[chain, ...titles].join("|")})${terms.join("")}(?: -- .*)?`;
   const phase = `(?:${phases(vocabulary)})(?:, [1-9]\\d{0,2} min)?`;
   return {
-    opening: new RegExp(
-      `\\d{4}-\\d\\d-\\d\\d(?: (?:${SHORT_WEEKDAYS.join("|")}))?(?:, [1-9]\\d{0,2} min)?(?:\\n|$)`,
-      "y",
-    ),
+    opening: new RegExp(`${USUAL_DAY_LINE}(?:\\n|$)`, "y"),
     plain: new RegExp(`(?: *(?:${entry}|${phase}|--.*|)(?:\\n|$))*`, "y"),
   };
 }
 
 const FURTHER_FIRST_WORDS: readonly string[] = ["at", "bars", "slur", "focus", "on", "with"];
-
-/** The day that a line opens which `opening` matches; undefined where there is no such day, or it is another weekday. */
-export function openedDay(text: string): { readonly date: DayNumber; readonly minutes?: number } | undefined {
-  const date = parseIsoDate(text.slice(0, DATE_END));
-  if (date === undefined) return undefined;
-  const named = text[DATE_END] === " ";
-  if (named && !text.startsWith(SHORT_WEEKDAYS[weekday(date) - 1]!, DATE_END + 1)) return undefined;
-  const end = named ? DATE_END + 4 : DATE_END;
-  return text[end] === "," ? { date, minutes: Number.parseInt(text.slice(end + 2, end + 5), 10) } : { date };
-}
-
-const DATE_END = "2026-03-02".length;
 
 /** A name without quotes that begins like a word of the language, a tonic or a declaration could change what a line says. */
 function namesMayMislead({ own, declared }: Vocabulary): boolean {

@@ -1,5 +1,6 @@
 import { parseIsoDate, weekday } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
+import { usualDay } from "../journal/day-of-block.ts";
 import { DaySkeleton, type EntryCount } from "../journal/day-skeleton.ts";
 import { takeFrame } from "../journal/read-block.ts";
 import { entryCount } from "../journal/read-entry.ts";
@@ -17,7 +18,7 @@ import type { Finding, Stretch } from "./finding.ts";
 import type { DatedDay } from "./journal-order.ts";
 import { checkLine } from "./line.ts";
 import { LOOK, ONLY_ONCE, partSays, SAYS } from "./plain-part.ts";
-import { openedDay, type QuickDay, quickDay } from "./quick-day.ts";
+import { type QuickDay, quickDay } from "./quick-day.ts";
 
 /** Lines kept with what was found on them; a journal that has more different ones is read again. */
 const MOST_LINES = 20_000;
@@ -138,7 +139,7 @@ export class Survey {
     if (!quick || text.length > LONGEST_LINE || text.includes("\r")) return undefined;
     if (!this.ready) this.ready = compiled(quick, text);
     quick.opening.lastIndex = 0;
-    const day = quick.opening.test(text) ? openedDay(text) : undefined;
+    const day = quick.opening.test(text) ? usualDay(text) : undefined;
     if (!day) return undefined;
     const below = quick.opening.lastIndex;
     const findings = this.goneOver(quick, text, below);

@@ -1,7 +1,7 @@
 import { isoDate, parseIsoDate, weekday } from "../journal/calendar.ts";
+import { dayOfBlock } from "../journal/day-of-block.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, DayNumber } from "../journal/model.ts";
-import { dateWord } from "../syntax/day-line.ts";
 import { DECLARATION_WORDS } from "../syntax/declaration-word.ts";
 import type { Document } from "../syntax/document.ts";
 import type { Item } from "../syntax/meaning.ts";
@@ -16,7 +16,7 @@ const ENDS = 8;
 /** `2026-03-09 Mon`: today and tomorrow, where no other day of the file is theirs. */
 export function newDays({ blocks }: Document, own: number | undefined, today: DayNumber, fit: number): Candidate[] {
   const near = blocks.filter((_, i) => i !== own && (i < ENDS || i >= blocks.length - ENDS));
-  const taken = near.map(({ lines }) => parseIsoDate(dateWord(lines[0]!)?.text ?? ""));
+  const taken = near.map(dayOfBlock);
   return [today, today + 1]
     .filter((day) => !taken.includes(day))
     .map((day) => ({
@@ -48,7 +48,7 @@ export function mayBeginDay(document: Document, block: number, line: number): bo
   const { blocks } = document;
   if (block === blocks.length - 1) return true;
   if (block !== 0 || blocks.length < 3 || blocks[0]!.day) return false;
-  const day = (at: number): DayNumber => parseIsoDate(dateWord(blocks.at(at)!.lines[0]!)?.text ?? "") ?? 0;
+  const day = (at: number): DayNumber => dayOfBlock(blocks.at(at)!) ?? 0;
   return day(1) > day(-1);
 }
 

@@ -1,9 +1,8 @@
 import { patternOfRecord } from "../history/exercise-name.ts";
-import { parseIsoDate } from "../journal/calendar.ts";
+import { dayOfBlock } from "../journal/day-of-block.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry, NoteValue, Tempo } from "../journal/model.ts";
 import { subjectKey } from "../journal/subject-text.ts";
-import { dateWord } from "../syntax/day-line.ts";
 import type { Block, Document } from "../syntax/document.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
@@ -120,7 +119,7 @@ interface NewestFirst {
 
 function newestFirst({ memo }: Journal, { blocks }: Document): NewestFirst {
   const dateOf = (block: Block | undefined): DayNumber => {
-    const day = block && memo.of(block, "date", () => ({ day: parseIsoDate(dateWord(block.lines[0]!)?.text ?? "") }));
+    const day = block && memo.of(block, "date", () => ({ day: dayOfBlock(block) }));
     return day?.day ?? Number.NEGATIVE_INFINITY;
   };
   const first = Math.max(dateOf(blocks[0]), dateOf(blocks[1]));

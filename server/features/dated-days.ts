@@ -1,11 +1,10 @@
-import { parseIsoDate } from "../journal/calendar.ts";
+import { dayOfBlock } from "../journal/day-of-block.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
-import { dateWord } from "../syntax/day-line.ts";
 import type { Block, Document } from "../syntax/document.ts";
 
 /** A day whose date exists, and where it stands. */
-export interface DatedDay {
+export interface PlacedDay {
   readonly uri: string;
   readonly document: Document;
   /** Of its block. */
@@ -14,20 +13,20 @@ export interface DatedDay {
 }
 
 /** The days of a file in its order. Nothing but their first lines is read. */
-export function datedDays(uri: string, document: Document): readonly DatedDay[] {
-  return document.blocks.flatMap((block, index): DatedDay[] => {
-    const date = block.day ? parseIsoDate(dateWord(firstLine(block))?.text ?? "") : undefined;
+export function datedDays(uri: string, document: Document): readonly PlacedDay[] {
+  return document.blocks.flatMap((block, index): PlacedDay[] => {
+    const date = dayOfBlock(block);
     return date === undefined ? [] : [{ uri, document, index, date }];
   });
 }
 
 /** The days of all files of a journal. */
-export function daysOfJournal({ addresses, files }: Journal): readonly DatedDay[] {
+export function daysOfJournal({ addresses, files }: Journal): readonly PlacedDay[] {
   return addresses.flatMap((uri) => datedDays(uri, files.get(uri)!));
 }
 
 /** The day of a date: in one file before the others. */
-export function dayOn(journal: Journal, uri: string, date: DayNumber): DatedDay | undefined {
+export function dayOn(journal: Journal, uri: string, date: DayNumber): PlacedDay | undefined {
   const days = daysOfJournal(journal).filter((day) => day.date === date);
   return days.find((day) => day.uri === uri) ?? days[0];
 }
@@ -38,9 +37,4 @@ export function lastLineOf({ lines }: Block): number {
     0,
     lines.findLastIndex((line) => /[^\s\uFEFF]/.test(line)),
   );
-}
-
-/** Without cutting the block, which stays in memory as it is cut. */
-function firstLine({ text }: Block): string {
-  return /^[^\r\n]*/.exec(text)![0];
 }

@@ -1,9 +1,8 @@
 import { type DaysElsewhere, NOTHING_ELSEWHERE, strayDays } from "../checks/journal-order.ts";
-import { parseIsoDate } from "../journal/calendar.ts";
+import { dayOfBlock } from "../journal/day-of-block.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
-import { dateWord } from "../syntax/day-line.ts";
-import { type Block, changedBlocks, type Document } from "../syntax/document.ts";
+import { changedBlocks, type Document } from "../syntax/document.ts";
 
 /** The date of each block of a file; undefined for the head, and where there is no such date. */
 type Dates = readonly (DayNumber | undefined)[];
@@ -78,20 +77,14 @@ function datesOf(journal: Journal, uri: string): Dates {
   const document = journal.files.get(uri)!;
   const before = journal.memo.latest<{ document: Document; dates: Dates }>("dates", uri);
   if (before?.document === document) return before.dates;
-  const dates = before ? datesAfter(before.document, before.dates, document) : document.blocks.map(dateOf);
+  const dates = before ? datesAfter(before.document, before.dates, document) : document.blocks.map(dayOfBlock);
   journal.memo.setLatest("dates", uri, { document, dates });
   return dates;
 }
 
 function datesAfter(old: Document, dates: Dates, now: Document): Dates {
   const { from, before, after } = changedBlocks(old, now);
-  const changed = now.blocks.slice(from, after).map(dateOf);
+  const changed = now.blocks.slice(from, after).map(dayOfBlock);
   if (sameItems(changed, dates.slice(from, before))) return dates;
   return [...dates.slice(0, from), ...changed, ...dates.slice(before)];
-}
-
-function dateOf({ day, text }: Block): DayNumber | undefined {
-  if (!day) return undefined;
-  const word = dateWord(text.slice(0, text.search(/[\r\n]|$/)));
-  return word && parseIsoDate(word.text);
 }

@@ -4,7 +4,7 @@ import { type Journal, MARKER } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { Document, Position } from "../syntax/document.ts";
 import { type CommandAnswer, type CommandDone, refusal } from "./command-answer.ts";
-import { type DatedDay, datedDays, dayOn, daysOfJournal, lastLineOf } from "./dated-days.ts";
+import { datedDays, dayOn, daysOfJournal, lastLineOf, type PlacedDay } from "./dated-days.ts";
 import { type DayFrame, lastFrame } from "./day-frame.ts";
 import { WEEKDAY_NAMES } from "./explain.ts";
 import { lineEndOf } from "./line-under-cursor.ts";
@@ -43,22 +43,22 @@ function fileForDay(journal: Journal, uri: string, today: DayNumber): string {
   const document = journal.files.get(uri);
   if (!uri.endsWith(`/${MARKER}`) || (document && datedDays(uri, document).length > 0)) return uri;
   const days = daysOfJournal(journal).filter(({ date }) => date < today);
-  return days.reduce<DatedDay | undefined>((a, b) => (a && a.date > b.date ? a : b), undefined)?.uri ?? uri;
+  return days.reduce<PlacedDay | undefined>((a, b) => (a && a.date > b.date ? a : b), undefined)?.uri ?? uri;
 }
 
 /** The index of the block that today goes below; -1 for the top of a file without a head. */
-function blockBefore({ blocks }: Document, days: readonly DatedDay[], today: DayNumber): number {
+function blockBefore({ blocks }: Document, days: readonly PlacedDay[], today: DayNumber): number {
   const { newestFirst } = orderOf(days);
   if (newestFirst) return (days.find(({ date }) => date < today)?.index ?? blocks.length) - 1;
   const before = days.findLast(({ date }) => date < today);
   return before?.index ?? (days[0]?.index ?? blocks.length) - 1;
 }
 
-function isEmpty({ document, index }: DatedDay): boolean {
+function isEmpty({ document, index }: PlacedDay): boolean {
   return lastLineOf(document.blocks[index]!) === 0;
 }
 
-function endOf({ uri, document, index }: DatedDay): CommandDone {
+function endOf({ uri, document, index }: PlacedDay): CommandDone {
   const block = document.blocks[index]!;
   const line = lastLineOf(block);
   const cursor = { line: document.starts[index]! + line, character: block.lines[line]!.trimEnd().length };
@@ -69,7 +69,7 @@ function endOf({ uri, document, index }: DatedDay): CommandDone {
 type NewLines = readonly [day: string, frame: DayFrame | undefined];
 
 /** Puts lines in below a block, in the place of the empty lines at its end; other days keep the distance they have in the file. */
-function insertedAfter(place: Pick<DatedDay, "uri" | "document" | "index">, [day, frame]: NewLines): CommandDone {
+function insertedAfter(place: Pick<PlacedDay, "uri" | "document" | "index">, [day, frame]: NewLines): CommandDone {
   const { uri, document, index } = place;
   const start = endOfContent(document, index);
   const isLast = index + 1 >= document.blocks.length;
@@ -113,10 +113,10 @@ function isSeparated({ blocks }: Document): boolean {
 }
 
 /** As the latest day line before has it: indented or not, the weekday in its words or left out. */
-function dayLine(journal: Journal, { blocks }: Document, days: readonly DatedDay[], today: DayNumber): string {
+function dayLine(journal: Journal, { blocks }: Document, days: readonly PlacedDay[], today: DayNumber): string {
   const date = isoDate(today);
   const name = WEEKDAY_NAMES[weekday(today) - 1]!;
-  const latest = days.filter((day) => day.date < today).reduce<DatedDay | undefined>(later, undefined) ?? days[0];
+  const latest = days.filter((day) => day.date < today).reduce<PlacedDay | undefined>(later, undefined) ?? days[0];
   if (!latest) return `${date} ${name.slice(0, 3)}`;
   const block = blocks[latest.index]!;
   const text = block.lines[0]!;
@@ -135,6 +135,6 @@ function writtenLike(word: string, name: string): string {
   return word === word.toLowerCase() ? letters.toLowerCase() : letters;
 }
 
-function later(a: DatedDay | undefined, b: DatedDay): DatedDay {
+function later(a: PlacedDay | undefined, b: PlacedDay): PlacedDay {
   return a && a.date > b.date ? a : b;
 }

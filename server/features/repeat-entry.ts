@@ -3,7 +3,7 @@ import type { BlockModel, DayNumber } from "../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../music/value.ts";
 import type { Block, Document, Position } from "../syntax/document.ts";
 import { type CommandAnswer, type CommandDone, type Refusal, refusal } from "./command-answer.ts";
-import { type DatedDay, dayOn, lastLineOf } from "./dated-days.ts";
+import { dayOn, lastLineOf, type PlacedDay } from "./dated-days.ts";
 import { indentBelowPhase, indentOf } from "./day-frame.ts";
 import { framesOf } from "./frames.ts";
 import { type EntryUnderCursor, entryUnderCursor, lineEndOf } from "./line-under-cursor.ts";
@@ -71,7 +71,7 @@ function repeatedBelow(
 
 function repeatedToday(
   journal: Journal,
-  { uri, document, index }: DatedDay,
+  { uri, document, index }: PlacedDay,
   copy: RepeatedLine,
   phase: string | undefined,
 ): CommandDone {

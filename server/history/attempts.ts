@@ -1,5 +1,5 @@
-import { parseIsoDate } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
+import { USUAL_DAY_LINE, usualDay } from "../journal/day-of-block.ts";
 import { DaySkeleton } from "../journal/day-skeleton.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
@@ -72,17 +72,16 @@ interface DayEntry {
   readonly stretch: number;
 }
 
-const DAY_LINE = /^(\d{4}-\d\d-\d\d)(?: (?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))?(?:, ([1-9]\d{0,2}) min)?$/;
+const USUAL = new RegExp(`^${USUAL_DAY_LINE}$`);
 
 /** A day whose line says its date and its minutes, and which holds entries and phases; undefined for any other. */
 function playedDay(block: Block, played: PlayedLines): PlayedDay | undefined {
   // Cut for this once: what a block keeps of its lines would stay for as long as the journal is open.
   const lines = block.text.includes("\r") ? block.lines : block.text.split("\n");
-  const opening = DAY_LINE.exec(lines[0]!);
-  const date = opening ? parseIsoDate(opening[1]!) : undefined;
-  if (!opening || date === undefined) return undefined;
+  const day = USUAL.test(lines[0]!) ? usualDay(lines[0]!) : undefined;
+  if (!day) return undefined;
   const skeleton = new DaySkeleton();
-  skeleton.openDay(0, opening[2] === undefined ? undefined : Number(opening[2]), false, false);
+  skeleton.openDay(0, day.minutes, false, false);
   const entries: DayEntry[] = [];
   for (let line = 1; line < lines.length; line++) {
     const said = played.read(lines[line]!);
@@ -93,7 +92,7 @@ function playedDay(block: Block, played: PlayedLines): PlayedDay | undefined {
     const planned = skeleton.addEntry(line, entry);
     entries.push({ line, entry, minutes: entry.minutes, planned, stretch: skeleton.phases.length - 1 });
   }
-  return { date, entries, sittings: skeleton.sittings, phases: skeleton.phases };
+  return { date: day.date, entries, sittings: skeleton.sittings, phases: skeleton.phases };
 }
 
 /** Any day, read line by line. */

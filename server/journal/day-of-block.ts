@@ -1,0 +1,26 @@
+import { dateWord } from "../syntax/day-line.ts";
+import type { Block } from "../syntax/document.ts";
+import { parseIsoDate, weekday } from "./calendar.ts";
+import type { DayNumber } from "./model.ts";
+
+/** The day that a block opens; undefined for a head, and where there is no such date. Its lines are not cut for it. */
+export function dayOfBlock({ day, text }: Block): DayNumber | undefined {
+  return day ? parseIsoDate(dateWord(/^[^\r\n]*/.exec(text)![0])?.text ?? "") : undefined;
+}
+
+/** As they stand on day lines, from Monday. */
+const SHORT_WEEKDAYS: readonly string[] = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+const DATE_END = "2026-03-02".length;
+
+/** A day line in its usual order and spacing, for an expression: its date, then its short weekday and its minutes where they are stated. */
+export const USUAL_DAY_LINE = `\\d{4}-\\d\\d-\\d\\d(?: (?:${SHORT_WEEKDAYS.join("|")}))?(?:, [1-9]\\d{0,2} min)?`;
+
+/** What a text opens that begins with such a line; undefined where there is no such day, or it is another weekday. */
+export function usualDay(text: string): { readonly date: DayNumber; readonly minutes?: number } | undefined {
+  const date = parseIsoDate(text.slice(0, DATE_END));
+  if (date === undefined) return undefined;
+  const named = text[DATE_END] === " ";
+  if (named && !text.startsWith(SHORT_WEEKDAYS[weekday(date) - 1]!, DATE_END + 1)) return undefined;
+  const end = named ? DATE_END + 4 : DATE_END;
+  return text[end] === "," ? { date, minutes: Number.parseInt(text.slice(end + 2, end + 5), 10) } : { date };
+}
