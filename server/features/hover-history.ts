@@ -1,7 +1,7 @@
 import type { Palette } from "../../shared/protocol.ts";
 import { rateAsWritten } from "../history/exercise-row.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
-import { type Exercise, type Strand, strandName, strandOf } from "../history/strands.ts";
+import { type Exercise, latestOf, type Strand, strandName, strandOf } from "../history/strands.ts";
 import { type Trend, trendOf } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
 import { metronomeOf, type Notation, trendInWords, weekRows } from "../history/words.ts";
@@ -48,9 +48,7 @@ export function exerciseHistory(
   const { strands } = exercises.find((each) => each.strands.includes(strand))!;
   const isEarlier = (record: AttemptRecord): boolean =>
     record.day <= today && (!first || (inTimeOrder(record, first) < 0 && !isSameLine(record, first)));
-  const before = strands
-    .flatMap(({ records }) => records.findLast(isEarlier) ?? [])
-    .reduce<AttemptRecord | undefined>((a, b) => (!a || inTimeOrder(a, b) < 0 ? b : a), undefined);
+  const before = latestOf(strands, isEarlier);
   const written = own.find(({ rate }) => rate !== null) ?? strand.records.findLast(({ rate }) => rate !== null);
   return { strand, strands: strands.length, before, notation: { noteValue: written?.noteValue, beat: written?.beat } };
 }

@@ -2,6 +2,7 @@ import { lineOf, recordsAt } from "../history/attempts.ts";
 import { journalHistory } from "../history/journal-history.ts";
 import { playedEntry } from "../history/played.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
+import { latestOf } from "../history/strands.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { Position } from "../syntax/document.ts";
@@ -20,10 +21,7 @@ export function lastTime(
   const key = playedEntry(found.entry, journal.conventions(uri)).attempts[0]?.manner.exerciseKey;
   if (key === undefined) return NO_EXERCISE;
   const isEarlier = earlierThan(found, recordsAt(journal, uri, position.line)[0], today);
-  const last = journalHistory(journal)
-    .exercises.get(key)
-    ?.strands.flatMap(({ records }) => records.findLast(isEarlier) ?? [])
-    .reduce<AttemptRecord | undefined>((a, b) => (a && inTimeOrder(a, b) > 0 ? a : b), undefined);
+  const last = latestOf(journalHistory(journal).exercises.get(key)?.strands ?? [], isEarlier);
   const line = last && lineOf(journal, last);
   if (!last || line === undefined) return NOT_BEFORE;
   const character = Math.max(0, last.block.lines[last.line]!.search(/[^\s\uFEFF]/));

@@ -1,6 +1,6 @@
 import { isoDate } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
-import { type Exercise, strandName } from "./strands.ts";
+import { type Exercise, latestOf, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
 import { beatName, noteValueName } from "./value-names.ts";
 import type { Week } from "./weeks.ts";
@@ -29,9 +29,7 @@ export function exerciseRow(
   const strand = exercise.strands[0]!;
   const trend = trendOf(weeks, { lastWeeks });
   const notation = notationOf(strand.records);
-  const latest = exercise.strands
-    .map(({ records }) => records.at(-1)!)
-    .reduce((a, b) => (b.day > a.day || (b.day === a.day && b.order > a.order) ? b : a));
+  const latest = latestOf(exercise.strands)!;
   return {
     exercise,
     strand: strandName(strand),

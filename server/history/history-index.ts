@@ -1,6 +1,5 @@
-import type { AttemptRecord } from "./record.ts";
-import { inTimeOrder } from "./record.ts";
-import { type Exercise, exerciseOf, exercisesOf, type Strand, strandOf } from "./strands.ts";
+import { type AttemptRecord, inTimeOrder } from "./record.ts";
+import { type Exercise, exerciseOf, exercisesOf, grouped, type Strand, strandOf } from "./strands.ts";
 
 /**
  * All attempts of a journal by exercise and strand. Immutable: an edit makes the next one by the difference, and exercises
@@ -20,7 +19,7 @@ export class HistoryIndex {
   changed(gone: readonly AttemptRecord[], come: readonly AttemptRecord[]): HistoryIndex {
     if (gone.length === 0 && come.length === 0) return this;
     const exercises = new Map(this.exercises);
-    const [going, coming] = [byKey(gone, "exerciseKey"), byKey(come, "exerciseKey")];
+    const [going, coming] = [grouped(gone, "exerciseKey"), grouped(come, "exerciseKey")];
     for (const key of new Set([...going.keys(), ...coming.keys()])) {
       const strands = strandsAfter(exercises.get(key)?.strands ?? [], going.get(key) ?? [], coming.get(key) ?? []);
       if (strands.length > 0) exercises.set(key, exerciseOf(strands));
@@ -41,7 +40,7 @@ function strandsAfter(
   gone: readonly AttemptRecord[],
   come: readonly AttemptRecord[],
 ): readonly Strand[] {
-  const [going, coming] = [byKey(gone, "strandKey"), byKey(come, "strandKey")];
+  const [going, coming] = [grouped(gone, "strandKey"), grouped(come, "strandKey")];
   const known = new Map(before.map((strand) => [strand.key, strand]));
   for (const key of new Set([...going.keys(), ...coming.keys()])) {
     const out = new Set(going.get(key));
@@ -63,14 +62,4 @@ function placeIn(records: readonly AttemptRecord[], record: AttemptRecord): numb
     else high = middle;
   }
   return low;
-}
-
-function byKey(records: readonly AttemptRecord[], key: "exerciseKey" | "strandKey"): Map<string, AttemptRecord[]> {
-  const groups = new Map<string, AttemptRecord[]>();
-  for (const record of records) {
-    const group = groups.get(record[key]);
-    if (group) group.push(record);
-    else groups.set(record[key], [record]);
-  }
-  return groups;
 }

@@ -21,8 +21,11 @@ interface Indexed {
 export function journalHistory(journal: Journal): HistoryIndex {
   const before = journal.memo.latest<Indexed>(NAME, "");
   if (before && before.files === journal.files) return before.index;
-  const conventions = new Map([...journal.files.keys()].map((uri) => [uri, journal.conventions(uri)]));
-  const index = before ? updated(journal, before, conventions) : HistoryIndex.of(attemptsOfJournal(journal));
+  const conventions = conventionsOfFiles(journal);
+  const index =
+    before && sameConventions(before, conventions) // others make other records of every day
+      ? updated(journal, before)
+      : HistoryIndex.of(attemptsOfJournal(journal));
   journal.memo.setLatest<Indexed>(NAME, "", { files: journal.files, conventions, index });
   return index;
 }
@@ -42,8 +45,13 @@ export function latestHistory(journal: Journal): HistoryIndex | undefined {
   return journal.memo.latest<Indexed>(NAME, "")?.index;
 }
 
-/** Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. */
+/**
+ * Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. Nothing
+ * where the latest history differs by edits alone: those are few days.
+ */
 export function* readAhead(journal: Journal): Generator<void> {
+  const before = journal.memo.latest<Indexed>(NAME, "");
+  if (before && sameConventions(before, conventionsOfFiles(journal))) return;
   let read = 0;
   for (const [uri, { blocks }] of journal.files) {
     for (const block of blocks) {
@@ -55,17 +63,24 @@ export function* readAhead(journal: Journal): Generator<void> {
 
 const DAYS_A_STEP = 40;
 
-function updated(journal: Journal, before: Indexed, conventions: ReadonlyMap<string, Conventions>): HistoryIndex {
+function conventionsOfFiles(journal: Journal): Indexed["conventions"] {
+  return new Map([...journal.files.keys()].map((uri) => [uri, journal.conventions(uri)]));
+}
+
+/** Whether the same files stand there, read by the same conventions. */
+function sameConventions({ conventions: before }: Indexed, now: Indexed["conventions"]): boolean {
+  return before.size === now.size && [...now].every(([uri, conventions]) => before.get(uri) === conventions);
+}
+
+function updated(journal: Journal, before: Indexed): HistoryIndex {
   const gone: AttemptRecord[] = [];
   const come: AttemptRecord[] = [];
-  for (const uri of new Set([...before.files.keys(), ...journal.files.keys()])) {
-    const [old, now] = [before.files.get(uri), journal.files.get(uri)];
-    const sameWords = before.conventions.get(uri) === conventions.get(uri);
-    if (old === now && sameWords) continue;
-    if (!sameWords) return HistoryIndex.of(attemptsOfJournal(journal)); // other conventions make other records of every day
-    const { from, before: end, after } = changedBlocks(old!, now!);
-    for (const block of old!.blocks.slice(from, end)) gone.push(...recordsOfBlock(journal, uri, block));
-    for (const block of now!.blocks.slice(from, after)) come.push(...recordsOfBlock(journal, uri, block));
+  for (const [uri, now] of journal.files) {
+    const old = before.files.get(uri)!;
+    if (old === now) continue;
+    const { from, before: end, after } = changedBlocks(old, now);
+    for (const block of old.blocks.slice(from, end)) gone.push(...recordsOfBlock(journal, uri, block));
+    for (const block of now.blocks.slice(from, after)) come.push(...recordsOfBlock(journal, uri, block));
   }
   return before.index.changed(gone, come);
 }

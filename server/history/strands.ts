@@ -37,14 +37,13 @@ export interface Exercise {
 export interface Choice {
   /** Leaves out strands that were last practised before this day. */
   readonly since?: DayNumber;
-  readonly subjectKey?: string;
 }
 
 /** Groups records into exercises, the latest practised first, then by subject. The records may come in any order. */
 export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = {}): Exercise[] {
   const since = choice.since ?? Number.NEGATIVE_INFINITY;
   const exercises = new Map<string, Strand[]>();
-  for (const group of recordsByStrand(records, choice.subjectKey).values()) {
+  for (const group of grouped(records, "strandKey").values()) {
     group.sort(inTimeOrder);
     if (group.at(-1)!.day < since) continue;
     const { exerciseKey } = group[0]!;
@@ -56,15 +55,28 @@ export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = 
   return Array.from(exercises.values(), exerciseOf).sort(latestFirst);
 }
 
-function recordsByStrand(records: readonly AttemptRecord[], subjectKey?: string): Map<string, AttemptRecord[]> {
+/** Records that have the same strand, or exercise. */
+export function grouped(
+  records: readonly AttemptRecord[],
+  key: "exerciseKey" | "strandKey",
+): Map<string, AttemptRecord[]> {
   const groups = new Map<string, AttemptRecord[]>();
   for (const record of records) {
-    if (subjectKey !== undefined && record.subjectKey !== subjectKey) continue;
-    const group = groups.get(record.strandKey);
+    const group = groups.get(record[key]);
     if (group) group.push(record);
-    else groups.set(record.strandKey, [record]);
+    else groups.set(record[key], [record]);
   }
   return groups;
+}
+
+/** The latest record of some strands, of those that fit; undefined where none does. */
+export function latestOf(
+  strands: readonly Pick<Strand, "records">[],
+  fits: (record: AttemptRecord) => boolean = () => true,
+): AttemptRecord | undefined {
+  return strands
+    .flatMap(({ records }) => records.findLast(fits) ?? [])
+    .reduce<AttemptRecord | undefined>((a, b) => (a && inTimeOrder(a, b) > 0 ? a : b), undefined);
 }
 
 /** `octave, single, even`; for a title its movement and place, or `whole piece`. */
@@ -75,7 +87,7 @@ export function strandName(strand: Strand): string {
 
 /** The exercise that strands of one make; at least one. */
 export function exerciseOf(strands: readonly Strand[]): Exercise {
-  const last = strands.map((strand) => strand.records.at(-1)!).reduce((a, b) => (inTimeOrder(a, b) < 0 ? b : a));
+  const last = latestOf(strands)!;
   return {
     key: last.exerciseKey,
     instrument: last.instrument,
