@@ -1,6 +1,7 @@
 import { type PlayedAttempt, playedEntry } from "../history/played.ts";
 import type { AttemptRecord } from "../history/record.ts";
 import type { Strand } from "../history/strands.ts";
+import { termsOfAttempt } from "../journal/conditions.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { Attempt, DayNumber, Entry, Subject } from "../journal/model.ts";
@@ -78,7 +79,7 @@ function writtenFor(journal: Journal, conventions: Conventions, record: AttemptR
   const at = attemptOf(attempts, record);
   const attempt = entry.attempts[at];
   if (!attempt) return undefined;
-  const items = itemsOf(entry, attempt);
+  const items = itemsOf(entry, at);
   const nameOf = (id: string | undefined): string | undefined => instrumentOf(id, conventions)?.id ?? id;
   const isUsual = nameOf(entry.instrument) === nameOf(conventions.instrument);
   const told = isUsual ? items.filter(({ meaning }) => meaning.type !== "instrument") : items;
@@ -106,27 +107,12 @@ const FIXED: readonly Meaning["type"][] = ["pattern", "variant", "quoted", "inve
 const CHANGING: readonly Meaning["type"][] = ["span", "direction", "articulation", "rhythm", "note value"];
 
 /** What tells how an attempt was played, in the order to write it in: the note value last, as the tempo goes with it. */
-function itemsOf(entry: Entry, attempt: Attempt): readonly Item[] {
-  const isTitle = entry.subject!.type === "title";
-  const { items } = entry.source;
-  const tempos = items.filter(({ meaning }) => meaning.type === "tempo");
-  const first = tempos[0]?.start ?? Number.POSITIVE_INFINITY;
-  const last = tempos.at(-1)?.start ?? Number.POSITIVE_INFINITY;
-  const own = attempt.tempo ? attempt.place.start : first;
-  const changing = isTitle ? [] : items.filter(({ meaning }) => CHANGING.includes(meaning.type));
-  const standing = [
-    ...changing.filter(({ start }) => start < first || start > last),
-    ...changing.filter(({ start }) => start > first && start < own),
-  ].reduce<readonly Item[]>((before, item) => [...before.filter((each) => !replaces(item, each)), item], []);
-  const kept = items.filter((item) => FIXED.includes(item.meaning.type) || standing.includes(item));
+function itemsOf({ subject, source: { items } }: Entry, attempt: number): readonly Item[] {
+  const isChanging = ({ meaning }: Item): boolean => CHANGING.includes(meaning.type) && subject?.type !== "title";
+  const changing = termsOfAttempt(items, attempt).filter(isChanging);
+  const kept = items.filter((item) => FIXED.includes(item.meaning.type) || changing.includes(item));
   const isNoteValue = ({ meaning }: Item): boolean => meaning.type === "note value";
   return [...kept.filter((item) => !isNoteValue(item)), ...kept.filter(isNoteValue)];
-}
-
-function replaces({ meaning: later }: Item, { meaning: earlier }: Item): boolean {
-  if (later.type !== earlier.type) return false;
-  if (later.type !== "articulation" || earlier.type !== "articulation") return true;
-  return !later.half || !earlier.half || later.half === earlier.half;
 }
 
 /** Neighbours that were typed without a comma stay so. */

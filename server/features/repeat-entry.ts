@@ -8,7 +8,7 @@ import { indentBelowPhase, indentOf } from "./day-frame.ts";
 import { framesOf } from "./frames.ts";
 import { type EntryUnderCursor, entryUnderCursor, lineEndOf } from "./line-under-cursor.ts";
 import { isReadEntry } from "./missing-commas.ts";
-import { lastTempo, type RepeatedLine, repeatedLine } from "./repeated-line.ts";
+import { type RepeatedLine, repeatedLine } from "./repeated-line.ts";
 
 export interface RepeatOptions {
   readonly today: DayNumber;
@@ -30,12 +30,12 @@ export function repeatEntry(
   if (!found.ok) return found;
   const { entry, text, model } = found;
   if (!entry.subject || !isReadEntry(entry.source)) return UNREADABLE;
-  const tempo = lastTempo(entry.source);
+  const tempo = entry.attempts.findLast((attempt) => attempt.tempo)?.tempo;
   if (!tempo) return NO_TEMPO;
   const { above, below } = nearestSteps(tempo.bpm);
   const bpm = step === "faster" ? above : below;
   if (bpm === undefined) return beyondSteps(step);
-  const copy = repeatedLine(text, entry.source, bpm);
+  const copy = repeatedLine(text, entry, bpm);
   const date = model.day?.date;
   const day = date !== undefined && date < today ? dayOn(journal, uri, today) : undefined;
   return day ? repeatedToday(journal, day, copy, entry.phase) : repeatedBelow(uri, found, copy);

@@ -1,14 +1,9 @@
-import { isCondition } from "../journal/conditions.ts";
+import { isCondition, termsOfAttempt } from "../journal/conditions.ts";
+import type { Entry } from "../journal/model.ts";
 import { type Cut, cutLine } from "../syntax/cut.ts";
-import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
 
 type TempoItem = Item<MeaningOf<"tempo">>;
-
-/** The last tempo of an entry. */
-export function lastTempo({ items }: EntryLine): MeaningOf<"tempo"> | undefined {
-  return items.findLast(isTempo)?.meaning;
-}
 
 export interface RepeatedLine {
   /** From the subject on, without what the line is led in by. */
@@ -21,12 +16,13 @@ export interface RepeatedLine {
  * An entry to be played once more as its last attempt was, at another tempo: one tempo, in the beat and the words of the last
  * one, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left off.
  *
- * @param line an entry with a tempo
- * @param bpm beats a minute, in the beat of the last tempo
+ * @param entry one with a tempo
+ * @param bpm   beats a minute, in the beat of the last tempo
  */
-export function repeatedLine(text: string, line: EntryLine, bpm: number): RepeatedLine {
+export function repeatedLine(text: string, { source: line, attempts }: Entry, bpm: number): RepeatedLine {
   const tempos = line.items.filter(isTempo);
-  const kept = new Set<Item>(conditionsOfLast(line.items));
+  const lastPlayed = attempts.findLastIndex(({ tempo }) => tempo !== undefined);
+  const kept = new Set(termsOfAttempt(line.items, lastPlayed));
   const first = tempos[0]!;
   const last = tempos.at(-1)!;
   const isBetween = (item: Item): boolean => item.start > first.start && item.start < last.start;
@@ -58,33 +54,6 @@ const LEFT_OFF: ReadonlySet<Meaning["type"]> = new Set([
 
 function isTempo(item: Item): item is TempoItem {
   return item.meaning.type === "tempo";
-}
-
-/** The conditions of the last attempt, as `journal/conditions.ts` has them: what changed on the way is left out. */
-function conditionsOfLast(items: readonly Item[]): readonly Item[] {
-  const stretches: Item[][] = [[]];
-  for (const item of items) {
-    if (isTempo(item)) stretches.push([]);
-    else if (isCondition(item.meaning)) stretches.at(-1)!.push(item);
-  }
-  const [before = [], ...others] = stretches;
-  const after = others.pop() ?? [];
-  return [[...before, ...after], ...others].reduce<readonly Item[]>((held, terms) => {
-    const manners = terms.some(isManner);
-    return terms.reduce(withTerm, manners ? held.filter((item) => !isManner(item)) : held);
-  }, []);
-}
-
-function isManner({ meaning }: Item): boolean {
-  return meaning.type === "manner";
-}
-
-/** Manners stand beside each other, and so do the articulations of two halves; anything else takes the place of its like. */
-function withTerm(held: readonly Item[], term: Item): readonly Item[] {
-  const like = held.filter(({ meaning }) => meaning.type === term.meaning.type);
-  const halves = [...like, term].map(({ meaning }) => (meaning.type === "articulation" ? meaning.half : undefined));
-  const areTwoHalves = halves.length === 2 && halves.includes("up") && halves.includes("down");
-  return isManner(term) || areTwoHalves ? [...held, term] : [...held.filter((item) => !like.includes(item)), term];
 }
 
 /** The last tempo, in the words of the last that says more than its figure: `66` after `at 60` becomes `at 69`. */

@@ -4,6 +4,7 @@ import type { Attempt, Conditions, Outcome, Place, Tempo } from "./model.ts";
 /** Terms that hold for an attempt and may change from one tempo to the next. */
 const CONDITIONS = ["articulation", "rhythm", "note value", "span", "direction", "manner", "without click"] as const;
 type Condition = MeaningOf<(typeof CONDITIONS)[number]>;
+type Term = Item<Condition>;
 
 /** One attempt in the making: its tempo, and what was said right after it. */
 interface Trial {
@@ -12,7 +13,7 @@ interface Trial {
   readonly outcomes: Outcome[];
   tries?: { readonly got: number; readonly count: number };
   /** Conditions that stand after this trial's tempo and before the next one's. */
-  readonly after: Condition[];
+  readonly after: Term[];
 }
 
 /**
@@ -25,24 +26,48 @@ export function attemptsOf(
   line: number,
   whole: { readonly start: number; readonly end: number },
 ): readonly Attempt[] {
-  const before: Trial = { outcomes: [], after: [] };
-  const trials: Trial[] = [before];
+  return playedTrials(items).map(({ trial, terms }) =>
+    attempt(trial, conditionsOf(terms), placeOf(trial.item ?? whole, line)),
+  );
+}
+
+/**
+ * The terms that say the conditions of one attempt, in the order they were put in force.
+ *
+ * @param attempt its index among those of `attemptsOf`
+ */
+export function termsOfAttempt(items: readonly Item[], attempt: number): readonly Item[] {
+  return playedTrials(items)[attempt]?.terms ?? [];
+}
+
+interface PlayedTrial {
+  readonly trial: Trial;
+  readonly terms: readonly Term[];
+}
+
+function playedTrials(items: readonly Item[]): readonly PlayedTrial[] {
+  const trials = trialsOf(items);
+  const [before, ...tried] = trials;
+  if (tried.length === 0) return [{ trial: before!, terms: termsAfter([], before!.after) }];
+  let terms = termsAfter([], [...before!.after, ...tried.at(-1)!.after]);
+  const played: PlayedTrial[] = [];
+  for (const [k, trial] of trials.entries()) {
+    if (k > 1) terms = termsAfter(terms, trials[k - 1]!.after);
+    if (trial.tempo || trial.outcomes.length > 0) played.push({ trial, terms });
+  }
+  return played;
+}
+
+/** The first has no tempo: what stands before the first one, or the whole line. */
+function trialsOf(items: readonly Item[]): readonly Trial[] {
+  const trials: Trial[] = [{ outcomes: [], after: [] }];
   const swapped = swappedOutcomes(items);
   for (const [i, item] of items.entries()) {
     if (swapped.some(({ from, to }) => i >= from && i < to)) continue;
     const pair = swapped.find(({ tempo }) => tempo === i);
     for (const each of pair ? [item, ...items.slice(pair.from, pair.to)] : [item]) take(trials, each);
   }
-  const played = trials.length > 1 ? trials.filter((trial) => trial.tempo || trial.outcomes.length > 0) : trials;
-  const last = trials.at(-1)!;
-  const always = trials.length > 1 ? [...before.after, ...last.after] : before.after;
-  let conditions = merged(NOTHING, always);
-  const attempts: Attempt[] = [];
-  for (const [k, trial] of trials.entries()) {
-    if (k > 1) conditions = merged(conditions, trials[k - 1]!.after);
-    if (played.includes(trial)) attempts.push(attempt(trial, conditions, placeOf(trial.item ?? whole, line)));
-  }
-  return attempts;
+  return trials;
 }
 
 function take(trials: Trial[], item: Item): void {
@@ -51,7 +76,7 @@ function take(trials: Trial[], item: Item): void {
   if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: [], after: [] });
   else if (meaning.type === "outcome") trial.outcomes.push(meaning.id as Outcome);
   else if (meaning.type === "tries") trial.tries = meaning.tries;
-  else if (isCondition(meaning)) trial.after.push(meaning);
+  else if (isTerm(item)) trial.after.push(item);
 }
 
 /** Outcomes, by their indexes, that stand before the tempo they can only belong to. */
@@ -86,21 +111,47 @@ function isOutcome(item: Item | undefined): boolean {
   return item?.meaning.type === "outcome" || item?.meaning.type === "tries";
 }
 
-const NOTHING: Conditions = { manner: [] };
-
 /** Whether a term holds for an attempt, and may change from one tempo to the next. */
 export function isCondition(meaning: Meaning): meaning is Condition {
   return (CONDITIONS as readonly string[]).includes(meaning.type);
 }
 
-function merged(conditions: Conditions, terms: readonly Condition[]): Conditions {
-  return terms.reduce(withTerm, {
-    ...conditions,
-    manner: terms.some((term) => term.type === "manner") ? [] : conditions.manner,
-  });
+function isTerm(item: Item): item is Term {
+  return isCondition(item.meaning);
 }
 
-function withTerm(conditions: Conditions, term: Condition): Conditions {
+/** What holds after terms that stand together: their manners take the place of those before, all of them. */
+function termsAfter(held: readonly Term[], terms: readonly Term[]): readonly Term[] {
+  return terms.reduce(withTerm, terms.some(isManner) ? held.filter((term) => !isManner(term)) : held);
+}
+
+/** Manners stand beside each other, and so do the articulations of two halves; anything else takes the place of its like. */
+function withTerm(held: readonly Term[], term: Term): readonly Term[] {
+  if (isManner(term)) return [...held, term];
+  const like = held.filter(({ meaning }) => meaning.type === term.meaning.type);
+  const others = held.filter((each) => !like.includes(each));
+  return isOtherHalf(like, term) ? [...others, ...like, term] : [...others, term];
+}
+
+function isManner({ meaning }: Term): boolean {
+  return meaning.type === "manner";
+}
+
+function isOtherHalf(like: readonly Term[], { meaning }: Term): boolean {
+  const [only, ...more] = like.map(halfOf);
+  const half = halfOf({ meaning });
+  return more.length === 0 && only !== undefined && half !== undefined && only !== half;
+}
+
+function halfOf({ meaning }: Pick<Term, "meaning">): MeaningOf<"articulation">["half"] {
+  return meaning.type === "articulation" ? meaning.half : undefined;
+}
+
+function conditionsOf(terms: readonly Term[]): Conditions {
+  return terms.reduce<Conditions>((conditions, { meaning }) => withCondition(conditions, meaning), { manner: [] });
+}
+
+function withCondition(conditions: Conditions, term: Condition): Conditions {
   switch (term.type) {
     case "articulation":
       return { ...conditions, articulation: articulationWith(conditions, term) };
@@ -125,9 +176,7 @@ function articulationWith(
   term: MeaningOf<"articulation">,
 ): NonNullable<Conditions["articulation"]> {
   const text = term.half ? `${term.id} ${term.half}` : term.id;
-  const other = articulation?.half;
-  if (!term.half || !articulation || !other || other === term.half)
-    return { text, tonguing: term.tonguing, ...(term.half ? { half: term.half } : {}) };
+  if (!articulation) return { text, tonguing: term.tonguing, ...(term.half ? { half: term.half } : {}) };
   const tonguing =
     articulation.tonguing === term.tonguing && articulation.text.startsWith(`${term.id} `) ? term.tonguing : "mixed";
   return { text: `${articulation.text}, ${text}`, tonguing };
