@@ -7,10 +7,14 @@ import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { Script } from "node:vm";
-import { context } from "esbuild";
+import { build, context } from "esbuild";
+import { bundledPackages, noticesOf } from "./client/packaging/notices.mjs";
+
+const ROOT = dirname(fileURLToPath(import.meta.url));
 
 export const COMMAND_LINE = "server/cli.js";
 const CORE = "server/core.js";
+const NOTICES = "THIRD-PARTY-NOTICES.txt";
 // A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
 const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
 const browser = { platform: "browser", target: "es2022" };
@@ -52,11 +56,14 @@ const BUNDLES = [
   { ...browser, entry: "client/preview/page/page.css", file: "client/preview.css" },
 ];
 
+/** What a package carries of a build, by its files below `dist`. The code that a build kept fits one Node only, and stays. */
+export const PACKAGED = [...BUNDLES.map(({ file }) => file), NOTICES];
+
 /** What esbuild takes to make one of the bundles below a folder. */
 export function settingsOf({ entry, file, ...options }, folder = "dist", watch = false) {
   return {
     ...options,
-    absWorkingDir: dirname(fileURLToPath(import.meta.url)),
+    absWorkingDir: ROOT,
     entryPoints: [entry],
     outfile: `${folder}/${file}`,
     bundle: true,
@@ -70,23 +77,34 @@ export function settingsOf({ entry, file, ...options }, folder = "dist", watch =
 if (process.argv[1] === fileURLToPath(import.meta.url)) await buildAll();
 
 async function buildAll() {
-  process.chdir(dirname(fileURLToPath(import.meta.url)));
+  process.chdir(ROOT);
   const { watch } = parseArgs({ options: { watch: { type: "boolean", default: false } } }).values;
   const started = performance.now();
-  const builds = await Promise.all(BUNDLES.map((bundle) => context(settingsOf(bundle, "dist", watch))));
   try {
-    await Promise.all(builds.map((build) => (watch ? build.watch() : build.rebuild())));
-    if (!watch) {
-      chmodSync(`dist/${COMMAND_LINE}`, 0o755);
-      removeStale(await keepCode("dist"));
-    }
+    await (watch ? watchAll() : buildInto("dist"));
+    if (!watch) removeStale(await keepCode("dist"));
     console.log(`${watch ? "Watching" : "Built"} dist/ in ${Math.round(performance.now() - started)} ms`);
   } catch (error) {
     process.exitCode = 1;
     if (!error.errors) console.error(error); // of its own errors esbuild has said where and why
-  } finally {
-    if (!watch) await Promise.all(builds.map((build) => build.dispose()));
   }
+}
+
+async function watchAll() {
+  const builds = await Promise.all(BUNDLES.map((bundle) => context(settingsOf(bundle, "dist", true))));
+  await Promise.all(builds.map((build) => build.watch()));
+}
+
+/** Makes everything that a package carries of a build. Returns the packages that are bundled. */
+export async function buildInto(folder) {
+  const built = await Promise.all(BUNDLES.map((bundle) => build({ ...settingsOf(bundle, folder), metafile: true })));
+  chmodSync(resolve(ROOT, folder, COMMAND_LINE), 0o755);
+  const packages = bundledPackages(
+    built.map(({ metafile }) => metafile),
+    ROOT,
+  );
+  writeFileSync(resolve(ROOT, folder, NOTICES), noticesOf(packages));
+  return packages;
 }
 
 /**
@@ -108,7 +126,7 @@ async function compiled(path) {
   const module = { exports: {} };
   script.runInThisContext()(module.exports, createRequire(path), module, path, dirname(path));
   const nowhere = { write() {} };
-  const cwd = join(dirname(fileURLToPath(import.meta.url)), "samples");
+  const cwd = join(ROOT, "samples");
   const io = {
     stdout: nowhere,
     stderr: nowhere,
@@ -130,7 +148,7 @@ async function compiled(path) {
 
 /** Nothing that an earlier build left is served or packaged. Only now, so that what runs from dist/ never finds it empty. */
 function removeStale(kept) {
-  const built = new Set([...BUNDLES.map(({ file }) => file), kept].map((file) => join("dist", file)));
+  const built = new Set([...PACKAGED, kept].map((file) => join("dist", file)));
   for (const entry of readdirSync("dist", { recursive: true, withFileTypes: true })) {
     const path = join(entry.parentPath, entry.name);
     if (entry.isFile() && !built.has(path)) rmSync(path);

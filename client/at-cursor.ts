@@ -20,10 +20,17 @@ export async function runAtCursor(client: BaseLanguageClient, command: ServerCom
     .catch(() => window.showInformationMessage(UNAVAILABLE)); // the client has logged why
 }
 
-function journalEditor(uri: unknown): TextEditor | undefined {
-  const named = uri instanceof Uri ? uri.toString() : undefined;
-  const inTitle = window.visibleTextEditors.find(({ document }) => document.uri.toString() === named);
+/**
+ * The editor that is meant: the one whose title bar was used, or the active one. While the focus is in no text at all, as in
+ * the walkthrough, the journal that is visible, if there is just one.
+ */
+export function journalEditor(uri?: unknown): TextEditor | undefined {
   const active = window.activeTextEditor;
-  const editor = named === undefined || active?.document.uri.toString() === named ? active : inTitle;
-  return editor?.document.languageId === "practice-journal" ? editor : undefined;
+  const journals = window.visibleTextEditors.filter(({ document }) => document.languageId === "practice-journal");
+  if (uri instanceof Uri) {
+    const named = journals.filter(({ document }) => document.uri.toString() === uri.toString());
+    return named.find((editor) => editor === active) ?? named[0];
+  }
+  if (active) return journals.find((editor) => editor === active);
+  return journals.length === 1 ? journals[0] : undefined;
 }

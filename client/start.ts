@@ -11,6 +11,7 @@ import { WRITE_NOTES, writeNotes } from "./commands/write-notes.ts";
 import { answerFiles } from "./files.ts";
 import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
+import { showDocument } from "./show-document.ts";
 
 export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
@@ -23,6 +24,7 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
     documentSelector: [{ language: "practice-journal" }],
     initializationOptions: initialisationOptions(),
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
+    middleware: { window: { showDocument } },
   };
 }
 

@@ -1,32 +1,39 @@
 import { Selection, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
-import type {
-  ChangedParams,
-  PreviewFigures,
-  PreviewMethod,
-  PreviewParams,
-  PreviewResult,
-} from "../../shared/protocol.ts";
+import type { ChangedParams, PreviewFigures, PreviewMethod, PreviewParams } from "../../shared/preview.ts";
 import { pageHtml } from "./html.ts";
-import { isFromPage, type ToPage } from "./messages.ts";
+import { hashesIn, isFigures, isFromPage, type PageAsks, placesIn, type ToPage } from "./messages.ts";
 
 const UNAVAILABLE =
   "The figures cannot be read just now. They come back with the next change to the journal; the output named Daystave says why.";
+
+/** The title until the journal's name is known. */
+export const TITLE = "Practice Preview";
+
+/** How long the cursor must rest before its exercise is looked for, in milliseconds. */
+const CURSOR_REST = 120;
 
 /** The editor's side of one preview: asks the server while the page is visible, and takes the reader to a line. */
 export class PreviewPanel {
   readonly #panel: WebviewPanel;
   readonly #client: BaseLanguageClient;
   #document: Uri;
+  /** The line of the document that the cursor is on. */
+  #cursor: number | undefined;
+  #asks: PageAsks = { choice: null, most: null };
+  /** Stays with its journal when another one is looked at. */
+  #locked = false;
   /** What the page shows; undefined while it shows nothing, as after it was hidden. */
   #shown: PreviewFigures | undefined;
   /** Counts the questions, so that a late answer to an earlier one is dropped. */
   #asked = 0;
+  #resting: ReturnType<typeof setTimeout> | undefined;
 
   constructor(panel: WebviewPanel, extension: Uri, client: BaseLanguageClient, document: Uri) {
     this.#panel = panel;
     this.#client = client;
     this.#document = document;
+    this.#cursor = cursorIn(document);
     panel.webview.onDidReceiveMessage((message: unknown) => this.#receive(message));
     panel.onDidChangeViewState(() => {
       if (!panel.visible) this.#shown = undefined; // the page is gone until it says that it is ready again
@@ -38,11 +45,31 @@ export class PreviewPanel {
     this.#panel.reveal(undefined, true);
   }
 
-  /** Shows the journal of another document, which may be the same one. */
-  async follow(document: Uri): Promise<void> {
+  /** Shows the journal of a document that was asked for, which may be the same one. */
+  async show(document: Uri): Promise<void> {
     if (document.toString() === this.#document.toString()) return;
     this.#document = document;
+    this.#cursor = cursorIn(document);
     await this.#refresh({ uri: document.toString() });
+  }
+
+  /** Another document is looked at: its journal is shown, unless the page stays with its own. */
+  async follow(document: Uri): Promise<void> {
+    if (!this.#locked || !this.#shown) return this.show(document);
+    const uri = document.toString();
+    const answer = await this.#ask({ uri, cursor: cursorIn(document) });
+    if (!isFigures(answer) || answer.journal !== this.#shown?.journal) return;
+    this.#document = document;
+    this.#cursor = cursorIn(document);
+    this.#showFigures(uri, answer);
+  }
+
+  /** The cursor went to another place; once it rests, the exercise there is marked. */
+  cursorMoved(document: Uri, line: number): void {
+    if (document.toString() !== this.#document.toString() || line === this.#cursor) return;
+    this.#cursor = line;
+    clearTimeout(this.#resting);
+    this.#resting = setTimeout(() => this.#refresh(this.#again()), CURSOR_REST);
   }
 
   /** The server says that a journal's figures may have changed. */
@@ -51,31 +78,64 @@ export class PreviewPanel {
     const same = shown?.journal === journal;
     if (same && shown.version === version) return;
     // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
-    if (!same && shown && shown.rows.length > 0) return;
-    await this.#refresh({ uri: this.#document.toString(), version: same ? shown.version : undefined });
+    if (!same && shown && shown.version > 0) return;
+    await this.#refresh(same ? this.#again() : { uri: this.#document.toString() });
   }
 
   dispose(): void {
+    clearTimeout(this.#resting);
     this.#panel.dispose();
   }
 
   async #receive(message: unknown): Promise<void> {
     if (!isFromPage(message)) return;
-    if (message.type === "ready") await this.#refresh({ uri: this.#document.toString() });
-    else await this.#revealLine(message.uri, message.line);
+    if (message.type === "reveal") return this.#revealLine(message.uri, message.line);
+    if (message.type === "lock") {
+      this.#locked = message.locked;
+      return;
+    }
+    this.#asks = message.asks;
+    if (message.type === "ready") {
+      this.#locked = message.locked;
+      this.#shown = undefined;
+    }
+    await this.#refresh({ uri: this.#document.toString() });
+  }
+
+  /** The question to the figures that are shown already: what changed of them? */
+  #again(): PreviewParams {
+    return { uri: this.#document.toString(), ...(this.#shown ? { version: this.#shown.version } : {}) };
   }
 
   async #refresh(params: PreviewParams): Promise<void> {
     if (!this.#panel.visible) return;
     this.#asked += 1;
     const question = this.#asked;
-    const method: PreviewMethod = "daystave/preview";
-    const answer = await this.#client.sendRequest<PreviewResult>(method, params).catch(() => undefined); // the client has logged why
+    const answer = await this.#ask({ ...params, cursor: this.#cursor });
     if (question !== this.#asked || !this.#panel.visible) return;
-    if (answer && "unchanged" in answer) return;
-    this.#shown = answer;
-    if (!answer) return this.#post({ type: "unavailable", message: UNAVAILABLE });
-    this.#post({ type: "figures", uri: params.uri, figures: answer });
+    if (isUnchanged(answer)) return this.#post({ type: "cursor", underCursor: answer.underCursor });
+    if (isFigures(answer)) return this.#showFigures(params.uri, answer);
+    this.#shown = undefined;
+    this.#post({ type: "unavailable", message: UNAVAILABLE });
+  }
+
+  /** Undefined where the server cannot answer; the client has logged why. */
+  async #ask(params: PreviewParams): Promise<unknown> {
+    const method: PreviewMethod = "daystave/preview";
+    const { choice, most } = this.#asks;
+    const whole: PreviewParams = {
+      ...params,
+      ...(choice === null ? {} : { choice }),
+      ...(most === null ? {} : { most }),
+      ...(this.#shown ? { known: hashesIn(this.#shown) } : {}),
+    };
+    return this.#client.sendRequest<unknown>(method, whole).catch(() => undefined);
+  }
+
+  #showFigures(uri: string, figures: PreviewFigures): void {
+    this.#shown = figures;
+    this.#panel.title = `Practice: ${figures.name}`;
+    this.#post({ type: "figures", uri, figures });
   }
 
   #post(message: ToPage): void {
@@ -84,7 +144,7 @@ export class PreviewPanel {
 
   /** Only to places that the page was given: it cannot make the editor open anything else. */
   async #revealLine(place: string, line: number): Promise<void> {
-    if (!this.#shown?.rows.some((row) => row.uri === place && row.line === line)) return;
+    if (!this.#shown || !placesIn(this.#shown).some((each) => each.uri === place && each.line === line)) return;
     const uri = Uri.parse(place);
     const open = window.visibleTextEditors.find((editor) => editor.document.uri.toString() === uri.toString());
     const document = open?.document ?? (await workspace.openTextDocument(uri));
@@ -94,4 +154,15 @@ export class PreviewPanel {
       selection: new Selection(range.start, range.start),
     });
   }
+}
+
+/** The line of the cursor in a document that is in sight. */
+function cursorIn(document: Uri): number | undefined {
+  const editor = window.visibleTextEditors.find((each) => each.document.uri.toString() === document.toString());
+  return editor?.selection.active.line;
+}
+
+function isUnchanged(answer: unknown): answer is { readonly underCursor: string | null } {
+  const { unchanged, underCursor } = (answer ?? {}) as Readonly<Record<string, unknown>>;
+  return unchanged === true && (underCursor === null || typeof underCursor === "string");
 }

@@ -9,10 +9,10 @@ import {
   workspace,
 } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
-import type { ChangedMethod, ChangedParams } from "../../shared/protocol.ts";
+import type { ChangedMethod, ChangedParams } from "../../shared/preview.ts";
 import { pageFolder } from "./html.ts";
 import { isPageState } from "./messages.ts";
-import { PreviewPanel } from "./panel.ts";
+import { PreviewPanel, TITLE } from "./panel.ts";
 
 export const PREVIEW_TYPE = "daystave.preview";
 
@@ -32,6 +32,10 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
       window.onDidChangeActiveTextEditor((editor) => {
         if (editor && isJournal(editor.document)) void this.#current?.follow(editor.document.uri);
       }),
+      window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
+        if (isJournal(textEditor.document))
+          this.#current?.cursorMoved(textEditor.document.uri, selections[0]!.active.line);
+      }),
     ];
   }
 
@@ -39,11 +43,11 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
   async show(document: Uri): Promise<void> {
     if (this.#current) {
       this.#current.reveal();
-      await this.#current.follow(document);
+      await this.#current.show(document);
       return;
     }
     const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
-    this.#adopt(window.createWebviewPanel(PREVIEW_TYPE, "Practice Preview", column), document);
+    this.#adopt(window.createWebviewPanel(PREVIEW_TYPE, TITLE, column), document);
   }
 
   /** Called by the editor after a restart, with what the page had kept. */

@@ -12,11 +12,14 @@ const OPENING = /^(?:[#+=-]|\d+(?=[.)]))/;
 /** What GitHub's Markdown makes a link of by itself. */
 const BARE_LINK = /:(?=\/)|(?<=www)\.|(?<=mailto|xmpp):/gi;
 
+/** Text from a journal on one line, without what is not shown as itself. */
+export function visible(text: string): string {
+  return text.replace(UNSEEN, " ").trim();
+}
+
 /** Text from a journal as Markdown that shows it and nothing else: one line, no mark, link, picture or HTML. */
 export function escapeMarkdown(text: string): string {
-  return text
-    .replace(UNSEEN, " ")
-    .trim()
+  return visible(text)
     .replace(MARKS, "\\$&")
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")

@@ -1,51 +1,100 @@
-import type { PreviewRow } from "../../shared/protocol.ts";
-import { lineOf } from "../history/attempts.ts";
-import { type ExerciseRow, exerciseRow, rateAsWritten } from "../history/exercise-row.ts";
-import { journalHistory, weeksOfStrand } from "../history/journal-history.ts";
-import { type Exercise, latestFirst } from "../history/strands.ts";
+import type { PreviewChoice, PreviewFigures, PreviewSpan } from "../../shared/preview.ts";
+import { journalHistory } from "../history/journal-history.ts";
+import { playedEntry } from "../history/played.ts";
+import { compareText } from "../history/record.ts";
+import { instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
+import type { DayNumber } from "../journal/model.ts";
+import { declaredLines, ofType } from "./declared-lines.ts";
+import { entryUnderCursor } from "./line-under-cursor.ts";
+import { aimsByStrand, aimsSection } from "./preview-aims.ts";
+import { keysSection, piecesInKeys } from "./preview-keys.ts";
+import { lessonSection } from "./preview-lesson.ts";
+import { movingSection } from "./preview-moving.ts";
+import { piecesInHand, piecesSection } from "./preview-pieces.ts";
+import { isInSpan, spanOfDays, USUAL_SPAN } from "./preview-span.ts";
+import { shownText } from "./preview-text.ts";
+import { weekSection } from "./preview-week.ts";
 
-/** The rows of the side preview: every exercise of a journal, the latest practised first, with its weeks and trend. */
-export function previewRows(journal: Journal): readonly PreviewRow[] {
-  return journal.memo.of(journal, "preview rows", () =>
-    [...journalHistory(journal).exercises.values()].sort(latestFirst).map((exercise) => previewRow(journal, exercise)),
-  );
+export interface PreviewAsked {
+  readonly today: DayNumber;
+  readonly choice?: PreviewChoice;
+  readonly most?: number;
+  readonly known?: readonly string[];
 }
 
-function previewRow(journal: Journal, of: Exercise): PreviewRow {
-  const row = figures(journal, exerciseRow(of, weeksOfStrand(journal, of.strands[0]!)));
-  return { ...row, hash: hashOf(JSON.stringify(row)) };
-}
+/** As many exercises as are told at once unless more are asked for. */
+export const USUAL_MOST = 200;
 
-function figures(
-  journal: Journal,
-  { exercise, strand, weeks, trendWords, notation, lastPractised, latest }: ExerciseRow,
-): Omit<PreviewRow, "hash"> {
+export type Preview = Omit<PreviewFigures, "journal" | "version" | "underCursor">;
+
+/** What the side preview shows of a journal. */
+export function preview(journal: Journal, { today, most = USUAL_MOST, known = [], ...asked }: PreviewAsked): Preview {
+  const lines = declaredLines(journal);
+  const aims = ofType(lines, "aim");
+  const instruments = instrumentsOf(journal);
+  const { span = usualSpan(journal, today), instrument: chosen = null } = asked.choice ?? {};
+  const instrument = chosen !== null && instruments.includes(chosen) ? chosen : null;
+  const days = spanOfDays(span, today);
+  const inHand = piecesInHand(journal, lines, today);
   return {
-    key: exercise.key,
-    subject: exercise.subject,
-    pattern: exercise.pattern,
-    instrument: exercise.instrument,
-    strand,
-    unit: latest.unit === "beats" ? ("beats a minute" as const) : ("notes a minute" as const),
-    lastPractised,
-    trend: `${trendWords[0]!.toUpperCase()}${trendWords.slice(1)}.`,
-    weeks: weeks.map(({ week, bestClean, tested, attempts, minutes }) => ({
-      week,
-      bestClean,
-      shown: bestClean === null ? "" : rateAsWritten(bestClean, latest, notation),
-      tested,
-      attempts,
-      minutes,
-    })),
-    uri: latest.uri,
-    line: lineOf(journal, latest) ?? 0,
+    name: nameOfJournal(journal),
+    choice: { span, instrument },
+    instruments,
+    week: weekSection(journal, today),
+    lesson: lessonSection(journal, ofType(lines, "set"), today),
+    moving: movingSection(journal, {
+      days,
+      instrument,
+      usualInstrument: usualInstrument(journal),
+      most,
+      known: new Set(known),
+      aims: aimsByStrand(journal, aims, today),
+    }),
+    pieces: piecesSection(journal, inHand, lines, today),
+    keys: keysSection(journal, days, { instrument, pieces: piecesInKeys(inHand) }),
+    aims: aimsSection(journal, aims, today),
   };
 }
 
-/** FNV-1a, 32 bits (Fowler, Noll, Vo; draft-eastlake-fnv): enough to tell a row from its next state. */
-function hashOf(text: string): string {
-  let hash = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-  return (hash >>> 0).toString(36);
+/** The key of the exercise that a line practises, or would practise; null where it is none. */
+export function exerciseUnderCursor(journal: Journal, uri: string, line: number): string | null {
+  const found = entryUnderCursor(journal, uri, { line, character: 0 });
+  const attempt = found.ok ? playedEntry(found.entry, journal.conventions(uri)).attempts[0] : undefined;
+  return attempt?.manner.exerciseKey ?? null;
+}
+
+/** Where nobody chose: half a year, or everything where nothing was practised in that. */
+function usualSpan(journal: Journal, today: DayNumber): PreviewSpan {
+  const days = spanOfDays(USUAL_SPAN, today);
+  const lastDays = [...journalHistory(journal).exercises.values()].flatMap(({ strands }) =>
+    strands.flatMap(({ records }) => records.findLast(({ day }) => day <= today)?.day ?? []),
+  );
+  return lastDays.length === 0 || lastDays.some((day) => isInSpan(day, days)) ? USUAL_SPAN : "all";
+}
+
+function usualInstrument(journal: Journal): string | null {
+  const [first] = journal.addresses;
+  if (first === undefined) return null;
+  const conventions = journal.conventions(first);
+  return instrumentOf(conventions.instrument, conventions)?.id ?? conventions.instrument ?? null;
+}
+
+function instrumentsOf(journal: Journal): readonly string[] {
+  const all = [...journalHistory(journal).exercises.values()].flatMap(({ instrument }) => instrument ?? []);
+  return [...new Set(all)].sort(compareText);
+}
+
+function nameOfJournal(journal: Journal): string {
+  const player = journal.addresses.map((uri) => journal.conventions(uri).player).find((name) => name !== undefined);
+  return shownText(player ?? lastSegment(journal.root), 60);
+}
+
+function lastSegment(uri: string): string {
+  const name = uri.replace(/\/+$/, "").split("/").at(-1) ?? "";
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
 }

@@ -73,7 +73,7 @@ function shareOf(stretches: readonly Stretch[], total: number): number {
 }
 
 /** The minutes of each sitting: its own, or an equal share of what the day's other sittings leave. */
-function openSittings({ sittings }: TimedDay): readonly (number | undefined)[] {
+export function openSittings({ sittings }: Pick<TimedDay, "sittings">): readonly (number | undefined)[] {
   const [first, ...further] = sittings;
   if (!further.length) return [first?.minutes];
   const without = further.filter(({ minutes }) => minutes === undefined).length;

@@ -7,7 +7,7 @@ export { symbols } from "./document-symbols.ts";
 export { folding } from "./folding-ranges.ts";
 export { format } from "./formatting.ts";
 export { hover } from "./hover.ts";
-export { announceChanges, emptyPreview, preview } from "./preview.ts";
+export { announceChanges, emptyPreview, preview, readPreviewParams } from "./preview.ts";
 export { pushDiagnostics } from "./push-diagnostics.ts";
 export { refreshDiagnostics } from "./refresh.ts";
 export { tokens } from "./semantic-tokens.ts";

@@ -1,21 +1,47 @@
 import type { Disposable } from "vscode-languageserver";
-import type { ChangedMethod, ChangedParams, PreviewParams, PreviewResult } from "../../shared/protocol.ts";
-import { previewRows } from "../features/preview.ts";
+import type {
+  ChangedMethod,
+  ChangedParams,
+  PreviewChoice,
+  PreviewParams,
+  PreviewResult,
+  PreviewSpan,
+} from "../../shared/preview.ts";
+import { exerciseUnderCursor, preview as figuresOf } from "../features/preview.ts";
+import { Journal } from "../journal/journal.ts";
 import { collectQuietly } from "./quiet.ts";
 import type { Place, Session } from "./session.ts";
 
 /** How long nobody must have typed before a preview is told, in milliseconds. */
 const QUIET = 150;
 
-export function preview({ session, journal }: Place, { version }: PreviewParams): PreviewResult {
-  const now = session.workspace.versionOf(journal.root);
-  if (version === now) return { unchanged: true };
-  return { journal: journal.root, version: now, rows: previewRows(journal) };
+const SPANS: readonly unknown[] = [4, 12, 26, 52, "all"] satisfies readonly PreviewSpan[];
+
+/** Of another shape than the protocol's it is undefined; what may be left out and makes no sense is left out. */
+export function readPreviewParams(value: unknown): PreviewParams | undefined {
+  const { uri, version, choice, most, known, cursor } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  if (typeof uri !== "string") return undefined;
+  return {
+    uri,
+    ...(isCount(version) ? { version } : {}),
+    ...(isChoice(choice) ? { choice } : {}),
+    ...(isCount(most) ? { most } : {}),
+    ...(Array.isArray(known) ? { known: known.filter((hash) => typeof hash === "string") } : {}),
+    ...(isCount(cursor) ? { cursor } : {}),
+  };
 }
 
-/** For a document that nobody knows. */
-export function emptyPreview(uri: string): PreviewResult {
-  return { journal: uri, version: 0, rows: [] };
+export function preview({ session, journal, uri }: Place, params: PreviewParams): PreviewResult {
+  const version = session.workspace.versionOf(journal.root);
+  const underCursor = params.cursor === undefined ? null : exerciseUnderCursor(journal, uri, params.cursor);
+  if (params.version === version) return { unchanged: true, underCursor };
+  return { journal: journal.root, version, underCursor, ...figuresOf(journal, { ...params, today: session.day }) };
+}
+
+/** For a document that nobody knows: what a journal without files shows. */
+export function emptyPreview(session: Session, { uri, ...params }: PreviewParams): PreviewResult {
+  const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.day });
+  return { journal: uri, version: 0, underCursor: null, ...nothing };
 }
 
 /** Tells the client which journals changed. Only a client that has asked for a preview knows what that means. */
@@ -27,4 +53,13 @@ export function announceChanges({ connection, workspace, onChange }: Session): D
       connection.sendNotification(method, params);
     }
   });
+}
+
+function isChoice(value: unknown): value is PreviewChoice {
+  const { span, instrument } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  return SPANS.includes(span) && (instrument === null || typeof instrument === "string");
+}
+
+function isCount(value: unknown): value is number {
+  return typeof value === "number" && Number.isInteger(value) && value >= 0;
 }

@@ -8,7 +8,8 @@ import {
   ResponseError,
   type SemanticTokens,
 } from "vscode-languageserver";
-import type { PaletteMethod, PreviewMethod, PreviewParams } from "../../shared/protocol.ts";
+import type { PreviewMethod } from "../../shared/preview.ts";
+import type { PaletteMethod } from "../../shared/protocol.ts";
 import { readOptions, readPalette } from "../host/settings.ts";
 import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
@@ -198,17 +199,16 @@ class Server {
     await Promise.all([startConfiguration(session), startWatching(session)]);
   }
 
-  async #preview(params: unknown): Promise<unknown> {
-    const { uri, version } = (params ?? {}) as Partial<PreviewParams>;
-    if (typeof uri !== "string")
-      throw new ResponseError(ErrorCodes.InvalidParams, "daystave/preview needs the uri of a document.");
-    const { announceChanges, emptyPreview, preview } = await this.#load();
+  async #preview(value: unknown): Promise<unknown> {
+    const { announceChanges, emptyPreview, preview, readPreviewParams } = await this.#load();
+    const params = readPreviewParams(value);
+    if (!params) throw new ResponseError(ErrorCodes.InvalidParams, "daystave/preview needs the uri of a document.");
     const session = await this.#current();
     this.#announcing ??= announceChanges(session);
-    let place = await session.placeOf(uri);
+    let place = await session.placeOf(params.uri);
     if (!place) await session.workspace.walk();
-    place ??= await session.placeOf(uri);
-    return place ? preview(place, { uri, version }) : emptyPreview(uri);
+    place ??= await session.placeOf(params.uri);
+    return place ? preview(place, params) : emptyPreview(session, params);
   }
 
   /** The way every request about one document goes: find the document, hand it to the feature's handler. */

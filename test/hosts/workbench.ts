@@ -3,7 +3,7 @@ import { type Browser, chromium, type FrameLocator, type Locator, type Page } fr
 import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { serveWorkbench, type WorkbenchOptions } from "../../client/workbench/serve.mjs";
-import { allowDevelopmentPayload, isInstalled, startNodeHost } from "./node-host.ts";
+import { allowDevelopmentPayload, isInstalled, type NodeHostOptions, startNodeHost } from "./node-host.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -46,10 +46,10 @@ export function describeWorkbench(name: string, options: WorkbenchOptions, tests
   });
 }
 
-/** The same with files on disk: Node client, forked server. The sample is copied first, `open` is one of its files. */
-export function describeNodeHost(name: string, sample: string, open: string, tests: Tests): void {
+/** The same with files on disk: Node client, forked server. The sample is copied first. */
+export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests): void {
   describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
-    describeHost(name, () => startNodeHost(sample, open), [], tests);
+    describeHost(name, () => startNodeHost(options), [], tests);
   });
 }
 

@@ -1,13 +1,29 @@
 import { expect, test } from "vitest";
-import type { ChangedParams, PreviewFigures, PreviewResult } from "../../shared/protocol.ts";
+import type {
+  ChangedParams,
+  PreviewExercise,
+  PreviewFigures,
+  PreviewParams,
+  PreviewResult,
+} from "../../shared/preview.ts";
 import { startServer, type TestClient } from "./client.ts";
 
 const uri = "file:///alone/week.practice";
 const options = { today: "2026-03-10" };
 const DAY = "2026-03-02 Mon\n  D minor melodic, thirds, slurred, 8ths at 60 clean, 66 clean\n";
 
-function ask(client: TestClient, version?: number): Promise<PreviewResult> {
-  return client.connection.sendRequest("daystave/preview", { uri, version });
+function ask(client: TestClient, params: Omit<PreviewParams, "uri"> = {}): Promise<PreviewResult> {
+  return client.connection.sendRequest("daystave/preview", { uri, ...params });
+}
+
+async function askForFigures(client: TestClient, params: Omit<PreviewParams, "uri"> = {}): Promise<PreviewFigures> {
+  const answer = await ask(client, params);
+  if ("unchanged" in answer) throw new Error("Nothing changed, where figures were asked for.");
+  return answer;
+}
+
+function exercises({ moving }: PreviewFigures): readonly PreviewExercise[] {
+  return moving.groups.flatMap((group) => group.exercises);
 }
 
 /** Every `daystave/changed` so far. */
@@ -23,26 +39,51 @@ function listen(client: TestClient): ChangedParams[] {
 test("the figures of a journal, and nothing while they stay as they are", async () => {
   const client = await startServer({ options });
   await client.open(uri, DAY);
-  const first = (await ask(client)) as PreviewFigures;
-  expect(first).toMatchObject({
-    journal: uri,
-    rows: [{ uri, line: 1, unit: "notes a minute", weeks: [{ week: "2026-W10", bestClean: 132 }] }],
-  });
-  expect(await ask(client, first.version)).toEqual({ unchanged: true });
+  const first = await askForFigures(client);
+  expect(first).toMatchObject({ journal: uri, underCursor: null, choice: { span: 26, instrument: null } });
+  expect(exercises(first)).toMatchObject([
+    { place: { uri, line: 1 }, shows: { best: "Best 8ths at 66, in 2026-W10." } },
+  ]);
+  expect(await ask(client, { version: first.version })).toEqual({ unchanged: true, underCursor: null });
 });
 
-test("after a little quiet the client hears once of a series of edits, and gets new figures", async () => {
+test("the exercise under the cursor, whether the figures changed or not", async () => {
+  const client = await startServer({ options });
+  await client.open(uri, DAY);
+  const { version, underCursor, ...figures } = await askForFigures(client, { cursor: 1 });
+  expect(underCursor).toBe(exercises({ version, underCursor, ...figures })[0]!.key);
+  expect(await ask(client, { version, cursor: 1 })).toEqual({ unchanged: true, underCursor });
+  expect(await ask(client, { version, cursor: 0 })).toEqual({ unchanged: true, underCursor: null });
+});
+
+test("a span and an instrument that were chosen; what makes no sense counts as not chosen", async () => {
+  const client = await startServer({ options });
+  await client.open(uri, `instrument alto recorder\n${DAY}2025-03-02\n  C major, on tenor recorder, at 60 clean\n`);
+  const all = await askForFigures(client, { choice: { span: "all", instrument: "tenor recorder" } });
+  expect(all).toMatchObject({
+    choice: { span: "all", instrument: "tenor recorder" },
+    instruments: ["alto recorder", "tenor recorder"],
+  });
+  expect(exercises(all).map(({ shows }) => shows?.name)).toEqual(["C major, on tenor recorder"]);
+  const odd = await askForFigures(client, { choice: { span: 5 as 4, instrument: null } });
+  expect(odd.choice).toEqual({ span: 26, instrument: null });
+});
+
+test("after a little quiet the client hears once of a series of edits, and gets what changed", async () => {
   const client = await startServer({ options });
   const changes = listen(client);
-  await client.open(uri, DAY);
-  const before = (await ask(client)) as PreviewFigures;
+  const other = "  G major, 8ths at 60 clean\n";
+  await client.open(uri, DAY + other);
+  const before = await askForFigures(client);
   for (const tempo of [70, 71, 72])
-    await client.edit(uri, `${DAY}  D minor melodic, thirds, slurred, 8ths at ${tempo} clean\n`);
+    await client.edit(uri, `${DAY}${other}  D minor melodic, thirds, slurred, 8ths at ${tempo} clean\n`);
   const { journal, version } = await client.until(() => changes[0]);
   expect(journal).toBe(before.journal);
-  const after = (await ask(client, before.version)) as PreviewFigures;
-  expect(after).toMatchObject({ version, rows: [{ key: before.rows[0]!.key, weeks: [{ bestClean: 144 }] }] });
-  expect(after.rows[0]!.hash).not.toBe(before.rows[0]!.hash);
+  const known = exercises(before).map(({ hash }) => hash);
+  const after = await askForFigures(client, { version: before.version, known });
+  expect(after.version).toBe(version);
+  expect(exercises(after).map(({ key }) => key)).toEqual(exercises(before).map(({ key }) => key));
+  expect(exercises(after).flatMap(({ shows }) => shows?.best ?? [])).toEqual(["Best 8ths at 72, in 2026-W10."]);
   expect(changes).toHaveLength(1);
 });
 
@@ -57,6 +98,6 @@ test("a client that never asked for a preview hears of no change", async () => {
 
 test("a document that nobody knows has no figures, and a question of another shape is refused", async () => {
   const client = await startServer({ options });
-  expect(await ask(client)).toEqual({ journal: uri, version: 0, rows: [] });
+  expect(await ask(client)).toMatchObject({ journal: uri, version: 0, moving: { groups: [], left: 0 } });
   await expect(client.connection.sendRequest("daystave/preview", { uri: 7 })).rejects.toMatchObject({ code: -32602 });
 });

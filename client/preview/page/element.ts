@@ -9,3 +9,46 @@ export function element<Name extends keyof HTMLElementTagNameMap>(
   made.append(...children);
   return made;
 }
+
+/** A button with what it does. */
+export function button(
+  attributes: Readonly<Record<string, string>>,
+  children: readonly (Node | string)[],
+  press: () => void,
+): HTMLButtonElement {
+  const made = element("button", { type: "button", ...attributes }, children);
+  made.addEventListener("click", press);
+  return made;
+}
+
+/** Text in which what stands between backquotes is code: an example of what to write. */
+export function withExamples(text: string): (Node | string)[] {
+  return text.split("`").map((part, at) => (at % 2 === 0 ? part : element("code", {}, [part])));
+}
+
+/** For who listens to the page: read out, and not seen. */
+export function unseen(text: string): HTMLElement {
+  return element("span", { class: "unseen" }, [text]);
+}
+
+export function quiet(text: string): HTMLElement {
+  return element("span", { class: "quiet" }, [text]);
+}
+
+/** Makes these the children in this order. What stands right already is not touched, so it keeps focus and selection. */
+export function arrange(parent: HTMLElement, children: readonly HTMLElement[]): void {
+  const wanted = new Set<Element>(children);
+  for (const child of [...parent.children]) if (!wanted.has(child)) child.remove();
+  let next = parent.firstElementChild;
+  for (const child of children) {
+    if (child === next) next = next.nextElementSibling;
+    else parent.insertBefore(child, next);
+  }
+}
+
+/** Puts one element in the place of another. Who stood on a button of the old one stands on the same button of the new one. */
+export function replace(old: HTMLElement, made: HTMLElement): void {
+  const at = [...old.querySelectorAll("button")].indexOf(document.activeElement as HTMLButtonElement);
+  old.replaceWith(made);
+  if (at >= 0) made.querySelectorAll("button")[at]?.focus({ preventScroll: true });
+}

@@ -1,5 +1,5 @@
 import { type FromPage, isPageState, isToPage, type PageState } from "../messages.ts";
-import { FiguresView } from "./figures-view.ts";
+import { PageView } from "./page-view.ts";
 
 declare function acquireVsCodeApi(): {
   postMessage(message: FromPage): void;
@@ -11,19 +11,41 @@ declare function acquireVsCodeApi(): {
 const SCROLL_REST = 150;
 
 const editor = acquireVsCodeApi();
-const view = new FiguresView(document.querySelector("main")!, (uri, line) =>
-  editor.postMessage({ type: "reveal", uri, line }),
-);
-const kept = editor.getState();
+const found = editor.getState();
+const kept = isPageState(found) ? found : undefined;
+let { asks, locked } = kept ?? { asks: { choice: null, most: null }, locked: false };
 let journal: string | undefined;
 let uri: string | undefined;
 let resting: ReturnType<typeof setTimeout> | undefined;
+let shown = 0;
+
+const around = {
+  openTables: new Set<string>(),
+  allKeys: kept?.allKeys ?? false,
+  reveal: ({ uri, line }: { readonly uri: string; readonly line: number }) =>
+    editor.postMessage({ type: "reveal", uri, line }),
+  keep: remember,
+  choose(choice: NonNullable<typeof asks.choice>) {
+    ask({ choice, most: null });
+  },
+  askForMore(count: number) {
+    ask({ ...asks, most: shown + count });
+  },
+  lock(stays: boolean) {
+    locked = stays;
+    editor.postMessage({ type: "lock", locked });
+    remember();
+  },
+};
+const view = new PageView(document.querySelector("main")!, around, locked);
 
 window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
   if (!isToPage(data)) return;
   if (data.type === "unavailable") return view.complain(data.message);
-  view.show(data.figures);
-  if (journal === undefined) window.scrollTo(0, isPageState(kept) ? kept.scroll : 0);
+  if (data.type === "cursor") return view.mark(data.underCursor);
+  if (!view.show(data.figures)) return askForAll();
+  shown = data.figures.moving.groups.reduce((count, { exercises }) => count + exercises.length, 0);
+  if (journal === undefined) window.scrollTo(0, kept?.scroll ?? 0);
   else if (journal !== data.figures.journal) window.scrollTo(0, 0);
   journal = data.figures.journal;
   uri = data.uri;
@@ -33,8 +55,18 @@ window.addEventListener("scroll", () => {
   clearTimeout(resting);
   resting = setTimeout(remember, SCROLL_REST);
 });
-editor.postMessage({ type: "ready" });
+askForAll();
+
+function ask(wanted: typeof asks): void {
+  asks = wanted;
+  editor.postMessage({ type: "ask", asks });
+  remember();
+}
+
+function askForAll(): void {
+  editor.postMessage({ type: "ready", asks, locked });
+}
 
 function remember(): void {
-  if (uri !== undefined) editor.setState({ uri, scroll: window.scrollY });
+  if (uri !== undefined) editor.setState({ uri, scroll: window.scrollY, asks, locked, allKeys: around.allKeys });
 }

@@ -1,0 +1,58 @@
+// What the package holds, and nothing else: the bundles, what package.json names, and the pages for whoever installs it.
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { PACKAGED } from "../../build.mjs";
+
+const ROOT = fileURLToPath(new URL("../../", import.meta.url));
+/** The pages at the top, and what they are called in a package. There each file needs an ending, which says its media type. */
+const PAGES = { "README.md": "readme.md", "CHANGELOG.md": "changelog.md", LICENSE: "LICENSE.txt" };
+/** Folders that go in whole. */
+const FOLDERS = ["client/media", "syntaxes"];
+const ICONS = ["client/icon.png", "client/icon.svg"];
+
+/**
+ * The files of the extension, by their paths in it.
+ *
+ * @param dist the folder that a build was made in
+ * @returns {Record<string, Uint8Array>}
+ */
+export function packageContents(dist) {
+  const paths = [
+    ...ICONS,
+    ...FOLDERS.flatMap((folder) => readdirSync(join(ROOT, folder)).map((file) => `${folder}/${file}`)),
+  ];
+  const read = (path) => readFileSync(join(ROOT, path));
+  const contents = {
+    "package.json": text(`${JSON.stringify(packagedManifest(), undefined, 2)}\n`),
+    ...Object.fromEntries(paths.map((path) => [path, read(path)])),
+    ...Object.fromEntries(PACKAGED.map((file) => [`dist/${file}`, readFileSync(join(dist, file))])),
+  };
+  const inside = [...Object.keys(contents), ...Object.values(PAGES)];
+  for (const [page, name] of Object.entries(PAGES)) contents[name] = text(withLinksInto(inside, read(page).toString()));
+  return contents;
+}
+
+/** package.json without what only a checkout can do. */
+export function packagedManifest() {
+  const {
+    private: _,
+    scripts,
+    devDependencies,
+    ...manifest
+  } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
+  return manifest;
+}
+
+/** A page whose links to files that are not in the package have become plain words. */
+function withLinksInto(inside, page) {
+  return page.replace(/\[([^\]]*)\]\(([^)\s#]+)(#[^)\s]*)?\)/g, (link, words, to, anchor = "") => {
+    if (to.includes("://")) return link;
+    const target = PAGES[to] ?? to;
+    return inside.includes(target) ? `[${words}](${target}${anchor})` : words;
+  });
+}
+
+function text(content) {
+  return new TextEncoder().encode(content);
+}

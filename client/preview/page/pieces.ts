@@ -1,0 +1,28 @@
+import type { PreviewPiece } from "../../../shared/preview.ts";
+import { chartBlock } from "./chart.ts";
+import { element } from "./element.ts";
+import { placeLink, type Surroundings } from "./surroundings.ts";
+
+/** The pieces in hand, each with a strip of its bars. */
+export function piecesSection(pieces: readonly PreviewPiece[], around: Surroundings): HTMLElement[] {
+  return [
+    element("h2", {}, ["The pieces"]),
+    ...(pieces.length === 0 ? [nothing()] : pieces.map((each) => piece(each, around))),
+  ];
+}
+
+function nothing(): HTMLElement {
+  return element("p", { class: "empty" }, [
+    "No piece is in hand. Declare one above the first day, such as ",
+    element("code", {}, ['piece "Ground in G minor" as Ground: G minor, 96 bars, goal quarter=84']),
+    ".",
+  ]);
+}
+
+function piece({ name, place, sentences, chart }: PreviewPiece, around: Surroundings): HTMLElement {
+  return element("article", {}, [
+    element("h3", {}, [placeLink(name, place, around, `${name}: go to its line`)]),
+    element("p", {}, [sentences.join(" ")]),
+    chartBlock({ key: `piece ${name}`, name, chart, place }, around),
+  ]);
+}

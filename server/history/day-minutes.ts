@@ -1,0 +1,68 @@
+import type { BlockModel } from "../journal/model.ts";
+import { openSittings, sharedMinutes } from "./minutes.ts";
+
+/** The practice time of one day under one phase. */
+export interface PhaseMinutes {
+  /** Empty for time under no phase. */
+  readonly phase: string;
+  readonly minutes: number;
+}
+
+export interface DayTime {
+  /** Each phase once, in the order of the day. */
+  readonly phases: readonly PhaseMinutes[];
+  /** How long the phases were was shared out, not written. */
+  readonly about: boolean;
+}
+
+/**
+ * The minutes of a day by phase: as the phase says; else what its entries take (`sharedMinutes`). What a sitting says beyond
+ * that, with no entry to take it, stands under no phase. What is planned and not done counts for nothing.
+ */
+export function dayMinutes(model: BlockModel): DayTime {
+  const { phases, entries } = model;
+  const planned = plannedStretches(model);
+  const shares = sharedMinutes(model);
+  const taken = phases.map(() => 0);
+  for (const [i, { stretch }] of entries.entries()) taken[stretch]! += shares[i]!.minutes;
+  const minutes = phases.map((stretch, i) => (planned[i] ? taken[i]! : (stretch.minutes ?? taken[i]!)));
+  const byPhase = new Map<string, number>();
+  const add = (phase: string, time: number) => byPhase.set(phase, (byPhase.get(phase) ?? 0) + time);
+  for (const [i, stretch] of phases.entries()) if (minutes[i]! > 0) add(stretch.phase ?? "", minutes[i]!);
+  for (const [sitting, total] of openSittings(model).entries()) {
+    const own = phases.flatMap((stretch, i) => (stretch.sitting === sitting ? [i] : []));
+    const left = (total ?? 0) - own.reduce((sum, i) => sum + minutes[i]!, 0);
+    if (left > SLIGHT && !own.every((i) => planned[i])) add("", left);
+  }
+  return {
+    phases: [...byPhase].map(([phase, time]) => ({ phase, minutes: time })),
+    about: isShared(model, shares),
+  };
+}
+
+/** In minutes: what is left over by the rounding of shares. */
+const SLIGHT = 1e-6;
+
+/** Whether minutes were shared out among several phases, so that none of them says how long it was. */
+function isShared({ phases, entries }: BlockModel, shares: ReturnType<typeof sharedMinutes>): boolean {
+  const waiting = entries.flatMap(({ stretch }, i) =>
+    shares[i]!.about && phases[stretch]!.minutes === undefined ? [stretch] : [],
+  );
+  return new Set(waiting.map((stretch) => phases[stretch]!.phase ?? "")).size > 1;
+}
+
+/** For each stretch, whether it was planned: its entries count as far as they were done, and its own minutes do not. */
+export function plannedStretches({ lines, phases, day }: BlockModel): boolean[] {
+  let whole = day?.planned ?? false;
+  let here = false;
+  let next = 0;
+  const planned = phases.map(() => whole);
+  for (const [line, read] of lines.entries()) {
+    if (read.type === "plan") whole = true;
+    if (read.type === "phase")
+      here = read.items.some(({ meaning }) => meaning.type === "line word" && meaning.id === "plan");
+    else if (read.type === "session") here = false;
+    for (; next < phases.length && phases[next]!.line <= line; next++) planned[next] = whole || here;
+  }
+  return planned;
+}

@@ -1,0 +1,175 @@
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import type { Uri } from "vscode";
+import type { FromPage, ToPage } from "../../client/preview/messages.ts";
+import type { PreviewParams } from "../../shared/preview.ts";
+import { previewOf } from "../features/preview-asked.ts";
+
+/** As much of the editor as the panel asks of it. */
+const editor = vi.hoisted(() => ({ cursor: 0, shown: [] as string[] }));
+
+function uriOf(text: string): Uri {
+  return { toString: () => text } as Uri;
+}
+
+vi.mock("vscode", () => ({
+  Uri: { parse: (text: string) => ({ toString: () => text }), joinPath: () => ({ toString: () => "ext:/" }) },
+  Selection: class {
+    constructor(readonly active: { readonly line: number }) {}
+  },
+  ViewColumn: { One: 1 },
+  window: {
+    get visibleTextEditors() {
+      return ["j:/a.practice", "j:/b.practice", "other:/c.practice"].map((uri) => ({
+        document: {
+          uri: { toString: () => uri },
+          lineCount: 100,
+          lineAt: (line: number) => ({ range: { start: { line } } }),
+        },
+        selection: { active: { line: editor.cursor } },
+      }));
+    },
+    showTextDocument: async (document: { uri: Uri }, { selection }: { selection: { active: { line: number } } }) =>
+      void editor.shown.push(`${document.uri} ${selection.active.line}`),
+  },
+  workspace: {},
+}));
+
+const { PreviewPanel } = await import("../../client/preview/panel.ts");
+
+const FIGURES = previewOf("2026-03-09\n  D minor, 8ths at 60 clean\n  G major, 8ths at 60 clean\n");
+
+/** A panel with its page and its server: what the one is sent, and what the other is asked. */
+function open() {
+  const sent: ToPage[] = [];
+  const asked: PreviewParams[] = [];
+  let fromPage = (_: FromPage): unknown => undefined;
+  let state = () => {};
+  const panel = {
+    visible: true,
+    title: "",
+    webview: {
+      html: "",
+      cspSource: "here:",
+      asWebviewUri: (uri: Uri) => uri,
+      postMessage: (message: ToPage) => sent.push(message),
+      onDidReceiveMessage: (listener: typeof fromPage) => {
+        fromPage = listener;
+      },
+    },
+    onDidChangeViewState: (listener: typeof state) => {
+      state = listener;
+    },
+    dispose: () => {},
+  };
+  const client = {
+    sendRequest: async (_: string, params: PreviewParams) => {
+      asked.push(params);
+      const journal = params.uri.split("/")[0]!;
+      if (params.version === 1) return { unchanged: true, underCursor: `line ${params.cursor}` };
+      return { journal, version: 1, underCursor: null, ...FIGURES };
+    },
+  };
+  const document = uriOf("j:/a.practice");
+  const preview = new PreviewPanel(panel as never, uriOf("ext:/"), client as never, document);
+  return {
+    preview,
+    sent,
+    asked,
+    panel,
+    page: async (message: FromPage) => {
+      await fromPage(message);
+    },
+    hide: () => {
+      panel.visible = false;
+      state();
+      panel.visible = true;
+    },
+  };
+}
+
+const READY: FromPage = { type: "ready", asks: { choice: null, most: null }, locked: false };
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  editor.cursor = 1;
+  editor.shown = [];
+});
+afterEach(() => vi.useRealTimers());
+
+test("a page that is ready is sent all figures, and the panel is called after the journal", async () => {
+  const { page, sent, asked, panel } = open();
+  await page(READY);
+  expect(asked).toEqual([{ uri: "j:/a.practice", cursor: 1 }]);
+  expect(sent.map(({ type }) => type)).toEqual(["figures"]);
+  expect(panel.title).toBe("Practice: journal");
+});
+
+test("news of its journal asks for what changed: the hashes that the page has are told", async () => {
+  const { page, asked, preview } = open();
+  await page(READY);
+  await preview.changed({ journal: "j:", version: 1 });
+  expect(asked).toHaveLength(1);
+  await preview.changed({ journal: "other:", version: 5 });
+  expect(asked).toHaveLength(1);
+  await preview.changed({ journal: "j:", version: 2 });
+  const hashes = FIGURES.moving.groups.flatMap(({ exercises }) => exercises.map(({ hash }) => hash));
+  expect(asked[1]).toEqual({ uri: "j:/a.practice", version: 1, known: hashes, cursor: 1 });
+});
+
+test("a page that was hidden knows nothing any more", async () => {
+  const { page, asked, hide } = open();
+  await page(READY);
+  hide();
+  await page(READY);
+  expect(asked[1]).toEqual({ uri: "j:/a.practice", cursor: 1 });
+});
+
+test("once the cursor rests on another line, the exercise there is marked", async () => {
+  const { page, sent, asked, preview } = open();
+  await page(READY);
+  for (const line of [2, 3, 4]) preview.cursorMoved(uriOf("j:/a.practice"), line);
+  preview.cursorMoved(uriOf("other:/c.practice"), 9);
+  await vi.runAllTimersAsync();
+  expect(asked.slice(1).map(({ cursor, version }) => [cursor, version])).toEqual([[4, 1]]);
+  expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4" });
+});
+
+test("what is chosen in the page is asked for, and goes on being asked for", async () => {
+  const { page, asked, preview } = open();
+  await page(READY);
+  const choice = { span: 52, instrument: null } as const;
+  await page({ type: "ask", asks: { choice, most: 400 } });
+  expect(asked[1]).toMatchObject({ choice, most: 400 });
+  expect(asked[1]).not.toHaveProperty("version");
+  await preview.changed({ journal: "j:", version: 2 });
+  expect(asked[2]).toMatchObject({ choice, most: 400 });
+});
+
+test("it follows the reader to another journal, unless it is to stay with its own", async () => {
+  const { page, sent, asked, preview } = open();
+  await page(READY);
+  await preview.follow(uriOf("other:/c.practice"));
+  expect(sent.at(-1)).toMatchObject({ type: "figures", uri: "other:/c.practice" });
+  await page({ type: "lock", locked: true });
+  await preview.follow(uriOf("j:/a.practice"));
+  expect(sent.at(-1)).toMatchObject({ uri: "other:/c.practice" });
+  await preview.changed({ journal: "other:", version: 2 });
+  expect(asked.at(-1)!.uri).toBe("other:/c.practice");
+});
+
+test("with its journal it stays when another file of the same one is looked at, and goes where it is asked to", async () => {
+  const { page, sent, preview } = open();
+  await page({ ...READY, locked: true });
+  await preview.follow(uriOf("j:/b.practice"));
+  expect(sent.at(-1)).toMatchObject({ type: "figures", uri: "j:/b.practice" });
+  await preview.show(uriOf("other:/c.practice"));
+  expect(sent.at(-1)).toMatchObject({ type: "figures", uri: "other:/c.practice" });
+});
+
+test("it leads to the lines that the page was given, and to no other", async () => {
+  const { page } = open();
+  await page({ type: "reveal", uri: "file:///journal/week.practice", line: 1 });
+  await page(READY);
+  await page({ type: "reveal", uri: "other:/c.practice", line: 1 });
+  expect(editor.shown).toEqual([]);
+});

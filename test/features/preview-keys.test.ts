@@ -1,0 +1,109 @@
+import { Key } from "tonal";
+import { describe, expect, test } from "vitest";
+import { lineAtPlace, previewOf } from "./preview-asked.ts";
+
+/** What stands in the row of a kind: `1♭ F 2` where something was practised or marked. */
+function row(text: string, kind: string): string[] {
+  const { columns, rows } = previewOf(text).keys;
+  const cells = rows.find((each) => each.kind === kind)?.cells ?? [];
+  return cells.flatMap(({ tonic, days, mark }, at) =>
+    days === 0 && mark === "" ? [] : [`${columns[at]!.label} ${tonic} ${days}${mark === "" ? "" : ` (${mark})`}`],
+  );
+}
+
+const day = (date: string, ...lines: string[]): string => `${date}\n${lines.map((line) => `  ${line}\n`).join("")}`;
+
+test("the columns are the fifteen key signatures", () => {
+  const { columns } = previewOf("").keys;
+  expect(columns.map(({ label }) => label).join(" ")).toBe("7♭ 6♭ 5♭ 4♭ 3♭ 2♭ 1♭ 0 1♯ 2♯ 3♯ 4♯ 5♯ 6♯ 7♯");
+});
+
+// Against tonal, https://github.com/tonaljs/tonal, package "key": the signature of each major and minor key as sharps less flats.
+test("the tonics of each row are those whose key has that many accidentals", () => {
+  const { rows } = previewOf(day("2026-03-02", "C major, slow", "A harmonic minor, slow")).keys;
+  const tonics = (kind: string) => rows.find((each) => each.kind === kind)!.cells.map(({ tonic }) => tonic);
+  expect(tonics("major").map((tonic) => Key.majorKey(tonic).alteration)).toEqual(
+    Array.from({ length: 15 }, (_, at) => at - 7),
+  );
+  expect(tonics("harmonic minor").map((tonic) => Key.minorKey(tonic).alteration)).toEqual(
+    Array.from({ length: 15 }, (_, at) => at - 7),
+  );
+});
+
+describe("a cell", () => {
+  test("holds the days on which the scale was practised, in whatever pattern", () => {
+    const text =
+      day("2026-03-02", "F major, slow", "F major, thirds, at 60 clean") +
+      day("2026-03-03", "F major, fours, at 60 slips");
+    expect(row(text, "major")).toEqual(["1♭ F 2"]);
+  });
+
+  test("modes, arpeggios and chains stand under their signature", () => {
+    expect(row(day("2026-03-02", "D dorian, slow"), "dorian")).toEqual(["0 D 1"]);
+    expect(row(day("2026-03-02", "G minor arpeggio, slow"), "minor arpeggio")).toEqual(["2♭ G 1"]);
+    expect(row(day("2026-03-02", "A dominant seventh, slow"), "dominant seventh")).toEqual(["2♯ A 1"]);
+    expect(row(day("2026-03-02", "C major > F major > Bb major, slow"), "major")).toEqual([
+      "2♭ Bb 1",
+      "1♭ F 1",
+      "0 C 1",
+    ]);
+  });
+
+  test("leads to the last time", () => {
+    const text = day("2026-03-02", "F major, slow") + day("2026-03-03", "F major, thirds, slow");
+    const cell = previewOf(text).keys.rows[0]!.cells.find(({ days }) => days > 0)!;
+    expect(lineAtPlace(text, cell.place!)).toBe("F major, thirds, slow");
+  });
+
+  test("is darker the more days there are, in four steps", () => {
+    const text = [2, 3, 4, 5]
+      .map((at) => day(`2026-03-0${at}`, "C major, slow", at === 2 ? "G major, slow" : ""))
+      .join("");
+    const shades = previewOf(text)
+      .keys.rows[0]!.cells.filter(({ days }) => days > 0)
+      .map(({ days, shade }) => [days, shade]);
+    expect(shades).toEqual([
+      [4, 4],
+      [1, 1],
+    ]);
+  });
+
+  test("counts the days of the span, up to today", () => {
+    const text =
+      day("2025-03-02", "C major, slow") + day("2026-03-02", "C major, slow") + day("2026-03-20", "C major, slow");
+    expect(row(text, "major")).toEqual(["0 C 1"]);
+    const { keys } = previewOf(text, { choice: { span: "all", instrument: null } });
+    expect(keys.rows[0]!.cells[7]!.days).toBe(2);
+  });
+});
+
+test("what belongs to no key, or to one beyond seven accidentals, stands below the table", () => {
+  const { rows, others } = previewOf(day("2026-03-02", "F whole-tone, slow", "G# major, slow")).keys;
+  expect(rows).toEqual([]);
+  expect(others.map(({ text, note }) => `${text} ${note}`)).toEqual(["F whole-tone 1 day", "G# major 1 day"]);
+});
+
+describe("the pieces in hand", () => {
+  const PIECE = 'piece "Ground in G minor" as Ground: G minor, due 2026-05-09\n';
+
+  test("mark their key and its neighbours in the rows of their mode", () => {
+    const text = PIECE + day("2026-03-02", "D harmonic minor, slow", "C major, slow");
+    expect(row(text, "harmonic minor")).toEqual([
+      "3♭ C 0 (next to the key of Ground)",
+      "2♭ G 0 (key of Ground)",
+      "1♭ D 1 (next to the key of Ground)",
+    ]);
+    expect(row(text, "major")).toEqual(["0 C 1"]);
+  });
+
+  test("keep their columns from being folded away", () => {
+    const { columns } = previewOf(PIECE + day("2026-03-02", "D harmonic minor, slow")).keys;
+    expect(columns.filter(({ unused }) => !unused).map(({ label }) => label)).toEqual(["3♭", "2♭", "1♭"]);
+  });
+});
+
+test("an empty table says what to write", () => {
+  expect(previewOf("").keys.sentence).toBe(
+    "No scale or arpeggio was practised in these 26 weeks, 2025-W38 to 2026-W11. Write one such as `G major, slow` below a day, and its key appears here.",
+  );
+});

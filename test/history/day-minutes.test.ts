@@ -1,0 +1,50 @@
+import { expect, test } from "vitest";
+import { dayMinutes } from "../../server/history/day-minutes.ts";
+import { Journal } from "../../server/journal/journal.ts";
+import { createDocument } from "../../server/syntax/document.ts";
+
+/** The minutes of one day, phase by phase; `about` where they were shared out. */
+function check(day: string, expected: string): void {
+  const document = createDocument(day);
+  const journal = new Journal("file:///j", new Map([["file:///j/a.practice", document]]));
+  const { phases, about } = dayMinutes(journal.model(document.blocks[0]!));
+  const told = phases.map(({ phase, minutes }) => `${phase || "–"} ${Math.round(minutes * 100) / 100}`).join(", ");
+  expect(about ? `about ${told}` : told).toBe(expected);
+}
+
+test("a phase counts as it is written, whatever its entries take", () => {
+  check(
+    "2026-03-02, 50 min\nwarm-up, 5 min\n  C major, slow\npieces, 45 min\n  D minor, slow, 10 min",
+    "warm-up 5, pieces 45",
+  );
+});
+
+test("what is written for the day alone goes to the phases that do not say their minutes", () => {
+  check("2026-03-02, 50 min\nwarm-up, 20 min\npieces\n  D minor, slow", "warm-up 20, pieces 30");
+  check(
+    "2026-03-02, 60 min\nwarm-up\n  C major, slow\npieces\n  D minor, slow\n  G major, slow",
+    "about warm-up 20, pieces 40",
+  );
+});
+
+test("entries count where neither phase nor day says any", () => {
+  check("2026-03-02\nwarm-up\n  C major, slow, 5 min\n  D minor, slow\nC major, slow, 7 min", "warm-up 12");
+});
+
+test("what no entry takes stands under no phase", () => {
+  check("2026-03-02, 50 min", "– 50");
+  check("2026-03-02, 50 min\nwarm-up, 20 min", "warm-up 20, – 30");
+  check("2026-03-02, 30 min\nwarm-up, 40 min", "warm-up 40");
+});
+
+test("a phase that stands twice counts once, with all its minutes; each sitting has its own", () => {
+  check("2026-03-02\nsession 9:00, 30 min\npieces, 20 min\nsession 19:00, 15 min\npieces, 15 min", "pieces 35, – 10");
+});
+
+test("a plan counts as far as it was done", () => {
+  check("2026-03-02 plan, 50 min\nwarm-up, 5 min\n  C major, slow", "");
+  check(
+    "2026-03-02\npieces plan, 20 min\n  C major, at 60\n  D minor, at 60 clean, 8 min\nwarm-up, 5 min",
+    "pieces 8, warm-up 5",
+  );
+});

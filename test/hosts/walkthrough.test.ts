@@ -1,0 +1,44 @@
+import { expect } from "vitest";
+import manifest from "../../package.json";
+import scales from "../reference/scales.json";
+import { describeWorkbench } from "./workbench.ts";
+
+const [walkthrough] = manifest.contributes.walkthroughs;
+
+// LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
+const F_MAJOR = scales.major.find(({ tonic }) => tonic === "F")!.scales.major.up.map((note) => note.replace(/\d$/, ""));
+
+/** In milliseconds. So late does the walkthrough take the focus when a step opens, and nothing in the page tells; a person is slower. */
+const FOCUS_DELAY = 500;
+
+describeWorkbench("the walkthrough", { open: "week.practice" }, (inWindow) => {
+  inWindow("leads from an empty journal to its preview", async ({ page, runCommand, preview }) => {
+    await runCommand("Welcome: Open Walkthrough...");
+    await page.locator(".quick-input-list .monaco-list-row", { hasText: walkthrough!.title }).click();
+    const steps = page.locator(".gettingStartedContainer .getting-started-step");
+    const take = async (title: string, button: string) => {
+      const step = steps.filter({ hasText: title });
+      if ((await step.getAttribute("aria-expanded")) !== "true") await step.click();
+      await page.waitForTimeout(FOCUS_DELAY);
+      await step.getByRole("button", { name: button, exact: true }).click();
+    };
+    await steps.first().waitFor();
+    expect(await steps.count()).toBe(walkthrough!.steps.length);
+
+    await take("Begin a journal", "New Journal");
+    await page.getByRole("tab", { name: "Untitled-1" }).waitFor();
+
+    await take("Write down a day", "New Day");
+    const journal = page.locator(".editor-instance .view-line");
+    await journal.filter({ hasText: /^\d{4}-\d\d-\d\d\s\w{3}$/ }).waitFor();
+
+    await journal.last().click();
+    await page.getByRole("button", { name: "Ln 2, Col 1" }).waitFor();
+    await page.keyboard.type("F major");
+    await take("Let your scales be read", "Write Out the Notes");
+    await journal.filter({ hasText: `F major: ${F_MAJOR.join(" ")}` }).waitFor();
+
+    await take("See what moved", "Show Preview");
+    await preview().getByRole("heading", { level: 1 }).waitFor();
+  });
+});
