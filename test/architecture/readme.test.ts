@@ -40,7 +40,7 @@ test("the README's journal is read without a complaint", async () => {
 test("its two commands are there, and the other scripts that the pages name", () => {
   const pages = README + textOf("DEVELOPERS.md");
   const named = new Set(
-    [...pages.matchAll(/npm (?:run )?(start|test|build|check|bench)\b/g)].map((match) => match[1]!),
+    [...pages.matchAll(/npm (?:run )?(start|test|build|package|check|bench)\b/g)].map((match) => match[1]!),
   );
   expect([...named].sort()).toEqual(Object.keys(manifest.scripts).sort());
   expect(textOf(".ci/run")).toMatch(/^npm test$/m);

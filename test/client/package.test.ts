@@ -29,6 +29,7 @@ afterAll(() => rmSync(DIST, { recursive: true, force: true }));
 describe("the package", () => {
   test("holds the bundles, what package.json names and the pages, and nothing else", () => {
     expect(vsix.name).toBe(`daystave-${manifest.version}.vsix`);
+    expect(readFileSync("README.md", "utf8")).toContain(`\`code --install-extension ${vsix.name}\``);
     expect(Object.keys(texts).sort()).toEqual([
       "[Content_Types].xml",
       "extension.vsixmanifest",

@@ -24,18 +24,19 @@ local function floating_window()
 end
 
 local function try()
-  local result = { filetype = vim.bo.filetype }
+  local result = { type = vim.bo.filetype }
   -- Until the folder above is read its piece is not known, which is a second one.
   wait_for("one diagnostic", function()
     return #vim.diagnostic.get(0) == 1
   end)
   local found = vim.diagnostic.get(0)[1]
-  result.diagnostic = { code = found.code, message = found.message, line = found.lnum + 1 }
+  result.diagnostic = { message = found.message, line = found.lnum + 1 }
 
   result.actions = {}
   vim.ui.select = function(actions, options, choose)
     for _, action in ipairs(actions) do
-      table.insert(result.actions, options.format_item(action))
+      local title = options.format_item(action) -- may be followed by a number
+      table.insert(result.actions, title)
     end
     choose(actions[1], 1)
   end
