@@ -1,17 +1,16 @@
 import type { PreviewLesson, PreviewLink, PreviewSetWork, PreviewTick } from "../../shared/preview.ts";
 import { plannedStretches } from "../history/day-minutes.ts";
 import { answers, answersWords } from "../history/set-work.ts";
-import { isoDate, weekday } from "../journal/calendar.ts";
+import { isoDate, shortWeekday } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, DayNumber, Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import type { Remark } from "../syntax/line.ts";
-import { type DatedDay, daysOfJournal } from "./dated-days.ts";
+import { daysOfJournal, type PlacedDay } from "./dated-days.ts";
 import type { DeclaredSet } from "./declared-lines.ts";
 import { daysAhead } from "./preview-aims.ts";
 import { placeOf, shownText } from "./preview-text.ts";
 
-const LABELS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 /** How far back a lesson is looked for, and remarks where there was none, in days. */
 const LOOKED_BACK = 26 * 7;
 const REMARKS_BACK = 4 * 7;
@@ -22,7 +21,7 @@ const MOST_TICKS = 15;
 
 /** The last lesson: its day, and the line in it that opens the phase. */
 interface LastLesson {
-  readonly day: DatedDay;
+  readonly day: PlacedDay;
   readonly line: number;
 }
 
@@ -41,14 +40,14 @@ export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], to
   const words = recent.flatMap((day) => remarksOf(journal, day, "teacher", 0));
   if (set.length + questions.length + words.length === 0) return null;
   const sentence = lesson
-    ? `Since the lesson on ${LABELS[weekday(since) - 1]} ${isoDate(since)}.`
+    ? `Since the lesson on ${shortWeekday(since)} ${isoDate(since)}.`
     : "From the last four weeks, as no lesson is written.";
   return { since: sentence, set, questions, words };
 }
 
 const MAY_BE_LESSON = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?lesson\b/im;
 
-function lastLesson(journal: Journal, days: readonly DatedDay[], today: DayNumber): LastLesson | undefined {
+function lastLesson(journal: Journal, days: readonly PlacedDay[], today: DayNumber): LastLesson | undefined {
   const latestFirst = days.filter(({ date }) => date >= today - LOOKED_BACK).sort((a, b) => b.date - a.date);
   for (const day of latestFirst) {
     const block = day.document.blocks[day.index]!;
@@ -64,7 +63,7 @@ function lastLesson(journal: Journal, days: readonly DatedDay[], today: DayNumbe
 /** The questions or the teacher's words of a day, from a line on. */
 function remarksOf(
   journal: Journal,
-  { uri, document, index, date }: DatedDay,
+  { uri, document, index, date }: PlacedDay,
   kind: Remark["kind"],
   from: number,
 ): PreviewLink[] {
@@ -83,7 +82,7 @@ function dueOf({ declared: { by }, day }: DeclaredSet, today: DayNumber): DayNum
   return by ?? (day === undefined ? today : day + USUAL_DAYS);
 }
 
-function setWork(journal: Journal, work: DeclaredSet, days: readonly DatedDay[], today: DayNumber): PreviewSetWork {
+function setWork(journal: Journal, work: DeclaredSet, days: readonly PlacedDay[], today: DayNumber): PreviewSetWork {
   const due = dueOf(work, today);
   const from = work.day ?? due - USUAL_DAYS + 1;
   const done = new Set(
@@ -116,7 +115,7 @@ function ticks(from: DayNumber, due: DayNumber, done: ReadonlySet<DayNumber>, to
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, at): PreviewTick => {
     const day = first + at;
     const state = done.has(day) ? "done" : day > today ? "ahead" : "not done";
-    return { label: LABELS[weekday(day) - 1]!, date: isoDate(day), state };
+    return { label: shortWeekday(day), date: isoDate(day), state };
   });
 }
 

@@ -4,13 +4,12 @@ import { type DayBars, weekByDay } from "../charts/day-data.ts";
 import { minutesInWords, shownMinutes } from "../charts/day-words.ts";
 import { ROW_SIZE } from "../charts/look.ts";
 import { dayMinutes } from "../history/day-minutes.ts";
-import { isoDate, isoWeek, weekday } from "../journal/calendar.ts";
+import { isoDate, isoWeek, SHORT_WEEKDAYS, shortWeekday, weekday } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
-import { type DatedDay, daysOfJournal } from "./dated-days.ts";
+import { daysOfJournal, type PlacedDay } from "./dated-days.ts";
 import { placeOf, shownText } from "./preview-text.ts";
 
-const LABELS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 const DAYS_OF_WEEK = 7;
 const HEIGHT = 150;
 
@@ -42,7 +41,7 @@ interface TimeOfDate {
   readonly rest: boolean;
 }
 
-function timeOf(journal: Journal, days: readonly DatedDay[]): TimeOfDate {
+function timeOf(journal: Journal, days: readonly PlacedDay[]): TimeOfDate {
   const phases = new Map<string, number>();
   let about = false;
   let rest = false;
@@ -62,7 +61,7 @@ function dataOf(title: string, now: readonly TimeOfDate[], before: readonly Time
     title: `${title}: minutes by day and phase`,
     phases: phases.map((phase) => shownText(phase)),
     days: now.map((day, at) => ({
-      label: LABELS[at]!,
+      label: SHORT_WEEKDAYS[at]!,
       minutes: phases.map((phase) => day.phases.get(phase) ?? 0),
       about: day.about,
       ...(day.rest ? { note: "rest" } : {}),
@@ -99,6 +98,6 @@ function tableOf(data: DayBars, monday: DayNumber): PreviewTable {
   };
 }
 
-function linkTo(journal: Journal, { uri, document, index, date }: DatedDay): PreviewLink {
-  return { text: LABELS[weekday(date) - 1]!, note: "", place: placeOf(journal, uri, document.blocks[index]!, 0) };
+function linkTo(journal: Journal, { uri, document, index, date }: PlacedDay): PreviewLink {
+  return { text: shortWeekday(date), note: "", place: placeOf(journal, uri, document.blocks[index]!, 0) };
 }

@@ -105,6 +105,13 @@ export function weekday(day: DayNumber): 1 | 2 | 3 | 4 | 5 | 6 | 7 {
   return (fromMonday - Math.floor(fromMonday / DAYS_OF_WEEK) * DAYS_OF_WEEK + 1) as 1 | 2 | 3 | 4 | 5 | 6 | 7;
 }
 
+/** As they stand on day lines, from Monday. */
+export const SHORT_WEEKDAYS: readonly string[] = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+
+export function shortWeekday(day: DayNumber): string {
+  return SHORT_WEEKDAYS[weekday(day) - 1]!;
+}
+
 /** The ISO 8601 week that the day lies in: the week belongs to the year that holds its Thursday. */
 export function isoWeek(day: DayNumber): IsoWeek {
   const thursday = day - weekday(day) + 4;

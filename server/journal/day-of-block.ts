@@ -1,6 +1,6 @@
 import { dateWord } from "../syntax/day-line.ts";
 import type { Block } from "../syntax/document.ts";
-import { parseIsoDate, weekday } from "./calendar.ts";
+import { parseIsoDate, SHORT_WEEKDAYS, shortWeekday } from "./calendar.ts";
 import type { DayNumber } from "./model.ts";
 
 /** The day that a block opens; undefined for a head, and where there is no such date. Its lines are not cut for it. */
@@ -8,8 +8,6 @@ export function dayOfBlock({ day, text }: Block): DayNumber | undefined {
   return day ? parseIsoDate(dateWord(/^[^\r\n]*/.exec(text)![0])?.text ?? "") : undefined;
 }
 
-/** As they stand on day lines, from Monday. */
-const SHORT_WEEKDAYS: readonly string[] = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 const DATE_END = "2026-03-02".length;
 
 /** A day line in its usual order and spacing, for an expression: its date, then its short weekday and its minutes where they are stated. */
@@ -20,7 +18,7 @@ export function usualDay(text: string): { readonly date: DayNumber; readonly min
   const date = parseIsoDate(text.slice(0, DATE_END));
   if (date === undefined) return undefined;
   const named = text[DATE_END] === " ";
-  if (named && !text.startsWith(SHORT_WEEKDAYS[weekday(date) - 1]!, DATE_END + 1)) return undefined;
+  if (named && !text.startsWith(shortWeekday(date), DATE_END + 1)) return undefined;
   const end = named ? DATE_END + 4 : DATE_END;
   return text[end] === "," ? { date, minutes: Number.parseInt(text.slice(end + 2, end + 5), 10) } : { date };
 }
