@@ -4,7 +4,7 @@ import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
 import { type Exercise, latestOf, type Strand, strandName, strandOf } from "../history/strands.ts";
 import { type Trend, trendOf } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
-import { metronomeOf, type Notation, trendInWords, weekRows } from "../history/words.ts";
+import { bestWithNote, metronomeOf, type Notation, trendInWords, weekRows } from "../history/words.ts";
 import { isoDate } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { sentenceCase } from "./explain.ts";
@@ -130,11 +130,11 @@ function tableOf(weeks: readonly Week[], notation: Notation): string[] {
   const practised = weeks.filter(({ attempts }) => attempts > 0).slice(-TABLE_WEEKS);
   if (practised.length === 0) return [];
   const timed = practised.some(({ minutes }) => Math.round(minutes) > 0);
-  const rows = weekRows(practised, notation).map(({ week, best, note, attempts, minutes }) => [
-    week,
-    note === "worked below best" ? `${best} (${note})` : best,
-    attempts,
-    ...(timed ? [minutes === "0" ? "–" : minutes] : []),
+  const rows = weekRows(practised, notation).map((row) => [
+    row.week,
+    bestWithNote(row),
+    row.attempts,
+    ...(timed ? [row.minutes === "0" ? "–" : row.minutes] : []),
   ]);
   return [markdownTable(["ISO week", "Best reached", "Attempts", ...(timed ? ["Minutes"] : [])], rows)];
 }

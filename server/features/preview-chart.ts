@@ -5,7 +5,7 @@ import type { TempoAim } from "../charts/tempo-data.ts";
 import { axisOf, type ExerciseRow } from "../history/exercise-row.ts";
 import type { AttemptRecord } from "../history/record.ts";
 import type { Week } from "../history/weeks.ts";
-import { shown } from "../history/words.ts";
+import { bestWithNote, shown, weekRows } from "../history/words.ts";
 import { isoDate, parseWeekLabel, weekIndex, weekLabels } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { hashOf } from "./preview-text.ts";
@@ -65,19 +65,14 @@ function aimIn({ rate, by }: AimedTempo, first: DayNumber): TempoAim {
 /** One row for each week with practice, oldest first, in the player's note value. */
 function weekTable({ weeks, notation, latest }: ExerciseRow, { aim }: ChartFrame): PreviewTable {
   const axis = axisOf(latest, notation);
-  const tempo = (rate: number): string => shown(rate, notation.noteValue, notation.beat);
-  const rows = weeks
-    .filter(({ attempts }) => attempts > 0)
-    .map(({ week, bestClean, tested, attempts, minutes, about }) => [
-      week,
-      bestClean === null ? "none reached" : `${tempo(bestClean)}${tested ? "" : " (below best)"}`,
-      String(attempts),
-      `${about ? "about " : ""}${Math.round(minutes)}`,
-    ]);
-  const aimed = aim ? ` Aim: ${tempo(aim.rate)} by ${isoDate(aim.by)}.` : "";
+  const practised = weekRows(
+    weeks.filter(({ attempts }) => attempts > 0),
+    notation,
+  );
+  const aimed = aim ? ` Aim: ${shown(aim.rate, notation.noteValue, notation.beat)} by ${isoDate(aim.by)}.` : "";
   return {
     caption: `By week; weeks without practice are left out.${aimed}`,
     headings: ["Week", axis === "" || axis === "at" ? "Best" : `Best, ${axis}`, "Attempts", "Minutes"],
-    rows,
+    rows: practised.map((row) => [row.week, bestWithNote(row), row.attempts, row.minutes]),
   };
 }

@@ -108,7 +108,14 @@ export function weekRows(weeks: readonly Week[], notation: Notation = {}): WeekR
   }));
 }
 
+/** The best of a week for a table without a column for notes: only what keeps it out of the trend is said. */
+export function bestWithNote({ best, note }: WeekRow): string {
+  return note === BELOW_BEST ? `${best} (${note})` : best;
+}
+
+const BELOW_BEST = "worked below best";
+
 function noteOf(week: Week): string {
   if (week.bestClean === null) return "";
-  return week.tested ? "tested" : "worked below best";
+  return week.tested ? "tested" : BELOW_BEST;
 }

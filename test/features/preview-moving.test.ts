@@ -113,7 +113,7 @@ describe("the chart and its table", () => {
       headings: ["Week", "Best, 8ths at", "Attempts", "Minutes"],
       rows: [
         ["2026-W02", "80", "1", "0"],
-        ["2026-W04", "60 (below best)", "1", "0"],
+        ["2026-W04", "60 (worked below best)", "1", "0"],
         ["2026-W05", "82", "1", "0"],
       ],
     });
@@ -151,8 +151,8 @@ function asTable({ weeks }: HistoryOfExercise, heading: string): string[][] {
     .map(({ week, bestClean, tested, attempts, minutes, about }) => [
       week,
       bestClean === null
-        ? "none reached"
-        : `${Math.round((bestClean / perBeat) * 10) / 10}${tested ? "" : " (below best)"}`,
+        ? "–"
+        : `${Math.round((bestClean / perBeat) * 10) / 10}${tested ? "" : " (worked below best)"}`,
       String(attempts),
       `${about ? "about " : ""}${Math.round(minutes)}`,
     ]);

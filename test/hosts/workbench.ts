@@ -117,14 +117,11 @@ function windowOf(page: Page, editor: Locator): Window {
   }
   /** The editor's number, from 1, of the first visible line that holds these words. */
   async function lineOf(words: string): Promise<number> {
-    const { y } = (await editor.locator(".view-line", { hasText: words }).first().boundingBox())!;
-    // All at once: the editor draws its numbers anew whenever something changes beside them.
-    const numbers = await editor
-      .locator(".line-numbers")
-      .evaluateAll((found) => found.map((each) => ({ y: each.getBoundingClientRect().y, text: each.textContent })));
-    const number = numbers.find((each) => Math.abs(each.y - y) < 2);
-    if (!number) throw new Error(`No visible line holds "${words}".`);
-    return Number(number.text);
+    let number: number | undefined;
+    await expect
+      .poll(async () => (number = await editor.evaluate(numberOfLine, words)), { timeout: START_LIMIT })
+      .toBeDefined();
+    return number!;
   }
   async function goToEndOf(words: string): Promise<void> {
     // At its start: the middle of a line may lie outside the window, and scrolling there from outside upsets the editor.
@@ -160,4 +157,17 @@ function windowOf(page: Page, editor: Locator): Window {
       return preview();
     },
   };
+}
+
+/** Runs in the page, all at once: the editor draws its lines and their numbers anew whenever something changes beside them. */
+function numberOfLine(editor: Element, words: string): number | undefined {
+  const lines = [...editor.querySelectorAll(".view-line")].map((each) => ({
+    top: each.getBoundingClientRect().top,
+    text: (each.textContent ?? "").replaceAll("\u00A0", " "),
+  }));
+  const top = Math.min(...lines.filter(({ text }) => text.includes(words)).map((line) => line.top));
+  const number = [...editor.querySelectorAll(".line-numbers")].find(
+    (each) => Math.abs(each.getBoundingClientRect().top - top) < 2,
+  );
+  return number ? Number(number.textContent) : undefined;
 }
