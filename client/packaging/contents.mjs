@@ -44,9 +44,10 @@ export function packagedManifest() {
   return manifest;
 }
 
-/** A page whose links to files that are not in the package have become plain words. */
+/** A page without pictures, whose links to files that are not in the package have become plain words. */
 function withLinksInto(inside, page) {
-  return page.replace(/\[([^\]]*)\]\(([^)\s#]+)(#[^)\s]*)?\)/g, (link, words, to, anchor = "") => {
+  const withoutPictures = page.replace(/<picture>[\s\S]*?<\/picture>\n\n?/g, "");
+  return withoutPictures.replace(/\[([^\]]*)\]\(([^)\s#]+)(#[^)\s]*)?\)/g, (link, words, to, anchor = "") => {
     if (to.includes("://")) return link;
     const target = PAGES[to] ?? to;
     return inside.includes(target) ? `[${words}](${target}${anchor})` : words;

@@ -1,4 +1,4 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import manifest from "../../package.json";
@@ -40,7 +40,7 @@ test("the README's journal is read without a complaint", async () => {
 test("its two commands are there, and the other scripts that the pages name", () => {
   const pages = README + textOf("DEVELOPERS.md");
   const named = new Set(
-    [...pages.matchAll(/npm (?:run )?(start|test|build|package|check|bench)\b/g)].map((match) => match[1]!),
+    [...pages.matchAll(/npm (?:run )?(start|test|build|package|pictures|check|bench)\b/g)].map((match) => match[1]!),
   );
   expect([...named].sort()).toEqual(Object.keys(manifest.scripts).sort());
   expect(textOf(".ci/run")).toMatch(/^npm test$/m);
@@ -57,6 +57,12 @@ describe.each(["README.md", "DEVELOPERS.md", "CHANGELOG.md"])("%s", (page) => {
       return !existsSync(join(ROOT, target)) || (anchor !== undefined && !anchors(textOf(target)).has(anchor));
     });
     expect(broken).toEqual([]);
+  });
+
+  test("shows pictures that are there, with words for who cannot see them", () => {
+    const named = [...text.matchAll(/(?:src|srcset)="([^"]*)"/g)].map((match) => match[1]!);
+    expect(named.filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
+    expect((text.match(/<img /g) ?? []).length).toBe([...text.matchAll(/<img [^>]*alt="[^"]{20,}"/g)].length);
   });
 
   test("names files that are there", () => {
@@ -80,3 +86,10 @@ function anchors(text: string): ReadonlySet<string> {
     }),
   );
 }
+
+test("every picture that is kept is shown in the README", () => {
+  const unused = readdirSync(join(ROOT, "client/pictures")).filter(
+    (name) => !README.includes(`client/pictures/${name}"`),
+  );
+  expect(unused).toEqual([]);
+});
