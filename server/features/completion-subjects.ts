@@ -4,7 +4,7 @@ import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { CHORDS } from "../music/chord.ts";
 import { KINDS } from "../music/kind.ts";
 import { fifthsOf, printName, sameName } from "../music/note.ts";
-import { describeFifths } from "../music/signature.ts";
+import { describeFifths, isTheoretical } from "../music/signature.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../syntax/meaning.ts";
 import { noteAt } from "../syntax/note-word.ts";
@@ -139,11 +139,32 @@ export function scaleCandidates({ journal, typed, fit }: SubjectPlace): Candidat
       resolve: { topic: "subject", key: `"${name}" on ${tonic}` },
     }),
   );
-  return [...kindsOn(tonic, note, fit + 1), ...chordsOn(tonic, fit + 1, journal), ...declared];
+  return [
+    ...kindsOn(tonic, note, fit + 1),
+    ...chordsOn(tonic, fit + 1, journal),
+    ...declared,
+    ...(isLetter(found) ? keysOfLetter(tonic, note, fit + 2) : []),
+  ];
 }
 
-function kindsOn(tonic: string, note: WrittenNote, fit: number): Candidate[] {
-  return KINDS.flatMap(({ id, names, signature }): Candidate[] => {
+function isLetter({ rest, note }: Tonic): boolean {
+  return rest === "" && note.alter === 0;
+}
+
+/**
+ * The usual keys on a letter with an accidental. Who types `Eb m` at once may get the list that was made for `E`: editors go on
+ * with one that comes late.
+ */
+function keysOfLetter(letter: string, note: WrittenNote, fit: number): Candidate[] {
+  return [-1, 1].flatMap((alter) => {
+    const altered = { ...note, alter };
+    const usual = KINDS.filter((kind) => !isTheoretical(altered, kind));
+    return kindsOn(`${letter}${alter < 0 ? "b" : "#"}`, altered, fit, usual);
+  });
+}
+
+function kindsOn(tonic: string, note: WrittenNote, fit: number, kinds = KINDS): Candidate[] {
+  return kinds.flatMap(({ id, names, signature }): Candidate[] => {
     const [name, ...others] = names;
     const meaning: ScaleMeaning = {
       type: "scale",

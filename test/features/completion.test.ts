@@ -103,6 +103,14 @@ test("a tonic is followed by kinds, and both are replaced together", () => {
   checkTaken("  - D harm‸", "D harmonic minor", "  - D harmonic minor");
 });
 
+test("a letter alone also stands for its flat and its sharp in the usual keys, below its own; a space says that it is none of them", () => {
+  const found = labels("  E‸");
+  expect(found.indexOf("Eb major")).toBeGreaterThan(found.indexOf("E diminished seventh"));
+  checkOffered("  E‸", ["Eb natural minor"], ["E# major", "E# natural minor"]); // eleven sharps, eight: theoretical keys
+  checkOffered("  E ‸", ["E major"], ["Eb major"]);
+  checkOffered("  Eb‸", ["Eb major"], ["E major"]);
+});
+
 test("what is typed of the tonic stays as it is typed", () => {
   checkTaken("  F♯ mel‸", "F♯ melodic minor", "  F♯ melodic minor");
   checkTaken("  B♭ ma‸", "B♭ major", "  B♭ major");

@@ -45,7 +45,7 @@ function week(inWindow: InWindow): void {
     await editor.locator(".squiggly-error").first().waitFor();
     await goToEndOf("F# major:");
     await page.keyboard.press("Enter");
-    await page.keyboard.type("Eb m", { delay: 60 }); // as a person types: the list of E's keys has been shown when the b comes
+    await page.keyboard.type("Eb m", { delay: 60 }); // as a person types
     await takeSuggestion(page, "Eb major");
     await page.keyboard.type(", thi");
     await takeSuggestion(page, "thirds");
