@@ -45,6 +45,7 @@ export function grid(habits: readonly Habit[], swings: readonly number[], differ
 export const ALL: readonly Ways[] = [
   ...grid(HABITS, [0.02, 0.05, 0.08]),
   ...grid(["climbs", "reached only"], [0.05], { metronome: "whole numbers" }),
+  ...grid(["climbs", "reached only"], [0.05], { metronome: "tenths" }),
   ...grid(["climbs", "reached only"], [0.05], { daysAWeek: 3 }),
   ...(["climbs", "reached only"] as const).map((habit) => ways({ habit, weeks: 12, growth: "compound" })),
 ];

@@ -27,8 +27,8 @@ export interface Player {
   readonly gaps: boolean;
   /** Every sixth week or so is practised at 0.7 of what is possible, and nothing fails in it. */
   readonly slowWeeks: boolean;
-  /** What the metronome can be set to: the usual marks, or every whole number. */
-  readonly metronome: "marks" | "whole numbers";
+  /** What the metronome can be set to: the usual marks, every whole number, or every tenth, so finely that steps do not count. */
+  readonly metronome: "marks" | "whole numbers" | "tenths";
 }
 
 /** One day's attempts at the one exercise that the player has. */
@@ -43,6 +43,7 @@ export interface Sitting {
 export const SETTINGS: Readonly<Record<Player["metronome"], readonly number[]>> = {
   marks: METRONOME_STEPS,
   "whole numbers": Array.from({ length: 271 }, (_, i) => 30 + i),
+  tenths: Array.from({ length: 2701 }, (_, i) => (300 + i) / 10),
 };
 
 const SLOW = 0.7;
@@ -57,12 +58,15 @@ export function levelOf({ gain, growth, weeks }: Player, lowest: number, week: n
   return lowest * (growth === "line" ? 1 + part * steps : (1 + part) ** steps);
 }
 
-/** The place of the highest setting at or below a tempo; of the lowest one when all are above. */
+/** The place of the highest setting at or below a tempo; of the lowest one when all are above. They rise. */
 function placeAtOrBelow(settings: readonly number[], bpm: number): number {
-  return Math.max(
-    0,
-    settings.findLastIndex((setting) => setting <= bpm),
-  );
+  let [below, above] = [0, settings.length];
+  while (above - below > 1) {
+    const middle = (below + above) >> 1;
+    if (settings[middle]! <= bpm) below = middle;
+    else above = middle;
+  }
+  return below;
 }
 
 function settingAtOrBelow({ metronome }: Player, bpm: number): number {

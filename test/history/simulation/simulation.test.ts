@@ -6,8 +6,10 @@ import { differingAsText, type Outcome, outcomeOf, turnedToFalling } from "./run
 // a week unless said; each climbs until a mark is not reached, and notes either both or only what was reached. What
 // other players would get is told by `node test/bench/simulation.mjs`. How real ones swing: no source, an assumption.
 //
-// The limits are those that the trend is meant to keep. A player for whom it misses one stands among the misses: the test
-// holds that the limit is missed still (`test.fails`), and fails as soon as it is kept.
+// The limits are those that the trend is meant to keep. It keeps them all for a player who goes on until a tempo fails, at
+// tempos so fine that their steps do not count (`tenths`). Marks of a metronome, 3 to 6 % apart, are more than the swing itself,
+// and who notes no failure tells only half. Such a player for whom a limit is missed stands among the misses: the test holds
+// that it is missed still (`test.fails`), and fails as soon as it is kept.
 
 const RUNS = 1000;
 const NOTERS = ["climbs", "reached only"] as const;
@@ -15,7 +17,8 @@ const NOTERS = ["climbs", "reached only"] as const;
 const fineMetronome = NOTERS.flatMap((habit) =>
   SPANS.map((weeks) => ways({ habit, weeks, metronome: "whole numbers" })),
 );
-const players = [...grid(NOTERS, [0.05]), ...fineMetronome];
+const stepless = grid(["climbs"], [0.05], { metronome: "tenths" });
+const players = [...stepless, ...grid(NOTERS, [0.05]), ...fineMetronome];
 
 /** A player of these ways who gains so many per cent a week. Each is simulated once, whatever is asked of it. */
 function simulated(each: Ways, gain: number): Outcome {
@@ -66,7 +69,8 @@ describe("a rise of 2 % a week over 12 weeks is found in at least 90 %", () => {
     ...twelve({ metronome: "whole numbers", growth: "compound" }),
     ...twelve({ metronome: "whole numbers", daysAWeek: 3 }),
   ];
-  holds([...misses, ...kept], found, atLeast(0.9), misses.map(nameOf));
+  const plain = ways({ habit: "climbs", weeks: 12, metronome: "tenths" });
+  holds([plain, ...misses, ...kept], found, atLeast(0.9), misses.map(nameOf));
 });
 
 const covered = (gain: number) => (each: Ways) => {
@@ -92,7 +96,9 @@ describe("the interval holds the true slope in at least 90 %", () => {
 
 describe("the interval holds the true slope in at most 98 %", () => {
   // The true slope of a level player is nought, and ties are slopes of nought: 98.3 to 100 %.
-  const misses = players.filter(({ habit, metronome }) => metronome === "marks" || habit === "climbs").map(nameOf);
+  const misses = players
+    .filter(({ habit, metronome }) => metronome === "marks" || (metronome === "whole numbers" && habit === "climbs"))
+    .map(nameOf);
   describe("gaining 0 % a week", () => holds(players, covered(0), atMost(0.98), misses));
   for (const gain of [1, 2, -1])
     describe(`gaining ${gain} % a week`, () => holds(players, covered(gain), atMost(0.98)));
@@ -100,10 +106,12 @@ describe("the interval holds the true slope in at most 98 %", () => {
 
 // A level player is called falling now and then by chance. Here the same course is judged with the slow weeks and without.
 describe("one to three slow weeks more turn no course to falling", () => {
-  for (const each of grid(NOTERS, [0.05]))
-    test(nameOf(each), () => {
-      for (const gain of [0, 2]) expect(turnedToFalling({ ...each, gain }, RUNS)).toBe(0);
-    });
+  // One course of 2,000: after four weeks off there are none but slow weeks within eight, and the last of them is measured
+  // by the others.
+  const misses = ["climbs, 5 %, 26 weeks, gaps, slow weeks, tenths"];
+  const turned = (each: Ways) =>
+    turnedToFalling({ ...each, gain: 0 }, RUNS) + turnedToFalling({ ...each, gain: 2 }, RUNS);
+  holds([...stepless, ...grid(NOTERS, [0.05])], turned, (count) => expect(count).toBe(0), misses);
 });
 
 test("a journal read as text says the same as its records", () => {

@@ -32,7 +32,8 @@ function expectedBest(player: Player, lowest: number, week: number): number {
   }, 0);
 }
 
-/** How likely a standard normal deviate lies below z, to about 1e-7. */
+/** How likely a standard normal deviate lies below z, to about 1e-7; farther out than six it is that near to 0 or 1. */
 function normalProbability(z: number): number {
+  if (Math.abs(z) > 6) return z < 0 ? 0 : 1;
   return (1 + errorFunction(z / Math.SQRT2)) / 2;
 }
