@@ -1,0 +1,104 @@
+import { cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { runTests } from "@vscode/test-electron";
+import { build } from "esbuild";
+import { chromium, type Page } from "playwright-core";
+import { beforeAll, describe, expect, test } from "vitest";
+import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { serveWorkbench } from "../../client/workbench/serve.mjs";
+
+// One bundle that uses the editor's own interface, run inside editors: in a browser's always, and in a desktop one where
+// there is one. VSCODE_PATH names it, or it stands in one of the usual places.
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const BUNDLE = "out/test/inside.js";
+const SAMPLE = "samples/quickstart";
+/** Milliseconds. */
+const LIMIT = 50_000;
+
+const USUAL_PLACES = [
+  "/usr/share/code/code",
+  "/usr/share/codium/codium",
+  "/Applications/Visual Studio Code.app/Contents/MacOS/Electron",
+  ...(process.env["LOCALAPPDATA"] ? [join(process.env["LOCALAPPDATA"], "Programs/Microsoft VS Code/Code.exe")] : []),
+];
+const desktop = process.env["VSCODE_PATH"] ?? USUAL_PLACES.find((place) => existsSync(place));
+
+beforeAll(async () => {
+  await build({
+    absWorkingDir: ROOT,
+    entryPoints: ["test/hosts/inside/run.ts"],
+    outfile: BUNDLE,
+    bundle: true,
+    platform: "browser",
+    format: "cjs",
+    target: "es2022",
+    external: ["vscode"],
+    logLevel: "warning",
+  });
+});
+
+const executablePath = findChromium();
+
+describe.skipIf(!executablePath)("the editor's own interface, in the browser", () => {
+  test("underlines, mends, explains, completes and shows the preview", async () => {
+    const server = await serveWorkbench({ port: 0, sample: SAMPLE, tests: BUNDLE });
+    const browser = await chromium.launch({ executablePath: executablePath!, args: launchArguments });
+    try {
+      const { code, said } = await ranIn(await browser.newPage(), server.url);
+      expect(said).toEqual(["ran in the host: web"]);
+      expect(code).toBe(0);
+    } finally {
+      await browser.close();
+      await server.close();
+    }
+  });
+});
+
+const named = desktop ?? "none is installed; VSCODE_PATH would name one";
+
+describe.skipIf(!desktop)(`the editor's own interface, on the desktop (${named})`, () => {
+  test("underlines, mends, explains, completes and shows the preview", async () => {
+    const home = mkdtempSync(join(tmpdir(), "daystave-desktop-"));
+    try {
+      const folder = join(home, "quickstart");
+      cpSync(join(ROOT, SAMPLE), folder, { recursive: true });
+      const code = await runTests({
+        vscodeExecutablePath: desktop!,
+        extensionDevelopmentPath: ROOT,
+        extensionTestsPath: join(ROOT, BUNDLE),
+        launchArgs: [folder, "--user-data-dir", join(home, "data"), "--extensions-dir", join(home, "extensions")],
+      });
+      expect(code).toBe(0);
+    } finally {
+      rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+    }
+  });
+});
+
+interface Ran {
+  readonly code: number;
+  /** The lines of ours among all that the editor says. */
+  readonly said: readonly string[];
+}
+
+/** Opens an editor that runs a test bundle; it reports through two functions that must be there before it loads. */
+async function ranIn(page: Page, url: string): Promise<Ran> {
+  const said: string[] = [];
+  await page.exposeFunction("codeAutomationLog", (_: string, parts: readonly unknown[]) => {
+    const [, line] = /\[test\] (.*)/.exec(parts.map(String).join(" ")) ?? [];
+    if (line !== undefined) said.push(line);
+  });
+  let end: (code: number) => void = () => undefined;
+  const ended = new Promise<number>((done, fail) => {
+    end = done;
+    setTimeout(
+      () => fail(new Error(`The bundle did not end in ${LIMIT} ms; it said: ${said.join("; ")}`)),
+      LIMIT,
+    ).unref();
+  });
+  await page.exposeFunction("codeAutomationExit", (code: number) => end(code));
+  await page.goto(url);
+  return { code: await ended, said };
+}

@@ -1,0 +1,90 @@
+import * as vscode from "vscode";
+
+// What the extension gives through the editor's own interface, with the folder of the sample's week open. Bundled, and run
+// inside an editor by test/hosts/editor-interface.test.ts: there is no test library here.
+
+const ID = "daystave-dev.daystave";
+/** Milliseconds. */
+const LIMIT = 30_000;
+
+/** Called by the editor; a rejection is a failure. Who runs it looks for lines with the mark `[test]`. */
+export async function run(): Promise<void> {
+  const folder = vscode.workspace.workspaceFolders![0]!.uri;
+  const journal = await vscode.workspace.openTextDocument(vscode.Uri.joinPath(folder, "week.practice"));
+  await vscode.window.showTextDocument(journal);
+  await underlinesAndMends(journal);
+  await explains(journal);
+  await completes(journal);
+  await showsThePreview();
+  const extension = vscode.extensions.getExtension<{ readonly host: string }>(ID)!;
+  console.log(`[test] ran in the host: ${extension.exports.host}`);
+}
+
+/** The sample says of itself that two scales are spelled wrong: F# major with F, G harmonic minor with F. */
+async function underlinesAndMends(journal: vscode.TextDocument): Promise<void> {
+  const codes = () => vscode.languages.getDiagnostics(journal.uri).map(({ code }) => code);
+  await until("two wrong notes are underlined", () => same(codes().sort(), ["scale-note", "scale-spelling"]));
+  const [wrong] = vscode.languages.getDiagnostics(journal.uri).filter(({ code }) => code === "scale-spelling");
+  const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+    "vscode.executeCodeActionProvider",
+    journal.uri,
+    wrong!.range,
+    vscode.CodeActionKind.QuickFix.value,
+  );
+  const fix = actions.find(({ title }) => title === "Change F to E#");
+  must("the wrong letter can be mended", fix?.edit !== undefined);
+  await vscode.workspace.applyEdit(fix!.edit!);
+  await until("the mended note is underlined no more", () => same(codes(), ["scale-note"]));
+  must("the mend is in the text", journal.getText().includes("F# major: F# G# A# B C# D# E# F#"));
+}
+
+async function explains(journal: vscode.TextDocument): Promise<void> {
+  const at = journal.positionAt(journal.getText().indexOf("D melodic minor, thirds"));
+  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>("vscode.executeHoverProvider", journal.uri, at);
+  const text = hovers
+    .flatMap(({ contents }) => contents)
+    .map((content) => (typeof content === "string" ? content : content.value))
+    .join("\n");
+  for (const words of ["**D melodic minor, thirds**", "Start near ", "Trend: ", "2026-W05"])
+    must(`the hover says "${words}"`, text.includes(words));
+}
+
+async function completes(journal: vscode.TextDocument): Promise<void> {
+  const edit = new vscode.WorkspaceEdit();
+  edit.insert(journal.uri, new vscode.Position(journal.lineCount, 0), "\n  Eb ma");
+  await vscode.workspace.applyEdit(edit);
+  const end = journal.lineAt(journal.lineCount - 1).range.end;
+  const list = await vscode.commands.executeCommand<vscode.CompletionList>(
+    "vscode.executeCompletionItemProvider",
+    journal.uri,
+    end,
+  );
+  const labels = list.items.map(({ label }) => (typeof label === "string" ? label : label.label));
+  must(`Eb major is offered among ${labels.slice(0, 5).join(", ")}`, labels.includes("Eb major"));
+}
+
+async function showsThePreview(): Promise<void> {
+  await vscode.commands.executeCommand("daystave.showPreview");
+  const isPreview = ({ input }: vscode.Tab): boolean =>
+    input instanceof vscode.TabInputWebview && input.viewType.endsWith("daystave.preview");
+  await until("the preview has a tab of its own, named after the player", () =>
+    vscode.window.tabGroups.all.some(({ tabs }) => tabs.some((tab) => isPreview(tab) && /^Practice: /.test(tab.label))),
+  );
+}
+
+/** Looks again and again; what is waited for here has no event in common. */
+async function until(what: string, holds: () => boolean): Promise<void> {
+  const begun = Date.now();
+  while (!holds()) {
+    must(what, Date.now() - begun < LIMIT);
+    await new Promise((done) => setTimeout(done, 50));
+  }
+}
+
+function must(what: string, holds: boolean): void {
+  if (!holds) throw new Error(`[test] not so: ${what}`);
+}
+
+function same(some: readonly unknown[], others: readonly unknown[]): boolean {
+  return JSON.stringify(some) === JSON.stringify(others);
+}
