@@ -1,5 +1,5 @@
 import type { PreviewAim } from "../../../shared/preview.ts";
-import { element } from "./element.ts";
+import { element, withWholeDates } from "./element.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
 
 /** Aims with where they stand. */
@@ -8,7 +8,7 @@ export function aimsSection(aims: readonly PreviewAim[], around: Surroundings): 
     "ul",
     {},
     aims.map(({ text, place, sentences }) =>
-      element("li", {}, [placeLink(text, place, around), element("p", {}, [sentences.join(" ")])]),
+      element("li", {}, [placeLink(text, place, around), element("p", {}, withWholeDates(sentences.join(" ")))]),
     ),
   );
   return [element("h2", {}, ["What next"]), ...(aims.length === 0 ? [nothing()] : [element("h3", {}, ["Aims"]), list])];

@@ -23,7 +23,14 @@ export function button(
 
 /** Text in which what stands between backquotes is code: an example of what to write. */
 export function withExamples(text: string): (Node | string)[] {
-  return text.split("`").map((part, at) => (at % 2 === 0 ? part : element("code", {}, [part])));
+  return text.split("`").flatMap((part, at) => (at % 2 === 0 ? withWholeDates(part) : [element("code", {}, [part])]));
+}
+
+const DATES = /(\d{4}-(?:\d\d-\d\d|W\d\d))/;
+
+/** Text whose dates and weeks are not broken at their hyphens. */
+export function withWholeDates(text: string): (Node | string)[] {
+  return text.split(DATES).map((part, at) => (at % 2 === 0 ? part : element("span", { class: "whole" }, [part])));
 }
 
 /** For who listens to the page: read out, and not seen. */

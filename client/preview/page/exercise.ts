@@ -1,6 +1,6 @@
 import type { PreviewExerciseContent, PreviewPlace } from "../../../shared/preview.ts";
 import { chartBlock } from "./chart.ts";
-import { element } from "./element.ts";
+import { element, withWholeDates } from "./element.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
 
 /** One exercise: its name, what it is compared under, its chart, its best tempo and its trend. */
@@ -12,8 +12,8 @@ export function exercise(
 ): HTMLElement {
   return element("article", { class: "exercise" }, [
     element("h4", {}, [placeLink(name, place, around, `${name}: go to its line`)]),
-    element("p", { class: "quiet" }, [strand]),
-    element("p", {}, [best, " ", trend]),
+    element("p", { class: "quiet" }, withWholeDates(strand)),
+    element("p", {}, withWholeDates(`${best} ${trend}`)),
     chartBlock({ key: `exercise ${key}`, name, chart, place }, around),
   ]);
 }

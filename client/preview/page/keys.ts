@@ -12,7 +12,7 @@ export interface KeysAround extends Surroundings {
 /** Where I have been: the line of fifths as a table, one row for each kind of scale or chord. */
 export function keysSection(keys: PreviewKeys, around: KeysAround): HTMLElement[] {
   const title = element("h2", { id: "keys" }, ["Where I have been"]);
-  const sentence = element("p", { class: "quiet" }, withExamples(keys.sentence));
+  const sentence = element("p", { class: keys.rows.length === 0 ? "empty" : "quiet" }, withExamples(keys.sentence));
   const others =
     keys.others.length === 0 ? [] : [element("h3", {}, ["Outside this table"]), linkList(keys.others, around)];
   if (keys.rows.length === 0) return [title, sentence, ...others];

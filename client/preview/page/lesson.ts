@@ -1,5 +1,5 @@
 import type { PreviewLesson, PreviewLink, PreviewSetWork, PreviewTick } from "../../../shared/preview.ts";
-import { element, unseen } from "./element.ts";
+import { element, unseen, withWholeDates } from "./element.ts";
 import { linkList, placeLink, type Surroundings } from "./surroundings.ts";
 
 /** What was set, asked and said since the last lesson; nothing at all where there is nothing of it. */
@@ -12,7 +12,7 @@ export function lessonSection(lesson: PreviewLesson | null, around: Surroundings
   );
   return [
     element("h2", {}, ["For the lesson"]),
-    element("p", { class: "quiet" }, [lesson.since]),
+    element("p", { class: "quiet" }, withWholeDates(lesson.since)),
     ...(lesson.set.length === 0 ? [] : [element("h3", {}, ["Set"]), work]),
     ...links("Questions", lesson.questions, around),
     ...links("The teacher’s words", lesson.words, around),
@@ -27,7 +27,7 @@ function setWork({ text, place, days, sentence }: PreviewSetWork, around: Surrou
   return element("li", {}, [
     placeLink(text, place, around),
     element("ol", { class: "ticks" }, days.map(tick)),
-    element("p", {}, [sentence]),
+    element("p", {}, withWholeDates(sentence)),
   ]);
 }
 

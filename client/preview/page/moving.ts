@@ -19,7 +19,7 @@ export interface MovingAround extends Surroundings {
 export class MovingView {
   readonly section = element("section", { class: "moving" });
   readonly #around: MovingAround;
-  readonly #sentence = element("p", { class: "quiet" });
+  readonly #sentence = element("p");
   readonly #list = element("div");
   readonly #titles = new Map<string, HTMLElement>();
   #rows = new Map<string, Row>();
@@ -34,6 +34,7 @@ export class MovingView {
   show({ sentence, groups, left }: PreviewMoving): boolean {
     const exercises = groups.flatMap((group) => group.exercises);
     if (exercises.some(({ key, hash, shows }) => !shows && this.#rows.get(key)?.hash !== hash)) return false;
+    this.#sentence.className = groups.length === 0 ? "empty" : "quiet";
     this.#sentence.replaceChildren(...withExamples(sentence));
     this.#rows = new Map(exercises.map((each) => [each.key, this.#rowFor(each)]));
     const children = groups.flatMap((group) => [

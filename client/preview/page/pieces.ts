@@ -1,6 +1,6 @@
 import type { PreviewPiece } from "../../../shared/preview.ts";
 import { chartBlock } from "./chart.ts";
-import { element } from "./element.ts";
+import { element, withWholeDates } from "./element.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
 
 /** The pieces in hand, each with a strip of its bars. */
@@ -22,7 +22,7 @@ function nothing(): HTMLElement {
 function piece({ name, place, sentences, chart }: PreviewPiece, around: Surroundings): HTMLElement {
   return element("article", {}, [
     element("h3", {}, [placeLink(name, place, around, `${name}: go to its line`)]),
-    element("p", {}, [sentences.join(" ")]),
+    element("p", {}, withWholeDates(sentences.join(" "))),
     chartBlock({ key: `piece ${name}`, name, chart, place }, around),
   ]);
 }
