@@ -11,10 +11,10 @@ import {
   nothingFound,
   warnOfDaysAhead,
 } from "./attempts-asked.ts";
+import { historyJson } from "./history-json.ts";
 import { historyText } from "./history-text.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
 import { readJournals } from "./journals.ts";
-import { jsonText } from "./printable.ts";
 import { isAttemptAt, subjectAsked } from "./subject-asked.ts";
 
 /** The exercises of one journal. */
@@ -39,7 +39,7 @@ export async function history({ positionals, flags, values }: Arguments, io: Io)
     histories.flatMap(({ days }) => days),
     io,
   );
-  if (flags.has("json")) io.stdout.write(jsonText({ exercises: exercisesIn(histories), skipped: read.skipped }));
+  if (flags.has("json")) io.stdout.write(historyJson({ exercises: exercisesIn(histories), skipped: read.skipped }));
   else if (!isEmpty) io.stdout.write(historyText(histories, io));
   return STATUS.done;
 }
