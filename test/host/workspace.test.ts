@@ -202,6 +202,14 @@ test("a folder that is added or removed brings and takes its journals", async ()
   check(workspace, { "file:///v": { "b.practice": "b" } });
 });
 
+test("a folder counts once, however often and in whichever spelling it is named", async () => {
+  const { workspace } = workspaceOf({}, ["file:///w/%C3%A9tudes", "file:///w/étude%73/"]);
+  expect(workspace.folders).toEqual(["file:///w/%C3%A9tudes"]);
+  expect(workspace.folderOf("file:///w/%C3%A9tudes/a.practice")).toBe("file:///w/%C3%A9tudes");
+  expect(workspace.folderOf("file:///w/%C3%A9tudes")).toBe("file:///w/%C3%A9tudes");
+  expect(workspace.folderOf("file:///w/a.practice")).toBeUndefined();
+});
+
 test("looking again finds what nobody told of", async () => {
   const { workspace, disk } = workspaceOf({ "file:///w/a.practice": "a", "file:///w/b.practice": "b" });
   await workspace.lookAgain();

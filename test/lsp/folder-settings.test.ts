@@ -14,12 +14,16 @@ import {
 import type { PreviewFigures, PreviewParams } from "../../shared/preview.ts";
 import type { Settings } from "../../shared/protocol.ts";
 import { PULLING, PUSHED, type StartOptions, startServer, type TestClient } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const ANNA = "file:///nowhere/anna";
 const BEN = "file:///nowhere/ben";
 const annas = `${ANNA}/a.practice`;
 const bens = `${BEN}/b.practice`;
 const outside = "file:///elsewhere/c.practice";
+
+/** Milliseconds. */
+const SOON = { timeout: 10_000 };
 
 const CONFIGURED = {
   ...PULLING,
@@ -81,7 +85,7 @@ async function openAll(client: TestClient, text = DAY): Promise<void> {
 test("each folder's hovers follow its own setting, and what lies outside follows the one of neither", async () => {
   const client = await startWith({ [ANNA]: { explain: "signature" }, [BEN]: { explain: "steps" }, "": null });
   await openAll(client);
-  await expect.poll(() => explains(client, annas)).toEqual([SIGNATURE]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([SIGNATURE]);
   expect(await explains(client, bens)).toEqual([STEPS]);
   expect(await explains(client, outside)).toEqual([SIGNATURE, STEPS]);
 });
@@ -90,15 +94,15 @@ test("a change of one folder's setting changes its hovers alone", async () => {
   const answers: Answers = { [ANNA]: { explain: "signature" }, [BEN]: { explain: "steps" } };
   const client = await startWith(answers);
   await openAll(client);
-  await expect.poll(() => explains(client, annas)).toEqual([SIGNATURE]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([SIGNATURE]);
   answers[ANNA] = { explain: "none" };
   await tellOfChange(client);
-  await expect.poll(() => explains(client, annas)).toEqual([]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([]);
   expect(await explains(client, bens)).toEqual([STEPS]);
   expect(await explains(client, outside)).toEqual([SIGNATURE, STEPS]);
   answers[ANNA] = null;
   await tellOfChange(client);
-  await expect.poll(() => explains(client, annas)).toEqual([SIGNATURE, STEPS]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([SIGNATURE, STEPS]);
 });
 
 test("of nested folders the inner one's setting holds; without it the outer one's", async () => {
@@ -108,21 +112,21 @@ test("of nested folders the inner one's setting holds; without it the outer one'
   );
   const inner = `${ANNA}/duets/d.practice`;
   for (const uri of [annas, inner]) await client.open(uri, DAY);
-  await expect.poll(() => explains(client, inner)).toEqual([STEPS]);
+  await expect.poll(() => explains(client, inner), SOON).toEqual([STEPS]);
   expect(await explains(client, annas)).toEqual([SIGNATURE]);
   await changeFolders(client, [], [`${ANNA}/duets`]);
-  await expect.poll(() => explains(client, inner)).toEqual([SIGNATURE]);
+  await expect.poll(() => explains(client, inner), SOON).toEqual([SIGNATURE]);
 });
 
 test("a folder that is added brings its setting, and takes it along when it is removed", async () => {
   const answers: Answers = { [BEN]: { explain: "steps" }, "": { explain: "none" } };
   const client = await startWith(answers, { folderUris: [ANNA] });
   await openAll(client);
-  await expect.poll(() => explains(client, bens)).toEqual([]);
+  await expect.poll(() => explains(client, bens), SOON).toEqual([]);
   await changeFolders(client, [BEN], []);
-  await expect.poll(() => explains(client, bens)).toEqual([STEPS]);
+  await expect.poll(() => explains(client, bens), SOON).toEqual([STEPS]);
   await changeFolders(client, [], [BEN]);
-  await expect.poll(() => explains(client, bens)).toEqual([]);
+  await expect.poll(() => explains(client, bens), SOON).toEqual([]);
 });
 
 test("a folder is asked about as the editor spells it", async () => {
@@ -138,7 +142,7 @@ test("a folder is asked about as the editor spells it", async () => {
       }),
   });
   await client.open(annas, DAY);
-  await expect.poll(() => asked).toEqual([undefined, spelled]);
+  await expect.poll(() => asked, SOON).toEqual([undefined, spelled]);
 });
 
 test.each<[string, (item: ConfigurationItem) => unknown]>([
@@ -152,7 +156,7 @@ test.each<[string, (item: ConfigurationItem) => unknown]>([
     prepare: (connection) => answer(connection, settingsOf),
   });
   await openAll(client);
-  await expect.poll(() => explains(client, annas)).toEqual([STEPS]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([STEPS]);
   expect(await explains(client, outside)).toEqual([STEPS]);
 });
 
@@ -168,7 +172,7 @@ test("a client that fails when a folder is named is asked without", async () => 
       }),
   });
   await openAll(client);
-  await expect.poll(() => explains(client, annas)).toEqual([STEPS]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([STEPS]);
 });
 
 test("a client that answers no questions sends settings along for all folders, and is asked nothing", async () => {
@@ -183,7 +187,7 @@ test("a client that answers no questions sends settings along for all folders, a
   await client.connection.sendNotification(DidChangeConfigurationNotification.type, {
     settings: { daystave: { explain: "steps" } },
   });
-  await expect.poll(() => explains(client, annas)).toEqual([STEPS]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([STEPS]);
   expect(await explains(client, bens)).toEqual([STEPS]);
   expect(asked).toEqual([]);
 });
@@ -193,7 +197,7 @@ test("an answer that comes after a later question's is dropped", async () => {
   let release: ((settings: unknown[]) => void) | undefined;
   const client = await startWith(answers);
   await openAll(client);
-  await expect.poll(() => explains(client, annas)).toEqual([SIGNATURE]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([SIGNATURE]);
   client.connection.onRequest(ConfigurationRequest.type, ({ items }) => {
     if (release) return items.map(() => ({ explain: "none" }));
     return new Promise((resolve) => {
@@ -204,7 +208,7 @@ test("an answer that comes after a later question's is dropped", async () => {
   await tellOfChange(client);
   await client.until(() => release);
   await tellOfChange(client);
-  await expect.poll(() => explains(client, annas)).toEqual([]);
+  await expect.poll(() => explains(client, annas), SOON).toEqual([]);
   release!([{ explain: "steps" }, { explain: "steps" }, { explain: "steps" }]);
   await client.pull(annas); // the late answer has been read before this is answered
   expect(await explains(client, annas)).toEqual([]);
@@ -225,14 +229,14 @@ async function isAhead(client: TestClient, uri: string): Promise<boolean> {
 test("a day that lies ahead in one folder's time zone is today in the other's", async () => {
   const client = await startWith({ [ANNA]: { timeZone: EAST }, [BEN]: { timeZone: WEST } }, { options: {} });
   await openAll(client, `${todayIn(EAST)}\n  G major, 8ths at 60 clean\n`);
-  await expect.poll(() => isAhead(client, bens)).toBe(true);
+  await expect.poll(() => isAhead(client, bens), SOON).toBe(true);
   expect(await isAhead(client, annas)).toBe(false);
 });
 
 test("what is outside has the client's own zone", async () => {
   const client = await startWith({ [ANNA]: { timeZone: EAST } }, { options: { timeZone: WEST } });
   await openAll(client, `${todayIn(EAST)}\n  G major, 8ths at 60 clean\n`);
-  await expect.poll(() => isAhead(client, annas)).toBe(false);
+  await expect.poll(() => isAhead(client, annas), SOON).toBe(false);
   expect([await isAhead(client, bens), await isAhead(client, outside)]).toEqual([true, true]);
 });
 
@@ -248,18 +252,52 @@ test("when one folder's zone changes the client is asked to look again, and the 
       }),
   });
   await openAll(client, `${todayIn(EAST)}\n  G major, 8ths at 60 clean\n`);
-  await expect.poll(() => isAhead(client, bens)).toBe(false);
+  await expect.poll(() => isAhead(client, bens), SOON).toBe(false);
   expect(await isAhead(client, annas)).toBe(false);
   const previews = () => Promise.all([annas, bens].map((uri) => preview(client, uri)));
   const before = await previews();
   const asked = refreshes;
   answers[BEN] = { timeZone: WEST };
   await tellOfChange(client);
-  await expect.poll(() => refreshes).toBeGreaterThan(asked);
+  await expect.poll(() => refreshes, SOON).toBeGreaterThan(asked);
   expect([await isAhead(client, annas), await isAhead(client, bens)]).toEqual([false, true]);
   const after = await previews();
   expect(after[0]!.version).toBe(before[0]!.version);
   expect(after[1]!.version).not.toBe(before[1]!.version);
+});
+
+test("at midnight in one folder's zone the client is asked to look again, and only that folder's day is another", async () => {
+  let now = Date.UTC(2026, 2, 2, 22, 59, 59);
+  const answers: Answers = { [ANNA]: { timeZone: "Europe/Oslo" }, [BEN]: { timeZone: "UTC" } }; // in winter an hour apart
+  let refreshes = 0;
+  const client = await startServerHere(
+    { clock: () => now },
+    {
+      capabilities: CONFIGURED,
+      folderUris: [ANNA, BEN],
+      prepare: (connection) => {
+        answer(connection, ({ scopeUri = "" }) => answers[scopeUri] ?? null);
+        connection.onRequest("workspace/diagnostic/refresh", () => {
+          refreshes += 1;
+          return null;
+        });
+      },
+    },
+  );
+  for (const uri of [annas, bens]) await client.open(uri, "2026-03-03\n  G major, 8ths at 60 clean\n");
+  const look = () => Promise.all([annas, bens].map((uri) => isAhead(client, uri)));
+  await expect.poll(look, SOON).toEqual([true, true]);
+  const [annasBefore, bensBefore] = await Promise.all([annas, bens].map((uri) => preview(client, uri)));
+  const asked = refreshes;
+  now += 1000;
+  await client.connection.sendRequest(HoverRequest.type, {
+    textDocument: { uri: annas },
+    position: { line: 1, character: 4 },
+  });
+  await expect.poll(() => refreshes, SOON).toBeGreaterThan(asked);
+  expect(await look()).toEqual([false, true]);
+  expect((await preview(client, annas)).version).not.toBe(annasBefore!.version);
+  expect((await preview(client, bens)).version).toBe(bensBefore!.version);
 });
 
 async function preview(client: TestClient, uri: string): Promise<PreviewFigures> {
@@ -276,9 +314,9 @@ test("a zone that does not exist is told once, however many folders name it", as
       connection.onNotification(ShowMessageNotification.type, ({ message }) => void messages.push(message)),
   });
   await openAll(client);
-  await expect.poll(() => messages.length).toBe(1);
+  await expect.poll(() => messages.length, SOON).toBe(1);
   answers[ANNA] = { ...nowhere, explain: "none" };
   await tellOfChange(client);
-  await expect.poll(() => explains(client, annas)).toEqual([]); // so the settings have been looked at again
+  await expect.poll(() => explains(client, annas), SOON).toEqual([]); // so the settings have been looked at again
   expect(messages).toEqual([expect.stringMatching(/^“Mars\/Olympus” is no time zone/)]);
 });
