@@ -1,6 +1,6 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
 import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languageclient";
-import type { InitialisationOptions, Settings } from "../shared/protocol.ts";
+import type { InitialisationOptions } from "../shared/protocol.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
@@ -49,9 +49,8 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
 }
 
 function initialisationOptions(): InitialisationOptions {
-  const { timeZone } = workspace.getConfiguration().get<Settings>("daystave") ?? {};
   return {
-    timeZone: timeZone || Intl.DateTimeFormat().resolvedOptions().timeZone,
+    timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     canReadFiles: true,
     palette: paletteOf(window.activeColorTheme),
   };

@@ -33,7 +33,7 @@ export interface InitialisationOptions {
   readonly palette?: Palette;
   /** Replaces the calendar's day, `2026-03-08`. */
   readonly today?: string;
-  /** Whose calendar day is today, an IANA name such as `Europe/Oslo`. */
+  /** Whose calendar day is today where the settings name no zone: an IANA name such as `Europe/Oslo`. */
   readonly timeZone?: string;
   /** Whether the client answers `daystave/files`. */
   readonly canReadFiles?: boolean;
@@ -49,7 +49,7 @@ export interface Palette {
   readonly amount: string;
 }
 
-/** The settings under `daystave`; null or left out means the default. */
+/** The settings under `daystave`, of which each workspace folder may have its own; null or left out means the default. */
 export interface Settings {
   /** An IANA time zone; empty means the editor's own. */
   readonly timeZone?: string | null;

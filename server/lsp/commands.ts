@@ -19,19 +19,21 @@ interface Command {
 const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   "daystave.server.newDay": {
     label: "New day",
-    run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.day, phases: false }),
+    run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.dayOf(uri), phases: false }),
   },
   "daystave.server.newDayWithPhases": {
     label: "New day with phases",
-    run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.day, phases: true }),
+    run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.dayOf(uri), phases: true }),
   },
   "daystave.server.repeatFaster": {
     label: "Repeat an entry faster",
-    run: ({ session, journal, uri }, at) => repeatEntry(journal, uri, at, { today: session.day, step: "faster" }),
+    run: ({ session, journal, uri }, at) =>
+      repeatEntry(journal, uri, at, { today: session.dayOf(uri), step: "faster" }),
   },
   "daystave.server.repeatSlower": {
     label: "Repeat an entry slower",
-    run: ({ session, journal, uri }, at) => repeatEntry(journal, uri, at, { today: session.day, step: "slower" }),
+    run: ({ session, journal, uri }, at) =>
+      repeatEntry(journal, uri, at, { today: session.dayOf(uri), step: "slower" }),
   },
   "daystave.server.writeNotes": {
     label: "Write the notes out",
@@ -39,7 +41,7 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   },
   "daystave.server.goToLastTime": {
     label: "Go to last time",
-    run: ({ session, journal, uri }, at) => lastTime(journal, uri, at, { today: session.day }),
+    run: ({ session, journal, uri }, at) => lastTime(journal, uri, at, { today: session.dayOf(uri) }),
   },
 };
 

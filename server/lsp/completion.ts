@@ -4,7 +4,7 @@ import { completionItem } from "./convert.ts";
 import type { Place } from "./session.ts";
 
 export function completion({ session, journal, uri }: Place, { position }: CompletionParams): CompletionList {
-  const items = completionsAt(journal, uri, position, session.day);
+  const items = completionsAt(journal, uri, position, session.dayOf(uri));
   // Alternatives and ranks depend on the whole of what was typed, and an answer costs about a millisecond.
   return { isIncomplete: true, items: items.map((item) => completionItem(item, uri)) };
 }

@@ -1,5 +1,9 @@
-import { DidChangeConfigurationNotification, type DidChangeConfigurationParams } from "vscode-languageserver";
-import { readSettings } from "../host/settings.ts";
+import {
+  type ConfigurationItem,
+  DidChangeConfigurationNotification,
+  type DidChangeConfigurationParams,
+} from "vscode-languageserver";
+import { readSettings, type SettingsByFolder } from "../host/settings.ts";
 import type { Session } from "./session.ts";
 
 const SECTION = "daystave";
@@ -7,20 +11,43 @@ const SECTION = "daystave";
 /** Fetches the settings, and asks to be told when they change. */
 export async function startConfiguration(session: Session): Promise<void> {
   const { client, connection } = session;
-  if (client.registersConfiguration)
-    await connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION });
-  if (client.hasConfiguration) await fetchSettings(session);
+  const listening = client.registersConfiguration
+    ? connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION })
+    : undefined;
+  await Promise.all([listening, fetchSettings(session)]);
 }
 
-/** From clients that answer questions the settings are fetched; from others they come along. */
+/** From clients that answer questions the settings are fetched; from others they come along, the same for all folders. */
 export async function configurationChanged(
   session: Session,
   { settings }: DidChangeConfigurationParams,
 ): Promise<void> {
-  if (session.client.hasConfiguration) await fetchSettings(session);
-  else session.applySettings(readSettings((settings as Record<string, unknown> | null)?.[SECTION]));
+  if (session.client.hasConfiguration) return fetchSettings(session);
+  const unscoped = readSettings((settings as Record<string, unknown> | null)?.[SECTION]);
+  session.applySettings({ unscoped, folders: new Map() });
 }
 
-async function fetchSettings(session: Session): Promise<void> {
-  session.applySettings(readSettings(await session.connection.workspace.getConfiguration(SECTION)));
+/**
+ * Asks for the settings of each workspace folder, and for those of whatever lies outside, where the client answers such
+ * questions. Until then those that are known hold: no other answer waits for settings.
+ */
+export async function fetchSettings(session: Session): Promise<void> {
+  if (!session.client.hasConfiguration) return;
+  const question = Symbol("settings");
+  session.settingsAsked = question;
+  const settings = await askByFolder(session);
+  if (session.settingsAsked === question) session.applySettings(settings); // else a later question is under way
+}
+
+async function askByFolder({ connection, workspace }: Session): Promise<SettingsByFolder> {
+  const ask = (items: ConfigurationItem[]): Promise<unknown[]> => connection.workspace.getConfiguration(items);
+  const everywhere = { section: SECTION };
+  const { folders } = workspace;
+  const byFolder = folders.map((folder) => ({ ...everywhere, scopeUri: workspace.spellingOf(folder) }));
+  const [unscoped, ...scoped] = await ask([everywhere, ...byFolder]).catch(() => ask([everywhere])); // some refuse scopes
+  return {
+    unscoped: readSettings(unscoped),
+    // Null: this client has nothing to say by folder.
+    folders: new Map(folders.map((folder, i) => [folder, readSettings(scoped[i] ?? unscoped)])),
+  };
 }

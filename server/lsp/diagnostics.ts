@@ -5,7 +5,7 @@ import type { Report } from "./reports.ts";
 import type { Place } from "./session.ts";
 
 export function reportOn({ session, journal, uri }: Place): Report {
-  return session.reports.of(diagnosticsOf(journal, uri, session.day, { history: hasHistory(journal) }));
+  return session.reports.of(diagnosticsOf(journal, uri, session.dayOf(uri), { history: hasHistory(journal) }));
 }
 
 export function documentDiagnostics(

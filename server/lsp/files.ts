@@ -4,6 +4,7 @@ import {
   type WorkspaceFoldersChangeEvent,
 } from "vscode-languageserver";
 import { canonicalFolder, canonicalUri } from "../host/uri.ts";
+import { fetchSettings } from "./configuration.ts";
 import type { Session } from "./session.ts";
 
 /** Git and other programs write many files at once: they are looked at together, this many milliseconds after the last. */
@@ -34,9 +35,11 @@ export function changedFiles(
   };
 }
 
-export function foldersChanged({ workspace }: Session, { added, removed }: WorkspaceFoldersChangeEvent): void {
+/** Folders were added or removed: their journals come and go, and each has its own settings. */
+export async function foldersChanged(session: Session, { added, removed }: WorkspaceFoldersChangeEvent): Promise<void> {
+  const { workspace } = session;
   const gone = new Set(removed.map(({ uri }) => canonicalFolder(uri)));
-  const kept = workspace.folders.filter((folder) => !gone.has(folder));
+  const kept = workspace.folders.filter((folder) => !gone.has(folder)).map((folder) => workspace.spellingOf(folder));
   workspace.setFolders([...kept, ...added.map(({ uri }) => uri)]);
-  workspace.walk();
+  await Promise.all([workspace.walk(), fetchSettings(session)]);
 }

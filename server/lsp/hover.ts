@@ -4,8 +4,8 @@ import type { Place } from "./session.ts";
 
 export function hover({ session, journal, uri }: Place, { position }: HoverParams): Hover | null {
   const found = hoverAt(journal, uri, position, {
-    today: session.day,
-    explain: session.settings.explain,
+    today: session.dayOf(uri),
+    explain: session.settingsOf(uri).explain,
     palette: session.palette,
   });
   return found ? { range: found.range, contents: { kind: "markdown", value: found.markdown } } : null;

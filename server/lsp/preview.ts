@@ -8,6 +8,7 @@ import type {
   PreviewSpan,
 } from "../../shared/preview.ts";
 import { exerciseUnderCursor, preview as figuresOf } from "../features/preview.ts";
+import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
 import { collectQuietly } from "./quiet.ts";
 import type { Place, Session } from "./session.ts";
@@ -33,14 +34,15 @@ export function readPreviewParams(value: unknown): PreviewParams | undefined {
 
 export function preview({ session, journal, uri }: Place, params: PreviewParams): PreviewResult {
   const version = session.workspace.versionOf(journal.root);
+  const today = session.dayOf(uri); // also where nothing changed: a new day is found by looking
   const underCursor = params.cursor === undefined ? null : exerciseUnderCursor(journal, uri, params.cursor);
   if (params.version === version) return { unchanged: true, underCursor };
-  return { journal: journal.root, version, underCursor, ...figuresOf(journal, { ...params, today: session.day }) };
+  return { journal: journal.root, version, underCursor, ...figuresOf(journal, { ...params, today }) };
 }
 
 /** For a document that nobody knows: what a journal without files shows. */
 export function emptyPreview(session: Session, { uri, ...params }: PreviewParams): PreviewResult {
-  const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.day });
+  const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.dayOf(canonicalUri(uri)) });
   return { journal: uri, version: 0, underCursor: null, ...nothing };
 }
 

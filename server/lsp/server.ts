@@ -36,6 +36,7 @@ class Server {
   #session: Promise<Session> | undefined;
   #handlers: Promise<Handlers> | undefined;
   #announcing: Disposable | undefined;
+  #hasFolders = false;
 
   constructor(
     private readonly connection: Connection,
@@ -177,6 +178,7 @@ class Server {
   /** Answers without the core, which the next message loads: so the editor need not wait for it. */
   #initialize(params: InitializeParams): InitializeResult {
     const client = clientOf(params.capabilities, readOptions(params.initializationOptions).canReadFiles === true);
+    this.#hasFolders = client.hasFolders;
     this.#open = async () => {
       const { openSession, pushDiagnostics, refreshDiagnostics, warmHistory } = await this.#load();
       const session = openSession(this.connection, client, this.host, params);
@@ -189,13 +191,14 @@ class Server {
   }
 
   async #start(): Promise<void> {
-    const session = await this.#current();
-    setTimeout(() => session.workspace.walk(), WALK_AT_LATEST);
-    if (session.client.hasFolders) {
+    // Before anything is waited for: the library drops what nobody listens to.
+    if (this.#hasFolders) {
       this.connection.workspace.onDidChangeWorkspaceFolders((change) =>
-        this.#tell("workspace/didChangeWorkspaceFolders", () => foldersChanged(session, change)),
+        this.#tell("workspace/didChangeWorkspaceFolders", (session) => foldersChanged(session, change)),
       );
     }
+    const session = await this.#current();
+    setTimeout(() => session.workspace.walk(), WALK_AT_LATEST);
     await Promise.all([startConfiguration(session), startWatching(session)]);
   }
 

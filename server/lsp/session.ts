@@ -1,7 +1,13 @@
 import type { Connection, Disposable, InitializeParams, ShowMessageParams } from "vscode-languageserver";
 import type { Palette } from "../../shared/protocol.ts";
 import type { FileReader } from "../host/file-reader.ts";
-import { DEFAULT_SETTINGS, type EffectiveSettings, readOptions } from "../host/settings.ts";
+import {
+  DEFAULT_SETTINGS,
+  type EffectiveSettings,
+  readOptions,
+  type SettingsByFolder,
+  settingsIn,
+} from "../host/settings.ts";
 import { type Clock, Today } from "../host/today.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Workspace, type WorkspaceChange } from "../host/workspace.ts";
@@ -52,7 +58,7 @@ export function openSession(
   const reader = readerByScheme(host.reader, client.readsFiles ? clientReader(connection) : noReader);
   const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
   session.fixToday(options.today);
-  session.chooseTimeZone();
+  session.warnOfTimeZones();
   session.palette = options.palette;
   session.workspace.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
   return session;
@@ -64,22 +70,26 @@ export class Session {
   readonly reports = new Reports();
   /** What the client was last told about each open document, by canonical URI. */
   readonly told = new Map<string, Told>();
-  settings: EffectiveSettings = DEFAULT_SETTINGS;
   /** The colours of pictures; a client that names none gets none. */
   palette: Palette | undefined;
+  /** Names the latest question for settings: an answer to an earlier one is of no use any more. */
+  settingsAsked: symbol | undefined;
   readonly #listeners = new Set<(change: WorkspaceChange) => void>();
   readonly #today: Today;
-  #day: DayNumber | undefined;
+  #settings: SettingsByFolder = { unscoped: DEFAULT_SETTINGS, folders: new Map() };
+  /** The time zones that were looked up already. */
+  #zones: ReadonlySet<string> = new Set();
 
   constructor(
     readonly connection: Connection,
     readonly client: Client,
     reader: FileReader,
     clock: Clock,
-    /** The zone that serves when the settings name none; empty for the machine's own. */
+    /** The zone that serves where the settings name none; empty for the machine's own. */
     readonly usualTimeZone: string,
   ) {
-    this.#today = new Today(clock);
+    // Not at once: whoever looked is in the middle of an answer.
+    this.#today = new Today(clock, (zone) => void setTimeout(() => this.#dayTurned(zone), 0));
     this.workspace = new Workspace(reader, {
       changed: (change) => {
         for (const listener of [...this.#listeners]) listener(change);
@@ -99,12 +109,17 @@ export class Session {
     for (const listener of [...this.#listeners]) listener({ journals: new Set([root]), cause: "edit" });
   }
 
-  /** Today. When that is another day than at the last look, whatever was said may no longer hold. */
-  get day(): DayNumber {
-    const day = this.#today.day;
-    if (this.#day !== undefined && this.#day !== day) setTimeout(() => this.workspace.everythingChanged(), 0);
-    this.#day = day;
-    return day;
+  /**
+   * Today, for a file or a journal's root, both canonical: the workspace folders may have time zones of their own. When a
+   * look finds another day than the one before, whatever was said in that zone may no longer hold.
+   */
+  dayOf(key: string): DayNumber {
+    return this.#today.dayIn(this.#zoneOf(key));
+  }
+
+  /** The settings for a file or a journal's root, both canonical: those of the workspace folder that it lies in. */
+  settingsOf(key: string): EffectiveSettings {
+    return settingsIn(this.#settings, this.workspace.folderOf(key));
   }
 
   /** @param date ISO 8601; undefined leaves it to the clock */
@@ -112,21 +127,39 @@ export class Session {
     this.#today.fix(date);
   }
 
-  applySettings(settings: EffectiveSettings): void {
-    const { timeZone } = this.settings;
-    this.settings = settings;
-    if (settings.timeZone === timeZone) return;
-    this.chooseTimeZone();
-    this.workspace.everythingChanged();
+  applySettings(settings: SettingsByFolder): void {
+    const before = this.#settings;
+    this.#settings = settings;
+    this.warnOfTimeZones();
+    this.workspace.surroundingsChanged((root) => {
+      const folder = this.workspace.folderOf(root);
+      return settingsIn(before, folder).timeZone !== settingsIn(settings, folder).timeZone;
+    });
   }
 
-  /** Takes the zone of the settings, else the client's usual one, and says so when there is no such zone. */
-  chooseTimeZone(): void {
-    const name = this.settings.timeZone || this.usualTimeZone;
-    if (this.#today.setTimeZone(name)) return;
-    const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
-    const warning: ShowMessageParams = { type: WARNING, message };
-    this.connection.sendNotification("window/showMessage", warning);
+  /** Says so where the settings have come to name a time zone that does not exist. */
+  warnOfTimeZones(): void {
+    const { unscoped, folders } = this.#settings;
+    const before = this.#zones;
+    this.#zones = new Set([unscoped, ...folders.values()].map((each) => this.#zoneBy(each)));
+    for (const name of this.#zones) {
+      if (before.has(name) || this.#today.knows(name)) continue;
+      const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
+      const warning: ShowMessageParams = { type: WARNING, message };
+      this.connection.sendNotification("window/showMessage", warning);
+    }
+  }
+
+  #zoneOf(key: string): string {
+    return this.#zoneBy(this.settingsOf(key));
+  }
+
+  #zoneBy({ timeZone }: EffectiveSettings): string {
+    return timeZone || this.usualTimeZone;
+  }
+
+  #dayTurned(zone: string): void {
+    this.workspace.surroundingsChanged((root) => this.#zoneOf(root) === zone);
   }
 
   /** Undefined for a file that is neither open nor in a workspace folder. */

@@ -31,6 +31,14 @@ test("daystave.explain takes the words of the protocol, each with its descriptio
   expect(setting.enum).toContain(setting.default);
 });
 
+test("each workspace folder may have its own settings, and a folder that is virtual or not trusted has everything", () => {
+  const settings = Object.values<{ scope: string }>(manifest.contributes.configuration.properties);
+  expect(settings.map(({ scope }) => scope)).toEqual(settings.map(() => "resource"));
+  expect(settings.length).toBeGreaterThan(0);
+  // No restrictedConfigurations: neither setting makes anything run.
+  expect(manifest.capabilities).toEqual({ virtualWorkspaces: true, untrustedWorkspaces: { supported: true } });
+});
+
 test("bundles are CommonJS, for the floor's editor", () => {
   expect(manifest.type).toBeUndefined();
   expect(manifest.engines.vscode).toBe(`^${manifest.devDependencies["@types/vscode"]}`);

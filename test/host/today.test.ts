@@ -8,9 +8,9 @@ const NEW_YEAR = Date.UTC(2026, 0, 1, 0, 30);
 /** The day in a zone at a moment, with Temporal's answer as the truth. */
 function check(zone: string, now: number) {
   const today = new Today(() => now);
-  expect(today.setTimeZone(zone)).toBe(true);
+  expect(today.knows(zone)).toBe(true);
   const truth = Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toPlainDate();
-  expect(isoDate(today.day)).toBe(truth.toString());
+  expect(isoDate(today.dayIn(zone))).toBe(truth.toString());
 }
 
 test.each(["UTC", "Europe/Oslo", "America/Los_Angeles", "Pacific/Kiritimati", "Pacific/Apia", "Asia/Kathmandu"])(
@@ -27,30 +27,34 @@ test("around a change of clocks the day turns at the zone's own midnight", () =>
 
 test("without a zone it is this machine's day", () => {
   const machine = Temporal.Instant.fromEpochMilliseconds(NEW_YEAR).toZonedDateTimeISO(Temporal.Now.timeZoneId());
-  expect(isoDate(new Today(() => NEW_YEAR).day)).toBe(machine.toPlainDate().toString());
+  expect(isoDate(new Today(() => NEW_YEAR).dayIn(""))).toBe(machine.toPlainDate().toString());
 });
 
 test("a zone that does not exist is said to be none, and the machine's own serves", () => {
   const today = new Today(() => NEW_YEAR);
-  const before = today.day;
-  expect(today.setTimeZone("Mars/Olympus")).toBe(false);
-  expect(today.day).toBe(before);
+  expect([today.knows(""), today.knows("Mars/Olympus")]).toEqual([true, false]);
+  expect(today.dayIn("Mars/Olympus")).toBe(today.dayIn(""));
 });
 
 test("a fixed day wins over clock and zone; what is no date fixes nothing", () => {
   const today = new Today(() => NEW_YEAR);
-  today.setTimeZone("UTC");
   today.fix("2031-05-06");
-  expect(isoDate(today.day)).toBe("2031-05-06");
+  expect(isoDate(today.dayIn("UTC"))).toBe("2031-05-06");
   today.fix("next week");
-  expect(isoDate(today.day)).toBe("2026-01-01");
+  expect(isoDate(today.dayIn("UTC"))).toBe("2026-01-01");
 });
 
-test("the day moves on with the clock", () => {
+test("the day moves on with the clock, and the first look that finds another one says so, for its zone alone", () => {
   let now = Date.UTC(2026, 2, 2, 23, 59, 59);
-  const today = new Today(() => now);
-  today.setTimeZone("UTC");
-  expect(isoDate(today.day)).toBe("2026-03-02");
+  const turned: string[] = [];
+  const today = new Today(
+    () => now,
+    (zone) => void turned.push(zone),
+  );
+  const look = () => ["UTC", "Europe/Oslo"].map((zone) => isoDate(today.dayIn(zone)));
+  expect(look()).toEqual(["2026-03-02", "2026-03-03"]); // Oslo is an hour ahead in winter
   now += 1000;
-  expect(isoDate(today.day)).toBe("2026-03-03");
+  expect(look()).toEqual(["2026-03-03", "2026-03-03"]);
+  expect(look()).toEqual(["2026-03-03", "2026-03-03"]);
+  expect(turned).toEqual(["UTC"]);
 });

@@ -28,19 +28,25 @@ export interface NodeHostOptions {
   readonly open: string;
   /** Whether the extension is installed from its package, as by a person; else the editor takes it from the checkout. */
   readonly packaged?: boolean;
+  /** Whether the folder is one that nobody has said to trust; else the editor trusts every folder. */
+  readonly untrusted?: boolean;
 }
 
 /** Starts one with a copy of a sample, which tests may edit, and a home of its own. */
-export async function startNodeHost({ sample, open, packaged }: NodeHostOptions): Promise<NodeHost> {
+export async function startNodeHost({ sample, open, packaged, untrusted }: NodeHostOptions): Promise<NodeHost> {
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
   cpSync(join(ROOT, sample), folder, { recursive: true });
   mkdirSync(join(home, "data/User"), { recursive: true });
-  const settings = { "chat.disableAIFeatures": true, "workbench.startupEditor": "none" };
+  const settings = {
+    "chat.disableAIFeatures": true,
+    "workbench.startupEditor": "none",
+    "security.workspace.trust.startupPrompt": "never", // a person would say "no" to it, and see what such a folder gives
+  };
   writeFileSync(join(home, "data/User/settings.json"), JSON.stringify(settings));
   if (packaged) await installPackage(home);
   const port = await freePort();
-  const stop = await startServer(home, port);
+  const stop = await startServer(home, port, untrusted ? [] : ["--disable-workspace-trust"]);
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
     ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
@@ -94,10 +100,10 @@ function commandIn(home: string, ...words: readonly string[]) {
 }
 
 /** Resolves, once the server listens, with what ends it. */
-async function startServer(home: string, port: number): Promise<() => Promise<void>> {
+async function startServer(home: string, port: number, trust: readonly string[]): Promise<() => Promise<void>> {
   const listening = ["--auth", "none", "--bind-addr", `127.0.0.1:${port}`];
-  const quiet = ["--disable-telemetry", "--disable-update-check", "--disable-workspace-trust"];
-  const server = spawn(...commandIn(home, ...listening, ...quiet));
+  const quiet = ["--disable-telemetry", "--disable-update-check"];
+  const server = spawn(...commandIn(home, ...listening, ...quiet, ...trust));
   const ended = once(server, "exit");
   let said = "";
   await new Promise<void>((ready, fail) => {
