@@ -88,8 +88,13 @@ async function moveLeft(page: Page, over: string): Promise<void> {
 
 /** Opens the menu of fixes at the cursor and takes the one that offers these words. */
 async function takeQuickFix(page: Page, words: string): Promise<void> {
-  await page.keyboard.press("Control+.");
-  await page.locator(".action-widget .monaco-list-row.action.focused", { hasText: words }).waitFor();
+  const action = page.locator(".action-widget .monaco-list-row.action.focused", { hasText: words });
+  // The menu closes while the window is still being laid out: asked for again, as a person would.
+  for (let asked = 0; asked < 4 && !(await action.isVisible()); asked++) {
+    await page.keyboard.press("Control+.");
+    await action.waitFor({ timeout: 5_000 }).catch(() => undefined);
+  }
+  await action.waitFor();
   await page.keyboard.press("Enter");
 }
 
