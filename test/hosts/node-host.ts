@@ -28,10 +28,12 @@ export interface NodeHostOptions {
   readonly open: string;
   /** Whether the extension is installed from its package, as by a person; else the editor takes it from the checkout. */
   readonly packaged?: boolean;
+  /** A test bundle that the editor starts with, relative to the top of the checkout. */
+  readonly tests?: string;
 }
 
 /** Starts one with a copy of a sample, which tests may edit, and a home of its own. */
-export async function startNodeHost({ sample, open, packaged }: NodeHostOptions): Promise<NodeHost> {
+export async function startNodeHost({ sample, open, packaged, tests }: NodeHostOptions): Promise<NodeHost> {
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
   cpSync(join(ROOT, sample), folder, { recursive: true });
@@ -44,6 +46,7 @@ export async function startNodeHost({ sample, open, packaged }: NodeHostOptions)
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
     ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
+    ...(tests ? [["extensionTestsPath", remote(join(ROOT, tests))]] : []),
     ["openFile", remote(join(folder, open))],
   ]);
   return {
