@@ -69,7 +69,7 @@ export class TimedWindow {
     await tab.waitFor({ state: "detached" });
   }
 
-  /** Types a text at the end of a line, counted from 1; the long tasks from the first key until a while after the last. */
+  /** Types a text at the end of a line, counted from 1: the long tasks from the first key to the last, and those of a while after. */
   async tasksWhileTyping(line, text) {
     const page = this.#page;
     await page.locator(".editor-instance .view-line").first().click();
@@ -81,8 +81,13 @@ export class TimedWindow {
     await this.rested();
     const began = await page.evaluate(() => performance.now());
     await page.keyboard.type(text, { delay: KEY });
+    const ended = await page.evaluate(() => performance.now());
     await new Promise((resolve) => setTimeout(resolve, AFTER));
-    return page.evaluate((from) => window.daystave.tasks.filter(({ end }) => end > from), began);
+    const tasks = await page.evaluate(() => window.daystave.tasks);
+    return {
+      during: tasks.filter(({ end, duration }) => end > began && end - duration < ended),
+      after: tasks.filter(({ end, duration }) => end - duration >= ended),
+    };
   }
 
   async #palette(text) {
