@@ -1,7 +1,7 @@
 // Bundles everything that runs outside the tests into dist/: both clients, both servers, the preview's page, the command line.
 //   node build.mjs [--watch]     --watch also writes source maps and builds again on every change
 import { createHash } from "node:crypto";
-import { chmodSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import Module, { createRequire } from "node:module";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -30,6 +30,26 @@ const serverApart = {
 };
 
 /**
+ * V8 reads an arrow function ahead without noting where the functions in it end, and reads all of them again when it is
+ * called; of other functions it keeps that. The minifier puts every package of CommonJS into an arrow function: plain ones
+ * in their stead let the client load in half the time.
+ */
+const plainWrappers = {
+  name: "plain-wrappers",
+  setup({ initialOptions, onEnd }) {
+    initialOptions.write = false;
+    onEnd(({ outputFiles }) => {
+      for (const { path, text } of outputFiles ?? []) {
+        mkdirSync(dirname(path), { recursive: true });
+        writeFileSync(path, text.replace(ARROW_WRAPPER, "=$1(function($2$3){$4"));
+      }
+    });
+  },
+};
+/** As `x=wrap(exports=>{"use strict";` or `x=wrap((exports,module)=>{"use strict";`: no callback of a package's own says that. */
+const ARROW_WRAPPER = /=([\w$]+)\((?:([\w$]+)|\(([\w$,]*)\))=>\{("use strict";)/g;
+
+/**
  * The bundles that Node runs, by their files below `dist`; tests and benchmark make the same. The server and the command
  * line are two ways into one core, which stands beside both.
  */
@@ -44,13 +64,20 @@ export const WORKER_BUNDLES = [
 const BUNDLES = [
   ...SERVER_BUNDLES,
   ...WORKER_BUNDLES,
-  { ...node, entry: "client/extension.ts", file: "client/extension.js", external: ["vscode"] },
+  {
+    ...node,
+    entry: "client/extension.ts",
+    file: "client/extension.js",
+    external: ["vscode"],
+    plugins: [plainWrappers],
+  },
   {
     ...browser,
     entry: "client/extension.web.ts",
     file: "client/extension.web.js",
     format: "cjs",
     external: ["vscode"],
+    plugins: [plainWrappers],
   },
   { ...browser, entry: "client/preview/page/main.ts", file: "client/preview.js", format: "iife" },
   { ...browser, entry: "client/preview/page/page.css", file: "client/preview.css" },

@@ -1,5 +1,5 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
-import type { BaseLanguageClient, LanguageClientOptions } from "vscode-languageclient";
+import { type BaseLanguageClient, type LanguageClientOptions, State } from "vscode-languageclient";
 import type { InitialisationOptions } from "../shared/protocol.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
@@ -22,7 +22,11 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
   context.subscriptions.push(journals);
   return {
     documentSelector: [{ language: "practice-journal" }],
-    initializationOptions: initialisationOptions(),
+    // Called when the client asks the server to initialize, so that the wait for its start can be told from our own work.
+    initializationOptions: () => {
+      performance.mark("daystave/willWaitForServer");
+      return initialisationOptions();
+    },
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
     middleware: { window: { showDocument } },
   };
@@ -36,6 +40,9 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     panels,
     answerFiles(client),
     followTheme(client),
+    client.onDidChangeState(({ newState }) => {
+      if (newState === State.Running) performance.mark("daystave/didWaitForServer");
+    }),
     commands.registerCommand(NEW_DAY, (uri?: unknown) => newDay(client, uri)),
     commands.registerCommand(NEW_DAY_WITH_PHASES, (uri?: unknown) => newDayWithPhases(client, uri)),
     commands.registerCommand(REPEAT_FASTER, () => repeatFaster(client)),

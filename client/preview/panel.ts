@@ -28,6 +28,10 @@ export class PreviewPanel {
   /** Counts the questions, so that a late answer to an earlier one is dropped. */
   #asked = 0;
   #resting: ReturnType<typeof setTimeout> | undefined;
+  /** The answer for a page that wants nothing of its own, asked for while the page is still being set up. */
+  #early: Promise<unknown> | undefined;
+  /** The last that the server said of a change while that answer was waiting. */
+  #news: ChangedParams | undefined;
 
   constructor(panel: WebviewPanel, extension: Uri, client: BaseLanguageClient, document: Uri) {
     this.#panel = panel;
@@ -39,6 +43,7 @@ export class PreviewPanel {
       if (!panel.visible) this.#shown = undefined; // the page is gone until it says that it is ready again
     });
     panel.webview.html = pageHtml(panel.webview, extension);
+    this.#early = this.#ask({ uri: document.toString(), cursor: this.#cursor });
   }
 
   reveal(): void {
@@ -73,7 +78,10 @@ export class PreviewPanel {
   }
 
   /** The server says that a journal's figures may have changed. */
-  async changed({ journal, version }: ChangedParams): Promise<void> {
+  async changed(news: ChangedParams): Promise<void> {
+    this.#news = news;
+    if (this.#early) return; // seen to when the page is there
+    const { journal, version } = news;
     const shown = this.#shown;
     const same = shown?.journal === journal;
     if (same && shown.version === version) return;
@@ -98,8 +106,25 @@ export class PreviewPanel {
     if (message.type === "ready") {
       this.#locked = message.locked;
       this.#shown = undefined;
+      if (await this.#showEarly()) return;
     }
     await this.#refresh({ uri: this.#document.toString() });
+  }
+
+  /** Shows what was asked for before the page was there. False where there is no such answer, or not what the page wants now. */
+  async #showEarly(): Promise<boolean> {
+    const early = this.#early;
+    this.#early = undefined;
+    if (!early || this.#asks.choice !== null || this.#asks.most !== null) return false;
+    this.#asked += 1;
+    const question = this.#asked;
+    const answer = await early;
+    if (question !== this.#asked || !this.#panel.visible) return true; // another question is on its way, or the page is gone
+    const news = this.#news;
+    if (!isFigures(answer) || (news && (news.journal !== answer.journal || news.version !== answer.version)))
+      return false;
+    this.#showFigures(this.#document.toString(), answer);
+    return true;
   }
 
   /** The question to the figures that are shown already: what changed of them? */
@@ -109,6 +134,7 @@ export class PreviewPanel {
 
   async #refresh(params: PreviewParams): Promise<void> {
     if (!this.#panel.visible) return;
+    this.#early = undefined; // whatever asks now knows more
     this.#asked += 1;
     const question = this.#asked;
     const answer = await this.#ask({ ...params, cursor: this.#cursor });

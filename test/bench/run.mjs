@@ -1,26 +1,32 @@
-// npm run bench [-- --rounds N]: what Daystave costs beside a language server that does nothing, and beside ledger. Reports, never fails.
+// npm run bench [-- --rounds N] [--only servers|commands|editor]: what Daystave costs beside a language server that does
+// nothing, beside ledger, and in an editor's window. Reports, never fails.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { bundleAll } from "./bundle.mjs";
+import { measureEditor } from "./editor.mjs";
 import { journalText, ledgerText } from "./journal.mjs";
 import { median, rounds } from "./measure.mjs";
 
 const TEN_YEARS = 44_000;
 const ONE_YEAR = 4_400;
-const count = Math.max(
-  5,
-  Number(parseArgs({ options: { rounds: { type: "string", default: "5" } } }).values.rounds) || 5,
-);
+const { rounds: wanted, only } = parseArgs({
+  options: { rounds: { type: "string", default: "5" }, only: { type: "string" } },
+}).values;
+const count = Math.max(5, Number(wanted) || 5);
+const has = (part) => only === undefined || only === part;
 
 const bundles = await bundleAll();
 const table = [];
 
-await compareServers();
-await compareDiagnostics();
-compareCommandLine();
+if (has("servers")) {
+  await compareServers();
+  await compareDiagnostics();
+}
+if (has("commands")) compareCommandLine();
+if (has("editor")) await compareEditor();
 print();
 
 async function compareServers() {
@@ -87,6 +93,13 @@ function compareCommandLine() {
   }
 }
 
+/** A part that breaks, as where an editor does not start, is named in the table; the rest is reported all the same. */
+async function compareEditor() {
+  await measureEditor(count, { tell: lone, note }).catch((error) =>
+    note(`in an editor: ended early, ${error.message}`),
+  );
+}
+
 function timeOf(command, args) {
   const began = performance.now();
   const { status, stderr } = spawnSync(command, args, { maxBuffer: 1 << 28, encoding: "utf8" });
@@ -105,8 +118,16 @@ function row(what, ours, other, target, unit = "ms") {
   ]);
 }
 
+/** A figure with a target of its own, or with none; another one may stand beside it. */
+function lone(what, value, { unit = "", target, other }) {
+  const withUnit = (of) => (unit ? `${figure(of)} ${unit}` : String(of));
+  const verdict = target === undefined ? "" : value <= target ? "pass" : "miss";
+  const aim = target === undefined ? "" : `≤ ${`${target} ${unit}`.trim()}`;
+  table.push([what, withUnit(value), other === undefined ? "" : withUnit(other), "", aim, verdict]);
+}
+
 function note(what) {
-  table.push([what, "", "", "", "", ""]);
+  table.push([what]);
 }
 
 function figure(value) {
@@ -115,7 +136,8 @@ function figure(value) {
 
 function print() {
   const rows = [["", "Daystave", "other", "ratio", "target", ""], ...table];
-  const widths = rows[0].map((_, column) => Math.max(...rows.map((cells) => cells[column].length)));
+  const figures = rows.filter((cells) => cells.length > 1);
+  const widths = figures[0].map((_, column) => Math.max(...figures.map((cells) => cells[column].length)));
   for (const cells of rows) {
     console.log(
       cells.map((cell, column) => (column ? cell.padStart(widths[column]) : cell.padEnd(widths[column]))).join("  "),

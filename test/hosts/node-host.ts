@@ -30,10 +30,12 @@ export interface NodeHostOptions {
   readonly packaged?: boolean;
   /** Whether the folder is one that nobody has said to trust; else the editor trusts every folder. */
   readonly untrusted?: boolean;
+  /** A test bundle that the editor starts with, relative to the top of the checkout. */
+  readonly tests?: string;
 }
 
 /** Starts one with a copy of a sample, which tests may edit, and a home of its own. */
-export async function startNodeHost({ sample, open, packaged, untrusted }: NodeHostOptions): Promise<NodeHost> {
+export async function startNodeHost({ sample, open, packaged, untrusted, tests }: NodeHostOptions): Promise<NodeHost> {
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
   cpSync(join(ROOT, sample), folder, { recursive: true });
@@ -50,6 +52,7 @@ export async function startNodeHost({ sample, open, packaged, untrusted }: NodeH
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
     ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
+    ...(tests ? [["extensionTestsPath", remote(join(ROOT, tests))]] : []),
     ["openFile", remote(join(folder, open))],
   ]);
   return {
