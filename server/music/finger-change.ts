@@ -1,6 +1,6 @@
 import type { Exercise } from "./exercise.ts";
 import { type Confidence, type Cover, type Fingering, fingeringOf } from "./fingering.ts";
-import type { Instrument } from "./instrument.ts";
+import { type Instrument, isInRange, type Range } from "./instrument.ts";
 import { midi, type Note } from "./note.ts";
 
 /** What has to move from one fingering to another. It is the same in both directions. */
@@ -80,16 +80,17 @@ export function fingerChanges({ notes }: Pick<Exercise, "notes">, instrument: Fi
 }
 
 /**
- * The steps that cost most, hardest first, each pair of notes once in whichever direction; of equals the one that is played
- * first. Fewer than `count` where there are no more, none where fingerings are not known.
+ * The steps within the instrument's range that cost most, hardest first, each pair of notes once in whichever direction; of
+ * equals the one that is played first. Fewer than `count` where there are no more, none where fingerings are not known.
  */
 export function hardestSteps(
   { notes }: Pick<Exercise, "notes">,
-  instrument: Fingered,
+  instrument: Fingered & Range,
   count: number,
 ): readonly HardStep[] {
   const pairs = new Map<string, HardStep>();
   for (const step of stepsOf(notes, instrument)) {
+    if (![step.from, step.to].every((note) => isInRange(instrument, note))) continue;
     const pair = [midi(step.from), midi(step.to)].sort((a, b) => a - b).join(" ");
     if (step.cost > 0 && !pairs.has(pair)) pairs.set(pair, step);
   }
