@@ -2,6 +2,7 @@ import { commands, type ExtensionContext, window, workspace } from "vscode";
 import { type BaseLanguageClient, type LanguageClientOptions, State } from "vscode-languageclient";
 import type { InitialisationOptions } from "../shared/protocol.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
+import { ISOLATE_STEP, isolateStep } from "./commands/isolate-step.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
 import { REPEAT_FASTER, repeatFaster } from "./commands/repeat-faster.ts";
@@ -48,6 +49,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(REPEAT_FASTER, () => repeatFaster(client)),
     commands.registerCommand(REPEAT_SLOWER, () => repeatSlower(client)),
     commands.registerCommand(WRITE_NOTES, () => writeNotes(client)),
+    commands.registerCommand(ISOLATE_STEP, () => isolateStep(client)),
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown) => showPreview(panels, uri)),
     window.registerWebviewPanelSerializer(PREVIEW_TYPE, panels),

@@ -70,4 +70,5 @@ export type ServerCommand =
   | "daystave.server.repeatFaster"
   | "daystave.server.repeatSlower"
   | "daystave.server.writeNotes"
+  | "daystave.server.isolateStep"
   | "daystave.server.goToLastTime";

@@ -74,7 +74,7 @@ export const COMMANDS: readonly Command[] = [
     summary: "show an exercise note by note, with its key signature",
     usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--pitch A=415] [--json]'],
     about: [
-      "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have.",
+      "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have. For recorders also which step is hardest, with both fingerings, and which notes have a half hole.",
       "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in equal temperament.",
     ],
     options: {

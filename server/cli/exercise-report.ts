@@ -3,10 +3,11 @@ import { type Exercise, exercise } from "../music/exercise.ts";
 import type { ScaleKind } from "../music/kind.ts";
 import { midi, modulo, type Note, printName, printNote } from "../music/note.ts";
 import type { KeySignature } from "../music/signature.ts";
+import { type FingerReport, fingerReport } from "./finger-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
 /** What `notes --json` prints. Notes are as written for the instrument, with scientific octaves (C4 is middle C). */
-export interface ExerciseReport {
+export interface ExerciseReport extends FingerReport {
   readonly subject: string;
   /** Of a chord, its root. */
   readonly tonic: string;
@@ -24,9 +25,6 @@ export interface ExerciseReport {
   /** Null where nothing is left to play. */
   readonly range: { readonly low: string; readonly high: string } | null;
   readonly outOfRange: readonly string[];
-  /** Always empty: fingerings are not used yet, as is `halfHoles`. */
-  readonly needsBell: readonly string[];
-  readonly halfHoles: readonly string[];
   /** Hertz, one for each of `sounding`, to four decimals. */
   readonly frequencies: readonly number[];
   /** From equal temperament, one for each of `sounding`. */
@@ -36,7 +34,7 @@ export interface ExerciseReport {
 /** MIDI 1.0: A4. */
 const A4 = 69;
 
-export function exerciseReport({ subject, input, pitch }: ExerciseRead): ExerciseReport {
+export function exerciseReport({ subject, input, pitch, instrument }: ExerciseRead): ExerciseReport {
   const tonic = input.subject.type === "scale" ? input.subject.tonic : input.subject.root;
   const played = exercise(input);
   const cents = centsOf(played, input.subject.type === "scale" ? input.subject.kind : undefined);
@@ -53,8 +51,7 @@ export function exerciseReport({ subject, input, pitch }: ExerciseRead): Exercis
     degrees: played.degrees,
     range: played.range && { low: printNote(played.range.low), high: printNote(played.range.high) },
     outOfRange: played.outOfRange.map(printNote),
-    needsBell: [],
-    halfHoles: [],
+    ...fingerReport(played, instrument),
     frequencies: played.sounding.map((note, i) => frequency(note, cents[i]!, pitch)),
     cents,
   };

@@ -1,6 +1,8 @@
+import { exercise } from "../music/exercise.ts";
 import { describeFifths } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import type { ExerciseReport } from "./exercise-report.ts";
+import { fingerRows } from "./finger-text.ts";
 import { wrapped } from "./help.ts";
 import { printable } from "./printable.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
@@ -9,7 +11,7 @@ const WIDTH = 80;
 const COLUMN = 15;
 
 /** The exercise for a person: a heading, and one row a fact. */
-export function exerciseText(report: ExerciseReport, { instrument, pitch }: ExerciseRead): string {
+export function exerciseText(report: ExerciseReport, { input, instrument, pitch }: ExerciseRead): string {
   const heading = instrument ? `${report.subject}, ${instrument.id}` : report.subject;
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
   const rows: (readonly [string, string])[] = [
@@ -22,6 +24,7 @@ export function exerciseText(report: ExerciseReport, { instrument, pitch }: Exer
     ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
     ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
     ...(instrument ? [["out of range", report.outOfRange.join(" ") || "none"] as const] : []),
+    ...fingerRows(exercise(input), report, instrument),
     ["frequencies", frequenciesText(report, pitch)],
   ];
   return `${[printable(heading), ...rows.flatMap(row)].join("\n")}\n`;

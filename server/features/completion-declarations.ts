@@ -1,6 +1,9 @@
 import { isoDate } from "../journal/calendar.ts";
+import { FINGERINGS } from "../journal/declaration-fingering.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
+import { instrumentById } from "../music/instrument.ts";
+import { phraseKey } from "../syntax/fold.ts";
 import type { Meaning } from "../syntax/meaning.ts";
 import type { Candidate } from "./completion-rank.ts";
 import { keyCandidates, quotedTitles } from "./completion-subjects.ts";
@@ -40,7 +43,7 @@ export function declarationCandidates(place: DeclarationPlace): Candidate[] {
   const before = typing.text.slice(wordEnd, start).trim();
   switch (word) {
     case "instrument":
-      return before === "" ? phrases(place, "instrument", "name") : [];
+      return before === "" ? phrases(place, "instrument", "name") : fingerings(place, before);
     case "note value":
       return before === "" ? phrases(place, "note value", "term") : [];
     case "usual articulation":
@@ -67,6 +70,16 @@ function phrases({ journal }: DeclarationPlace, type: Meaning["type"], kind: Can
       ? [{ label: words[0]!, alternatives: words.slice(1), kind, fit: 0, resolve: { topic: "term", key: words[0]! } }]
       : [],
   );
+}
+
+/** Behind the name of a recorder and a comma. */
+function fingerings({ journal }: DeclarationPlace, before: string): Candidate[] {
+  const name = /^([^,"]+),$/.exec(before.replace(/^:\s*/, ""))?.[1];
+  const meanings = (name && journal.vocabulary.meanings(phraseKey(name))) || [];
+  const isRecorder = meanings.some(
+    (each) => each.type === "instrument" && instrumentById(each.id)?.family === "recorder",
+  );
+  return isRecorder ? [...FINGERINGS.keys()].map((label) => ({ label, kind: "term", fit: 0 })) : [];
 }
 
 function pitch(before: string): Candidate[] {

@@ -10,6 +10,7 @@ import type { DayNumber, Entry } from "../journal/model.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { nameKey } from "../syntax/fold.ts";
+import { hardestStepHover } from "./hover-fingers.ts";
 import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./hover-history.ts";
 import { pieceFacts } from "./hover-piece.ts";
 import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./hover-theory.ts";
@@ -67,12 +68,15 @@ function history(at: EntryAt): readonly string[] {
   };
   const exercises = exercisesCalled(journal, subjectKey(entry.subject!));
   const found = exerciseHistory(exercises, recordsAt(journal, uri, line), practised, today);
-  if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet."];
+  const hardest = hardestStepHover(entry, journal, uri);
+  if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet.", ...hardest];
   const strand = playedUpTo(found.strand, today);
-  const telling = { title: headingOf(entry), today, palette };
+  const telling = { title: headingOf(entry), today, palette, hardest };
   return [
     ...(found.before ? [earlierLine(journal, found.before)] : []),
-    ...(strand ? historyInMarkdown({ ...found, strand }, weeksOfStrand(journal, strand), telling) : [AHEAD]),
+    ...(strand
+      ? historyInMarkdown({ ...found, strand }, weeksOfStrand(journal, strand), telling)
+      : [AHEAD, ...hardest]),
   ];
 }
 

@@ -88,13 +88,15 @@ export interface Telling {
   readonly today: DayNumber;
   /** The colours of a picture; without them there is none. */
   readonly palette?: Palette;
+  /** Its hardest step on the instrument, if that is told: a paragraph of Markdown. */
+  readonly hardest: readonly string[];
 }
 
 /** Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies ahead. */
 export function historyInMarkdown(
   { strand, strands, notation }: ExerciseHistory,
   weeks: readonly Week[],
-  { title, today, palette }: Telling,
+  { title, today, palette, hardest }: Telling,
 ): readonly string[] {
   const latest = weeksUpTo(today, weeks, strand.records.at(-1)!.day);
   const chart = palette && chartInMarkdown(strand, latest, { title, notation, palette });
@@ -102,6 +104,7 @@ export function historyInMarkdown(
   const name = sentenceCase(escapeMarkdown(strandName(strand)));
   return [
     startOf(strand, notation, today),
+    ...hardest,
     `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
     ...(chart ? [chart] : []),
     `Trend: ${trendInWords(trend, latest, notation)}.`, // above the table, which may be longer than what of a hover is in sight

@@ -1,14 +1,15 @@
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, DayNumber } from "../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../music/value.ts";
-import type { Block, Document, Position } from "../syntax/document.ts";
+import type { Block, Position } from "../syntax/document.ts";
 import { type CommandAnswer, type CommandDone, type Refusal, refusal } from "./command-answer.ts";
 import { dayOn, lastLineOf, type PlacedDay } from "./dated-days.ts";
 import { indentBelowPhase, indentOf } from "./day-frame.ts";
+import { belowEntry, insertedBelow, type NewLine } from "./entry-below.ts";
 import { framesOf } from "./frames.ts";
-import { type EntryUnderCursor, entryUnderCursor, lineEndOf } from "./line-under-cursor.ts";
+import { entryUnderCursor } from "./line-under-cursor.ts";
 import { isReadEntry } from "./missing-commas.ts";
-import { type RepeatedLine, repeatedLine } from "./repeated-line.ts";
+import { repeatedLine } from "./repeated-line.ts";
 
 export interface RepeatOptions {
   readonly today: DayNumber;
@@ -35,10 +36,11 @@ export function repeatEntry(
   const { above, below } = nearestSteps(tempo.bpm);
   const bpm = step === "faster" ? above : below;
   if (bpm === undefined) return beyondSteps(step);
-  const copy = repeatedLine(text, entry, bpm);
+  const { text: repeated, tempoEnd: cursor } = repeatedLine(text, entry, bpm);
+  const copy = { text: repeated, cursor };
   const date = model.day?.date;
   const day = date !== undefined && date < today ? dayOn(journal, uri, today) : undefined;
-  return day ? repeatedToday(journal, day, copy, entry.phase) : repeatedBelow(uri, found, copy);
+  return day ? repeatedToday(journal, day, copy, entry.phase) : belowEntry(uri, found, copy);
 }
 
 const UNREADABLE = refusal(
@@ -54,25 +56,10 @@ function beyondSteps(step: RepeatOptions["step"]): Refusal {
   );
 }
 
-function repeatedBelow(
-  uri: string,
-  { document, block, first, line, text, model, entry }: EntryUnderCursor,
-  copy: RepeatedLine,
-): CommandDone {
-  let last = line;
-  while (model.lines[last + 1]?.type === "remark") last++;
-  return insertedBelow(
-    { uri, document, first, block },
-    last,
-    text.slice(0, entry.source.start).replace("\uFEFF", ""),
-    copy,
-  );
-}
-
 function repeatedToday(
   journal: Journal,
   { uri, document, index }: PlacedDay,
-  copy: RepeatedLine,
+  copy: NewLine,
   phase: string | undefined,
 ): CommandDone {
   const block = document.blocks[index]!;
@@ -100,30 +87,4 @@ function indentAt(block: Block, model: BlockModel, line: number): string {
   const entry = model.entries.findLast(({ place }) => place.line <= line && place.line > (stretch?.line ?? 0));
   if (entry) return indentOf(block.lines[entry.place.line]!);
   return stretch?.phase === undefined ? "" : indentBelowPhase(block, model);
-}
-
-interface InDay {
-  readonly uri: string;
-  readonly document: Document;
-  readonly block: Block;
-  readonly first: number;
-}
-
-/** In the place of a line below that is empty but for its indentation: room was left there. */
-function insertedBelow(
-  { uri, document, block, first }: InDay,
-  line: number,
-  lead: string,
-  copy: RepeatedLine,
-): CommandDone {
-  const start = { line: first + line, character: block.lines[line]!.length };
-  const next = block.lines[line + 1] ?? "";
-  const isRoom = next !== "" && next.trim() === "";
-  const end = isRoom ? { line: start.line + 1, character: next.length } : start;
-  return {
-    ok: true,
-    uri,
-    edits: [{ range: { start, end }, newText: lineEndOf(document) + lead + copy.text }],
-    cursor: { line: start.line + 1, character: lead.length + copy.tempoEnd },
-  };
 }

@@ -4,6 +4,7 @@ import { fold, nameKey } from "../syntax/fold.ts";
 import { noteAt } from "../syntax/note-word.ts";
 import { tokenise } from "../syntax/token.ts";
 import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./declaration-body.ts";
+import { readFingering, readHalfHoles } from "./declaration-fingering.ts";
 import { type Body, type Fault, fault, type Reading } from "./declared.ts";
 
 const TEMPERAMENTS = [
@@ -27,11 +28,12 @@ export function readPlayer(body: Body): Reading {
   return { declared: { type: "player", words: rest.text }, faults: [] };
 }
 
-/** `instrument alto recorder`, `instrument "my flute": D4 to B5, half holes D#4`. */
+/** `instrument alto recorder, german fingering`, `instrument "my flute": D4 to B5, half holes D#4`. */
 export function readInstrument(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, body.start));
   if (/^["“”„«»]/.test(rest.text)) return ownInstrument(body);
-  const [first, ...others] = bodyParts(body, rest.start);
+  const parts = bodyParts(body, rest.start);
+  const [first] = parts;
   const item = first?.items[0];
   if (item?.meaning.type !== "instrument") {
     const near = body.vocabulary.nearest(first ? body.text.slice(first.start, first.end) : "");
@@ -48,18 +50,9 @@ export function readInstrument(body: Body): Reading {
       ],
     };
   }
-  const faults = others.map((part): Fault => {
-    if (/fingering/i.test(body.text.slice(part.start, part.end)))
-      return {
-        start: part.start,
-        end: part.end,
-        code: "not-yet",
-        because: "fingerings are not used yet; the instrument's range is",
-      };
-    return fault(part, "only the instrument's name belongs here");
-  });
-  if (first!.items[1]) faults.push(fault(first!.items[1], "only the instrument's name belongs here"));
-  return { declared: { type: "instrument", id: item.meaning.id }, faults };
+  const { id } = item.meaning;
+  const { instrument, faults } = readFingering(body, id, parts);
+  return { declared: { type: "instrument", id, ...(instrument && { instrument }) }, faults };
 }
 
 function ownInstrument(body: Body): Reading {
@@ -85,14 +78,16 @@ function ownInstrument(body: Body): Reading {
       declared: { type: "instrument", id: name },
       faults: [fault(rest, "the lowest note stands first, then the highest")],
     };
+  const { halfHoles, faults: beyond } = readHalfHoles(body, rest.end - match![3]!.length);
   const instrument: Instrument = {
     id: name,
     names: [name],
     family: "declared",
     ...range,
     sounding: { steps: 0, semitones: 0 },
+    ...(halfHoles && { halfHoles }),
   };
-  return { declared: { type: "instrument", id: name, instrument }, faults: [] };
+  return { declared: { type: "instrument", id: name, instrument }, faults: beyond };
 }
 
 /** `pitch A=415`, `pitch A=415, Vallotti`. */

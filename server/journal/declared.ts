@@ -32,12 +32,8 @@ export interface PieceFacts {
 /** What a declaration says. Names keep the form they were typed in. */
 export type Declared =
   | { readonly type: "player"; readonly words: string }
-  | {
-      readonly type: "instrument";
-      readonly id: string;
-      readonly instrument?: Instrument;
-      readonly halfHoles?: readonly WrittenNote[];
-    }
+  /** With the instrument itself where more is said of it than its name. */
+  | { readonly type: "instrument"; readonly id: string; readonly instrument?: Instrument }
   | { readonly type: "pitch"; readonly a: number; readonly temperament?: string }
   | { readonly type: "names"; readonly convention: string }
   | { readonly type: "note value"; readonly value: NoteValue }

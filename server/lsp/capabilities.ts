@@ -13,6 +13,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.repeatFaster": true,
   "daystave.server.repeatSlower": true,
   "daystave.server.writeNotes": true,
+  "daystave.server.isolateStep": true,
   "daystave.server.goToLastTime": true,
 };
 

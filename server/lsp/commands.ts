@@ -1,6 +1,7 @@
 import type { ExecuteCommandParams, ShowMessageParams, TextDocumentPositionParams } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import type { CommandAnswer, CommandDone } from "../features/command-answer.ts";
+import { isolateStep } from "../features/isolate-step.ts";
 import { lastTime } from "../features/last-time.ts";
 import { newDay } from "../features/new-day.ts";
 import { repeatEntry } from "../features/repeat-entry.ts";
@@ -38,6 +39,10 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   "daystave.server.writeNotes": {
     label: "Write the notes out",
     run: ({ journal, uri }, at) => writeNotes(journal, uri, at),
+  },
+  "daystave.server.isolateStep": {
+    label: "Practise the hardest step",
+    run: ({ journal, uri }, at) => isolateStep(journal, uri, at),
   },
   "daystave.server.goToLastTime": {
     label: "Go to last time",

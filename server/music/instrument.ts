@@ -12,7 +12,14 @@ export interface Instrument {
   readonly sounding: Interval;
   /** Why an end of the range is not to be taken as firm. */
   readonly soft?: string;
+  /** Of a recorder; baroque where nothing is said. */
+  readonly fingering?: FingeringSystem;
+  /** Written notes that want a half hole, where the player declared them. */
+  readonly halfHoles?: readonly Note[];
 }
+
+/** The two in which recorders are sold. Baroque is also called English. */
+export type FingeringSystem = "baroque" | "german";
 
 /** The part of an instrument that its range is. */
 export type Range = Pick<Instrument, "low" | "high">;

@@ -81,6 +81,8 @@ const DOES: Readonly<Record<string, string>> = {
   "daystave.repeatSlower": "the same one metronome step down",
   "daystave.writeNotes":
     "writes the notes of the scale or arpeggio at the cursor behind a colon, in the span, pattern and direction stated",
+  "daystave.isolateStep":
+    "puts an entry below the one at the cursor that practises its hardest step by itself; for recorders with baroque fingering",
   "daystave.goToLastTime":
     "goes to the line, in whichever file, where the exercise at the cursor was last played before",
   "daystave.showPreview": "shows the weeks of every exercise of the journal at the side",

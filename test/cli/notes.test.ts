@@ -40,6 +40,8 @@ test("all that is told, in the contract's keys", async () => {
     outOfRange: [],
     needsBell: [],
     halfHoles: [],
+    fingerings: [],
+    changes: [],
     frequencies: [391.9954, 440, 493.8833, 523.2511, 587.3295],
     cents: [0, 0, 0, 0, 0],
   });
@@ -117,6 +119,73 @@ describe("arpeggios and chords", () => {
       kind: "dominant seventh",
       signature: { fifths: 2, accidentals: ["F#", "C#"] },
     }));
+});
+
+// The fingerings are those of test/reference/recorder-fingerings.json.
+describe("on a recorder", () => {
+  const ALTO = ["--instrument", "alto recorder"];
+
+  test("each step tells what moves, in the names of the notes as written", async () => {
+    const { notes, changes } = await report("F major, five notes", ALTO);
+    expect(changes.map(({ from, to }) => [from, to])).toEqual(notes.slice(1).map((note, i) => [notes[i], note]));
+    const still = { contrary: false, thumb: false, halfHole: false, register: false, bell: false };
+    expect(changes.slice(0, 4)).toEqual([
+      { from: "F4", to: "G4", fingers: 1, ...still, cost: 1 },
+      { from: "G4", to: "A4", fingers: 1, ...still, cost: 1 },
+      { from: "A4", to: "Bb4", fingers: 3, ...still, contrary: true, cost: 6 },
+      { from: "Bb4", to: "C5", fingers: 3, ...still, cost: 3 },
+    ]);
+  });
+
+  test("half holes and the bell, each note once; how far charts agree", async () => {
+    const { halfHoles, needsBell, fingerings } = await report("F# major, full range", ALTO);
+    expect([halfHoles, needsBell]).toEqual([["F#4", "G#4"], ["F#6"]]);
+    expect(fingerings.filter(({ confidence }) => confidence !== "high")).toEqual([
+      { note: "C#5", fingering: "0 12- 45--", confidence: "medium", alternatives: ["0 12- 456/-"] },
+      { note: "D#6", fingering: "Ø 12- -56-", confidence: "medium", alternatives: ["Ø 12- -567", "Ø 12- 456-"] },
+    ]);
+    expect(fingerings.map(({ note }) => note).slice(0, 3)).toEqual(["F#4", "G#4", "A#4"]);
+  });
+
+  test("as text: the hardest step with both fingerings, and where charts vary", async () => {
+    const { stdout } = await daystave(["notes", "F# major, full range", ...ALTO]);
+    expect(stdout).toContain("  hardest step E#6 to F#6, Ø 1-- 45-- to Ø 1-3 4-6- bell: 3 fingers and the\n");
+    expect(stdout).toContain(
+      "  half holes   F#4 G#4\n  bell closed  F#6\n  charts vary  C#5 0 12- 45-- or 0 12- 456/-; D#6",
+    );
+  });
+
+  test("above its range, where only one chart says anything, it is called uncertain and is not the hardest", async () => {
+    const { stdout } = await daystave(["notes", "D melodic minor, thirds, twelfth", ...ALTO]);
+    expect(stdout).toContain("  hardest step F5 to A5,");
+    expect(stdout).toContain("  charts vary  A6 Ø -23 -56- bell (uncertain)\n");
+  });
+
+  const unknown = { needsBell: [], halfHoles: [], fingerings: [], changes: [] };
+
+  test("with German fingering nothing is guessed, and that is said", async () => {
+    const files = { "journal.practice": "instrument soprano recorder, german fingering\n" };
+    await check("C major", { range: { low: "C4", high: "C5" }, ...unknown }, [], files);
+    const { stdout } = await daystave(["notes", "C major"], { files });
+    expect(stdout).toContain("  hardest step not known for German fingering, as Daystave has no table of it\n");
+  });
+
+  test("with baroque or English fingering, two names of one, it is as if nothing was said", async () => {
+    const { changes } = await report("C major", ["--instrument", "soprano recorder"]);
+    expect(changes).toHaveLength(14);
+    for (const name of ["baroque", "english"])
+      await check("C major", { changes }, [], {
+        "journal.practice": `instrument soprano recorder, ${name} fingering\n`,
+      });
+  });
+
+  test("no other instrument has fingerings here, but half holes may be declared", async () => {
+    await check("C major", unknown, ["--instrument", "oboe"]);
+    const files = { "journal.practice": 'instrument "my flute": D4 to B5, half holes D#4 G#4\n' };
+    await check("E major", { ...unknown, halfHoles: ["G#4"] }, [], files);
+    const { stdout } = await daystave(["notes", "E major"], { files });
+    expect(stdout).toContain("  hardest step not told: fingerings are known of recorders only\n  half holes   G#4\n");
+  });
 });
 
 describe("the journal around", () => {

@@ -295,6 +295,9 @@ test("in the head stand declarations", () => {
   check("note v‸", ["note value"], head);
   check("instrument ten‸", ["tenor recorder in D", "tenor recorder", "tenor saxophone"], head);
   check("instrument tenor s‸", ["tenor saxophone"], head);
+  check("instrument descant recorder, ‸", ["baroque fingering", "english fingering", "german fingering"], head);
+  check("instrument alto recorder, g‸", ["german fingering"], head);
+  check("instrument bassoon, ‸", [], head);
   check("note value 1‸", ["16ths"], head);
   check("usual articulation sl‸", ["slurred"], head);
   check("names g‸", ["german"], head);

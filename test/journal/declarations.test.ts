@@ -52,7 +52,9 @@ function said(declared: Declared): string {
       return declared.words;
     case "instrument": {
       const own = declared.instrument;
-      return `${declared.id}${own ? ` from ${noteText(own.low)} to ${noteText(own.high)}` : ""}`;
+      const halfHoles = own?.halfHoles && `half holes ${own.halfHoles.map(noteText).join(" ")}`;
+      const range = own && `${noteText(own.low)} to ${noteText(own.high)}`;
+      return [declared.id, range, own?.fingering, halfHoles].filter(Boolean).join(", ");
     }
     case "pitch":
       return `A=${declared.a}${declared.temperament ? ` ${declared.temperament}` : ""}`;
@@ -106,8 +108,14 @@ test("what is said of the journal", () => {
     player: Noor van Dam                                => Noor van Dam
     instrument alto recorder                            => alto recorder
     Instrument: Treble Recorder                         => alto recorder
-    instrument "my flute": D4 to B5                     => my flute from D4 to B5
-    instrument “my flute”: D4 to B5, half holes D#4     => my flute from D4 to B5
+    instrument soprano recorder, german fingering       => soprano recorder, C4 to D6, german
+    instrument Descant recorder: German  fingering      => soprano recorder, C4 to D6, german
+    instrument soprano recorder german fingering        => soprano recorder, C4 to D6, german
+    instrument alto recorder, baroque fingering         => alto recorder, F4 to G6, baroque
+    instrument alto recorder, English fingering         => alto recorder, F4 to G6, baroque
+    instrument "my flute": D4 to B5                     => my flute, D4 to B5
+    instrument “my flute”: D4 to B5, half holes D#4     => my flute, D4 to B5, half holes D#4
+    instrument "my flute": D4 to B5 half holes D#4 F♯4  => my flute, D4 to B5, half holes D#4 F#4
     pitch A=415                                         => A=415
     pitch a = 415 Hz                                    => A=415
     pitch 440                                           => A=440
@@ -171,6 +179,13 @@ test("faults of what is said of the journal", () => {
     instrument kazoo                        => bad-declaration: kazoo
     instrument alto recoder                 => bad-declaration: alto recoder -> alto recorder
     instrument alto recorder, loud          => bad-declaration: loud
+    instrument alto recorder, fingering     => bad-declaration: fingering
+    instrument alto recorder, germn fingering => bad-declaration: germn fingering -> german fingering
+    instrument alto recorder, own fingering => bad-declaration: own fingering
+    instrument alto recorder, german fingering, baroque fingering => bad-declaration: baroque fingering
+    instrument bassoon, german fingering    => bad-declaration: german fingering
+    instrument "my flute": D4 to B5, loud   => bad-declaration: loud
+    instrument "my flute": D4 to B5, half holes D => bad-declaration: half holes D
     instrument "my flute"                   => bad-declaration: instrument
     instrument "my flute": D4               => bad-declaration: D4
     instrument "my flute": B5 to D4         => bad-declaration: B5 to D4

@@ -90,6 +90,16 @@ test.each([
   expect(asked.said).toEqual([]);
 });
 
+test("isolateStep is one edit too, where the instrument is a recorder", async () => {
+  const { client, asked, run } = await opened();
+  await client.edit(uri, `${TEXT}  F major, slow, on alto recorder\n`);
+  expect(await run("isolateStep", 3)).toBeNull();
+  expect(asked.edits.map(({ label }) => label)).toEqual(["Practise the hardest step"]);
+  const [change] = asked.edits[0]!.edit.documentChanges as TextDocumentEdit[];
+  expect(change!.edits).toMatchObject([{ newText: "\n  notes A4 Bb4, back and forth, slurred, on alto recorder" }]);
+  expect(asked.shown).toHaveLength(1);
+});
+
 test("phases come from another file, and last time is found there: files that were never opened", async () => {
   const folder = temporaryFolder({
     "february.practice": "2026-02-02\ngroundwork, 15 min\n  D minor, thirds, 8ths at 54 clean\n",
@@ -113,11 +123,13 @@ test("where nothing can be done a sentence says so, as information", async () =>
   const { asked, run } = await opened();
   expect(await run("goToLastTime")).toBeNull();
   expect(await run("repeatFaster", 0)).toBeNull();
+  expect(await run("isolateStep")).toBeNull();
   expect(await run("newDay", 0, "file:///elsewhere/other.practice")).toBeNull();
-  expect(asked.said.map(({ type }) => type)).toEqual([3, 3, 3]); // MessageType.Info
+  expect(asked.said.map(({ type }) => type)).toEqual([3, 3, 3, 3]); // MessageType.Info
   expect(asked.said.map(({ message }) => message)).toEqual([
     expect.stringMatching(/^This exercise was not played before/),
     expect.stringMatching(/^There is no entry on this line/),
+    expect.stringMatching(/^Which step is hardest is known for recorders only/),
     expect.stringMatching(/^Daystave does not know this file/),
   ]);
   expect([asked.edits, asked.shown]).toEqual([[], []]);
@@ -143,7 +155,7 @@ test("an editor that shows no documents is told the line", async () => {
 test("they are offered to editors that make edits, and to no others", async () => {
   const { client } = await opened();
   const { commands } = client.initialized.capabilities.executeCommandProvider!;
-  expect(commands).toHaveLength(6);
+  expect(commands).toHaveLength(7);
   for (const command of commands)
     await expect(client.connection.sendRequest(ExecuteCommandRequest.type, { command })).rejects.toMatchObject({
       code: -32602, // InvalidParams of JSON-RPC 2.0

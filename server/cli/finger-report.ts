@@ -1,0 +1,67 @@
+import type { Exercise } from "../music/exercise.ts";
+import { type FingerChange, fingerChanges } from "../music/finger-change.ts";
+import { type Confidence, type FingeredNote, fingeringOf, hasHalfHole, printFingering } from "../music/fingering.ts";
+import type { Instrument } from "../music/instrument.ts";
+import { midi, type Note, printNote, samePitch } from "../music/note.ts";
+
+/** What `notes --json` prints of fingerings: for recorders, but for half holes that are declared. Notes are as written. */
+export interface FingerReport {
+  /** Notes for which the bell is closed, each once, in the order of playing. */
+  readonly needsBell: readonly string[];
+  /** Notes with a hole that a finger closes by half, likewise. The pinched thumb does not count. */
+  readonly halfHoles: readonly string[];
+  /** Each note once, in the order of playing; empty where fingerings are not known. */
+  readonly fingerings: readonly FingeringReport[];
+  /** Each step from one of the notes to the next, where both have a fingering. */
+  readonly changes: readonly ChangeReport[];
+}
+
+export interface FingeringReport {
+  readonly note: string;
+  /** As `printFingering` writes it. */
+  readonly fingering: string;
+  readonly confidence: Confidence;
+  readonly alternatives: readonly string[];
+}
+
+export type ChangeReport = Omit<FingerChange, "from" | "to"> & { readonly from: string; readonly to: string };
+
+type Played = Pick<Exercise, "notes">;
+
+export function fingerReport(played: Played, instrument: Instrument | undefined): FingerReport {
+  if (!instrument) return { needsBell: [], halfHoles: [], fingerings: [], changes: [] };
+  const fingered = fingeredNotes(played, instrument);
+  const declared = instrument.halfHoles ?? [];
+  return {
+    needsBell: fingered.filter(({ fingering }) => fingering.bell).map(({ note }) => printNote(note)),
+    halfHoles: [
+      ...fingered.filter(({ fingering }) => hasHalfHole(fingering)).map(({ note }) => note),
+      ...distinct(played.notes).filter((note) => declared.some((each) => samePitch(each, note))),
+    ].map(printNote),
+    fingerings: fingered.map(({ note, fingering, confidence, alternatives }) => ({
+      note: printNote(note),
+      fingering: printFingering(fingering),
+      confidence,
+      alternatives: alternatives.map(printFingering),
+    })),
+    changes: fingerChanges(played, instrument).map(({ from, to, ...moves }) => ({
+      from: printNote(from),
+      to: printNote(to),
+      ...moves,
+    })),
+  };
+}
+
+function fingeredNotes({ notes }: Played, instrument: Instrument): readonly (FingeredNote & { readonly note: Note })[] {
+  return distinct(notes).flatMap((note) => {
+    const found = fingeringOf(instrument, note);
+    return found.known ? [{ ...found, note }] : [];
+  });
+}
+
+/** Each pitch once, under the name that comes first. */
+function distinct(notes: readonly Note[]): readonly Note[] {
+  const first = new Map<number, Note>();
+  for (const note of notes) if (!first.has(midi(note))) first.set(midi(note), note);
+  return [...first.values()];
+}

@@ -1,0 +1,38 @@
+import { stepInWords, unknownFingering } from "../features/finger-words.ts";
+import type { Exercise } from "../music/exercise.ts";
+import { hardestSteps } from "../music/finger-change.ts";
+import { whyUnfingered } from "../music/fingering.ts";
+import type { Instrument } from "../music/instrument.ts";
+
+import type { FingeringReport, FingerReport } from "./finger-report.ts";
+
+type Row = readonly [name: string, text: string];
+
+/** The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why not. */
+export function fingerRows(
+  played: Pick<Exercise, "notes">,
+  { halfHoles, needsBell, fingerings }: FingerReport,
+  instrument: Instrument | undefined,
+): readonly Row[] {
+  if (!instrument) return [];
+  const declared: readonly Row[] = halfHoles.length ? [["half holes", halfHoles.join(" ")]] : [];
+  if (whyUnfingered(instrument)) return [["hardest step", notTold(instrument)], ...declared];
+  const hardest = hardestSteps(played, instrument, 1).map((step): Row => ["hardest step", stepInWords(step)]);
+  const doubtful = fingerings.filter(({ confidence }) => confidence !== "high").map(doubtText);
+  return [
+    ...hardest,
+    ["half holes", halfHoles.join(" ") || "none"],
+    ...(needsBell.length ? [["bell closed", needsBell.join(" ")] as const] : []),
+    ...(doubtful.length ? [["charts vary", doubtful.join("; ")] as const] : []),
+  ];
+}
+
+function notTold(instrument: Instrument): string {
+  return unknownFingering(instrument) ?? "not told: fingerings are known of recorders only";
+}
+
+/** `D#6 Ø 12- -56- or Ø 12- -567`; the note that only one chart gives is uncertain. */
+function doubtText({ note, fingering, confidence, alternatives }: FingeringReport): string {
+  const each = [fingering, ...alternatives].join(" or ");
+  return `${note} ${each}${confidence === "uncertain" ? " (uncertain)" : ""}`;
+}

@@ -1,0 +1,41 @@
+import type { HardStep, Movement } from "../music/finger-change.ts";
+import { printFingering, whyUnfingered } from "../music/fingering.ts";
+import type { Instrument } from "../music/instrument.ts";
+import { printNote } from "../music/note.ts";
+
+/** `E5 to F5, 0 1-- ---- to 0 -2- ----: 2 fingers, in contrary motion`; `mark` sets a fingering off from the words. */
+export function stepInWords(step: HardStep, mark: (fingering: string) => string = String): string {
+  const [from, to] = step.fingerings.map((fingering) => mark(printFingering(fingering)));
+  return `${printNote(step.from)} to ${printNote(step.to)}, ${from} to ${to}: ${movementInWords(step)}`;
+}
+
+function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }: Movement): string {
+  const moved = [
+    ...(fingers > 0 ? [`${fingers} ${fingers === 1 ? "finger" : "fingers"}`] : []),
+    ...(thumb ? ["the thumb"] : []),
+    ...(bell ? ["the bell"] : []),
+  ];
+  return [
+    moved.join(" and "),
+    ...(contrary ? ["in contrary motion"] : []),
+    ...(halfHole ? ["with a half hole"] : []),
+    ...(register ? ["into the other register"] : []),
+  ].join(", ");
+}
+
+/** For each note of a step on whose fingering charts do not agree, a clause that says so. */
+export function doubtsOf({ from, to, confidence }: HardStep): readonly string[] {
+  return [from, to].flatMap((note, i) => {
+    if (confidence[i] === "high") return [];
+    return confidence[i] === "medium"
+      ? [`${printNote(note)} has other fingerings too`]
+      : [`the fingering of ${printNote(note)} is uncertain and differs by maker`];
+  });
+}
+
+/** Why finger changes are not told of a recorder; undefined where they are, and for any other instrument. */
+export function unknownFingering(instrument: Pick<Instrument, "family" | "fingering">): string | undefined {
+  return whyUnfingered(instrument) === "german fingering"
+    ? "not known for German fingering, as Daystave has no table of it"
+    : undefined;
+}
