@@ -1,6 +1,7 @@
 import { isoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
+import { JUST_TONICS, TEMPERAMENTS } from "../music/temperament.ts";
 import type { Meaning } from "../syntax/meaning.ts";
 import type { Candidate } from "./completion-rank.ts";
 import { keyCandidates, quotedTitles } from "./completion-subjects.ts";
@@ -19,17 +20,7 @@ export interface DeclarationPlace {
   readonly today: DayNumber;
 }
 
-const PITCHES = [415, 440, 442, 392];
-const TEMPERAMENTS = [
-  "equal",
-  "Vallotti",
-  "Young II",
-  "Werckmeister III",
-  "Kirnberger III",
-  "sixth-comma meantone",
-  "quarter-comma meantone",
-  "Pythagorean",
-];
+const PITCHES = [415, 440, 442, 392, 430, 466];
 const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
 /** A piece is offered a due date so many days ahead. */
 const DUE = 56;
@@ -72,7 +63,18 @@ function phrases({ journal }: DeclarationPlace, type: Meaning["type"], kind: Can
 function pitch(before: string): Candidate[] {
   if (before === "")
     return PITCHES.map((hertz) => ({ label: `A=${hertz}`, aliases: [String(hertz)], kind: "term", fit: 0 }));
-  return /^[^,]*,$/.test(before) ? TEMPERAMENTS.map((label) => ({ label, kind: "name", fit: 0 })) : [];
+  return /^[^,]*,$/.test(before) ? temperaments() : [];
+}
+
+function temperaments(): Candidate[] {
+  const [just, ...onOthers] = JUST_TONICS.map((name) => `just on ${name}`);
+  const byFifths = TEMPERAMENTS.map(({ names: [label, ...aliases] }) => ({ label, aliases }));
+  return [...byFifths, { label: just!, alternatives: onOthers }].map((each) => ({
+    ...each,
+    kind: "name",
+    fit: 0,
+    resolve: { topic: "temperament", key: each.label },
+  }));
 }
 
 /** After the colon its key, and after that what else is known of it. */

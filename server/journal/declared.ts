@@ -1,6 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import type { Instrument } from "../music/instrument.ts";
 import type { ScaleKind } from "../music/kind.ts";
+import type { Temperament } from "../music/temperament.ts";
 import type { DeclarationLine, EntryLine } from "../syntax/line.ts";
 import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
 import type { PartMemo } from "../syntax/parts.ts";
@@ -38,7 +39,7 @@ export type Declared =
       readonly instrument?: Instrument;
       readonly halfHoles?: readonly WrittenNote[];
     }
-  | { readonly type: "pitch"; readonly a: number; readonly temperament?: string }
+  | { readonly type: "pitch"; readonly a: number; readonly temperament?: Temperament }
   | { readonly type: "names"; readonly convention: string }
   | { readonly type: "note value"; readonly value: NoteValue }
   | { readonly type: "usual articulation"; readonly articulation: MeaningOf<"articulation"> }
