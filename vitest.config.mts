@@ -27,6 +27,7 @@ export default defineConfig({
           name: "core",
           include: ["test/**/*.test.ts"],
           exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, ...THOROUGH],
+          testTimeout: 20_000, // a machine may be busy: tests do not time
         },
       },
       { test: { name: "thorough", include: THOROUGH, testTimeout: 60_000 } },

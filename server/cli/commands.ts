@@ -72,10 +72,10 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "notes",
     summary: "show an exercise note by note, with its key signature",
-    usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--pitch A=415] [--json]'],
+    usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--pitch A=415[,TEMPERAMENT]] [--json]'],
     about: [
       "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have. For recorders also which step is hardest, with both fingerings, and which notes have a half hole.",
-      "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in equal temperament.",
+      "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in the temperament declared there or named by --pitch, else in equal temperament; where it is another, the thirds and fifths of the exercise are told with their distance from pure.",
     ],
     options: {
       instrument: { type: "string", value: "NAME", help: "the instrument that plays it, as “alto recorder”" },
@@ -86,8 +86,8 @@ export const COMMANDS: readonly Command[] = [
       },
       pitch: {
         type: "string",
-        value: "A=415",
-        help: "the pitch of A4 in hertz; 440 unless the journal says otherwise",
+        value: "A=415[,TEMPERAMENT]",
+        help: "the pitch of A4 in hertz, and perhaps a temperament, in place of what the journal says",
       },
       ...COMMON,
     },
@@ -98,6 +98,7 @@ export const COMMANDS: readonly Command[] = [
         line: 'daystave notes "G minor arpeggio, 2 octaves" --instrument "tenor recorder"',
         does: "where it lies on another instrument",
       },
+      { line: 'daystave notes "D minor" --pitch "A=415, Vallotti"', does: "in another tuning" },
     ],
     most: 1,
     load: async () => (await import("./notes.ts")).notes,

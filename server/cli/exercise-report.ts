@@ -1,8 +1,8 @@
 import { subjectText } from "../journal/subject-text.ts";
 import { type Exercise, exercise } from "../music/exercise.ts";
-import type { ScaleKind } from "../music/kind.ts";
-import { midi, modulo, type Note, printName, printNote } from "../music/note.ts";
+import { modulo, type NoteName, pitchClass, printName, printNote, transposed } from "../music/note.ts";
 import type { KeySignature } from "../music/signature.ts";
+import { centsFromEqual, hertz, temperamentText } from "../music/temperament.ts";
 import { type FingerReport, fingerReport } from "./finger-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
@@ -27,17 +27,19 @@ export interface ExerciseReport extends FingerReport {
   readonly outOfRange: readonly string[];
   /** Hertz, one for each of `sounding`, to four decimals. */
   readonly frequencies: readonly number[];
-  /** From equal temperament, one for each of `sounding`. */
+  /** From equal temperament at the same A, one for each of `sounding`, to four decimals. */
   readonly cents: readonly number[];
+  /** Hertz of A4. */
+  readonly pitch: number;
+  /** `equal`, `Vallotti`, `just on D`. */
+  readonly temperament: string;
 }
 
-/** MIDI 1.0: A4. */
-const A4 = 69;
-
-export function exerciseReport({ subject, input, pitch, instrument }: ExerciseRead): ExerciseReport {
+export function exerciseReport(read: ExerciseRead): ExerciseReport {
+  const { subject, input, tuning } = read;
   const tonic = input.subject.type === "scale" ? input.subject.tonic : input.subject.root;
   const played = exercise(input);
-  const cents = centsOf(played, input.subject.type === "scale" ? input.subject.kind : undefined);
+  const cents = centsOf(played, read);
   return {
     subject: subjectText(subject),
     tonic: printName(tonic),
@@ -51,9 +53,11 @@ export function exerciseReport({ subject, input, pitch, instrument }: ExerciseRe
     degrees: played.degrees,
     range: played.range && { low: printNote(played.range.low), high: printNote(played.range.high) },
     outOfRange: played.outOfRange.map(printNote),
-    ...fingerReport(played, instrument),
-    frequencies: played.sounding.map((note, i) => frequency(note, cents[i]!, pitch)),
-    cents,
+    ...fingerReport(played, read.instrument),
+    frequencies: played.sounding.map((note, i) => toFourDecimals(hertz(note, cents[i]!, tuning.a))),
+    cents: cents.map(toFourDecimals),
+    pitch: tuning.a,
+    temperament: temperamentText(tuning.temperament, printName),
   };
 }
 
@@ -63,15 +67,23 @@ function kindText(subject: ExerciseRead["subject"]): string {
   return subjectText(subject).slice(subjectText(subject).indexOf(" ") + 1);
 }
 
-/** A declared scale may lie between the twelve keys: the cents of each degree from the key that it is written as. */
-function centsOf({ degrees }: Exercise, kind: ScaleKind | undefined): number[] {
-  return degrees.map((degree) => {
-    const own = kind?.degrees[modulo(degree - 1, kind.degrees.length)];
-    return own?.cents === undefined ? 0 : own.cents - 100 * own.semitones;
+/**
+ * How far each sounding note lies from equal temperament. A declared scale in cents keeps its own distances from its
+ * tonic, and the tonic is tempered.
+ */
+function centsOf({ degrees, sounding }: Exercise, { input: { subject, instrument }, tuning }: ExerciseRead): number[] {
+  const keys = centsFromEqual(tuning.temperament);
+  const onKey = (name: NoteName): number => keys[pitchClass(name)]!;
+  if (subject.type === "chord") return sounding.map(onKey);
+  const { tonic, kind } = subject;
+  const tempered = onKey(instrument ? transposed(tonic, instrument.sounding) : tonic);
+  return sounding.map((note, i) => {
+    const own = kind.degrees[modulo(degrees[i]! - 1, kind.degrees.length)]!;
+    return own.cents === undefined ? onKey(note) : tempered + own.cents - 100 * own.semitones;
   });
 }
 
-/** Twelve equal semitones to the octave (ISO 16 for A4 = 440 Hz), moved by cents. */
-function frequency(note: Note, cents: number, pitch: number): number {
-  return Math.round(pitch * 2 ** ((midi(note) - A4 + cents / 100) / 12) * 1e4) / 1e4;
+/** Zero is never negative. */
+function toFourDecimals(figure: number): number {
+  return Math.round(figure * 1e4) / 1e4 + 0;
 }

@@ -1,6 +1,9 @@
 import { exercise } from "../music/exercise.ts";
+import { intonationOf } from "../music/intonation.ts";
+import { printName } from "../music/note.ts";
 import { describeFifths } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
+import { type FromPure, isWolf } from "../music/temperament.ts";
 import type { ExerciseReport } from "./exercise-report.ts";
 import { fingerRows } from "./finger-text.ts";
 import { wrapped } from "./help.ts";
@@ -11,7 +14,8 @@ const WIDTH = 80;
 const COLUMN = 15;
 
 /** The exercise for a person: a heading, and one row a fact. */
-export function exerciseText(report: ExerciseReport, { input, instrument, pitch }: ExerciseRead): string {
+export function exerciseText(report: ExerciseReport, read: ExerciseRead): string {
+  const { instrument } = read;
   const heading = instrument ? `${report.subject}, ${instrument.id}` : report.subject;
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
   const rows: (readonly [string, string])[] = [
@@ -24,8 +28,9 @@ export function exerciseText(report: ExerciseReport, { input, instrument, pitch 
     ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
     ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
     ...(instrument ? [["out of range", report.outOfRange.join(" ") || "none"] as const] : []),
-    ...fingerRows(exercise(input), report, instrument),
-    ["frequencies", frequenciesText(report, pitch)],
+    ...fingerRows(exercise(read.input), report, instrument),
+    ["frequencies", frequenciesText(report)],
+    ...intonationRows(read),
   ];
   return `${[printable(heading), ...rows.flatMap(row)].join("\n")}\n`;
 }
@@ -43,9 +48,33 @@ function stepsText({ steps }: ExerciseReport): string {
 }
 
 /** Each note that sounds once, in the order of playing. */
-function frequenciesText({ sounding, frequencies }: ExerciseReport, pitch: number): string {
+function frequenciesText({ sounding, frequencies, pitch, temperament }: ExerciseReport): string {
   const each = new Map(sounding.map((note, i) => [note, `${note} ${frequencies[i]!.toFixed(1)}`]));
-  return `${[...each.values()].join(", ")} Hz (A=${pitch}, equal temperament)`;
+  const name = temperament === "equal" ? "equal temperament" : temperament;
+  return `${[...each.values()].join(", ")} Hz (A=${pitch}, ${name})`;
+}
+
+/** In equal temperament they are the same in every key, and nothing is said. */
+function intonationRows({ input, tuning: { temperament } }: ExerciseRead): (readonly [string, string])[] {
+  const intonation =
+    temperament.id === "equal" ? undefined : intonationOf(input.subject, temperament, input.instrument?.sounding);
+  if (!intonation) return [];
+  const fifths = intonation.fifths.map((fifth) => fromPureText(fifth) + (isWolf(fifth.cents) ? " (wolf)" : ""));
+  return [
+    ["thirds", inCents(intonation.thirds.map(fromPureText))],
+    ["fifths", inCents(fifths)],
+  ];
+}
+
+function inCents(told: readonly string[]): string {
+  return told.length > 0 ? `${told.join(", ")}, in cents from pure` : "none in it";
+}
+
+/** `A–C 9.8 narrow`. */
+function fromPureText({ lower, upper, cents }: FromPure): string {
+  const size = Math.abs(cents).toFixed(1);
+  const far = size === "0.0" ? "pure" : `${size} ${cents < 0 ? "narrow" : "wide"}`;
+  return `${printName(lower)}–${printName(upper)} ${far}`;
 }
 
 function row([name, text]: readonly [string, string]): string[] {

@@ -3,12 +3,12 @@ import { diagnosticsOf } from "../features/diagnostics.ts";
 import type { Diagnostic } from "../features/types.ts";
 import { isoDate } from "../journal/calendar.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
-import type { Declaration } from "../journal/declared.ts";
 import { Journal } from "../journal/journal.ts";
 import type { Entry, Subject } from "../journal/model.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
 import type { ExerciseInput } from "../music/exercise.ts";
 import type { Instrument } from "../music/instrument.ts";
+import { CONCERT_TUNING, EQUAL, type Tuning } from "../music/temperament.ts";
 import { createDocument, type Document } from "../syntax/document.ts";
 import { phraseKey } from "../syntax/fold.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
@@ -19,7 +19,7 @@ import { readMarker } from "./journals.ts";
 /** What goes before the journal's declarations. */
 export interface ExerciseOptions {
   readonly instrument?: string;
-  /** `A=415`, as in the declaration. */
+  /** `A=415` or `A=415, Vallotti`, as in the declaration. */
   readonly pitch?: string;
 }
 
@@ -29,9 +29,8 @@ export interface ExerciseRead {
   readonly subject: Extract<Subject, { readonly type: "scale" | "chord" }>;
   readonly input: ExerciseInput;
   readonly instrument?: Instrument;
-  /** Of A4, in hertz. */
-  readonly pitch: number;
-  /** What the player should know besides: a claim that is not true, a temperament that is not used yet. */
+  readonly tuning: Tuning;
+  /** What the player should know besides: a claim that is not true. */
   readonly remarks: readonly string[];
   /** Something that the line claims is not true, or probably not meant. */
   readonly untrue: boolean;
@@ -69,14 +68,14 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   const declared = journal.conventions(LINE_URI);
   const instrument = instrumentNamed(options.instrument, journal.vocabulary, declared);
   if (!instrument.ok) return instrument;
-  const pitch = options.pitch === undefined ? declaredPitch(journal, marker) : pitchOption(options.pitch);
-  if (!pitch.ok) return pitch;
+  const tuning = options.pitch === undefined ? declaredTuning(declared) : pitchOption(options.pitch);
+  if (!tuning.ok) return tuning;
   const findings = diagnosticsOf(journal, LINE_URI, io.today).filter(({ range }) => range.start.line === 1);
   const entry = journal.model(document.blocks[0]!).entries.find(({ place }) => place.line === 1);
   const exercise = exerciseOf(entry, findings, instrument.id, declared);
   if (!exercise.ok) return exercise;
   const doubts = findings.filter(isDoubt).map(({ message }) => message);
-  return { ...exercise, pitch: pitch.a, remarks: [...doubts, ...pitch.remarks], untrue: doubts.length > 0 };
+  return { ...exercise, tuning: tuning.tuning, remarks: doubts, untrue: doubts.length > 0 };
 }
 
 type Exercise =
@@ -125,47 +124,23 @@ function instrumentNamed(name: string | undefined, vocabulary: Vocabulary, conve
   return { ok: false, reasons: [`There is no instrument “${name}” that is known.${offer(near)}`] };
 }
 
-type Pitch =
-  | { readonly ok: true; readonly a: number; readonly remarks: readonly string[] }
+type ReadTuning =
+  | { readonly ok: true; readonly tuning: Tuning }
   | { readonly ok: false; readonly reasons: readonly string[] };
 
-/** The option is read as the declaration is. */
-function pitchOption(text: string): Pitch {
-  const journal = new Journal(
-    LINE_URI,
-    new Map([[LINE_URI, createDocument(`pitch ${text.replace(/[\r\n]+/g, " ")}`)]]),
-  );
-  const [declaration] = declarationsOf(journal, LINE_URI);
+/** The option is read as the declaration is, and stands in its place: without a temperament it means the equal one. */
+function pitchOption(text: string): ReadTuning {
+  const document = createDocument(`pitch ${text.replace(/[\r\n]+/g, " ")}`);
+  const journal = new Journal(LINE_URI, new Map([[LINE_URI, document]]));
+  const [declaration] = journal.model(document.blocks[0]!).declarations.map((each) => each.declaration);
   const declared = declaration?.declared;
-  const fault = declaration?.faults.find(({ code }) => code !== "not-yet");
-  if (declared?.type !== "pitch" || fault)
-    return { ok: false, reasons: [`“--pitch ${text}”: ${fault?.because ?? "it cannot be read"}.`] };
-  if (isTempered(declared))
-    return {
-      ok: false,
-      reasons: [
-        `Temperaments come later: “${declared.temperament}” cannot be worked out yet. Without it, figures are in equal temperament.`,
-      ],
-    };
-  return { ok: true, a: declared.a, remarks: [] };
+  const [fault] = declaration?.faults ?? [];
+  if (declared?.type === "pitch" && !fault)
+    return { ok: true, tuning: { a: declared.a, temperament: declared.temperament ?? EQUAL } };
+  const because = `“--pitch ${text}”: ${fault?.because ?? "it cannot be read"}.`;
+  return { ok: false, reasons: [because + offer(fault?.offers?.join("” or “"))] };
 }
 
-function declaredPitch(journal: Journal, marker: { readonly uri: string } | undefined): Pitch {
-  const a = journal.conventions(LINE_URI).pitch;
-  const declared = marker ? declarationsOf(journal, marker.uri).map((each) => each.declared) : [];
-  const temperament = declared.find((each) => each?.type === "pitch" && isTempered(each)) !== undefined;
-  return {
-    ok: true,
-    a,
-    remarks: temperament ? ["The journal's temperament is not used yet: frequencies are in equal temperament."] : [],
-  };
-}
-
-function isTempered({ temperament = "equal" }: { readonly temperament?: string }): boolean {
-  return temperament !== "equal";
-}
-
-function declarationsOf(journal: Journal, uri: string): Declaration[] {
-  const head = journal.files.get(uri)!.blocks[0]!;
-  return journal.model(head).declarations.map(({ declaration }) => declaration);
+function declaredTuning({ tuning = CONCERT_TUNING }: Conventions): ReadTuning {
+  return { ok: true, tuning };
 }

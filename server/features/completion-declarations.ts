@@ -3,6 +3,7 @@ import { FINGERINGS } from "../journal/declaration-fingering.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { instrumentById } from "../music/instrument.ts";
+import { JUST_TONICS, TEMPERAMENTS } from "../music/temperament.ts";
 import { phraseKey } from "../syntax/fold.ts";
 import type { Meaning } from "../syntax/meaning.ts";
 import type { Candidate } from "./completion-rank.ts";
@@ -22,17 +23,7 @@ export interface DeclarationPlace {
   readonly today: DayNumber;
 }
 
-const PITCHES = [415, 440, 442, 392];
-const TEMPERAMENTS = [
-  "equal",
-  "Vallotti",
-  "Young II",
-  "Werckmeister III",
-  "Kirnberger III",
-  "sixth-comma meantone",
-  "quarter-comma meantone",
-  "Pythagorean",
-];
+const PITCHES = [415, 440, 442, 392, 430, 466];
 const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
 /** A piece is offered a due date so many days ahead. */
 const DUE = 56;
@@ -85,7 +76,18 @@ function fingerings({ journal }: DeclarationPlace, before: string): Candidate[] 
 function pitch(before: string): Candidate[] {
   if (before === "")
     return PITCHES.map((hertz) => ({ label: `A=${hertz}`, aliases: [String(hertz)], kind: "term", fit: 0 }));
-  return /^[^,]*,$/.test(before) ? TEMPERAMENTS.map((label) => ({ label, kind: "name", fit: 0 })) : [];
+  return /^[^,]*,$/.test(before) ? temperaments() : [];
+}
+
+function temperaments(): Candidate[] {
+  const [just, ...onOthers] = JUST_TONICS.map((name) => `just on ${name}`);
+  const byFifths = TEMPERAMENTS.map(({ names: [label, ...aliases] }) => ({ label, aliases }));
+  return [...byFifths, { label: just!, alternatives: onOthers }].map((each) => ({
+    ...each,
+    kind: "name",
+    fit: 0,
+    resolve: { topic: "temperament", key: each.label },
+  }));
 }
 
 /** After the colon its key, and after that what else is known of it. */

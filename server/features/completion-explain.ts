@@ -8,6 +8,7 @@ import { explainStart } from "./completion-practised.ts";
 import { explainDeclaration, explainTerm, metronomeWords, sentenceCase } from "./explain.ts";
 import { pieceFacts } from "./hover-piece.ts";
 import { sentenceOf, theoryOfSubject } from "./hover-theory.ts";
+import { explainTemperamentNamed } from "./hover-tuning.ts";
 
 /** The explanation of a completion in Markdown, from what the item carries; undefined where there is none. */
 export function explainCompletion(journal: Journal, resolve: { topic: string; key: string }): string | undefined {
@@ -22,6 +23,8 @@ export function explainCompletion(journal: Journal, resolve: { topic: string; ke
       return explainTitle(journal, key);
     case "declaration":
       return explainDeclaration(key);
+    case "temperament":
+      return explainTemperamentNamed(key);
     case "start":
       return explainStart(key);
     case "date": {

@@ -112,7 +112,7 @@ export function metronomeWords(bpm: number): string {
 const DECLARATIONS: Readonly<Record<string, string>> = {
   player: "Whose journal this is.",
   instrument: "What is played; the first is meant where an entry names none.",
-  pitch: "The pitch of A4 in hertz.",
+  pitch: "The pitch of A4 in hertz, and perhaps the temperament.",
   names: "The language of the note names.",
   "note value": "The note value that tempos are counted in where an entry names none.",
   "usual articulation": "The articulation that is meant where an entry names none.",

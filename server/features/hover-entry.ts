@@ -14,6 +14,7 @@ import { hardestStepHover } from "./hover-fingers.ts";
 import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./hover-history.ts";
 import { pieceFacts } from "./hover-piece.ts";
 import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./hover-theory.ts";
+import { tuningOf } from "./hover-tuning.ts";
 import { escapedExtract, paragraphs } from "./markdown.ts";
 
 /** An entry, and where it stands. */
@@ -119,7 +120,7 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
     return subject.scale ? theoryOfSubject(subject.scale, conventions, explain) : [];
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
   const sentence = sentenceOf(subject, conventions);
-  const found = input ? theoryOf(input, explain) : [];
+  const found = input ? [...theoryOf(input, explain), ...tuningOf(input, conventions)] : [];
   const unsaid = subject.type === "scale" && subject.unsaid ? sentence : undefined;
   if (explain === "none") return unsaid ? [unsaid] : [];
   return [...(sentence ? [sentence] : []), found.join("  \n")].filter(Boolean);

@@ -9,6 +9,7 @@ import { describeFifths, parallelSignature, signatureAccidentals } from "../musi
 import { printSteps } from "../music/steps.ts";
 import type { SubjectMeaning } from "../syntax/meaning.ts";
 import { explainKind } from "./explain.ts";
+import { tuningOf } from "./hover-tuning.ts";
 import { escapeMarkdown } from "./markdown.ts";
 
 export type Explain = "signature" | "steps" | "both" | "none";
@@ -43,8 +44,9 @@ export function theoryOfSubject(
   explain: Explain,
 ): readonly string[] {
   const played = subjectToPlay(subject, 0, conventions);
-  if (!played) return [];
-  return theoryOf({ subject: played, instrument: instrumentOf(conventions.instrument, conventions) }, explain);
+  if (!played || explain === "none") return [];
+  const input = { subject: played, instrument: instrumentOf(conventions.instrument, conventions) };
+  return [...theoryOf(input, explain), ...tuningOf(input, conventions)];
 }
 
 /** What kind of scale or chord it is, in a sentence. */

@@ -3,6 +3,7 @@ import { weekday, weekLabel } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
+import { EQUAL } from "../music/temperament.ts";
 import { blockIndexAt, type Position } from "../syntax/document.ts";
 import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
@@ -11,6 +12,7 @@ import { claimHover } from "./hover-claim.ts";
 import { type EntryAt, subjectHover } from "./hover-entry.ts";
 import { pieceFacts } from "./hover-piece.ts";
 import { termHover } from "./hover-term.ts";
+import { explainTuning } from "./hover-tuning.ts";
 import type { Hover, Settings } from "./types.ts";
 
 /** A stretch of a line, and what is to be said of it. */
@@ -127,11 +129,13 @@ function declarationHover(
   where: Where,
   character: number,
 ): Said | undefined {
+  const declared = model.declarations.find((each) => each.line === at)?.declaration.declared;
+  if (declared?.type === "pitch" && touches(line.start, line.end, character))
+    return { ...stretch(line), markdown: explainTuning({ temperament: EQUAL, ...declared }) };
   if (character <= line.wordEnd)
     return character < line.start
       ? undefined
       : { start: line.start, end: line.wordEnd, markdown: explainDeclaration(line.word) };
-  const declared = model.declarations.find((each) => each.line === at)?.declaration.declared;
   if (declared?.type === "aim" || declared?.type === "set") {
     const entry = declared.entry && workEntry(declared.entry, at, where.journal);
     return entry && entryHover({ ...where, entry }, declared.entry!, character);

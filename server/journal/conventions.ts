@@ -1,6 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import { type Instrument, instrumentById } from "../music/instrument.ts";
 import { kindById, type ScaleKind } from "../music/kind.ts";
+import { EQUAL, type Tuning } from "../music/temperament.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { Declared } from "./declared.ts";
 import type { NoteValue, Tonguing } from "./model.ts";
@@ -13,15 +14,14 @@ export interface Conventions {
   readonly instruments: ReadonlyMap<string, Instrument>;
   readonly noteValue?: NoteValue;
   readonly usualTonguing: Tonguing;
-  readonly pitch: number;
+  /** Undefined where none is declared. */
+  readonly tuning?: Tuning;
   readonly kinds: ReadonlyMap<string, ScaleKind>;
   readonly cells: ReadonlyMap<string, Cell>;
   readonly pieces: readonly DeclaredPiece[];
   readonly focuses: readonly string[];
   readonly player?: string;
 }
-
-const CONCERT_PITCH = 440;
 
 /** Settles declarations in the order they are given; of what may be said once, the first counts. */
 export function conventionsOf(declared: readonly Declared[]): Conventions {
@@ -34,7 +34,7 @@ export function conventionsOf(declared: readonly Declared[]): Conventions {
     ),
     noteValue: all("note value").at(-1)?.value,
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
-    pitch: all("pitch")[0]?.a ?? CONCERT_PITCH,
+    tuning: all("pitch").map(({ a, temperament = EQUAL }) => ({ a, temperament }))[0],
     kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
     cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),
     pieces: declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement"),

@@ -1,23 +1,14 @@
 import type { Instrument } from "../music/instrument.ts";
 import { midi } from "../music/note.ts";
+import { readTemperament, TEMPERAMENT_SPELLINGS } from "../music/read-temperament.ts";
 import { fold, nameKey } from "../syntax/fold.ts";
 import { noteAt } from "../syntax/note-word.ts";
+import type { Part } from "../syntax/parts.ts";
 import { tokenise } from "../syntax/token.ts";
 import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./declaration-body.ts";
 import { readFingering, readHalfHoles } from "./declaration-fingering.ts";
 import { type Body, type Fault, fault, type Reading } from "./declared.ts";
 
-const TEMPERAMENTS = [
-  "equal",
-  "pythagorean",
-  "quarter-comma meantone",
-  "sixth-comma meantone",
-  "werckmeister iii",
-  "kirnberger iii",
-  "vallotti",
-  "young ii",
-  "just",
-];
 const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
 const LOWEST_PITCH = 380;
 const HIGHEST_PITCH = 480;
@@ -92,37 +83,35 @@ function ownInstrument(body: Body): Reading {
 
 /** `pitch A=415`, `pitch A=415, Vallotti`. */
 export function readPitch(body: Body): Reading {
-  const [first, second] = bodyParts(body, afterColon(body, body.start));
-  const match =
-    first && /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i.exec(body.text.slice(first.start, first.end));
-  if (!match) return { faults: [fault(first ?? wordOf(body), "the pitch of A in hertz belongs here: `pitch A=440`")] };
+  const [first, second, third] = bodyParts(body, afterColon(body, body.start));
+  const match = first && PITCH.exec(body.text.slice(first.start, first.end));
+  if (!match) return { faults: [pitchFault(body, first)] };
   const a = Number(match[1]);
   if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
     return { faults: [fault(first!, `A is anything from ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
-  const temperament = second && nameKey(body.text.slice(second.start, second.end));
-  if (temperament === undefined) return { declared: { type: "pitch", a }, faults: [] };
-  const known =
-    TEMPERAMENTS.some((each) => each === temperament || each.replace("-", " ") === temperament) ||
-    /^just (on )?\S+$/.test(temperament);
-  if (!known) {
-    const near = body.vocabulary.nearest(temperament, TEMPERAMENTS);
-    return {
-      declared: { type: "pitch", a },
-      faults: [fault(second!, `a temperament belongs here: ${TEMPERAMENTS.join(", ")}`, near ? [near] : [])],
-    };
-  }
-  const faults: Fault[] =
-    temperament === "equal"
-      ? []
-      : [
-          {
-            start: second!.start,
-            end: second!.end,
-            code: "not-yet",
-            because: "temperaments are kept and not used yet; figures are in equal temperament",
-          },
-        ];
-  return { declared: { type: "pitch", a, temperament }, faults };
+  if (!second) return { declared: { type: "pitch", a }, faults: [] };
+  const more = third ? [fault(third, "nothing belongs after the temperament")] : [];
+  const read = readTemperament(body.text.slice(second.start, second.end));
+  if (read.ok) return { declared: { type: "pitch", a, temperament: read.temperament }, faults: more };
+  const start = second.end - read.word.length;
+  const near = read.near.length > 0 ? read.near : nearestTemperament(body, read.word);
+  return { declared: { type: "pitch", a }, faults: [fault({ start, end: second.end }, read.reason, near), ...more] };
+}
+
+const PITCH = /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i;
+
+/** The comma before the temperament is easily left out. */
+function pitchFault(body: Body, part: Part | undefined): Fault {
+  const typed = part ? body.text.slice(part.start, part.end) : "";
+  const [, pitch = "", temperament = ""] = /^((?:A4?\s*=?\s*)?[\d.]+(?:\s*hz)?)\s+(\S.*)$/i.exec(typed) ?? [];
+  if (PITCH.test(pitch) && readTemperament(temperament).ok)
+    return fault(part!, "a comma belongs before the temperament", [`${pitch}, ${temperament}`]);
+  return fault(part ?? wordOf(body), "the pitch of A in hertz belongs here: `pitch A=440`");
+}
+
+function nearestTemperament({ vocabulary }: Body, word: string): readonly string[] {
+  const near = vocabulary.nearest(word, [...TEMPERAMENT_SPELLINGS.keys()]);
+  return near === undefined ? [] : [TEMPERAMENT_SPELLINGS.get(near)!];
 }
 
 /** `names german`. */

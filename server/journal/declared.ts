@@ -1,6 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import type { Instrument } from "../music/instrument.ts";
 import type { ScaleKind } from "../music/kind.ts";
+import type { Temperament } from "../music/temperament.ts";
 import type { DeclarationLine, EntryLine } from "../syntax/line.ts";
 import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
 import type { PartMemo } from "../syntax/parts.ts";
@@ -34,7 +35,7 @@ export type Declared =
   | { readonly type: "player"; readonly words: string }
   /** With the instrument itself where more is said of it than its name. */
   | { readonly type: "instrument"; readonly id: string; readonly instrument?: Instrument }
-  | { readonly type: "pitch"; readonly a: number; readonly temperament?: string }
+  | { readonly type: "pitch"; readonly a: number; readonly temperament?: Temperament }
   | { readonly type: "names"; readonly convention: string }
   | { readonly type: "note value"; readonly value: NoteValue }
   | { readonly type: "usual articulation"; readonly articulation: MeaningOf<"articulation"> }

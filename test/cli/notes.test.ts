@@ -44,6 +44,8 @@ test("all that is told, in the contract's keys", async () => {
     changes: [],
     frequencies: [391.9954, 440, 493.8833, 523.2511, 587.3295],
     cents: [0, 0, 0, 0, 0],
+    pitch: 440,
+    temperament: "equal",
   });
 });
 
@@ -220,14 +222,6 @@ describe("the journal around", () => {
 
   test("chromatic alone starts from the lowest note of the instrument that plays it", () =>
     check("chromatic, on alto recorder", { tonic: "F", range: { low: "F4", high: "F5" } }, [], files));
-
-  test("a temperament of the journal is not used yet, and that is said", async () => {
-    const tempered = { "journal.practice": "pitch A=415, Vallotti\n" };
-    const { status, stderr, stdout } = await daystave(["notes", "C major", "--json"], { files: tempered });
-    expect(status).toBe(0);
-    expect(stderr).toBe("daystave: The journal's temperament is not used yet: frequencies are in equal temperament.\n");
-    expect(new Set(JSON.parse(stdout).cents)).toEqual(new Set([0]));
-  });
 });
 
 describe("what cannot be read is told in the words of check", () => {
@@ -270,14 +264,14 @@ describe("options that cannot be followed", () => {
     refuse(["D minor", "--pitch", "A=44"], "“--pitch A=44”: A is anything from 380 to 480 hertz."));
   test("a temperament", () =>
     refuse(
-      ["D minor", "--pitch", "A=415,Vallotti"],
-      "Temperaments come later: “vallotti” cannot be worked out yet. Without it, figures are in equal temperament.",
+      ["D minor", "--pitch", "A=415,vallotty"],
+      "“--pitch A=415,vallotty”: a temperament belongs here: equal, Vallotti, Young II, Werckmeister III, Kirnberger III, sixth-comma meantone, quarter-comma meantone, Pythagorean, just on C. Did you mean “Vallotti”?",
     ));
-  test("no temperament at all", async () => {
-    const { status, stderr } = await daystave(["notes", "D minor", "--pitch", "A=415,vallotty"]);
-    expect(status).toBe(2);
-    expect(stderr).toContain("a temperament belongs here");
-  });
+  test("a tonic", () =>
+    refuse(
+      ["D minor", "--pitch", "A=415, just on H#"],
+      "“--pitch A=415, just on H#”: just intonation stands on a note: just on C, just on F#, just on Bb.",
+    ));
   test("names in another language", () =>
     refuse(
       ["D minor", "--names", "german"],

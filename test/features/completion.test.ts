@@ -301,8 +301,27 @@ test("in the head stand declarations", () => {
   check("note value 1‸", ["16ths"], head);
   check("usual articulation sl‸", ["slurred"], head);
   check("names g‸", ["german"], head);
-  check("pitch ‸", ["A=415", "A=440", "A=442", "A=392"], head);
+  check("pitch ‸", ["A=415", "A=440", "A=442", "A=392", "A=430", "A=466"], head);
+  check(
+    "pitch A=415, ‸",
+    [
+      "equal",
+      "Vallotti",
+      "Young II",
+      "Werckmeister III",
+      "Kirnberger III",
+      "sixth-comma meantone",
+      "quarter-comma meantone",
+      "Pythagorean",
+      "just on C",
+    ],
+    head,
+  );
   check("pitch A=415, v‸", ["Vallotti"], head);
+  check("pitch A=415, 1/4‸", ["quarter-comma meantone"], head);
+  check("pitch A=415, quarter comma m‸", ["quarter-comma meantone"], head);
+  check("pitch A=415, just on B‸", ["just on Bb"], head);
+  check("pitch A=415, Vallotti, ‸", [], head);
   check('piece "Air": D har‸', ["D harmonic minor"], head);
   check('piece "Air": D minor, ‸', ["goal quarter=", "due 2026-05-04", "from 2026-03-09"], head);
   check('movement "‸', ['"Ground in G minor"', '"Daily thirds no. 3"'], head);

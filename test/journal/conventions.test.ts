@@ -17,24 +17,24 @@ test("the marker counts first, then the files by name", () => {
   expect(journalOf("").addresses).toEqual([MARKER, WEEK, OTHER]);
 });
 
-test("without declarations there is no instrument, A is 440 Hz and notes are tongued", () => {
-  const { instrument, noteValue, usualTonguing, pitch, kinds, cells, pieces } = journalOf("").conventions(WEEK);
-  expect({ instrument, noteValue, usualTonguing, pitch }).toEqual({
+test("without declarations there is no instrument and no tuning, and notes are tongued", () => {
+  const { instrument, noteValue, usualTonguing, tuning, kinds, cells, pieces } = journalOf("").conventions(WEEK);
+  expect({ instrument, noteValue, usualTonguing, tuning }).toEqual({
     instrument: undefined,
     noteValue: undefined,
     usualTonguing: "single",
-    pitch: 440,
+    tuning: undefined,
   });
   expect([kinds.size, cells.size, pieces.length]).toEqual([0, 0, 0]);
 });
 
 test("the first instrument is the default, and of what may be said once the first counts", () => {
   const declared =
-    "instrument tenor recorder\ninstrument alto recorder\npitch A=415\npitch A=392\nusual articulation slurred";
-  const { instrument, pitch, usualTonguing } = journalOf(declared, "instrument soprano recorder").conventions(OTHER);
-  expect({ instrument, pitch, usualTonguing }).toEqual({
+    "instrument tenor recorder\ninstrument alto recorder\npitch A=415, Vallotti\npitch A=392\nusual articulation slurred";
+  const { instrument, tuning, usualTonguing } = journalOf(declared, "instrument soprano recorder").conventions(OTHER);
+  expect({ instrument, tuning, usualTonguing }).toEqual({
     instrument: "tenor recorder",
-    pitch: 415,
+    tuning: { a: 415, temperament: { id: "vallotti" } },
     usualTonguing: "slurred",
   });
 });

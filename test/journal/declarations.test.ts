@@ -4,6 +4,8 @@ import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
 import type { Declared } from "../../server/journal/declared.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { scaleText, subjectText } from "../../server/journal/subject-text.ts";
+import { printName } from "../../server/music/note.ts";
+import { temperamentText } from "../../server/music/temperament.ts";
 import { createDocument } from "../../server/syntax/document.ts";
 import { itemsOf, rowsOf } from "../syntax/print.ts";
 import { fractionText, noteText, tempoText } from "./print.ts";
@@ -57,7 +59,7 @@ function said(declared: Declared): string {
       return [declared.id, range, own?.fingering, halfHoles].filter(Boolean).join(", ");
     }
     case "pitch":
-      return `A=${declared.a}${declared.temperament ? ` ${declared.temperament}` : ""}`;
+      return `A=${declared.a}${declared.temperament ? ` ${temperamentText(declared.temperament, printName)}` : ""}`;
     case "names":
       return declared.convention;
     case "note value":
@@ -119,7 +121,13 @@ test("what is said of the journal", () => {
     pitch A=415                                         => A=415
     pitch a = 415 Hz                                    => A=415
     pitch 440                                           => A=440
-    pitch A=415, Vallotti                               => A=415 vallotti
+    pitch A=380                                         => A=380
+    pitch A=480, equal                                  => A=480 equal
+    pitch A=415, Vallotti                               => A=415 Vallotti
+    pitch: A=415, werckmeister 3                        => A=415 Werckmeister III
+    pitch A=415, 1/4 comma meantone                     => A=415 quarter-comma meantone
+    pitch A=415, just on F♯                             => A=415 just on F#
+    pitch A=415, just                                   => A=415 just on C
     pitch A=415, quarter-comma meantone                 => A=415 quarter-comma meantone
     names German                                        => german
     note value 8ths                                     => 1/8
@@ -192,8 +200,19 @@ test("faults of what is said of the journal", () => {
     instrument "my flute: D4 to B5          => unclosed-quote: "my flute: D4 to B5 -> "
     pitch low                               => bad-declaration: low
     pitch A=4400                            => bad-declaration: A=4400
-    pitch A=415, Valotti                    => bad-declaration: Valotti -> vallotti
-    pitch A=415, Vallotti                   => not-yet: Vallotti
+    pitch A=20                              => bad-declaration: A=20
+    pitch A=379.9                           => bad-declaration: A=379.9
+    pitch A=481, Vallotti                   => bad-declaration: A=481
+    pitch A=415, Valotti                    => bad-declaration: Valotti -> Vallotti
+    pitch A=415, Vallotty                   => bad-declaration: Vallotty -> Vallotti
+    pitch A=415, meantone                   => bad-declaration: meantone -> sixth-comma meantone or quarter-comma meantone
+    pitch A=415, Pythagorian                => bad-declaration: Pythagorian -> Pythagorean
+    pitch A=415, kazoo                      => bad-declaration: kazoo
+    pitch A=415, just on H#                 => bad-declaration: H#
+    pitch A=415, just on D4                 => bad-declaration: D4
+    pitch A=415 Vallotti                    => bad-declaration: A=415 Vallotti -> A=415, Vallotti
+    pitch A=415 loud                        => bad-declaration: A=415 loud
+    pitch A=415, Vallotti, loud             => bad-declaration: loud
     names germn                             => bad-declaration: germn -> german
     names klingon                           => bad-declaration: klingon
     names german                            => not-yet: german

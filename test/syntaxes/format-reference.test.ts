@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { printName } from "../../server/music/note.ts";
+import { readTemperament, TEMPERAMENT_NAMES } from "../../server/music/read-temperament.ts";
+import { temperamentText, wolves } from "../../server/music/temperament.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const REFERENCE = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");
@@ -71,6 +74,39 @@ describe.each(sections())("$code", ({ code, severity, example, text }) => {
   test("says why, and what mends it", () => {
     expect(text).toMatch(/\n\*\*Why\.\*\* \S/);
     expect(text).toMatch(/\n\*\*What mends it\.\*\* \S/);
+  });
+});
+
+/** The rows under "Pitch and temperament": name, other ways to write it, its fifths. */
+function temperaments(): { name: string; others: string[]; fifths: string }[] {
+  const [, section] = REFERENCE.split("\n## Pitch and temperament\n");
+  const [, , ...rows] = section!.split("\n## ")[0]!.match(/^\|.*$/gm)!;
+  const inTicks = (cell: string): string[] => [...cell.matchAll(/`([^`]+)`/g)].map((match) => match[1]!);
+  return rows.map((row) => {
+    const [, name, others, fifths] = row.split("|");
+    return { name: inTicks(name!)[0]!, others: inTicks(others!), fifths: fifths! };
+  });
+}
+
+describe("the temperaments of the reference", () => {
+  test("are those that are read, in their order", () => {
+    expect(temperaments().map(({ name }) => name)).toEqual(TEMPERAMENT_NAMES);
+  });
+
+  test.each(temperaments())("$name, by each of its spellings, with its wolves", ({ name, others, fifths }) => {
+    for (const spelling of [name, ...others]) {
+      const read = readTemperament(spelling);
+      const shown = read.ok && temperamentText(read.temperament, printName);
+      expect(shown, spelling).toBe(spelling === "just on D" ? spelling : name);
+      if (!read.ok || shown !== name) continue;
+      const found = wolves(read.temperament);
+      expect(/\bwol(?:f|ves)\b/.test(fifths), spelling).toBe(found.length > 0);
+      for (const { lower, upper, cents } of found) {
+        expect(fifths).toContain(`${printName(lower)}–${printName(upper)}`);
+        const size = `is ${Math.abs(cents).toFixed(1)} cents ${cents > 0 ? "wide" : "narrow"}`;
+        if (found.length === 1) expect(fifths).toContain(size);
+      }
+    }
   });
 });
 

@@ -1,0 +1,94 @@
+import type { Conventions } from "../journal/conventions.ts";
+import type { ExerciseInput } from "../music/exercise.ts";
+import { intonationOf } from "../music/intonation.ts";
+import { printName } from "../music/note.ts";
+import { readTemperament } from "../music/read-temperament.ts";
+import {
+  CONCERT_TUNING,
+  centsOf,
+  type FromPure,
+  isWolf,
+  type Temperament,
+  type Tuning,
+  temperamentSentence,
+  temperamentText,
+  wolves,
+} from "../music/temperament.ts";
+
+/**
+ * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing where the journal
+ * declares no tuning.
+ */
+export function tuningOf(
+  { subject, instrument }: ExerciseInput,
+  { tuning }: Pick<Conventions, "tuning">,
+): readonly string[] {
+  const intonation = tuning && intonationOf(subject, tuning.temperament, instrument?.sounding);
+  if (!intonation) return [];
+  const thirds = spread(intonation.thirds);
+  const fifths = spread(intonation.fifths, isWolf);
+  const told = [...(thirds ? [`thirds ${thirds}`] : []), ...(fifths ? [`fifths ${fifths}`] : [])];
+  return told.length > 0 ? [`Tuning (${tuningText(tuning)}), cents from pure: ${told.join("; ")}`] : [];
+}
+
+/** `A=415, Vallotti`. */
+function tuningText({ a, temperament }: Tuning): string {
+  const name = temperamentText(temperament, printName);
+  return `A=${a}, ${temperament.id === "equal" ? "equal temperament" : name}`;
+}
+
+/** `5.9 to 13.7, worst B–D (narrow)`; undefined where there is no such interval. */
+function spread(intervals: readonly FromPure[], isWolf = (_cents: number): boolean => false): string | undefined {
+  if (intervals.length === 0) return undefined;
+  const sizes = intervals.map(({ cents }) => Math.abs(cents));
+  const [least, most] = [distance(Math.min(...sizes)), distance(Math.max(...sizes))];
+  const worst = intervals.filter(({ cents }) => distance(cents) === most);
+  if (most === "0") return "pure";
+  const way = [wayOf(worst), ...(isWolf(worst[0]!.cents) ? ["a wolf"] : [])].filter(Boolean).join(", ");
+  if (least === most) return `${intervals.length > 1 ? "all " : ""}${most}${way && ` ${way}`}`;
+  const others = worst.length > 1 ? ` and ${worst.length - 1} more` : "";
+  return `${least} to ${most}, worst ${intervalText(worst[0]!)}${others}${way && ` (${way})`}`;
+}
+
+/** Cents to one decimal, which is finer than anybody plays. */
+function distance(cents: number): string {
+  const size = Math.abs(cents).toFixed(1);
+  return size === "0.0" ? "0" : size;
+}
+
+function intervalText({ lower, upper }: FromPure): string {
+  return `${printName(lower)}–${printName(upper)}`;
+}
+
+/** The way in which all of them depart; empty where they differ. */
+function wayOf(intervals: readonly FromPure[]): string {
+  if (intervals.every(({ cents }) => cents > 0)) return "wide";
+  return intervals.every(({ cents }) => cents < 0) ? "narrow" : "";
+}
+
+/** A declared tuning: how its A lies to 440 Hz, what its temperament is, and its wolves. */
+export function explainTuning(tuning: Tuning): string {
+  const apart = Math.round(centsOf(tuning.a / CONCERT_TUNING.a));
+  const way = apart < 0 ? "below" : "above";
+  const place = apart === 0 ? "" : `, ${Math.abs(apart)} cents ${way} ${CONCERT_TUNING.a} Hz`;
+  return `**${tuningText(tuning)}**: A4 at ${tuning.a} Hz${place}. ${explainTemperament(tuning.temperament)}`;
+}
+
+function explainTemperament(temperament: Temperament): string {
+  return `${temperamentSentence(temperament)} ${wolvesIn(temperament)}`;
+}
+
+/** The same by a name as it is completed; undefined for what is none. */
+export function explainTemperamentNamed(name: string): string | undefined {
+  const read = readTemperament(name);
+  return read.ok ? explainTemperament(read.temperament) : undefined;
+}
+
+function wolvesIn(temperament: Temperament): string {
+  const found = wolves(temperament).map((fifth) => {
+    return `${intervalText(fifth)} (${distance(fifth.cents)} cents ${wayOf([fifth])})`;
+  });
+  if (found.length === 0) return "No fifth is a wolf.";
+  if (found.length === 1) return `Its wolf is ${found[0]}.`;
+  return `Its wolves are ${found.slice(0, -1).join(", ")} and ${found.at(-1)}.`;
+}
