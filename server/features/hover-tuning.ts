@@ -16,14 +16,15 @@ import {
 } from "../music/temperament.ts";
 
 /**
- * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing where the journal
- * declares no tuning.
+ * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing in equal temperament,
+ * declared or not, where it would be the same line for every key.
  */
 export function tuningOf(
   { subject, instrument }: ExerciseInput,
   { tuning }: Pick<Conventions, "tuning">,
 ): readonly string[] {
-  const intonation = tuning && intonationOf(subject, tuning.temperament, instrument?.sounding);
+  if (!tuning || tuning.temperament.id === "equal") return [];
+  const intonation = intonationOf(subject, tuning.temperament, instrument?.sounding);
   if (!intonation) return [];
   const thirds = spread(intonation.thirds);
   const fifths = spread(intonation.fifths, isWolf);

@@ -54,11 +54,6 @@ describe("a scale or an arpeggio tells how its thirds and fifths stand in the jo
       "Tuning (A=442, just on E), cents from pure: thirds pure; fifths pure",
     );
     check(
-      "pitch A=415",
-      "E major, slow",
-      "Tuning (A=415, equal temperament), cents from pure: thirds 13.7 to 15.6, worst F#–A and 3 more (narrow); fifths all 2.0 narrow",
-    );
-    check(
       "pitch A=415, young 2",
       "C whole-tone, slow",
       "Tuning (A=415, Young II), cents from pure: thirds 5.9 to 21.5, worst F#–A# (wide)",
@@ -71,7 +66,10 @@ describe("a scale or an arpeggio tells how its thirds and fifths stand in the jo
 });
 
 describe("nothing is told", () => {
-  test("where no tuning is declared", () => expect(tuning("player Noor", "D minor, slow")).toEqual([]));
+  test("where no temperament is declared, or the equal one, which is alike in every key", () => {
+    for (const declaration of ["player Noor", "pitch A=415", "pitch A=415, equal"])
+      expect(tuning(declaration, "D minor, slow")).toEqual([]);
+  });
 
   test("where nothing is to be explained", () => {
     expect(tuning("pitch A=415, Vallotti", "D minor, slow", "none")).toEqual([]);
