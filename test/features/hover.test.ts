@@ -318,6 +318,25 @@ test("a title tells what is declared of it", () => {
   expect(at(2, 3)).toContain(facts);
 });
 
+test("a piece in no certain key tells its likely scale, why, and what else it may be", () => {
+  const piece = 'piece "Lament": last note D, 1 flat, range G4 to F6\n';
+  const text = `${piece}piece "Air": last note E\n2026-04-01\n"Lament", slow\n"Air", slow\n`;
+  const at = (line: number, character: number): string | undefined =>
+    hoverAt(journalOf(text), URI, { line, character }, { today: TODAY })?.markdown;
+  const told = `**Lament**, last note D, 1 flat
+
+Likely **D natural minor**. 1 flat is the signature of D minor, and it ends on its tonic. Where C# comes with an accidental it is harmonic, with B as well melodic minor.
+
+It may also be:
+- D dorian. It is often written with the signature of D minor; then its major sixth, B, has accidentals throughout.
+- D phrygian. It is often written with the signature of D minor; then its lowered second, Eb, has accidentals throughout.
+
+Its range, G4 to F6, goes from a fifth below D5 to a tenth above it: both the authentic range and the plagal one (hypoaeolian).`;
+  expect(at(0, 10)).toBe(told);
+  expect(at(3, 3)).toContain(told);
+  expect(at(1, 8)).toBe("**Air**, last note E");
+});
+
 test("remarks, prose and what cannot be read get nothing", () => {
   for (const marked of ["-- D mi‸nor", "D minor, slow -- D ma‸jor", "Felt ten‸se today", "H mi‸nor, slow", "‸"])
     expect(hover(marked)).toBeUndefined();
