@@ -1,7 +1,9 @@
+import { collectionOf, relatedNames } from "../features/related-words.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { type Exercise, exercise } from "../music/exercise.ts";
 import type { ScaleKind } from "../music/kind.ts";
 import { midi, modulo, type Note, printName, printNote } from "../music/note.ts";
+import { otherSignature } from "../music/related-keys.ts";
 import type { KeySignature } from "../music/signature.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
@@ -12,6 +14,13 @@ export interface ExerciseReport {
   readonly tonic: string;
   readonly kind: string;
   readonly signature: KeySignature | null;
+  /** For a mode, the signature of the key on its tonic, in which it is written as well; else null. */
+  readonly parallelSignature: KeySignature | null;
+  /** The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords. */
+  readonly relative: string | null;
+  readonly parallel: string | null;
+  /** Of a symmetrical scale or chord, which of the few sets of notes it has; else null. */
+  readonly collection: CollectionReport | null;
   /** Semitones, rising form. */
   readonly steps: readonly number[];
   readonly up: readonly string[];
@@ -33,6 +42,18 @@ export interface ExerciseReport {
   readonly cents: readonly number[];
 }
 
+/** One of the two whole-tone collections, the three octatonic ones or the three diminished sevenths. */
+export interface CollectionReport {
+  readonly name: string;
+  /** From 1, the one with C first; `of` so many. */
+  readonly number: number;
+  readonly of: number;
+  /** 0 is C, 11 is B. */
+  readonly pitchClasses: readonly number[];
+  /** The other tonics with the same notes. */
+  readonly sameFrom: readonly string[];
+}
+
 /** MIDI 1.0: A4. */
 const A4 = 69;
 
@@ -45,6 +66,9 @@ export function exerciseReport({ subject, input, pitch }: ExerciseRead): Exercis
     tonic: printName(tonic),
     kind: kindText(subject),
     signature: played.signature,
+    parallelSignature: input.subject.type === "scale" ? otherSignature(input.subject.tonic, input.subject.kind) : null,
+    ...relatedNames(input.subject),
+    collection: collectionReport(input.subject),
     steps: played.steps,
     up: played.up.map(printNote),
     down: played.down.map(printNote),
@@ -58,6 +82,13 @@ export function exerciseReport({ subject, input, pitch }: ExerciseRead): Exercis
     frequencies: played.sounding.map((note, i) => frequency(note, cents[i]!, pitch)),
     cents,
   };
+}
+
+function collectionReport(subject: ExerciseRead["input"]["subject"]): CollectionReport | null {
+  const found = collectionOf(subject);
+  if (!found) return null;
+  const { name, number, of, pitchClasses, sameFrom } = found;
+  return { name, number, of, pitchClasses, sameFrom: sameFrom.map(printName) };
 }
 
 /** `natural minor`, a declared scale's name, `minor arpeggio`, `dominant seventh`. */

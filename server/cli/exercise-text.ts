@@ -1,4 +1,5 @@
-import { describeFifths } from "../music/signature.ts";
+import { collectionWords, relatedWords } from "../features/related-words.ts";
+import { describeFifths, type KeySignature } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import type { ExerciseReport } from "./exercise-report.ts";
 import { wrapped } from "./help.ts";
@@ -9,11 +10,12 @@ const WIDTH = 80;
 const COLUMN = 15;
 
 /** The exercise for a person: a heading, and one row a fact. */
-export function exerciseText(report: ExerciseReport, { instrument, pitch }: ExerciseRead): string {
+export function exerciseText(report: ExerciseReport, { input, instrument, pitch }: ExerciseRead): string {
   const heading = instrument ? `${report.subject}, ${instrument.id}` : report.subject;
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
   const rows: (readonly [string, string])[] = [
     ["signature", signatureText(report)],
+    ...relationRows(input.subject),
     ["steps", stepsText(report)],
     ["up", report.up.join(" ")],
     ["down", report.down.join(" ")],
@@ -27,9 +29,24 @@ export function exerciseText(report: ExerciseReport, { instrument, pitch }: Exer
   return `${[printable(heading), ...rows.flatMap(row)].join("\n")}\n`;
 }
 
-function signatureText({ signature }: ExerciseReport): string {
+/** Its relative and parallel keys; the collection of a symmetrical scale or chord. */
+function relationRows(subject: ExerciseRead["input"]["subject"]): (readonly [string, string])[] {
+  const [related, collection] = [relatedWords(subject), collectionWords(subject)];
+  return [
+    ...(related ? [["keys", related] as const] : []),
+    ...(collection ? [["collection", collection.replace(/^collection: /, "")] as const] : []),
+  ];
+}
+
+function signatureText({ signature, parallelSignature, parallel }: ExerciseReport): string {
   if (!signature) return "none: it belongs to no key";
-  const { fifths, accidentals } = signature;
+  const own = signatureWords(signature);
+  return parallelSignature
+    ? `${own}; also written with ${signatureWords(parallelSignature)}, as ${parallel?.replace("natural minor", "minor")} is`
+    : own;
+}
+
+function signatureWords({ fifths, accidentals }: KeySignature): string {
   return fifths === 0 ? describeFifths(0) : `${describeFifths(fifths)}: ${accidentals.join(" ")}`;
 }
 
