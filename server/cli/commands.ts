@@ -116,6 +116,15 @@ export const COMMANDS: readonly Command[] = [
       all: { type: "boolean", help: "show all that are found, not the nearest twelve; --json always has all" },
       ...COMMON,
     },
+    prints: {
+      heading: "The document of --json",
+      rows: {
+        notes: "as given, each name once",
+        chords: "those of exactly these notes: name, root, kind, inversion, notes, respelled",
+        scales: "those that have them all: name, tonic, kind, alsoCalled, notes, notGiven, respelled, usual",
+        nearMisses: "where there are none, those with one note that differs: the same, and differs: given, instead",
+      },
+    },
     examples: [
       { line: 'daystave scales --notes "D E F G A Bb C#"', does: "D harmonic minor" },
       { line: 'daystave scales --notes "G A B C D" --all', does: "five notes of many scales" },

@@ -9,6 +9,8 @@ export type NotesGiven =
 const ACCEPTED =
   "A note is a letter from A to G, perhaps with #, b, ##, x or bb (or sharp, flat) behind it and an octave number, as D, F#, Bb or C#5.";
 
+const GERMAN = /^(?:h|[a-h](?:is|es)|as|es)\d?$/i;
+
 /** More notes than anybody would ask about. */
 const MOST_NOTES = 500;
 const LONGEST = 4096;
@@ -37,6 +39,8 @@ function noNote(text: string, at: number): NotesGiven {
   const word = /^[^\s,|]*/.exec(text.slice(at, at + 200))![0];
   const place = text.slice(0, at).match(/[^\s,|]+/g)?.length ?? 0;
   const shown = [...word].length > 40 ? `${[...word].slice(0, 39).join("")}…` : word;
-  const german = /^h(?:is|es)?\d?$/i.test(word) ? " H is German for B, and Hes or B there is Bb here." : "";
+  const german = GERMAN.test(word)
+    ? " German names are not read here: H is B, a German B is Bb, Fis is F#, Es is Eb."
+    : "";
   return { ok: false, reason: `Word ${place + 1}, “${printable(shown)}”, is no note.${german} ${ACCEPTED}` };
 }

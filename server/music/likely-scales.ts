@@ -104,7 +104,7 @@ function bySignature(ending: Ending, key: Key, why: string): LikelyScale {
 }
 
 /** A key that ends on its tonic. */
-function key(ending: Ending, of: Key): LikelyScale {
+function endingOnTonic(ending: Ending, of: Key): LikelyScale {
   const opening = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${nameAt(ending, 0)} ${of}, and it ends on its tonic.`;
   if (of === "major") return scale(ending, SCALE_OF[of], opening);
   const raised = `Where ${nameAt(ending, 5)} comes with an accidental it is harmonic, with ${nameAt(ending, 3)} as well melodic minor.`;
@@ -114,12 +114,12 @@ function key(ending: Ending, of: Key): LikelyScale {
 /** By the place of the signature, counted in fifths from the last note: what each comes to. */
 const READINGS: Readonly<Record<number, (ending: Ending) => Readings>> = {
   0: (ending) => [
-    key(ending, "major"),
+    endingOnTonic(ending, "major"),
     byAccidentals(ending, "mixolydian", "major", "lowered seventh", -2),
     byAccidentals(ending, "lydian", "major", "raised fourth", 6),
   ],
   [-3]: (ending) => [
-    key(ending, "minor"),
+    endingOnTonic(ending, "minor"),
     byAccidentals(ending, "dorian", "minor", "major sixth", 3),
     byAccidentals(ending, "phrygian", "minor", "lowered second", -5),
   ],

@@ -55,10 +55,10 @@ export const TONIC_PLACES: readonly number[] = Array.from(
 );
 
 /** A tonic or root, and how the given notes lie above it. */
-export interface Spelled<F extends NoteFit = NoteFit> {
+export interface Spelled {
   readonly tonic: NoteName;
   readonly theoretical: boolean;
-  readonly fit: F;
+  readonly fit: NoteFit;
 }
 
 /**

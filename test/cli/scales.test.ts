@@ -132,7 +132,11 @@ describe("what is no note is told with its place, and what is one", () => {
   const ACCEPTED = "A note is a letter from A to G, perhaps with #, b, ##, x or bb";
   test("a word", () => refuse(["--notes", "D E foo"], `Word 3, “foo”, is no note. ${ACCEPTED}`));
   test("the first word", () => refuse(["--notes", "moo D"], `Word 1, “moo”, is no note. ${ACCEPTED}`));
-  test("the German H", () => refuse(["--notes", "D H A"], "Word 2, “H”, is no note. H is German for B"));
+  test("a German name", async () => {
+    const says = "German names are not read here: H is B";
+    await refuse(["--notes", "D H A"], `Word 2, “H”, is no note. ${says}`);
+    await refuse(["--notes", "D Fis A"], `Word 2, “Fis”, is no note. ${says}`);
+  });
   test("three sharps", () => refuse(["--notes", "D, F###"], "Word 2, “F###”, is no note."));
   test("nothing", () => refuse(["--notes", " , "], `No note stands here. ${ACCEPTED}`));
   test("no option", () => refuse([], 'The notes are missing: daystave scales --notes "D E F G A Bb C#"'));
