@@ -104,6 +104,37 @@ export const COMMANDS: readonly Command[] = [
     load: async () => (await import("./notes.ts")).notes,
   },
   {
+    name: "scales",
+    summary: "tell which scales some notes belong to",
+    usage: ['scales --notes "D E F G A Bb C#" [--all] [--json]'],
+    about: [
+      "Names the scales in which all of the notes are found, in whatever order and octave you give them: those with the fewest further notes first, then those that begin on your first or your last note, then the usual kinds before the rare ones. Where no scale has them all, those with one note that differs, and which. A chord of exactly these notes is named as well.",
+      "A note is a letter from A to G, perhaps with # or b behind it, and an octave number if you like; put all of them in quotes. A note at the right pitch under another letter counts, and is told.",
+      "Scales of your own come from the nearest journal.practice in the current folder or above it. The chromatic scale, which has every note, is named for all twelve only; a scale in cents between the keys is not.",
+    ],
+    options: {
+      notes: { type: "string", value: '"D E F…"', help: "the notes, at least one" },
+      all: { type: "boolean", help: "show all that are found, not the nearest twelve; --json always has all" },
+      ...COMMON,
+    },
+    prints: {
+      heading: "The document of --json",
+      rows: {
+        notes: "as given, each name once",
+        chords: "those of exactly these notes: name, root, kind, inversion, notes, respelled",
+        scales: "those that have them all: name, tonic, kind, alsoCalled, notes, notGiven, respelled, usual",
+        nearMisses: "where there are none, those with one note that differs: the same, and differs: given, instead",
+      },
+    },
+    examples: [
+      { line: 'daystave scales --notes "D E F G A Bb C#"', does: "D harmonic minor" },
+      { line: 'daystave scales --notes "G A B C D" --all', does: "five notes of many scales" },
+      { line: 'daystave scales --notes "B D F Ab"', does: "a chord, and the scales it is found in" },
+    ],
+    most: 0,
+    load: async () => (await import("./scales.ts")).scales,
+  },
+  {
     name: "history",
     summary: "show how the tempos of each exercise went, week by week",
     usage: ["history [PATH…] [--subject S] [--since DATE] [--json]"],

@@ -1,6 +1,8 @@
+import { collectionOf, relatedNames } from "../features/related-words.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { type Exercise, exercise } from "../music/exercise.ts";
 import { modulo, type NoteName, pitchClass, printName, printNote, transposed } from "../music/note.ts";
+import { otherSignature } from "../music/related-keys.ts";
 import type { KeySignature } from "../music/signature.ts";
 import { centsFromEqual, hertz, temperamentText } from "../music/temperament.ts";
 import { type FingerReport, fingerReport } from "./finger-report.ts";
@@ -13,6 +15,13 @@ export interface ExerciseReport extends FingerReport {
   readonly tonic: string;
   readonly kind: string;
   readonly signature: KeySignature | null;
+  /** For a mode, the signature of the key on its tonic, in which it is written as well; else null. */
+  readonly parallelSignature: KeySignature | null;
+  /** The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords. */
+  readonly relative: string | null;
+  readonly parallel: string | null;
+  /** Of a symmetrical scale or chord, which of the few sets of notes it has; else null. */
+  readonly collection: CollectionReport | null;
   /** Semitones, rising form. */
   readonly steps: readonly number[];
   readonly up: readonly string[];
@@ -35,6 +44,18 @@ export interface ExerciseReport extends FingerReport {
   readonly temperament: string;
 }
 
+/** One of the two whole-tone collections, the three octatonic ones or the three diminished sevenths. */
+export interface CollectionReport {
+  readonly name: string;
+  /** From 1, the one with C first; `of` so many. */
+  readonly number: number;
+  readonly of: number;
+  /** 0 is C, 11 is B. */
+  readonly pitchClasses: readonly number[];
+  /** The other tonics with the same notes. */
+  readonly sameFrom: readonly string[];
+}
+
 export function exerciseReport(read: ExerciseRead): ExerciseReport {
   const { subject, input, tuning } = read;
   const tonic = input.subject.type === "scale" ? input.subject.tonic : input.subject.root;
@@ -45,6 +66,9 @@ export function exerciseReport(read: ExerciseRead): ExerciseReport {
     tonic: printName(tonic),
     kind: kindText(subject),
     signature: played.signature,
+    parallelSignature: input.subject.type === "scale" ? otherSignature(input.subject.tonic, input.subject.kind) : null,
+    ...relatedNames(input.subject),
+    collection: collectionReport(input.subject),
     steps: played.steps,
     up: played.up.map(printNote),
     down: played.down.map(printNote),
@@ -59,6 +83,13 @@ export function exerciseReport(read: ExerciseRead): ExerciseReport {
     pitch: tuning.a,
     temperament: temperamentText(tuning.temperament, printName),
   };
+}
+
+function collectionReport(subject: ExerciseRead["input"]["subject"]): CollectionReport | null {
+  const found = collectionOf(subject);
+  if (!found) return null;
+  const { name, number, of, pitchClasses, sameFrom } = found;
+  return { name, number, of, pitchClasses, sameFrom: sameFrom.map(printName) };
 }
 
 /** `natural minor`, a declared scale's name, `minor arpeggio`, `dominant seventh`. */

@@ -1,7 +1,8 @@
+import { collectionWords, relatedWords } from "../features/related-words.ts";
 import { exercise } from "../music/exercise.ts";
 import { intonationOf } from "../music/intonation.ts";
 import { printName } from "../music/note.ts";
-import { describeFifths } from "../music/signature.ts";
+import { describeFifths, type KeySignature } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import { type FromPure, isWolf } from "../music/temperament.ts";
 import type { ExerciseReport } from "./exercise-report.ts";
@@ -20,6 +21,7 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead): string
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
   const rows: (readonly [string, string])[] = [
     ["signature", signatureText(report)],
+    ...relationRows(read.input.subject),
     ["steps", stepsText(report)],
     ["up", report.up.join(" ")],
     ["down", report.down.join(" ")],
@@ -35,9 +37,24 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead): string
   return `${[printable(heading), ...rows.flatMap(row)].join("\n")}\n`;
 }
 
-function signatureText({ signature }: ExerciseReport): string {
+/** Its relative and parallel keys; the collection of a symmetrical scale or chord. */
+function relationRows(subject: ExerciseRead["input"]["subject"]): (readonly [string, string])[] {
+  const [related, collection] = [relatedWords(subject), collectionWords(subject)];
+  return [
+    ...(related ? [["keys", related] as const] : []),
+    ...(collection ? [["collection", collection.replace(/^collection: /, "")] as const] : []),
+  ];
+}
+
+function signatureText({ signature, parallelSignature, parallel }: ExerciseReport): string {
   if (!signature) return "none: it belongs to no key";
-  const { fifths, accidentals } = signature;
+  const own = signatureWords(signature);
+  return parallelSignature
+    ? `${own}; also written with ${signatureWords(parallelSignature)}, as ${parallel?.replace("natural minor", "minor")} is`
+    : own;
+}
+
+function signatureWords({ fifths, accidentals }: KeySignature): string {
   return fifths === 0 ? describeFifths(0) : `${describeFifths(fifths)}: ${accidentals.join(" ")}`;
 }
 

@@ -77,7 +77,8 @@ function quickFixes(diagnostic: Diagnostic): readonly CodeAction[] {
   }));
 }
 
-function isAsked(kind: CodeAction["kind"], only: readonly string[] | undefined): boolean {
+/** Whether a kind of action, or one that it stands below, is asked for; where nothing is in particular, every kind is. */
+export function isAsked(kind: CodeAction["kind"], only: readonly string[] | undefined): boolean {
   return !only || only.some((each) => each === "" || kind === each || kind.startsWith(`${each}.`));
 }
 

@@ -4,6 +4,7 @@ import { inTimeOrder } from "../history/record.ts";
 import type { Exercise, Strand } from "../history/strands.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
+import { keyOfPiece } from "../journal/likely-key.ts";
 import type { DayNumber, Subject } from "../journal/model.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { sameName } from "../music/note.ts";
@@ -154,9 +155,8 @@ function useOf({ records }: Strand, today: DayNumber): Use | undefined {
 
 /** The tonics of the pieces in hand: those begun and not past their day. */
 function tonicsInHand({ conventions, today }: Reading): readonly WrittenNote[] {
-  return conventions.pieces.flatMap(({ key, from = today, due = today }) =>
-    key && from <= today && due >= today ? [key.tonic] : [],
-  );
+  const inHand = conventions.pieces.filter(({ from = today, due = today }) => from <= today && due >= today);
+  return inHand.flatMap((piece) => keyOfPiece(piece)?.key.tonic ?? []);
 }
 
 function isOn(subject: Subject, tonic: WrittenNote): boolean {

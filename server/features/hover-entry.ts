@@ -12,7 +12,7 @@ import { exerciseToPlay } from "../journal/to-play.ts";
 import { nameKey } from "../syntax/fold.ts";
 import { hardestStepHover } from "./hover-fingers.ts";
 import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./hover-history.ts";
-import { pieceFacts } from "./hover-piece.ts";
+import { pieceParagraphs } from "./hover-piece.ts";
 import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./hover-theory.ts";
 import { tuningOf } from "./hover-tuning.ts";
 import { escapedExtract, paragraphs } from "./markdown.ts";
@@ -108,7 +108,7 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
     const movement = entry.where?.movement;
     return pieces
       .filter((each) => each.type === "piece" || each.movement === movement)
-      .map((each) => pieceFacts(each, today));
+      .flatMap((each) => pieceParagraphs(each, today));
   }
   if (subject.type === "chain")
     return explain === "none"

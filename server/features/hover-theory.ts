@@ -8,9 +8,10 @@ import { type NoteName, nameAtFifths, printName } from "../music/note.ts";
 import { describeFifths, parallelSignature, signatureAccidentals } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import type { SubjectMeaning } from "../syntax/meaning.ts";
-import { explainKind } from "./explain.ts";
+import { explainKind, sentenceCase } from "./explain.ts";
 import { tuningOf } from "./hover-tuning.ts";
 import { escapeMarkdown } from "./markdown.ts";
+import { collectionWords, relatedWords } from "./related-words.ts";
 
 export type Explain = "signature" | "steps" | "both" | "none";
 
@@ -32,7 +33,7 @@ export function theoryOf(input: ExerciseInput, explain: Explain): readonly strin
   if (explain === "none") return [];
   return [
     ...notesOf(input),
-    ...(explain === "steps" ? [] : signatureOf(input)),
+    ...(explain === "steps" ? [] : [...signatureOf(input), ...relationsOf(input.subject)]),
     ...(explain === "signature" ? [] : stepsIn(input)),
   ];
 }
@@ -76,6 +77,12 @@ function signatureOf({ subject }: ExerciseInput): string[] {
   if (subject.type !== "scale" || !parallel || parallel.fifths === signature.fifths) return [own];
   const mode = subject.kind.signature?.parallel === 0 ? "major" : "minor";
   return [`${own}; also written with ${describeFifths(parallel.fifths)}, as ${printName(subject.tonic)} ${mode} is`];
+}
+
+/** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
+function relationsOf(subject: ExerciseInput["subject"]): string[] {
+  const words = [relatedWords(subject), collectionWords(subject)].filter((each) => each !== undefined);
+  return words.map(sentenceCase);
 }
 
 /** `6 sharps (F# C# G# D# A# E#)`. */

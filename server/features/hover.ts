@@ -10,9 +10,10 @@ import type { Item } from "../syntax/meaning.ts";
 import { explainDeclaration, explainTerm, WEEKDAY_NAMES } from "./explain.ts";
 import { claimHover } from "./hover-claim.ts";
 import { type EntryAt, subjectHover } from "./hover-entry.ts";
-import { pieceFacts } from "./hover-piece.ts";
+import { pieceParagraphs } from "./hover-piece.ts";
 import { termHover } from "./hover-term.ts";
 import { explainTuning } from "./hover-tuning.ts";
+import { paragraphs } from "./markdown.ts";
 import type { Hover, Settings } from "./types.ts";
 
 /** A stretch of a line, and what is to be said of it. */
@@ -143,7 +144,7 @@ function declarationHover(
   if (declared?.type !== "piece" && declared?.type !== "movement") return undefined;
   const start = where.text.length - where.text.slice(line.wordEnd).trimStart().length;
   if (!touches(start, line.end, character)) return undefined;
-  return { start, end: line.end, markdown: pieceFacts(declared, where.today) };
+  return { start, end: line.end, markdown: paragraphs(pieceParagraphs(declared, where.today)) };
 }
 
 function workEntry(source: EntryLine, line: number, { vocabulary }: Journal): Entry {

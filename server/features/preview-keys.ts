@@ -4,6 +4,7 @@ import { type AttemptRecord, compareText, inTimeOrder } from "../history/record.
 import type { Exercise } from "../history/strands.ts";
 import { kindOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
+import { keyOfPiece } from "../journal/likely-key.ts";
 import type { DayNumber, Subject } from "../journal/model.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { CHORDS, chordById } from "../music/chord.ts";
@@ -40,13 +41,16 @@ interface Practised {
 export interface PieceInKey {
   readonly name: string;
   readonly key: ScaleMeaning;
+  /** Whether the key is only likely, by its last note and signature. */
+  readonly likely: boolean;
 }
 
-/** The pieces among those in hand whose key is declared. */
+/** The pieces among those in hand whose key is declared, or likely by their last note and signature. */
 export function piecesInKeys(pieces: readonly { readonly line: DeclaredLine }[]): readonly PieceInKey[] {
-  return pieces.flatMap(({ line: { declared } }) =>
-    declared.type === "piece" && declared.key ? [{ name: declared.short ?? declared.title, key: declared.key }] : [],
-  );
+  return pieces.flatMap(({ line: { declared } }) => {
+    const found = declared.type === "piece" ? keyOfPiece(declared) : undefined;
+    return declared.type === "piece" && found ? [{ name: declared.short ?? declared.title, ...found }] : [];
+  });
 }
 
 /** Days of practice by key signature, one row for each kind of scale or chord. */
@@ -160,13 +164,17 @@ function cellOf(journal: Journal, row: readonly Practised[], fifths: number, { m
 
 /** Pieces mark the rows of their own mode: major, the three forms of minor, or a mode by its name. */
 function markOf(kind: string, fifths: number, pieces: readonly PieceInKey[]): Pick<PreviewCell, "mark" | "isPieceKey"> {
-  const distances = pieces.flatMap(({ name, key }) => {
+  const distances = pieces.flatMap(({ name, key, likely }) => {
     const known = key.declared ? undefined : kindById(key.kind);
     const signature = known && keySignature(key.tonic, known);
-    return signature && modeOf(key.kind) === modeOf(kind) ? [{ name, away: Math.abs(signature.fifths - fifths) }] : [];
+    return signature && modeOf(key.kind) === modeOf(kind)
+      ? [{ name, likely, away: Math.abs(signature.fifths - fifths) }]
+      : [];
   });
   const names = (away: number): string =>
-    distances.flatMap((each) => (each.away === away ? [shownText(each.name, 40)] : [])).join(", ");
+    distances
+      .flatMap((each) => (each.away === away ? [shownText(each.name, 40) + (each.likely ? " (likely)" : "")] : []))
+      .join(", ");
   if (names(0) !== "") return { mark: `key of ${names(0)}`, isPieceKey: true };
   return { mark: names(1) === "" ? "" : `next to the key of ${names(1)}`, isPieceKey: false };
 }

@@ -49,7 +49,7 @@ export interface Hover {
 
 export interface CodeAction {
   readonly title: string;
-  readonly kind: "quickfix" | "source.fixAll";
+  readonly kind: "quickfix" | "source.fixAll" | "refactor.rewrite";
   readonly edits: readonly TextEdit[];
   readonly preferred: boolean;
   /** The codes of the diagnostics that it mends. */

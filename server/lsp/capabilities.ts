@@ -26,7 +26,7 @@ export function capabilitiesFor(client: Client): ServerCapabilities {
       : undefined,
     completionProvider: { triggerCharacters: TRIGGERS, resolveProvider: true },
     hoverProvider: true,
-    codeActionProvider: { codeActionKinds: ["quickfix", "source.fixAll"] },
+    codeActionProvider: { codeActionKinds: ["quickfix", "source.fixAll", "refactor.rewrite"] },
     documentSymbolProvider: true,
     foldingRangeProvider: true,
     semanticTokensProvider: {

@@ -1,5 +1,6 @@
 import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { codeActionsIn } from "../features/code-actions.ts";
+import { nameNotesIn } from "../features/name-notes.ts";
 import { diagnostic, textEdit } from "./convert.ts";
 import type { Place } from "./session.ts";
 import { workspaceEdit } from "./workspace-edit.ts";
@@ -9,11 +10,21 @@ export function codeActions(
   { range, context, textDocument }: CodeActionParams,
 ): CodeAction[] {
   if (!session.client.takesCodeActions) return []; // older clients take commands alone, and we have none
-  return codeActionsIn(journal, uri, range, session.dayOf(uri), context.only).map((action) => ({
+  const mends = codeActionsIn(journal, uri, range, session.dayOf(uri), context.only);
+  const names = isAskedByHand(context) ? nameNotesIn(journal, uri, range, context.only) : [];
+  return [...mends, ...names].map((action) => ({
     title: action.title,
     kind: action.kind,
     isPreferred: action.preferred,
     diagnostics: action.diagnostics.map(diagnostic),
     edit: workspaceEdit(session, uri, textDocument.uri, action.edits.map(textEdit)),
   }));
+}
+
+/** `CodeActionTriggerKind.Automatic` (3.17): the cursor moved, and nobody has asked for anything. */
+const AUTOMATIC = 2;
+
+/** Names are offered to somebody who looks for them, and light no lamp wherever the cursor goes. */
+function isAskedByHand({ triggerKind, only }: CodeActionParams["context"]): boolean {
+  return triggerKind !== AUTOMATIC || only !== undefined;
 }

@@ -93,7 +93,8 @@ export function acceptsName(
   return allowsRespelling(kind);
 }
 
-function allowsRespelling({ family }: ScaleKind): boolean {
+/** Whether any letter may stand for a note of such a scale. */
+export function allowsRespelling({ family }: ScaleKind): boolean {
   return family === "whole-tone" || family === "octatonic" || family === "chromatic";
 }
 

@@ -31,7 +31,7 @@ function lettersOfSteps(line: string, from: number, to: number): Claim | undefin
 }
 
 /** Notes over spaces, bars, hyphens and commas, up to the first word that is no note. */
-function noteList(line: string, from: number, to: number): Claim | undefined {
+export function noteList(line: string, from: number, to: number): Claim | undefined {
   const notes: ClaimedNote[] = [];
   const pattern = new RegExp(NOTE_WORD);
   let at = from;

@@ -30,6 +30,10 @@ test("all that is told, in the contract's keys", async () => {
     tonic: "G",
     kind: "major",
     signature: { fifths: 1, accidentals: ["F#"] },
+    parallelSignature: null,
+    relative: "E natural minor",
+    parallel: "G natural minor",
+    collection: null,
     steps: [2, 2, 1, 2, 2, 2, 1],
     up: ["G4", "A4", "B4", "C5", "D5"],
     down: ["D5", "C5", "B4", "A4", "G4"],
@@ -280,6 +284,29 @@ describe("options that cannot be followed", () => {
   test("no exercise", async () => {
     expect((await daystave(["notes"])).status).toBe(2);
   });
+});
+
+test("the keys beside it, both signatures of a mode, and the collection of a symmetrical scale or chord", async () => {
+  await check("D dorian", {
+    signature: { fifths: 0, accidentals: [] },
+    parallelSignature: { fifths: -1, accidentals: ["Bb"] },
+    relative: "C major",
+    parallel: "D natural minor",
+  });
+  const collection = { name: "octatonic", number: 2, of: 3, pitchClasses: [1, 2, 4, 5, 7, 8, 10, 11] } as const;
+  await check("D whole-half", {
+    relative: null,
+    parallel: null,
+    collection: { ...collection, sameFrom: ["F", "Ab", "B"] },
+  });
+  await check("D minor arpeggio", { relative: null, parallel: null, parallelSignature: null, collection: null });
+  const { stdout } = await daystave(["notes", "D dorian"]);
+  expect(stdout.replace(/\s+/g, " ")).toContain(
+    "signature no accidentals; also written with 1 flat: Bb, as D minor is keys relative: C major; parallel: D natural minor steps",
+  );
+  expect((await daystave(["notes", "C half-whole"])).stdout).toContain(
+    "  collection   octatonic 1 of 3, with C and Db; the same notes from Eb F# A\n",
+  );
 });
 
 test("as text: one row a fact, within 80 columns", async () => {

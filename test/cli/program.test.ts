@@ -55,7 +55,10 @@ test("the version is the package's", async () => {
 describe("what is not known is told, with the nearest", () => {
   test("a command", () => check(["chekc"], "There is no command “chekc”. Did you mean “check”?"));
   test("a command that comes later is one that is not there", () =>
-    check(["plan"], "There is no command “plan”. The commands are: check, notes, history, export, format, lsp."));
+    check(
+      ["plan"],
+      "There is no command “plan”. The commands are: check, notes, scales, history, export, format, lsp.",
+    ));
   test("an option", () => check(["check", "--jsn"], "“check” has no option “--jsn”. Did you mean “--json”?"));
   test("an option that is like none", () =>
     check(["notes", "--frobnicate"], "“notes” has no option “--frobnicate”. Its options: --instrument,"));

@@ -47,12 +47,20 @@ function theory(marked: string, explain?: Settings["explain"]): string {
 test("the theory of a scale: a sentence, its notes, its signature and its steps", () => {
   expect(theory("D‸ harmonic minor, slow")).toBe(
     "The harmonic minor scale: natural minor with the seventh raised, so that three semitones lie below the leading note.\n\n" +
-      "Notes: D E F G A Bb C# D  \nSignature: 1 flat (Bb)  \nSteps: T S T T S A S",
+      "Notes: D E F G A Bb C# D  \nSignature: 1 flat (Bb)  \nRelative: F major; parallel: D major  \nSteps: T S T T S A S",
   );
   checkSays("D‸ melodic minor, slow", "Notes going up: D E F G A B C# D  \nGoing down: D C Bb A G F E D");
   checkSays("F‸♯ major, twelfth, slow", "Notes: F# G# A# B C# D# E# F# G# A# B C#");
   checkSays("D‸ dorian, slow", "Signature: no accidentals; also written with 1 flat, as D minor is");
-  checkSays("D‸ whole-tone, slow", "Signature: none, it belongs to no key");
+  checkSays("D‸ dorian, slow", "Relative: C major; parallel: D natural minor");
+  checkSays(
+    "D‸ whole-tone, slow",
+    "Signature: none, it belongs to no key  \nCollection: whole-tone 1 of 2, with B#; the same notes from E F# G# A# B#",
+  );
+  checkSays(
+    "A‸ diminished seventh, slow",
+    "Collection: diminished seventh 1 of 3, with C; the same notes from C Eb Gb",
+  );
   checkSays("G‸ minor arpeggio, slow", "Notes: G Bb D G  \nSignature: 2 flats (Bb Eb)");
 });
 
@@ -64,7 +72,9 @@ test("what a name leaves unsaid is told", () => {
 });
 
 test("the setting `explain` says what of the theory is told", () => {
-  expect(theory("D‸ major, slow", "signature")).toMatch(/Notes: .*\nSignature: 2 sharps \(F# C#\)$/);
+  expect(theory("D‸ major, slow", "signature")).toMatch(
+    /Notes: .*\nSignature: 2 sharps \(F# C#\) {2}\nRelative: B natural minor; parallel: D natural minor$/,
+  );
   expect(theory("D‸ major, slow", "steps")).toMatch(/Notes: .*\nSteps: T T S T T T S$/);
   expect(theory("D‸ major, slow", null)).toBe(theory("D major‸, slow", "both"));
   expect(theory("D‸ major, slow", "none")).toBe("");
@@ -316,6 +326,25 @@ test("a title tells what is declared of it", () => {
   expect(at(0, 10)).toBe(facts);
   expect(at(2, 3)).toContain("Start near 69. Last reached: quarter=70, 5 days ago, the best so far.");
   expect(at(2, 3)).toContain(facts);
+});
+
+test("a piece in no certain key tells its likely scale, why, and what else it may be", () => {
+  const piece = 'piece "Lament": last note D, 1 flat, range G4 to F6\n';
+  const text = `${piece}piece "Air": last note E\n2026-04-01\n"Lament", slow\n"Air", slow\n`;
+  const at = (line: number, character: number): string | undefined =>
+    hoverAt(journalOf(text), URI, { line, character }, { today: TODAY })?.markdown;
+  const told = `**Lament**, last note D, 1 flat
+
+Likely **D natural minor**. 1 flat is the signature of D minor, and it ends on its tonic. Where C# comes with an accidental it is harmonic, with B as well melodic minor.
+
+It may also be:
+- D dorian. It is often written with the signature of D minor; then its major sixth, B, has accidentals throughout.
+- D phrygian. It is often written with the signature of D minor; then its lowered second, Eb, has accidentals throughout.
+
+Its range, G4 to F6, goes from a fifth below D5 to a tenth above it: both the authentic range and the plagal one (hypoaeolian).`;
+  expect(at(0, 10)).toBe(told);
+  expect(at(3, 3)).toContain(told);
+  expect(at(1, 8)).toBe("**Air**, last note E");
 });
 
 test("remarks, prose and what cannot be read get nothing", () => {

@@ -96,6 +96,16 @@ describe("the pieces in hand", () => {
     expect(row(text, "major")).toEqual(["0 C 1"]);
   });
 
+  test("in no certain key mark the likeliest, by their last note and signature", () => {
+    const piece = 'piece "Lament": last note D, no accidentals, due 2026-05-09\n';
+    expect(row(piece + day("2026-03-02", "E dorian, slow"), "dorian")).toEqual([
+      "1♭ G 0 (next to the key of Lament (likely))",
+      "0 D 0 (key of Lament (likely))",
+      "1♯ A 0 (next to the key of Lament (likely))",
+      "2♯ E 1",
+    ]);
+  });
+
   test("keep their columns from being folded away", () => {
     const { columns } = previewOf(PIECE + day("2026-03-02", "D harmonic minor, slow")).keys;
     expect(columns.filter(({ unused }) => !unused).map(({ label }) => label)).toEqual(["3♭", "2♭", "1♭"]);

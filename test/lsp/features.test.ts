@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import {
   type CodeAction,
   CodeActionRequest,
+  type CodeActionTriggerKind,
   type CompletionItem,
   CompletionRequest,
   CompletionResolveRequest,
@@ -112,6 +113,24 @@ test("asked for fix-alls alone, only those are given", async () => {
     context: { diagnostics: [], only: ["source.fixAll"] },
   })) as CodeAction[];
   expect(actions.map(({ kind }) => kind)).toEqual(actions.map(() => "source.fixAll"));
+});
+
+// Language Server Protocol 3.17: CodeActionTriggerKind.Invoked is 1, Automatic 2.
+test("names for notes are offered to who asks, and not to an editor that asks by itself", async () => {
+  const client = await startServer({ options: { today: "2026-03-10" }, capabilities: PULLING });
+  await client.open(uri, "2026-03-02\n  notes D E F G A Bb C#\n");
+  const at = { line: 1, character: 10 };
+  const kinds = async (triggerKind: CodeActionTriggerKind): Promise<(string | undefined)[]> => {
+    const context = { diagnostics: [], triggerKind };
+    const actions = await client.connection.sendRequest(CodeActionRequest.type, {
+      textDocument,
+      range: { start: at, end: at },
+      context,
+    });
+    return (actions as CodeAction[]).map(({ kind }) => kind);
+  };
+  expect(await kinds(1)).toEqual(["refactor.rewrite"]);
+  expect(await kinds(2)).toEqual([]);
 });
 
 test("a client without versioned edits gets plain ones, and one without code actions none", async () => {
