@@ -12,6 +12,7 @@ import { WRITE_NOTES, writeNotes } from "./commands/write-notes.ts";
 import { answerFiles } from "./files.ts";
 import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
+import { tokensOfFile } from "./semantic-tokens.ts";
 import { showDocument } from "./show-document.ts";
 
 export const CLIENT_ID = "daystave";
@@ -29,7 +30,7 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
       return initialisationOptions();
     },
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
-    middleware: { window: { showDocument } },
+    middleware: { window: { showDocument }, provideDocumentSemanticTokens: tokensOfFile },
   };
 }
 

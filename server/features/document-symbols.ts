@@ -1,10 +1,19 @@
+import { dayOfBlock } from "../journal/day-of-block.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry, Sitting } from "../journal/model.ts";
-import type { Block } from "../syntax/document.ts";
+import { dateWord } from "../syntax/day-line.ts";
+import type { Block, Document } from "../syntax/document.ts";
 import type { DeclarationLine, LineOf } from "../syntax/line.ts";
 import { tokenise } from "../syntax/token.ts";
+import { lastLineOf } from "./dated-days.ts";
 import { endOfLine, type Frame, framesOf } from "./frames.ts";
 import type { DocumentSymbol, Range } from "./types.ts";
+
+/**
+ * So many days of a file, the latest, are told with what they hold; of those before only themselves. Editors ask for the whole
+ * outline again at every pause, and take longer to unpack that of many years than to show it is worth.
+ */
+export const DAYS_TOLD_WHOLE = 366;
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
@@ -13,7 +22,38 @@ import type { DocumentSymbol, Range } from "./types.ts";
 export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
   const document = journal.files.get(uri);
   if (!document) return [];
-  return document.blocks.flatMap((block, i) => blockSymbols(journal, block, document.starts[i]!));
+  const isWhole = latestBlocks(document);
+  return document.blocks.flatMap((block, i) => {
+    const firstLine = document.starts[i]!;
+    return isWhole(i) || !block.day ? blockSymbols(journal, block, firstLine) : [dayAlone(block, firstLine)];
+  });
+}
+
+/** Whether a block, by its index, is one of the latest; a file may begin with them or end with them. */
+function latestBlocks({ blocks }: Document): (index: number) => boolean {
+  const days = blocks.filter(({ day }) => day);
+  const [first, last] = [days[0], days.at(-1)].map((block) => (block && dayOfBlock(block)) ?? 0);
+  if (first! > last!) return (index) => index <= DAYS_TOLD_WHOLE;
+  return (index) => index >= blocks.length - DAYS_TOLD_WHOLE;
+}
+
+/** A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a remark. */
+function dayAlone(block: Block, firstLine: number): DocumentSymbol {
+  const [line] = block.lines;
+  const { start } = dateWord(line!)!;
+  const [name] = /^(?:(?!,|--).)*/.exec(line!.slice(start).trimEnd())!;
+  const end = start + name.trimEnd().length;
+  const lastLine = lastLineOf(block);
+  return {
+    name: line!.slice(start, end).replace(/\s+/g, " "),
+    kind: "day",
+    range: {
+      start: { line: firstLine, character: start },
+      end: { line: firstLine + lastLine, character: endOfLine(block, lastLine) },
+    },
+    selection: { start: { line: firstLine, character: start }, end: { line: firstLine, character: end } },
+    children: [],
+  };
 }
 
 /** Kept on the model of the block as long as it stands on the same lines. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { documentSymbols } from "../../server/features/document-symbols.ts";
+import { DAYS_TOLD_WHOLE, documentSymbols } from "../../server/features/document-symbols.ts";
 import type { DocumentSymbol, Range } from "../../server/features/types.ts";
 import { createDocument, type Position } from "../../server/syntax/document.ts";
 import { anyText, journalOf, journalText, URI } from "./journal-text.ts";
@@ -150,3 +150,21 @@ test("every entry and every declaration is in the outline once", () => {
     { seed: 2, numRuns: 300 },
   );
 }, 20_000);
+
+test("of many days only the latest are told with what they hold, at whichever end of the file they stand", () => {
+  const days = Array.from({ length: DAYS_TOLD_WHOLE + 2 }, (_, i) => {
+    const date = new Date(Date.UTC(2020, 0, 1 + i)).toISOString().slice(0, 10);
+    return `${date}${i === 0 ? " Wed, 30 min -- cold" : ""}\n  C major, slow\n`;
+  });
+  const lines = outline(days.join("")).split("\n");
+  expect(lines.slice(0, 4)).toEqual([
+    "day 2020-01-01 Wed 0-1 [2020-01-01 Wed]",
+    "day 2020-01-02 2-3 [2020-01-02]",
+    "day 2020-01-03 4-5 [2020-01-03]",
+    "  entry C major 5-5 [C major]",
+  ]);
+  expect(lines).toHaveLength(2 * days.length - 2);
+  const reversed = outline([...days].reverse().join("")).split("\n");
+  expect(reversed.at(-1)).toBe(`day 2020-01-01 Wed ${2 * days.length - 2}-${2 * days.length - 1} [2020-01-01 Wed]`);
+  expect(reversed[1]).toBe("  entry C major 1-1 [C major]");
+});
