@@ -22,7 +22,7 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
   context.subscriptions.push(journals);
   return {
     documentSelector: [{ language: "practice-journal" }],
-    initializationOptions: initialisationOptions(),
+    initializationOptions: initialisationOptions, // asked again for a server that takes the place of one that died
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
     middleware: { window: { showDocument } },
   };

@@ -82,6 +82,11 @@ export class PreviewPanel {
     await this.#refresh(same ? this.#again() : { uri: this.#document.toString() });
   }
 
+  /** A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is asked. */
+  async serverStarted(): Promise<void> {
+    await this.#refresh({ uri: this.#document.toString() });
+  }
+
   dispose(): void {
     clearTimeout(this.#resting);
     this.#panel.dispose();

@@ -29,6 +29,9 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
     const changed: ChangedMethod = "daystave/changed";
     this.#subscriptions = [
       client.onNotification(changed, (params: ChangedParams) => this.#current?.changed(params)),
+      client.onDidChangeState(() => {
+        if (client.isRunning()) void this.#current?.serverStarted();
+      }),
       window.onDidChangeActiveTextEditor((editor) => {
         if (editor && isJournal(editor.document)) void this.#current?.follow(editor.document.uri);
       }),

