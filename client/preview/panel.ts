@@ -1,4 +1,4 @@
-import { Selection, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
+import { Selection, type TextDocument, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type { ChangedParams, PreviewFigures, PreviewMethod, PreviewParams } from "../../shared/preview.ts";
 import { pageHtml } from "./html.ts";
@@ -79,7 +79,7 @@ export class PreviewPanel {
     if (same && shown.version === version) return;
     // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
     if (!same && shown && shown.version > 0) return;
-    await this.#refresh(same ? this.#again() : { uri: this.#document.toString() });
+    await this.#refresh({ uri: this.#document.toString() }); // without a version: the document's journal may be another one now
   }
 
   /** A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is asked. */
@@ -152,13 +152,27 @@ export class PreviewPanel {
     if (!this.#shown || !placesIn(this.#shown).some((each) => each.uri === place && each.line === line)) return;
     const uri = Uri.parse(place);
     const open = window.visibleTextEditors.find((editor) => editor.document.uri.toString() === uri.toString());
-    const document = open?.document ?? (await workspace.openTextDocument(uri));
+    const document = open?.document ?? (await openDocument(uri));
+    if (!document) return void window.showInformationMessage(cannotBeOpened(uri));
     const { range } = document.lineAt(Math.min(line, document.lineCount - 1));
     await window.showTextDocument(document, {
       viewColumn: open?.viewColumn ?? ViewColumn.One,
       selection: new Selection(range.start, range.start),
     });
   }
+}
+
+/** Undefined for a file that is gone: the figures may not have followed yet. */
+async function openDocument(uri: Uri): Promise<TextDocument | undefined> {
+  try {
+    return await workspace.openTextDocument(uri);
+  } catch {
+    return undefined;
+  }
+}
+
+function cannotBeOpened({ path }: Uri): string {
+  return `${path.slice(path.lastIndexOf("/") + 1)} cannot be opened: it may have been moved or deleted.`;
 }
 
 /** The line of the cursor in a document that is in sight. */
