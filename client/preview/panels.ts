@@ -35,6 +35,11 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
       window.onDidChangeActiveTextEditor((editor) => {
         if (editor && isJournal(editor.document)) void this.#current?.follow(editor.document.uri);
       }),
+      // A text of another language that becomes a journal is closed and opened, and stays the active one.
+      workspace.onDidOpenTextDocument((document) => {
+        if (document === window.activeTextEditor?.document && isJournal(document))
+          void this.#current?.follow(document.uri);
+      }),
       window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
         if (isJournal(textEditor.document))
           this.#current?.cursorMoved(textEditor.document.uri, selections[0]!.active.line);
