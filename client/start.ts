@@ -12,6 +12,7 @@ import { answerFiles } from "./files.ts";
 import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
 import { showDocument } from "./show-document.ts";
+import { symbolsAsText } from "./symbols-as-text.ts";
 
 export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
@@ -24,7 +25,7 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
     documentSelector: [{ language: "practice-journal" }],
     initializationOptions: initialisationOptions, // asked again for a server that takes the place of one that died
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
-    middleware: { window: { showDocument } },
+    middleware: { window: { showDocument }, provideDocumentSymbols: symbolsAsText },
   };
 }
 
