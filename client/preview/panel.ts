@@ -7,6 +7,8 @@ import { hashesIn, isFigures, isFromPage, type PageAsks, placesIn, type ToPage }
 const UNAVAILABLE =
   "The figures cannot be read just now. They come back with the next change to the journal; the output named Daystave says why.";
 
+const GONE = "The file of that line cannot be opened: it may have been moved or deleted.";
+
 /** The title until the journal's name is known. */
 export const TITLE = "Practice Preview";
 
@@ -153,7 +155,7 @@ export class PreviewPanel {
     const uri = Uri.parse(place);
     const open = window.visibleTextEditors.find((editor) => editor.document.uri.toString() === uri.toString());
     const document = open?.document ?? (await openDocument(uri));
-    if (!document) return void window.showInformationMessage(cannotBeOpened(uri));
+    if (!document) return void window.showInformationMessage(GONE);
     const { range } = document.lineAt(Math.min(line, document.lineCount - 1));
     await window.showTextDocument(document, {
       viewColumn: open?.viewColumn ?? ViewColumn.One,
@@ -169,10 +171,6 @@ async function openDocument(uri: Uri): Promise<TextDocument | undefined> {
   } catch {
     return undefined;
   }
-}
-
-function cannotBeOpened({ path }: Uri): string {
-  return `${path.slice(path.lastIndexOf("/") + 1)} cannot be opened: it may have been moved or deleted.`;
 }
 
 /** The line of the cursor in a document that is in sight. */

@@ -77,7 +77,7 @@ describeNodeHost("a file that is gone before the figures can follow", TWO_FILES,
       rmSync(join(host().folder, "march.practice"));
       await lineButtonIn(preview, "F# major").click();
       await runCommand("Notifications: Show Notifications"); // this window, driven by a program, shows none unasked
-      await page.locator(".notifications-center", { hasText: "march.practice cannot be opened" }).waitFor();
+      await page.locator(".notifications-center", { hasText: "The file of that line cannot be opened" }).waitFor();
     } finally {
       process.kill(server, "SIGCONT");
     }
