@@ -47,7 +47,7 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
   const { sample, open, packaged } = options;
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
-  cpSync(join(ROOT, sample), folder, { recursive: true });
+  cpSync(resolve(ROOT, sample), folder, { recursive: true });
   mkdirSync(join(home, "data/User"), { recursive: true });
   const settings = join(home, "data/User/settings.json");
   writeFileSync(settings, JSON.stringify({ ...USUAL_SETTINGS, ...options.settings }));
