@@ -20,8 +20,6 @@ export interface NodeHost {
   readonly url: string;
   /** The path of the sample's copy, which stands in the editor's folder view. */
   readonly folder: string;
-  /** Where the editor keeps the settings that it obeys; it notices when they are written anew. */
-  readonly settings: string;
   /** The server-side editor's own process. */
   readonly pid: number;
   close(): Promise<void>;
@@ -49,8 +47,7 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
   const folder = join(home, basename(sample));
   cpSync(resolve(ROOT, sample), folder, { recursive: true });
   mkdirSync(join(home, "data/User"), { recursive: true });
-  const settings = join(home, "data/User/settings.json");
-  writeFileSync(settings, JSON.stringify({ ...USUAL_SETTINGS, ...options.settings }));
+  writeFileSync(join(home, "data/User/settings.json"), JSON.stringify({ ...USUAL_SETTINGS, ...options.settings }));
   if (packaged) await installPackage(home);
   const port = await freePort();
   const { pid, stop } = await startServer(home, port);
@@ -63,7 +60,6 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
   return {
     url: `http://127.0.0.1:${port}/?${new URLSearchParams({ ...shown, payload })}`,
     folder,
-    settings,
     pid,
     async close() {
       await stop();

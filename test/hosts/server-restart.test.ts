@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect } from "vitest";
 import type { NodeHost } from "./node-host.ts";
 import { complaintIn, exerciseIn } from "./preview-page.ts";
@@ -50,6 +52,7 @@ describeNodeHost(
           /^\s+H#.major$/,
         ])
           await editor.locator(".view-line", { hasText: line }).waitFor();
+        expect(readFileSync(join(host().folder, "march.practice"), "utf8")).not.toContain("69");
       },
     );
   },
