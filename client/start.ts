@@ -14,6 +14,7 @@ import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
 import { tokensOfFile } from "./semantic-tokens.ts";
 import { showDocument } from "./show-document.ts";
+import { symbolsAsText } from "./symbols-as-text.ts";
 
 export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
@@ -24,13 +25,18 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
   context.subscriptions.push(journals);
   return {
     documentSelector: [{ language: "practice-journal" }],
-    // Called when the client asks the server to initialize, so that the wait for its start can be told from our own work.
+    // Called whenever a server is asked to initialize, also one that takes the place of one that died. The mark tells the wait
+    // for its start from our own work.
     initializationOptions: () => {
       performance.mark("daystave/willWaitForServer");
       return initialisationOptions();
     },
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
-    middleware: { window: { showDocument }, provideDocumentSemanticTokens: tokensOfFile },
+    middleware: {
+      window: { showDocument },
+      provideDocumentSymbols: symbolsAsText,
+      provideDocumentSemanticTokens: tokensOfFile,
+    },
   };
 }
 

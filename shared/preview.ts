@@ -7,7 +7,7 @@
 export type PreviewMethod = "daystave/preview";
 
 export interface PreviewParams {
-  /** A document of the journal. */
+  /** A document of the journal; one that is gone stands for what is left of the journal that it belonged to. */
   readonly uri: string;
   /** The journal's version that the page shows already, in the same choice; left out, the whole answer comes. */
   readonly version?: number;

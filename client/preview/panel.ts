@@ -1,4 +1,4 @@
-import { Selection, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
+import { Selection, type TextDocument, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type { ChangedParams, PreviewFigures, PreviewMethod, PreviewParams } from "../../shared/preview.ts";
 import { pageHtml } from "./html.ts";
@@ -6,6 +6,8 @@ import { hashesIn, isFigures, isFromPage, type PageAsks, placesIn, type ToPage }
 
 const UNAVAILABLE =
   "The figures cannot be read just now. They come back with the next change to the journal; the output named Daystave says why.";
+
+const GONE = "The file of that line cannot be opened: it may have been moved or deleted.";
 
 /** The title until the journal's name is known. */
 export const TITLE = "Practice Preview";
@@ -87,7 +89,12 @@ export class PreviewPanel {
     if (same && shown.version === version) return;
     // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
     if (!same && shown && shown.version > 0) return;
-    await this.#refresh(same ? this.#again() : { uri: this.#document.toString() });
+    await this.#refresh({ uri: this.#document.toString() }); // without a version: the document's journal may be another one now
+  }
+
+  /** A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is asked. */
+  async serverStarted(): Promise<void> {
+    await this.#refresh({ uri: this.#document.toString() });
   }
 
   dispose(): void {
@@ -173,12 +180,22 @@ export class PreviewPanel {
     if (!this.#shown || !placesIn(this.#shown).some((each) => each.uri === place && each.line === line)) return;
     const uri = Uri.parse(place);
     const open = window.visibleTextEditors.find((editor) => editor.document.uri.toString() === uri.toString());
-    const document = open?.document ?? (await workspace.openTextDocument(uri));
+    const document = open?.document ?? (await openDocument(uri));
+    if (!document) return void window.showInformationMessage(GONE);
     const { range } = document.lineAt(Math.min(line, document.lineCount - 1));
     await window.showTextDocument(document, {
       viewColumn: open?.viewColumn ?? ViewColumn.One,
       selection: new Selection(range.start, range.start),
     });
+  }
+}
+
+/** Undefined for a file that is gone: the figures may not have followed yet. */
+async function openDocument(uri: Uri): Promise<TextDocument | undefined> {
+  try {
+    return await workspace.openTextDocument(uri);
+  } catch {
+    return undefined;
   }
 }
 

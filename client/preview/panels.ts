@@ -29,8 +29,16 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
     const changed: ChangedMethod = "daystave/changed";
     this.#subscriptions = [
       client.onNotification(changed, (params: ChangedParams) => this.#current?.changed(params)),
+      client.onDidChangeState(() => {
+        if (client.isRunning()) void this.#current?.serverStarted();
+      }),
       window.onDidChangeActiveTextEditor((editor) => {
         if (editor && isJournal(editor.document)) void this.#current?.follow(editor.document.uri);
+      }),
+      // A text of another language that becomes a journal is closed and opened, and stays the active one.
+      workspace.onDidOpenTextDocument((document) => {
+        if (document === window.activeTextEditor?.document && isJournal(document))
+          void this.#current?.follow(document.uri);
       }),
       window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
         if (isJournal(textEditor.document))

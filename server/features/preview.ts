@@ -90,8 +90,14 @@ function nameOfJournal(journal: Journal): string {
   return shownText(player ?? lastSegment(journal.root), 60);
 }
 
+/** Without its scheme, as `untitled:Untitled-1` has no slash. */
 function lastSegment(uri: string): string {
-  const name = uri.replace(/\/+$/, "").split("/").at(-1) ?? "";
+  const name =
+    uri
+      .replace(/^[a-z][a-z0-9+.-]*:/i, "")
+      .replace(/\/+$/, "")
+      .split("/")
+      .at(-1) ?? "";
   try {
     return decodeURIComponent(name);
   } catch {

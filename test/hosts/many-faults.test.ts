@@ -1,0 +1,60 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, expect } from "vitest";
+import { complaintIn, exerciseIn } from "./preview-page.ts";
+import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+
+const NAME = "a journal with a thousand errors";
+const COUNT = 1000;
+
+/** In milliseconds: the editor draws the whole list anew. */
+const MEND_LIMIT = 15_000;
+
+const home = mkdtempSync(join(tmpdir(), "daystave-faults-"));
+afterAll(() => rmSync(home, { recursive: true, force: true }));
+const FAULTY = { sample: writeJournal(), open: "week.practice" };
+
+describeWorkbench(NAME, FAULTY, withThousandErrors);
+describeNodeHost(NAME, FAULTY, withThousandErrors);
+
+function withThousandErrors(inWindow: InWindow): void {
+  inWindow("is drawn and listed, and typing goes on in it", async ({ page, editor, goToEndOf, showPreview }) => {
+    await editor.locator(".squiggly-error").first().waitFor();
+    const preview = await showPreview();
+    const thirds = exerciseIn(preview, "D natural minor, thirds");
+    await thirds.getByText("Best 8ths at 60").waitFor();
+
+    await page.keyboard.press("Control+Shift+M");
+    const problems = page.locator(".markers-panel");
+    await problems.getByText("There is no note H#").first().waitFor();
+    const count = problems.locator(".monaco-count-badge").first();
+    await expect.poll(() => count.textContent()).toBe(String(COUNT));
+
+    // One is mended, and the list is one shorter.
+    await goToEndOf("-- Invented.");
+    for (const _ of ["the day", "D minor", "the first H#"]) await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("End");
+    await page.keyboard.press("Shift+Home");
+    await page.keyboard.insertText("F major, at 60 clean");
+    await expect.poll(() => count.textContent(), { timeout: MEND_LIMIT }).toBe(String(COUNT - 1));
+    await exerciseIn(preview, "F major").waitFor();
+
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("End");
+    await page.keyboard.type(", 66 clean");
+    await editor.locator(".view-line", { hasText: /60.clean,.66.clean$/ }).waitFor();
+    await thirds.getByText("Best 8ths at 66").waitFor();
+    expect(await complaintIn(preview).textContent()).toBe("");
+  });
+}
+
+/** An invented journal: one exercise, and below it nothing but scales on a note that there is not. */
+function writeJournal(): string {
+  const sample = join(home, "thousand-errors");
+  mkdirSync(sample);
+  const errors = Array.from({ length: COUNT }, (_, at) => `  H# major, at ${60 + (at % 40)} clean`);
+  const lines = ["-- Invented.", "2026-03-02 Mon", "  D minor, thirds, 8ths at 60 clean", ...errors, ""];
+  writeFileSync(join(sample, "week.practice"), lines.join("\n"));
+  return sample;
+}
