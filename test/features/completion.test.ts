@@ -343,7 +343,7 @@ test("an item tells what it is when asked", () => {
   };
   expect(explain("  D har‸", "D harmonic minor")).toBe(
     "The harmonic minor scale: natural minor with the seventh raised, so that three semitones lie below the leading note.\n\n" +
-      "Notes: D E F G A Bb C# D  \nSignature: 1 flat (Bb)  \nSteps: T S T T S A S",
+      "Notes: D E F G A Bb C# D  \nSignature: 1 flat (Bb)  \nRelative: F major; parallel: D major  \nSteps: T S T T S A S",
   );
   expect(explain("  D ‸", "D minor")).toContain("`minor` alone means natural minor.");
   expect(explain("  D minor, thi‸", "thirds")).toBe("Thirds: each note and the third above it, 1 3 2 4.");
