@@ -9,7 +9,7 @@ const THIRDS = "D natural minor, thirds";
 
 describeWorkbench(NAME, TWO_FILES, (inWindow) => {
   inWindow("has its figures at the side, whether it is a file or not yet one", async (window) => {
-    await withPage(window.page, (text) => text.replace(/folderUri: .*,\n/, ""));
+    await withPage(window.page, (text) => text.replace(/\[workspace .* sample\(folder\),\n/, ""));
     await window.page.reload();
     await withoutFolder(window);
   });

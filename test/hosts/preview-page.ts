@@ -14,7 +14,10 @@ export function lineButtonIn(preview: FrameLocator, name: string): Locator {
 export async function withPage(page: Page, change: (text: string) => string): Promise<void> {
   await page.route(page.url(), async (route) => {
     const answer = await route.fetch();
-    await route.fulfill({ response: answer, body: change(await answer.text()) });
+    const before = await answer.text();
+    const body = change(before);
+    if (body === before) throw new Error("The served page has changed: nothing of it was replaced.");
+    await route.fulfill({ response: answer, body });
   });
 }
 
