@@ -7,10 +7,10 @@ import { chordsOf } from "../music/chords-of-notes.ts";
 import { KINDS } from "../music/kind.ts";
 import { type NoteName, pitchClass } from "../music/note.ts";
 import { isExactly, scalesHolding } from "../music/scales-holding.ts";
-import { type Block, blockIndexAt } from "../syntax/document.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import { LONGEST_LINE, parseLine } from "../syntax/parse-line.ts";
 import { isAsked } from "./code-actions.ts";
+import { entryUnderCursor } from "./line-under-cursor.ts";
 import { type NamelessNotes, namelessNotes, type Replaced } from "./nameless-notes.ts";
 import type { CodeAction, Range } from "./types.ts";
 
@@ -21,11 +21,10 @@ const MOST_TRIED = 12;
 /** Fewer pitches are in so many scales that to name one would be to guess. */
 const FEWEST_PITCHES = 5;
 
-/** A line as it stands: where, and in what block. */
+/** The line of an entry as it stands, and where. */
 interface LineAt {
   readonly journal: Journal;
   readonly uri: string;
-  readonly block: Block;
   readonly text: string;
   readonly line: EntryLine;
 }
@@ -59,13 +58,8 @@ export function nameNotesIn(
 }
 
 function entryLineIn(journal: Journal, uri: string, { start, end }: Range): LineAt | undefined {
-  const document = journal.files.get(uri);
-  if (!document || start.line !== end.line || start.line < 0 || start.line >= document.lineCount) return undefined;
-  const index = blockIndexAt(document, start.line);
-  const block = document.blocks[index]!;
-  const at = start.line - document.starts[index]!;
-  const line = journal.model(block).lines[at];
-  return line?.type === "entry" ? { journal, uri, block, text: block.lines[at]!, line } : undefined;
+  const found = start.line === end.line ? entryUnderCursor(journal, uri, start) : undefined;
+  return found?.ok ? { journal, uri, text: found.text, line: found.entry.source } : undefined;
 }
 
 /** Whether the range shares a place with the notes or what stands for their subject. */
@@ -109,8 +103,8 @@ function isRight(at: LineAt, { start, end }: NamelessNotes, replaced: Replaced):
 }
 
 /** The errors and warnings of a line in the place of this one. */
-function faultsOf({ journal, uri, block }: LineAt, text: string): readonly { start: number; end: number }[] {
-  const context = { ...journal.partContext, head: !block.day };
+function faultsOf({ journal, uri }: LineAt, text: string): readonly { start: number; end: number }[] {
+  const context = { ...journal.partContext, head: false };
   const findings = checkLine(parseLine(text, context), { ...context, text, conventions: journal.conventions(uri) });
   return findings.filter(({ code }) => CODES[code] === "error" || CODES[code] === "warning");
 }

@@ -1,6 +1,6 @@
 import { CHORDS, type ChordKind, chordNames } from "./chord.ts";
-import { type NoteName, nameAtFifths, pitchClass } from "./note.ts";
-import { bestSpelled, distinctNames, fitOf, inOrder, type Respelled, TONIC_PLACES } from "./note-set.ts";
+import { type NoteName, pitchClass } from "./note.ts";
+import { bestSpelled, distinctNames, fitOf, inOrder, type Respelled, tonicsAt } from "./note-set.ts";
 import { isTheoreticalChord } from "./signature.ts";
 
 /** A chord that consists of the notes that were given. */
@@ -38,8 +38,7 @@ function readingOn(
   given: readonly NoteName[],
   first: number,
 ): ChordReading | undefined {
-  const names = TONIC_PLACES.map(nameAtFifths).filter((name) => pitchClass(name) === pitch);
-  const spelled = names.map((tonic) => ({
+  const spelled = tonicsAt(pitch).map((tonic) => ({
     tonic,
     theoretical: isTheoreticalChord(tonic, chord),
     fit: fitOf(given, chordNames(tonic, chord)),

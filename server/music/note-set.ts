@@ -1,4 +1,4 @@
-import { fifthsOf, type NoteName, pitchClass, sameName } from "./note.ts";
+import { fifthsOf, type NoteName, nameAtFifths, pitchClass, sameName } from "./note.ts";
 
 /** A note that was given and a set has at the same pitch by another letter. */
 export interface Respelled {
@@ -49,10 +49,14 @@ export function fitOf(given: readonly NoteName[], own: readonly NoteName[], anyL
 /** Every letter with up to two accidentals, double flats first: the places from Fbb to B## on the line of fifths. */
 const FIRST_PLACE = -15;
 const LAST_PLACE = 19;
-export const TONIC_PLACES: readonly number[] = Array.from(
-  { length: LAST_PLACE - FIRST_PLACE + 1 },
-  (_, at) => FIRST_PLACE + at,
+const TONICS: readonly NoteName[] = Array.from({ length: LAST_PLACE - FIRST_PLACE + 1 }, (_, at) =>
+  nameAtFifths(FIRST_PLACE + at),
 );
+
+/** Every name that a tonic of this pitch class may have. */
+export function tonicsAt(pitch: number): readonly NoteName[] {
+  return TONICS.filter((name) => pitchClass(name) === pitch);
+}
 
 /** A tonic or root, and how the given notes lie above it. */
 export interface Spelled {

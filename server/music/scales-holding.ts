@@ -1,6 +1,6 @@
 import { type Degree, KINDS, type ScaleKind } from "./kind.ts";
-import { modulo, type NoteName, nameAtFifths, pitchClass } from "./note.ts";
-import { bestSpelled, distinctNames, fitOf, inOrder, type NoteFit, type Respelled, TONIC_PLACES } from "./note-set.ts";
+import { modulo, type NoteName, pitchClass } from "./note.ts";
+import { bestSpelled, distinctNames, fitOf, inOrder, type NoteFit, type Respelled, tonicsAt } from "./note-set.ts";
 import { allowsRespelling, scaleNames } from "./scale.ts";
 import { isTheoretical } from "./signature.ts";
 
@@ -93,8 +93,7 @@ function pitchesOf({ degrees, falling = [] }: ScaleKind): ReadonlySet<number> {
 }
 
 function candidateOn(pitch: number, alike: Alike, given: readonly NoteName[]): Candidate | undefined {
-  const names = TONIC_PLACES.map(nameAtFifths).filter((name) => pitchClass(name) === pitch);
-  const spelled = names.map((tonic) => ({
+  const spelled = tonicsAt(pitch).map((tonic) => ({
     ...alike,
     tonic,
     theoretical: isTheoretical(tonic, alike.kind),
