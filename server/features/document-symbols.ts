@@ -1,11 +1,11 @@
-import { dayOfBlock } from "../journal/day-of-block.ts";
+import { orderOf } from "../checks/journal-order.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry, Sitting } from "../journal/model.ts";
 import { dateWord } from "../syntax/day-line.ts";
 import type { Block, Document } from "../syntax/document.ts";
 import type { DeclarationLine, LineOf } from "../syntax/line.ts";
 import { tokenise } from "../syntax/token.ts";
-import { lastLineOf } from "./dated-days.ts";
+import { datedDays, lastLineOf } from "./dated-days.ts";
 import { endOfLine, type Frame, framesOf } from "./frames.ts";
 import type { DocumentSymbol, Range } from "./types.ts";
 
@@ -22,7 +22,7 @@ export const DAYS_TOLD_WHOLE = 366;
 export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
   const document = journal.files.get(uri);
   if (!document) return [];
-  const isWhole = latestBlocks(document);
+  const isWhole = latestBlocks(uri, document);
   return document.blocks.flatMap((block, i) => {
     const firstLine = document.starts[i]!;
     return isWhole(i) || !block.day ? blockSymbols(journal, block, firstLine) : [dayAlone(block, firstLine)];
@@ -30,11 +30,11 @@ export function documentSymbols(journal: Journal, uri: string): readonly Documen
 }
 
 /** Whether a block, by its index, is one of the latest; a file may begin with them or end with them. */
-function latestBlocks({ blocks }: Document): (index: number) => boolean {
-  const days = blocks.filter(({ day }) => day);
-  const [first, last] = [days[0], days.at(-1)].map((block) => (block && dayOfBlock(block)) ?? 0);
-  if (first! > last!) return (index) => index <= DAYS_TOLD_WHOLE;
-  return (index) => index >= blocks.length - DAYS_TOLD_WHOLE;
+function latestBlocks(uri: string, document: Document): (index: number) => boolean {
+  const before = document.blocks.length - DAYS_TOLD_WHOLE;
+  if (before <= 0) return () => true;
+  const { newestFirst } = orderOf(datedDays(uri, document));
+  return (index) => (newestFirst ? index <= DAYS_TOLD_WHOLE : index >= before);
 }
 
 /** A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a remark. */

@@ -104,7 +104,7 @@ export function signatureHover(fifths: number, subject: ExerciseInput["subject"]
   const keys =
     Math.abs(fifths) > 7 ? "No key in use has it." : `${name(fifths)} major and ${name(fifths + 3)} minor have it.`;
   const what = subject && describeAcceptedSignature(fifths, subject);
-  const opening = `${signatureInFull(fifths).replace(/^./, (letter) => letter.toUpperCase())}. ${keys}`;
+  const opening = `${sentenceCase(signatureInFull(fifths))}. ${keys}`;
   return what ? `${opening} Here: ${what}.` : opening;
 }
 

@@ -1,6 +1,7 @@
 import type { PreviewPlace } from "../../shared/preview.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { Block } from "../syntax/document.ts";
+import { sentenceCase } from "./explain.ts";
 import { extract, visible } from "./markdown.ts";
 
 /** Text from a journal as the page shows it: one line, nothing in it unseen, not too long. The page makes a text node of it. */
@@ -10,7 +11,7 @@ export function shownText(text: string, most = 200): string {
 
 /** What is said for a list of sentences: each begins with a capital letter and ends with a full stop. */
 export function sentence(words: string): string {
-  return `${words[0]!.toUpperCase()}${words.slice(1)}${/[.?!…]$/.test(words) ? "" : "."}`;
+  return `${sentenceCase(words)}${/[.?!…]$/.test(words) ? "" : "."}`;
 }
 
 /** Where a line of a block stands in its file now. */
