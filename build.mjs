@@ -40,8 +40,10 @@ const plainWrappers = {
     initialOptions.write = false;
     onEnd(({ outputFiles }) => {
       for (const { path, text } of outputFiles ?? []) {
+        const plain = text.replace(ARROW_WRAPPER, "=$1(function($2$3){$4");
+        if (initialOptions.minify && plain === text) throw new Error(`Packages are wrapped otherwise now in ${path}.`);
         mkdirSync(dirname(path), { recursive: true });
-        writeFileSync(path, text.replace(ARROW_WRAPPER, "=$1(function($2$3){$4"));
+        writeFileSync(path, plain);
       }
     });
   },
