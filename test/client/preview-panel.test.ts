@@ -116,6 +116,27 @@ test("news of its journal asks for what changed: the hashes that the page has ar
   expect(asked[1]).toEqual({ uri: "j:/a.practice", known: hashes, cursor: 1 });
 });
 
+test("what is asked for while the page is set up is shown unless it is out of date by then, or the page wants something else", async () => {
+  const upToDate = open();
+  await upToDate.preview.changed({ journal: "j:", version: 1 });
+  await upToDate.page(READY);
+  expect(upToDate.asked).toHaveLength(1);
+  expect(upToDate.sent.map(({ type }) => type)).toEqual(["figures"]);
+
+  const outOfDate = open();
+  await outOfDate.preview.changed({ journal: "j:", version: 2 });
+  expect(outOfDate.asked).toHaveLength(1);
+  await outOfDate.page(READY);
+  expect(outOfDate.asked).toHaveLength(2);
+  expect(outOfDate.sent.map(({ type }) => type)).toEqual(["figures"]);
+
+  const choosing = open();
+  const choice = { span: 4, instrument: null } as const;
+  await choosing.page({ ...READY, asks: { choice, most: null } });
+  expect(choosing.asked.map((each) => each.choice)).toEqual([undefined, choice]);
+  expect(choosing.sent.map(({ type }) => type)).toEqual(["figures"]);
+});
+
 test("a server in the place of one that died is asked whatever its version: it counts afresh", async () => {
   const { page, asked, sent, preview } = open();
   await page(READY);
