@@ -8,7 +8,7 @@ import type { Entry, Subject } from "../journal/model.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
 import type { ExerciseInput } from "../music/exercise.ts";
 import type { Instrument } from "../music/instrument.ts";
-import { CONCERT_TUNING, EQUAL, type Tuning } from "../music/temperament.ts";
+import { CONCERT_TUNING, type Tuning } from "../music/temperament.ts";
 import { createDocument, type Document } from "../syntax/document.ts";
 import { phraseKey } from "../syntax/fold.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
@@ -136,7 +136,7 @@ function pitchOption(text: string): ReadTuning {
   const declared = declaration?.declared;
   const [fault] = declaration?.faults ?? [];
   if (declared?.type === "pitch" && !fault)
-    return { ok: true, tuning: { a: declared.a, temperament: declared.temperament ?? EQUAL } };
+    return { ok: true, tuning: { a: declared.a, temperament: declared.temperament } };
   const because = `“--pitch ${text}”: ${fault?.because ?? "it cannot be read"}.`;
   return { ok: false, reasons: [because + offer(fault?.offers?.join("” or “"))] };
 }

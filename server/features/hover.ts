@@ -3,7 +3,6 @@ import { weekday, weekLabel } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
-import { EQUAL } from "../music/temperament.ts";
 import { blockIndexAt, type Position } from "../syntax/document.ts";
 import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
 import type { Item } from "../syntax/meaning.ts";
@@ -132,7 +131,7 @@ function declarationHover(
 ): Said | undefined {
   const declared = model.declarations.find((each) => each.line === at)?.declaration.declared;
   if (declared?.type === "pitch" && touches(line.start, line.end, character))
-    return { ...stretch(line), markdown: explainTuning({ temperament: EQUAL, ...declared }) };
+    return { ...stretch(line), markdown: explainTuning(declared) };
   if (character <= line.wordEnd)
     return character < line.start
       ? undefined

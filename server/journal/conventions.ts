@@ -1,7 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import { type Instrument, instrumentById } from "../music/instrument.ts";
 import { kindById, type ScaleKind } from "../music/kind.ts";
-import { EQUAL, type Tuning } from "../music/temperament.ts";
+import type { Tuning } from "../music/temperament.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { Declared } from "./declared.ts";
 import type { NoteValue, Tonguing } from "./model.ts";
@@ -34,7 +34,7 @@ export function conventionsOf(declared: readonly Declared[]): Conventions {
     ),
     noteValue: all("note value").at(-1)?.value,
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
-    tuning: all("pitch").map(({ a, temperament = EQUAL }) => ({ a, temperament }))[0],
+    tuning: all("pitch").map(({ a, temperament }) => ({ a, temperament }))[0],
     kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
     cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),
     pieces: declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement"),

@@ -1,6 +1,7 @@
 import type { Instrument } from "../music/instrument.ts";
 import { midi } from "../music/note.ts";
 import { readTemperament, TEMPERAMENT_SPELLINGS } from "../music/read-temperament.ts";
+import { EQUAL } from "../music/temperament.ts";
 import { fold, nameKey } from "../syntax/fold.ts";
 import { noteAt } from "../syntax/note-word.ts";
 import type { Part } from "../syntax/parts.ts";
@@ -89,13 +90,16 @@ export function readPitch(body: Body): Reading {
   const a = Number(match[1]);
   if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
     return { faults: [fault(first!, `A is anything from ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
-  if (!second) return { declared: { type: "pitch", a }, faults: [] };
+  if (!second) return { declared: { type: "pitch", a, temperament: EQUAL }, faults: [] };
   const more = third ? [fault(third, "nothing belongs after the temperament")] : [];
   const read = readTemperament(body.text.slice(second.start, second.end));
   if (read.ok) return { declared: { type: "pitch", a, temperament: read.temperament }, faults: more };
   const start = second.end - read.word.length;
   const near = read.near.length > 0 ? read.near : nearestTemperament(body, read.word);
-  return { declared: { type: "pitch", a }, faults: [fault({ start, end: second.end }, read.reason, near), ...more] };
+  return {
+    declared: { type: "pitch", a, temperament: EQUAL },
+    faults: [fault({ start, end: second.end }, read.reason, near), ...more],
+  };
 }
 
 const PITCH = /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i;

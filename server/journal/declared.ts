@@ -35,7 +35,7 @@ export type Declared =
   | { readonly type: "player"; readonly words: string }
   /** With the instrument itself where more is said of it than its name. */
   | { readonly type: "instrument"; readonly id: string; readonly instrument?: Instrument }
-  | { readonly type: "pitch"; readonly a: number; readonly temperament?: Temperament }
+  | { readonly type: "pitch"; readonly a: number; readonly temperament: Temperament }
   | { readonly type: "names"; readonly convention: string }
   | { readonly type: "note value"; readonly value: NoteValue }
   | { readonly type: "usual articulation"; readonly articulation: MeaningOf<"articulation"> }

@@ -59,7 +59,7 @@ function said(declared: Declared): string {
       return [declared.id, range, own?.fingering, halfHoles].filter(Boolean).join(", ");
     }
     case "pitch":
-      return `A=${declared.a}${declared.temperament ? ` ${temperamentText(declared.temperament, printName)}` : ""}`;
+      return `A=${declared.a} ${temperamentText(declared.temperament, printName)}`;
     case "names":
       return declared.convention;
     case "note value":
@@ -118,10 +118,10 @@ test("what is said of the journal", () => {
     instrument "my flute": D4 to B5                     => my flute, D4 to B5
     instrument “my flute”: D4 to B5, half holes D#4     => my flute, D4 to B5, half holes D#4
     instrument "my flute": D4 to B5 half holes D#4 F♯4  => my flute, D4 to B5, half holes D#4 F#4
-    pitch A=415                                         => A=415
-    pitch a = 415 Hz                                    => A=415
-    pitch 440                                           => A=440
-    pitch A=380                                         => A=380
+    pitch A=415                                         => A=415 equal
+    pitch a = 415 Hz                                    => A=415 equal
+    pitch 440                                           => A=440 equal
+    pitch A=380                                         => A=380 equal
     pitch A=480, equal                                  => A=480 equal
     pitch A=415, Vallotti                               => A=415 Vallotti
     pitch: A=415, werckmeister 3                        => A=415 Werckmeister III
