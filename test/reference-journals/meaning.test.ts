@@ -146,7 +146,7 @@ test("what the amateur declares", () => {
   checkDeclared("amateur", [
     "player, words Ilse",
     "instrument, id alto recorder",
-    "pitch, a 415",
+    "pitch, a 415, temperament id equal",
     "piece, word piece, title Ground in G minor, short Ground, key G natural minor, bars 96, goal bpm 84, beat 1/4, due 2026-05-09",
     "piece, word piece, title Trio, key F major",
     "aim, entry entry, subject meaning D melodic minor, items [meaning pattern, id thirds; meaning note value, value 1/8; meaning tempo, bpm 72], by 2026-12-31",
@@ -159,7 +159,7 @@ test("what the student declares", () => {
     "player, words Tomas",
     "instrument, id alto recorder",
     "instrument, id tenor recorder",
-    "pitch, a 415",
+    "pitch, a 415, temperament id equal",
     "note value, value 1/8",
     "usual articulation, articulation articulation, id tongued, tonguing single",
     "piece, word piece, title Sonata in D minor, short Sonata, key D natural minor, from 2026-02-01, due 2026-05-09",
