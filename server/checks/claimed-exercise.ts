@@ -3,7 +3,8 @@ import { type ChordToPlay, exercise, type ScaleToPlay } from "../music/exercise.
 import type { Instrument } from "../music/instrument.ts";
 import { type Degree, kindById } from "../music/kind.ts";
 import { degreeOnLadder } from "../music/ladder.ts";
-import type { Note, NoteName } from "../music/note.ts";
+import type { Note } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { type Cell, patternById, type Rungs, turnedForms, type Variant } from "../music/pattern.ts";
 import type { Direction, Reach } from "../music/reach.ts";
 import { degreesOf } from "../music/scale.ts";
@@ -24,8 +25,8 @@ export interface ClaimedExercise {
   /** Only where one is stated. */
   readonly reach?: Reach;
   readonly instrument?: Pick<Instrument, "low" | "high" | "sounding">;
-  /** A note in the journal's own names, where they are not English. */
-  readonly nameText?: (name: NoteName) => string;
+  /** How notes are called in messages and in what a fix writes. */
+  readonly names: NoteNames;
 }
 
 export interface ExpectedNote {

@@ -44,7 +44,6 @@ export const CODES = {
   "aim-past": "information",
   "aim-far": "information",
   "chromatic-spelling": "information",
-  "not-yet": "information",
 } as const satisfies Record<string, Severity>;
 
 export type Code = keyof typeof CODES;
@@ -90,5 +89,4 @@ export const MEANINGS: Readonly<Record<Code, string>> = {
   "aim-past": "The date of an aim is over",
   "aim-far": "At the pace of the trend an aim would not be reached by its date",
   "chromatic-spelling": "A chromatic scale is spelled by neither custom",
-  "not-yet": "What a declaration says is kept, and not made use of so far",
 };

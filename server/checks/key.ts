@@ -1,6 +1,7 @@
 import { chordById } from "../music/chord.ts";
 import type { ChordToPlay, ScaleToPlay } from "../music/exercise.ts";
-import { type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import { type NoteName, nameAtFifths } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import {
   chordSignature,
   describeFifths,
@@ -12,7 +13,7 @@ import {
   usualKey,
   usualRoot,
 } from "../music/signature.ts";
-import { type Finding, finding, replacement } from "./finding.ts";
+import { type Finding, finding, replacement, type Stretch } from "./finding.ts";
 import { chordName, scaleName } from "./subject-name.ts";
 
 /** A scale or chord on another tonic, in the words of a journal. */
@@ -22,15 +23,15 @@ interface Named {
   readonly signature: KeySignature | null;
 }
 
-function scaleNamed(tonic: NoteName, subject: ScaleToPlay): Named {
-  return { tonic, text: scaleName(subject, tonic), signature: keySignature(tonic, subject.kind) };
+function scaleNamed(tonic: NoteName, subject: ScaleToPlay, names: NoteNames): Named {
+  return { tonic, text: scaleName(subject, tonic, names), signature: keySignature(tonic, subject.kind) };
 }
 
-function chordNamed(root: NoteName, subject: ChordToPlay): Named {
+function chordNamed(root: NoteName, subject: ChordToPlay, names: NoteNames): Named {
   const kind = chordById(subject.chord)!;
   // `dominant seventh in D` names the key: a fifth below the root.
   const key = subject.key && nameAtFifths(chordSignature(root, kind)!.fifths);
-  return { tonic: root, text: chordName({ ...subject, key }, root), signature: chordSignature(root, kind, key) };
+  return { tonic: root, text: chordName({ ...subject, key }, root, names), signature: chordSignature(root, kind, key) };
 }
 
 function listed(letters: readonly string[]): string {
@@ -38,22 +39,24 @@ function listed(letters: readonly string[]): string {
 }
 
 /** `F and C double sharp`: the accidentals of a signature that are more than single. */
-function doubled(fifths: number): string {
+function doubled(fifths: number, names: NoteNames): string {
   const sign = fifths > 0 ? "sharp" : "flat";
   const phrases = [
-    { length: 4, word: "triple" },
-    { length: 3, word: "double" },
-  ].map(({ length, word }) => {
-    const letters = signatureAccidentals(fifths).filter((name) => name.length === length);
-    return letters.length ? `${listed(letters.map((name) => name[0]!))} ${word} ${sign}` : "";
+    { times: 3, word: "triple" },
+    { times: 2, word: "double" },
+  ].map(({ times, word }) => {
+    const letters = signatureAccidentals(fifths).flatMap(({ letter, alter }) =>
+      Math.abs(alter) === times ? [names.name({ letter, alter: 0 })] : [],
+    );
+    return letters.length ? `${listed(letters)} ${word} ${sign}` : "";
   });
   return phrases.filter((phrase) => phrase !== "").join(", ");
 }
 
-function wouldNeed({ tonic, text, signature }: Named): string {
-  if (!signature) return `${printName(tonic)} is the tonic of no major or minor key in use.`;
+function wouldNeed({ tonic, text, signature }: Named, names: NoteNames): string {
+  if (!signature) return `${names.name(tonic)} is the tonic of no major or minor key in use.`;
   const sentence = text[0]!.toUpperCase() + text.slice(1);
-  return `${sentence} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths)}).`;
+  return `${sentence} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths, names)}).`;
 }
 
 function usualName({ text, signature }: Named): string {
@@ -63,27 +66,26 @@ function usualName({ text, signature }: Named): string {
 /**
  * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no key
  * are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb and B#
- * among them, not Cb). `start` and `end` are those of the subject, which the fix replaces.
+ * among them, not Cb). The fix replaces `stretch`, which is the subject's.
  */
-export function checkKey(subject: ScaleToPlay | ChordToPlay, start: number, end: number): readonly Finding[] {
-  const names = subject.type === "scale" ? theoreticalScale(subject) : theoreticalChord(subject);
-  if (!names) return [];
-  const [here, usual] = names;
-  const stretch = { start, end };
+export function checkKey(subject: ScaleToPlay | ChordToPlay, stretch: Stretch, names: NoteNames): readonly Finding[] {
+  const found = subject.type === "scale" ? theoreticalScale(subject, names) : theoreticalChord(subject, names);
+  if (!found) return [];
+  const [here, usual] = found;
   const fix = replacement(`Change to ${usual.text}`, stretch, usual.text);
-  const message = `${wouldNeed(here)} ${usualName(usual)}`;
+  const message = `${wouldNeed(here, names)} ${usualName(usual)}`;
   return [finding("theoretical-key", stretch, message, [fix])];
 }
 
-function theoreticalScale(subject: ScaleToPlay): [Named, Named] | undefined {
+function theoreticalScale(subject: ScaleToPlay, names: NoteNames): [Named, Named] | undefined {
   const { tonic, kind } = subject;
   if (!isTheoretical(tonic, kind)) return undefined;
-  return [scaleNamed(tonic, subject), scaleNamed(usualKey(tonic, kind), subject)];
+  return [scaleNamed(tonic, subject, names), scaleNamed(usualKey(tonic, kind), subject, names)];
 }
 
-function theoreticalChord(subject: ChordToPlay): [Named, Named] | undefined {
+function theoreticalChord(subject: ChordToPlay, names: NoteNames): [Named, Named] | undefined {
   const { root, chord } = subject;
   const kind = chordById(chord)!;
   if (!isTheoreticalChord(root, kind)) return undefined;
-  return [chordNamed(root, subject), chordNamed(usualRoot(root, kind), subject)];
+  return [chordNamed(root, subject, names), chordNamed(usualRoot(root, kind), subject, names)];
 }

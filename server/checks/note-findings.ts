@@ -73,7 +73,10 @@ function figureClause(compared: Compared, expected: ExpectedNote): string {
 
 function noNoteMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const { claimed, style } = compared;
-  const german = /^h/iu.test(typed.text) ? " (H is German for B: `names german` in the journal reads it)" : "";
+  const german =
+    claimed.names.words === null && /^h/iu.test(typed.text)
+      ? " (H is German for B: `names german` in the journal reads it)"
+      : "";
   return `${quoted(typed.text)} names no note${german}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
 }
 
@@ -99,7 +102,12 @@ function spellingMessage({ claimed, best, style }: Compared, typed: ClaimedNote,
 }
 
 function octaveMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
-  const right = expectedText(compared, expected, { ...compared.style, octaves: true, lower: false, signs: "plain" });
+  const right = expectedText(compared, expected, {
+    ...compared.style,
+    octaves: "numbers",
+    lower: false,
+    spelling: "plain",
+  });
   const wrong = quoted(typed.text);
   const hint = "BC".includes(expected.note.letter) ? " Octave numbers change from B to C." : "";
   return `${wrong} is the right note in the wrong octave: ${right} belongs here.${hint}`;
@@ -195,11 +203,11 @@ export function findingOf(compared: Compared, difference: Difference): Finding {
 }
 
 /** The scale that the list spells from another name of its tonic: `Gb major` for F# major. */
-export function enharmonicName({ notes, best }: Compared): string | undefined {
+export function enharmonicName({ notes, best, claimed: { names } }: Compared): string | undefined {
   const { subject } = best.reading;
   const tonicStep = best.alignment.steps.find(({ expected, type }) => {
     return type === "spelling" && best.reading.notes[expected]!.degree === 1;
   });
   const name = tonicStep && notes[tonicStep.typed]!.note;
-  return name && (subject.type === "chord" ? chordName(subject, name) : scaleName(subject, name));
+  return name && (subject.type === "chord" ? chordName(subject, name, names) : scaleName(subject, name, names));
 }

@@ -112,7 +112,7 @@ export function checkNoteList(notes: readonly ClaimedNote[], claimed: ClaimedExe
   const found = notes.length === 0 ? undefined : bestReading(notes, claimed);
   if (!found) return [];
   const best = inPlayersConvention(notes, found);
-  const style = styleOf(notes, claimed.nameText);
+  const style = styleOf(notes, claimed.names);
   const compared: Compared = { notes, claimed, best, style };
   if (best.alignment.differences === 0) return checkChromaticSpelling(notes, best, claimed, style);
   const differences = differencesOf(best.alignment.steps);

@@ -86,6 +86,7 @@ export function reason({ subject }: Reading, expected: ExpectedNote, typed: Note
   if (other && sameName(other, typed)) return directionReason(subject, expected);
   if (isUnraised(subject, expected, typed)) return "its seventh degree is raised";
   const hasLetters = subject.kind.signature !== null || subject.kind.family === "declared";
-  if (typed.letter !== note.letter && hasLetters) return degreeReason(subject.tonic, subject.kind, degree, falling);
+  if (typed.letter !== note.letter && hasLetters)
+    return degreeReason(subject.tonic, subject.kind, degree, { falling, names: style.names });
   return stepReason(subject, expected, style);
 }

@@ -1,48 +1,57 @@
-import { fifthsOf, midi, type Note, type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import { fifthsOf, midi, type Note, type NoteName, nameAtFifths } from "../music/note.ts";
+import type { NoteNames, Spelling } from "../music/note-names.ts";
+import { withoutAccents } from "../syntax/fold.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 
 /** How a player writes notes: what stands in a fix is written alike. */
 export interface NoteStyle {
-  readonly signs: "plain" | "signs" | "words";
+  /** The journal's own. */
+  readonly names: NoteNames;
+  readonly spelling: Spelling;
   /** Double sharps as `x` or `𝄪` rather than `##`. */
   readonly cross: boolean;
   readonly lower: boolean;
-  readonly octaves: boolean;
-  /** Names in another language. */
-  readonly nameText?: (name: NoteName) => string;
+  readonly octaves: "none" | "numbers" | "strokes";
 }
 
 /** What most of the list does; signs or words go by the first note that has one. */
-export function styleOf(notes: readonly ClaimedNote[], nameText?: (name: NoteName) => string): NoteStyle {
+export function styleOf(notes: readonly ClaimedNote[], names: NoteNames): NoteStyle {
   const known = notes.filter(({ note }) => note);
   const most = (holds: (note: ClaimedNote) => boolean): boolean => 2 * known.filter(holds).length > known.length;
-  const marked = known.find(({ text }) => /[#♯♭𝄪𝄫]|.b|sharp|flat/iu.test(text));
-  const signs = !marked
-    ? "plain"
-    : /[♯♭𝄪𝄫]/u.test(marked.text)
-      ? "signs"
-      : /sharp|flat/iu.test(marked.text)
-        ? "words"
-        : "plain";
+  const marked = known.find(({ note }) => note!.alter !== 0)?.text ?? "";
   return {
-    signs,
+    names,
+    spelling: /[♯♭𝄪𝄫]/u.test(marked) ? "signs" : isSpoken(marked, names) ? "words" : "plain",
     cross: known.some(({ text }) => /x|𝄪/u.test(text)),
-    lower: most(({ text }) => /^[a-g]/u.test(text)),
-    octaves: most(({ note }) => note?.octave !== undefined),
-    nameText,
+    lower: most(({ text }) => isLower(text)),
+    octaves: most(hasOctave) ? (known.some(({ text }) => hasStrokes(text)) ? "strokes" : "numbers") : "none",
   };
 }
 
-const SIGNS: Readonly<Record<NoteStyle["signs"], readonly [sharp: string, flat: string]>> = {
-  plain: ["#", "b"],
-  signs: ["♯", "♭"],
-  words: [" sharp", " flat"],
-};
+/** `F sharp`, `F-sharp`, `fa dièse`: a word behind the name that is an accidental. */
+function isSpoken(text: string, { accidentals: spoken }: NoteNames): boolean {
+  return text.split(/[\s-]+/u).some((word, i) => i > 0 && Boolean(spoken.get(withoutAccents(word))));
+}
 
-function accidentals(alter: number, { signs, cross }: NoteStyle): string {
-  const [sharp, flat] = SIGNS[signs];
-  if (signs === "words" && Math.abs(alter) === 2) return ` double${alter > 0 ? sharp : flat}`;
-  if (alter === 2 && cross) return signs === "signs" ? "𝄪" : "x";
+function isLower(text: string): boolean {
+  return /^\p{Ll}/u.test(text);
+}
+
+function hasOctave({ note }: ClaimedNote): boolean {
+  return note?.octave !== undefined;
+}
+
+function hasStrokes(text: string): boolean {
+  return /['’‘′]$/u.test(text);
+}
+
+const SIGNS = { plain: ["#", "b"], signs: ["♯", "♭"], words: [" sharp", " flat"] } as const;
+
+/** An accidental in English. */
+function accidentals(alter: number, spelling: Spelling, cross: boolean): string {
+  const [sharp, flat] = SIGNS[spelling];
+  if (spelling === "words" && Math.abs(alter) === 2) return ` double${alter > 0 ? sharp : flat}`;
+  if (alter === 2 && cross) return spelling === "signs" ? "𝄪" : "x";
   return (alter > 0 ? sharp : flat).repeat(Math.abs(alter));
 }
 
@@ -58,24 +67,39 @@ function typable(note: Note): Note {
   return renamed(note, nameAtFifths(fifthsOf(note) - 12 * Math.sign(note.alter)));
 }
 
-/** A note as the player would write it; with its octave number in the styles that have one. */
+/** A note as the player would write it; with its octave in the styles that have one. */
 export function writtenNote(written: Note, style: NoteStyle): string {
   const note = typable(written);
-  const { signs, lower, octaves, nameText } = style;
+  const { names, cross, lower, octaves } = style;
   // `F sharp 4` is no note: with an octave, words give way to signs.
-  const plain: NoteStyle = octaves && signs === "words" ? { ...style, signs: "plain" } : style;
-  const letter = lower ? note.letter.toLowerCase() : note.letter;
-  const name = nameText ? nameText(note) : letter + accidentals(note.alter, plain);
-  return octaves ? name + note.octave : name;
+  const spelling = octaves !== "none" && style.spelling === "words" ? "plain" : style.spelling;
+  const english = names.words === null;
+  const name = english ? note.letter + accidentals(note.alter, spelling, cross) : names.name(note, spelling);
+  return cased(name, lower, names) + octaveText(note.octave, octaves);
 }
 
-/** The style for what replaces one note: that note's own letter case and octave number, where it is a note. */
-export function styleInPlaceOf({ note, text }: ClaimedNote, style: NoteStyle): NoteStyle {
-  if (!note) return style;
-  return { ...style, lower: /^[a-g]/u.test(text), octaves: note.octave !== undefined };
+/** Small letters stay small in a name, and syllables as they are shown. */
+function cased(name: string, lower: boolean, { words, accidentals: spoken }: NoteNames): string {
+  if (words !== null && spoken.size > 0) return name;
+  return lower ? name[0]!.toLowerCase() + name.slice(1) : name;
+}
+
+/** Strokes count from the octave of middle C; lower ones have numbers. */
+function octaveText(octave: number, octaves: NoteStyle["octaves"]): string {
+  if (octaves === "none") return "";
+  return octaves === "strokes" && octave >= MIDDLE ? "'".repeat(octave - MIDDLE + 1) : String(octave);
+}
+
+const MIDDLE = 4;
+
+/** The style for what replaces one note: that note's own letter case and octave, where it is a note. */
+export function styleInPlaceOf(claimed: ClaimedNote, style: NoteStyle): NoteStyle {
+  if (!claimed.note) return style;
+  const octaves = !hasOctave(claimed) ? "none" : hasStrokes(claimed.text) ? "strokes" : "numbers";
+  return { ...style, lower: isLower(claimed.text), octaves };
 }
 
 /** A name in a message. */
-export function shownName(name: NoteName, { nameText }: Pick<NoteStyle, "nameText">): string {
-  return nameText ? nameText(name) : printName(name);
+export function shownName(name: NoteName, { names }: Pick<NoteStyle, "names">): string {
+  return names.name(name);
 }

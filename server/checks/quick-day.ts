@@ -1,9 +1,11 @@
 import { USUAL_DAY_LINE } from "../journal/day-of-block.ts";
 import { KINDS } from "../music/kind.ts";
+import type { NoteName } from "../music/note.ts";
+import { inLanguage, type NoteNames } from "../music/note-names.ts";
 import { patternById } from "../music/pattern.ts";
 import { isTheoretical } from "../music/signature.ts";
 import { DECLARATION_WORDS } from "../syntax/declaration-word.ts";
-import { fold, phraseKey } from "../syntax/fold.ts";
+import { fold, phraseKey, withoutAccents } from "../syntax/fold.ts";
 import type { Meaning } from "../syntax/meaning.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { FASTEST, SLOWEST } from "./entry-order.ts";
@@ -26,11 +28,7 @@ export interface QuickDay {
 const FOCUSES =
   "ease|sound|tuning|evenness|finger changes|tonguing|breath|rhythm|right notes|high notes|half holes|phrasing";
 const LETTERS = ["C", "D", "E", "F", "G", "A", "B"] as const;
-const SIGNS = [
-  ["", 0],
-  ["#", 1],
-  ["b", -1],
-] as const;
+const ALTERED = [0, 1, -1] as const;
 /** Where one of several of a kind in a row is the last. Written so that each table stands in the expression once. */
 const END = "(?=,|\\n|$| -- )";
 
@@ -40,10 +38,10 @@ const END = "(?=,|\\n|$| -- )";
  * (test/properties/survey.test.ts). Undefined where a declared name may be taken for a word of the language, so that
  * nothing can be told from the tables alone.
  */
-export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
+export function quickDay(vocabulary: Vocabulary, names: NoteNames): QuickDay | undefined {
   if (namesMayMislead(vocabulary)) return undefined;
   const titles = vocabulary.declared.titles.flatMap(({ short }) => (short ? [escaped(short)] : []));
-  const chain = `(?:${scales()}(?: > (?=[A-G])|${END}))+`;
+  const chain = `(?:${scales(names)}(?: > (?=[A-Za-zÀ-ÿ])|${END}))+`;
   const outcome = `(?:${phrases(vocabulary, "outcome")})(?: (?:[1-9] in a row|${shares()}))?`;
   const tempo = `(?:(?:${phrases(vocabulary, "note value")}) )?at (?:${beatsAMinute()}(?: ${outcome})?(?:, (?=\\d)|${END}))+`;
   const terms = [
@@ -64,7 +62,7 @@ export function quickDay(vocabulary: Vocabulary): QuickDay | undefined {
 const FURTHER_FIRST_WORDS: readonly string[] = ["at", "bars", "slur", "focus", "on", "with"];
 
 /** A name without quotes that begins like a word of the language, a tonic or a declaration could change what a line says. */
-function namesMayMislead({ own, declared }: Vocabulary): boolean {
+function namesMayMislead({ own, notes, declared }: Vocabulary): boolean {
   const names = [
     ...declared.titles.flatMap(({ short }) => short ?? []),
     ...declared.phases,
@@ -78,6 +76,7 @@ function namesMayMislead({ own, declared }: Vocabulary): boolean {
   return (
     names.some((name) => !/^\p{L}{3,}(?: \p{L}+)*$/u.test(name)) ||
     FURTHER_FIRST_WORDS.some(isFirst) ||
+    names.some((name) => notes.words?.has(withoutAccents(firstWord(name)))) ||
     DECLARATION_WORDS.some(isFirst) ||
     own.some(({ words }) => words.some((each) => isFirst(each.toLowerCase())))
   );
@@ -89,16 +88,24 @@ function firstWord(words: string): string {
 }
 
 /** Tonics and kinds that go together without a word of advice, the kinds by the tonics they go with. */
-function scales(): string {
+function scales(names: NoteNames): string {
   const byTonics = new Map<string, string[]>();
   for (const kind of KINDS) {
     if (kind.id === "chromatic") continue;
     const tonics = LETTERS.flatMap((letter) =>
-      SIGNS.flatMap(([sign, alter]) => (isTheoretical({ letter, alter }, kind) ? [] : [letter + sign])),
-    ).join("|");
-    byTonics.set(tonics, [...(byTonics.get(tonics) ?? []), ...kind.names.map(escaped)]);
+      ALTERED.flatMap((alter) => (isTheoretical({ letter, alter }, kind) ? [] : spellings({ letter, alter }, names))),
+    );
+    const kinds = kind.names.flatMap((name) => inLanguage(name, names).map(escaped));
+    byTonics.set(longestFirst(tonics), [...(byTonics.get(longestFirst(tonics)) ?? []), ...kinds]);
   }
-  return `(?:${[...byTonics].map(([tonics, kinds]) => `(?:${tonics}) (?:${longestFirst(kinds)})`).join("|")})`;
+  const joint = names.hyphened ? "[ -]" : " ";
+  return `(?:${[...byTonics].map(([tonics, kinds]) => `(?:${tonics})${joint}(?:${longestFirst(kinds)})`).join("|")})`;
+}
+
+/** As it is shown; in other languages than English in small letters and in words, too. */
+function spellings(name: NoteName, names: NoteNames): readonly string[] {
+  const shown = names.name(name);
+  return names.words === null ? [shown] : [...new Set([shown, shown.toLowerCase(), names.name(name, "words")])];
 }
 
 /** Phases that are called like nothing else. */

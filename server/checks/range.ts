@@ -1,5 +1,6 @@
 import { type Instrument, isInRange } from "../music/instrument.ts";
-import { type Note, printNote, samePitch } from "../music/note.ts";
+import { type Note, samePitch } from "../music/note.ts";
+import { type NoteNames, noteText } from "../music/note-names.ts";
 import { type Finding, finding, type Stretch } from "./finding.ts";
 
 /** The most notes that the message names. */
@@ -14,11 +15,11 @@ function outside(notes: readonly Note[], instrument: Pick<Instrument, "low" | "h
   return found;
 }
 
-function listed(notes: readonly Note[]): string {
-  const names = notes.slice(0, NAMED).map(printNote);
-  const more = notes.length - names.length;
-  if (more > 0) return `${names.join(", ")} and ${more} more`;
-  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
+function listed(notes: readonly Note[], names: NoteNames): string {
+  const shown = notes.slice(0, NAMED).map((note) => noteText(note, names));
+  const more = notes.length - shown.length;
+  if (more > 0) return `${shown.join(", ")} and ${more} more`;
+  return shown.length < 2 ? shown.join("") : `${shown.slice(0, -1).join(", ")} or ${shown.at(-1)}`;
 }
 
 /**
@@ -31,11 +32,12 @@ export function checkNotesInRange(
   notes: readonly Note[],
   instrument: Pick<Instrument, "names" | "low" | "high" | "soft">,
   place: Stretch,
+  names: NoteNames,
 ): readonly Finding[] {
   const absent = outside(notes, instrument);
   if (absent.length === 0) return [];
-  const range = `${printNote(instrument.low)} to ${printNote(instrument.high)} as written`;
+  const range = `${noteText(instrument.low, names)} to ${noteText(instrument.high, names)} as written`;
   const soft = instrument.soft ? ` Its range is not firm: ${instrument.soft}.` : "";
-  const message = `The ${instrument.names[0]} has no ${listed(absent)} (${range}).${soft}`;
+  const message = `The ${instrument.names[0]} has no ${listed(absent, names)} (${range}).${soft}`;
   return [finding("out-of-range", place, message)];
 }

@@ -1,6 +1,7 @@
 import { chordById } from "../music/chord.ts";
 import type { ChordToPlay, ScaleToPlay } from "../music/exercise.ts";
-import { fifthsOf, type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import { fifthsOf, type NoteName, nameAtFifths } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import {
   chordSignature,
   describeFifths,
@@ -36,18 +37,18 @@ const ON_LEADING_NOTE = ["dominant seventh", "diminished"];
 
 const MAJOR_TO_MINOR = 3;
 
-function keyName(fifths: number, mode: "major" | "minor"): string {
-  return `${printName(nameAtFifths(mode === "minor" ? fifths + MAJOR_TO_MINOR : fifths))} ${mode}`;
+function keyName(fifths: number, mode: "major" | "minor", names: NoteNames): string {
+  return names.key(nameAtFifths(mode === "minor" ? fifths + MAJOR_TO_MINOR : fifths), mode);
 }
 
-function scaleSignatures(subject: ScaleToPlay): Accepted[] {
+function scaleSignatures(subject: ScaleToPlay, names: NoteNames): Accepted[] {
   const { tonic, kind } = subject;
   const own = keySignature(tonic, kind);
   const parallel = parallelSignature(tonic, kind);
   if (!own || !parallel) return [];
-  const name = scaleName(subject, tonic);
+  const name = scaleName(subject, tonic, names);
   if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: `the key signature of ${name}` }];
-  const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major");
+  const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major", names);
   const what = `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`;
   return [
     { fifths: own.fifths, what: `the signature of ${name} itself, which holds all its notes` },
@@ -55,34 +56,37 @@ function scaleSignatures(subject: ScaleToPlay): Accepted[] {
   ];
 }
 
-function chordSignatures({ root, chord, key }: ChordToPlay): Accepted[] {
+function chordSignatures({ root, chord, key }: ChordToPlay, names: NoteNames): Accepted[] {
   const kind = chordById(chord)!;
   const own = chordSignature(root, kind, key);
   if (!own) return [];
   const isMinor = !key && kind.signature === -MAJOR_TO_MINOR;
-  const accepted = { fifths: own.fifths, what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major")}` };
+  const accepted = {
+    fifths: own.fifths,
+    what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major", names)}`,
+  };
   if (key || !ON_LEADING_NOTE.includes(chord)) return [accepted];
   const minor = own.fifths - MAJOR_TO_MINOR;
-  const minorKey = keyName(minor, "minor");
+  const minorKey = keyName(minor, "minor", names);
   const what = `the signature of ${minorKey}, which has this chord with its leading note raised`;
   return [accepted, { fifths: minor, what, key: minorKey }];
 }
 
 /** The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key. */
-function acceptedSignatures(subject: Subject): Accepted[] {
-  return subject.type === "scale" ? scaleSignatures(subject) : chordSignatures(subject);
+function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
+  return subject.type === "scale" ? scaleSignatures(subject, names) : chordSignatures(subject, names);
 }
 
 /** Which of the right signatures this is, as a phrase; undefined where it is none of them. */
-export function describeAcceptedSignature(fifths: number, subject: Subject): string | undefined {
-  const accepted = acceptedSignatures(subject);
+export function describeAcceptedSignature(fifths: number, subject: Subject, names: NoteNames): string | undefined {
+  const accepted = acceptedSignatures(subject, names);
   if (accepted.length === 0 && fifths === 0) return "no key signature, as it belongs to no key";
   return accepted.find((each) => each.fifths === fifths)?.what;
 }
 
 /** `6 sharps (F# C# G# D# A# E#)`. */
-function inFull(fifths: number): string {
-  const accidentals = signatureAccidentals(fifths);
+function inFull(fifths: number, names: NoteNames): string {
+  const accidentals = signatureAccidentals(fifths).map((name) => names.name(name));
   return describeFifths(fifths) + (accidentals.length ? ` (${accidentals.join(" ")})` : "");
 }
 
@@ -93,22 +97,22 @@ function isOnMinorSide(subject: Subject): boolean {
 }
 
 /** What the claimed signature is right for, as a sentence. */
-function belongsTo(fifths: number, subject: Subject): string {
+function belongsTo(fifths: number, subject: Subject, names: NoteNames): string {
   if (Math.abs(fifths) > 7) return "No key signature has more than seven accidentals.";
   const modes = isOnMinorSide(subject) ? (["minor", "major"] as const) : (["major", "minor"] as const);
-  const [first, second] = modes.map((mode) => keyName(fifths, mode));
+  const [first, second] = modes.map((mode) => keyName(fifths, mode, names));
   const shown = describeFifths(fifths);
   return `${shown[0]!.toUpperCase()}${shown.slice(1)} ${Math.abs(fifths) === 1 ? "belongs" : "belong"} to ${first} and ${second}.`;
 }
 
 /** Raised notes are not in the signature: what to say of harmonic and melodic minor. */
-function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number): string {
+function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number, names: NoteNames): string {
   if (kind.id !== "harmonic minor" && kind.id !== "melodic minor") return "";
   const leading: NoteName = nameAtFifths(fifthsOf(tonic) + 5);
-  const raised = [printName(leading)];
-  if (kind.id === "melodic minor") raised.unshift(printName(nameAtFifths(fifthsOf(tonic) + 3)));
+  const raised = [names.name(leading)];
+  if (kind.id === "melodic minor") raised.unshift(names.name(nameAtFifths(fifthsOf(tonic) + 3)));
   const verb = raised.length === 1 ? "is" : "are";
-  return ` It has the signature of ${keyName(fifths, "minor")}; ${raised.join(" and ")} ${verb} written with accidentals.`;
+  return ` It has the signature of ${keyName(fifths, "minor", names)}; ${raised.join(" and ")} ${verb} written with accidentals.`;
 }
 
 /** The signature in the style of the one that was typed: `2b`, `2♭`, `2 flats`. */
@@ -128,16 +132,21 @@ function mismatch(claim: SignatureClaim, message: string, right: number): Findin
  * Whether a claimed key signature is one in which the scale or chord is rightly written: a mode's own or its parallel
  * major's or minor's, a chord's key's. What belongs to no key has no accidentals.
  */
-export function checkSignature(claim: SignatureClaim, subject: Subject, subjectText: string): readonly Finding[] {
+export function checkSignature(
+  claim: SignatureClaim,
+  subject: Subject,
+  subjectText: string,
+  names: NoteNames,
+): readonly Finding[] {
   const { fifths } = claim;
-  if (describeAcceptedSignature(fifths, subject) !== undefined) return [];
-  const [own, other] = acceptedSignatures(subject);
+  if (describeAcceptedSignature(fifths, subject, names) !== undefined) return [];
+  const [own, other] = acceptedSignatures(subject, names);
   if (!own) {
     const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
     return [mismatch(claim, message, 0)];
   }
   const alternative = other ? `, or ${describeFifths(other.fifths)} as ${other.key} has` : "";
-  const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths) : "";
-  const message = `${subjectText} has ${inFull(own.fifths)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject)}`;
+  const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths, names) : "";
+  const message = `${subjectText} has ${inFull(own.fifths, names)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject, names)}`;
   return [mismatch(claim, message, own.fifths)];
 }

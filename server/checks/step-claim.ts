@@ -1,6 +1,6 @@
 import type { ChordToPlay, ScaleToPlay } from "../music/exercise.ts";
 import { kindById } from "../music/kind.ts";
-import { printName } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { ordinal, scaleNames } from "../music/scale.ts";
 import { parseSteps, printSteps, type StepStyle, stepsOf } from "../music/steps.ts";
 import { type Finding, finding, quoted, replacement } from "./finding.ts";
@@ -53,9 +53,9 @@ function place(index: number): string {
   return index < NAMED ? `the ${ordinal(index + 1)} step` : `step ${index + 1}`;
 }
 
-function namesAround({ tonic, kind }: ScaleToPlay, index: number): string {
-  const names = scaleNames(tonic, kind, "up");
-  return `${printName(names[index]!)} to ${printName(names[index + 1] ?? names[0]!)}`;
+function namesAround({ tonic, kind }: ScaleToPlay, index: number, { name }: NoteNames): string {
+  const notes = scaleNames(tonic, kind, "up");
+  return `${name(notes[index]!)} to ${name(notes[index + 1] ?? notes[0]!)}`;
 }
 
 function howItDiffers(
@@ -63,6 +63,7 @@ function howItDiffers(
   subjectText: string,
   right: readonly number[],
   claimed: readonly number[],
+  names: NoteNames,
 ): string {
   const at = right.findIndex((step, index) => claimed[index] !== undefined && step !== claimed[index]);
   const formula = printSteps(right, "TS");
@@ -71,7 +72,7 @@ function howItDiffers(
     return `${count}: ${formula}.`;
   }
   // An octatonic scale read the other way round has other notes than `octatonic` names.
-  const where = subject.kind.id === "octatonic" ? "" : `, ${namesAround(subject, at)},`;
+  const where = subject.kind.id === "octatonic" ? "" : `, ${namesAround(subject, at, names)},`;
   const missing =
     right.length === claimed.length ? "" : ` It has ${right.length} steps, and ${claimed.length} stand here.`;
   const falls = subject.kind.id === "melodic minor" ? " Steps are those of the rising form." : "";
@@ -87,6 +88,7 @@ export function checkSteps(
   claim: StepClaim,
   subject: ScaleToPlay | ChordToPlay,
   subjectText: string,
+  names: NoteNames,
 ): readonly Finding[] {
   if (subject.type === "chord") {
     const message = `${subjectText} has no step formula: steps belong to scales, and a chord moves by thirds and more.`;
@@ -100,5 +102,7 @@ export function checkSteps(
   }
   if (formulas.some((formula) => formula.join() === claimed.join())) return [];
   const right = nearest(formulas, claimed);
-  return [finding("step-formula", claim, howItDiffers(subject, subjectText, right, claimed), fixTo(claim, right))];
+  return [
+    finding("step-formula", claim, howItDiffers(subject, subjectText, right, claimed, names), fixTo(claim, right)),
+  ];
 }

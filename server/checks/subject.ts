@@ -4,7 +4,8 @@ import { readEntry } from "../journal/read-entry.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay, patternText, subjectToPlay } from "../journal/to-play.ts";
 import { exercise } from "../music/exercise.ts";
-import type { Note } from "../music/note.ts";
+import { type Note, nameAtFifths } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { FaultySubject, Item } from "../syntax/meaning.ts";
 import type { LineContext } from "./context.ts";
@@ -31,7 +32,8 @@ function subjectFindings(
 ): readonly Finding[] {
   const { subject } = entry.source;
   if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)]; // an unknown word there is told by itself
-  if (subject.meaning.type === "faulty subject") return [faulty(subject as Item<FaultySubject>)];
+  if (subject.meaning.type === "faulty subject")
+    return [faulty(subject as Item<FaultySubject>, context.conventions.names)];
   if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
   if (subject.meaning.type === "title") {
     const unknown = subject.meaning.declared ? [] : [unknownTitle(subject, subject.meaning.title, context)];
@@ -48,7 +50,7 @@ function noSubject(line: EntryLine): Finding {
   );
 }
 
-function faulty({ start, end, meaning }: Item<FaultySubject>): Finding {
+function faulty({ start, end, meaning }: Item<FaultySubject>, names: NoteNames): Finding {
   const { code, because, offers, certain } = meaning;
   const sentence = because[0]!.toUpperCase() + because.slice(1);
   const instead =
@@ -61,11 +63,14 @@ function faulty({ start, end, meaning }: Item<FaultySubject>): Finding {
       certain,
     ),
   );
-  const help =
-    code === "unknown-key" && !offers.length
-      ? ". The notes are the letters A to G, with up to two sharps or flats"
-      : "";
+  const help = code === "unknown-key" && !offers.length ? `. ${whatNotesAre(names)}` : "";
   return finding(code, { start, end }, `${sentence}${help}${instead}.`, fixes);
+}
+
+function whatNotesAre({ id, words, name }: NoteNames): string {
+  if (words === null) return "The notes are the letters A to G, with up to two sharps or flats";
+  const examples = [0, 6, -2].map((fifths) => name(nameAtFifths(fifths)));
+  return `The journal names notes in ${id[0]!.toUpperCase()}${id.slice(1)}, as ${examples.join(", ")}`;
 }
 
 function shown(offer: string): string {
@@ -103,12 +108,15 @@ function musicFindings(
   const meaning = entry.subject!;
   if (meaning.type === "figure") {
     const written = meaning.notes.filter((note): note is Note => note.octave !== undefined);
-    return [...(instrument ? checkNotesInRange(written, instrument, subject) : []), ...claimsOnNothing(entry)];
+    return [
+      ...(instrument ? checkNotesInRange(written, instrument, subject, conventions.names) : []),
+      ...claimsOnNothing(entry),
+    ];
   }
   const toPlay = subjectToPlay(meaning, entry.inversion ?? 0, conventions);
   if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry); // a declaration that cannot be read says so itself
   return [
-    ...checkKey(toPlay, subject.start, subject.end),
+    ...checkKey(toPlay, subject, conventions.names),
     ...rangeFindings(entry, conventions),
     ...claimFindings(entry, toPlay, text, conventions),
   ];
@@ -136,7 +144,7 @@ function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): r
   if (!stated || !toPlay || !instrument || toPlay.reach?.type === "full range") return [];
   const { reach } = toPlay;
   const notes = reach?.type === "between" ? [reach.from, reach.to] : exercise(toPlay).outOfRange;
-  return checkNotesInRange(notes, instrument, stated);
+  return checkNotesInRange(notes, instrument, stated, conventions.names);
 }
 
 function claimFindings(
@@ -145,13 +153,14 @@ function claimFindings(
   text: string,
   conventions: LineContext["conventions"],
 ): readonly Finding[] {
-  const name = subjectText(entry.subject!);
+  const { names } = conventions;
+  const name = subjectText(entry.subject!, names);
   const conditions = entry.attempts[0]?.conditions;
   const toPlay = exerciseToPlay(entry, conditions, conventions);
   return entry.source.claims.flatMap((claim): readonly Finding[] => {
     if (claim.type === "signature")
-      return checkSignature({ ...claim, text: text.slice(claim.start, claim.end) }, subject, name);
-    if (claim.type === "steps") return checkSteps(claim, subject, name);
+      return checkSignature({ ...claim, text: text.slice(claim.start, claim.end) }, subject, name, names);
+    if (claim.type === "steps") return checkSteps(claim, subject, name, names);
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;
     const patternName = entry.pattern && patternText(entry.pattern);
@@ -164,6 +173,7 @@ function claimFindings(
       direction,
       reach,
       instrument,
+      names,
     });
   });
 }

@@ -87,7 +87,7 @@ export class Survey {
     private readonly context: PartContext,
     private readonly conventions: Conventions,
   ) {
-    this.quick = quickDay(context.vocabulary);
+    this.quick = quickDay(context.vocabulary, conventions.names);
   }
 
   /** Everything that a block shows by itself: a day's own findings do not depend on other days. */

@@ -1,3 +1,4 @@
+import { NOTE_NAMES } from "../music/note-names.ts";
 import type { Arguments } from "./arguments.ts";
 import { EXPORT_COLUMNS } from "./export-columns.ts";
 import type { Io, Status } from "./io.ts";
@@ -38,6 +39,11 @@ const COMMON: Readonly<Record<string, Option>> = {
   help: HELP,
 };
 
+const NAMES: Option = {
+  type: "string",
+  value: "CONVENTION",
+  help: `the language of note names, in reading and in the answer: ${NOTE_NAMES.map(({ id }) => id).join(", ")}`,
+};
 const PATHS =
   "PATH is a file, a folder, or - for standard input. A folder is searched for .practice files, but not the dot folders and node_modules in it. Without a PATH the current folder is meant.";
 
@@ -72,18 +78,14 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "notes",
     summary: "show an exercise note by note, with its key signature",
-    usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--pitch A=415[,TEMPERAMENT]] [--json]'],
+    usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--names CONVENTION] [--pitch A=415[,TEMPERAMENT]] [--json]'],
     about: [
       "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have. For recorders also which step is hardest, with both fingerings, and which notes have a half hole.",
       "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in the temperament declared there or named by --pitch, else in equal temperament; where it is another, the thirds and fifths of the exercise are told with their distance from pure.",
     ],
     options: {
       instrument: { type: "string", value: "NAME", help: "the instrument that plays it, as “alto recorder”" },
-      names: {
-        type: "string",
-        value: "CONVENTION",
-        help: "the language of note names; english is the only one for now",
-      },
+      names: NAMES,
       pitch: {
         type: "string",
         value: "A=415[,TEMPERAMENT]",
@@ -99,6 +101,7 @@ export const COMMANDS: readonly Command[] = [
         does: "where it lies on another instrument",
       },
       { line: 'daystave notes "D minor" --pitch "A=415, Vallotti"', does: "in another tuning" },
+      { line: 'daystave notes "fis-Moll" --names german', does: "in German names" },
     ],
     most: 1,
     load: async () => (await import("./notes.ts")).notes,
@@ -106,7 +109,7 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "scales",
     summary: "tell which scales some notes belong to",
-    usage: ['scales --notes "D E F G A Bb C#" [--all] [--json]'],
+    usage: ['scales --notes "D E F G A Bb C#" [--names CONVENTION] [--all] [--json]'],
     about: [
       "Names the scales in which all of the notes are found, in whatever order and octave you give them: those with the fewest further notes first, then those that begin on your first or your last note, then the usual kinds before the rare ones. Where no scale has them all, those with one note that differs, and which. A chord of exactly these notes is named as well.",
       "A note is a letter from A to G, perhaps with # or b behind it, and an octave number if you like; put all of them in quotes. A note at the right pitch under another letter counts, and is told.",
@@ -114,6 +117,7 @@ export const COMMANDS: readonly Command[] = [
     ],
     options: {
       notes: { type: "string", value: '"D E F…"', help: "the notes, at least one" },
+      names: NAMES,
       all: { type: "boolean", help: "show all that are found, not the nearest twelve; --json always has all" },
       ...COMMON,
     },

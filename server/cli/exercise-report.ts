@@ -1,22 +1,23 @@
 import { collectionOf, relatedNames } from "../features/related-words.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { type Exercise, exercise } from "../music/exercise.ts";
-import { modulo, type NoteName, pitchClass, printName, printNote, transposed } from "../music/note.ts";
+import { modulo, type Note, type NoteName, pitchClass, transposed } from "../music/note.ts";
+import { ENGLISH_NAMES, type NoteNames, noteText } from "../music/note-names.ts";
 import { otherSignature } from "../music/related-keys.ts";
 import type { KeySignature } from "../music/signature.ts";
 import { centsFromEqual, hertz, temperamentText } from "../music/temperament.ts";
 import { type FingerReport, fingerReport } from "./finger-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
-/** What `notes --json` prints. Notes are as written for the instrument, with scientific octaves (C4 is middle C). */
+/** What `notes --json` prints, in the names that were asked for. Notes are as written for the instrument, with scientific octaves (C4 is middle C). */
 export interface ExerciseReport extends FingerReport {
   readonly subject: string;
   /** Of a chord, its root. */
   readonly tonic: string;
   readonly kind: string;
-  readonly signature: KeySignature | null;
+  readonly signature: SignatureReport | null;
   /** For a mode, the signature of the key on its tonic, in which it is written as well; else null. */
-  readonly parallelSignature: KeySignature | null;
+  readonly parallelSignature: SignatureReport | null;
   /** The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords. */
   readonly relative: string | null;
   readonly parallel: string | null;
@@ -44,6 +45,12 @@ export interface ExerciseReport extends FingerReport {
   readonly temperament: string;
 }
 
+/** A key signature with its accidentals by name, in the order in which they are written. */
+export interface SignatureReport {
+  readonly fifths: number;
+  readonly accidentals: readonly string[];
+}
+
 /** One of the two whole-tone collections, the three octatonic ones or the three diminished sevenths. */
 export interface CollectionReport {
   readonly name: string;
@@ -57,45 +64,55 @@ export interface CollectionReport {
 }
 
 export function exerciseReport(read: ExerciseRead): ExerciseReport {
-  const { subject, input, tuning } = read;
+  const { subject, input, tuning, names } = read;
+  const text = (note: Note): string => noteText(note, names);
   const tonic = input.subject.type === "scale" ? input.subject.tonic : input.subject.root;
   const played = exercise(input);
   const cents = centsOf(played, read);
   return {
-    subject: subjectText(subject),
-    tonic: printName(tonic),
+    subject: subjectText(subject, names),
+    tonic: names.name(tonic),
     kind: kindText(subject),
-    signature: played.signature,
-    parallelSignature: input.subject.type === "scale" ? otherSignature(input.subject.tonic, input.subject.kind) : null,
-    ...relatedNames(input.subject),
-    collection: collectionReport(input.subject),
+    signature: signatureReport(played.signature, names),
+    parallelSignature: signatureReport(otherOf(input.subject), names),
+    ...relatedNames(input.subject, names),
+    collection: collectionReport(input.subject, names),
     steps: played.steps,
-    up: played.up.map(printNote),
-    down: played.down.map(printNote),
-    notes: played.notes.map(printNote),
-    sounding: played.sounding.map(printNote),
+    up: played.up.map(text),
+    down: played.down.map(text),
+    notes: played.notes.map(text),
+    sounding: played.sounding.map(text),
     degrees: played.degrees,
-    range: played.range && { low: printNote(played.range.low), high: printNote(played.range.high) },
-    outOfRange: played.outOfRange.map(printNote),
-    ...fingerReport(played, read.instrument),
+    range: played.range && { low: text(played.range.low), high: text(played.range.high) },
+    outOfRange: played.outOfRange.map(text),
+    ...fingerReport(played, read.instrument, names),
     frequencies: played.sounding.map((note, i) => toFourDecimals(hertz(note, cents[i]!, tuning.a))),
     cents: cents.map(toFourDecimals),
     pitch: tuning.a,
-    temperament: temperamentText(tuning.temperament, printName),
+    temperament: temperamentText(tuning.temperament, names.name),
   };
 }
 
-function collectionReport(subject: ExerciseRead["input"]["subject"]): CollectionReport | null {
+function otherOf(subject: ExerciseRead["input"]["subject"]): KeySignature | null {
+  return subject.type === "scale" ? otherSignature(subject.tonic, subject.kind) : null;
+}
+
+function signatureReport(signature: KeySignature | null, names: NoteNames): SignatureReport | null {
+  return signature && { ...signature, accidentals: signature.accidentals.map((each) => names.name(each)) };
+}
+
+function collectionReport(subject: ExerciseRead["input"]["subject"], names: NoteNames): CollectionReport | null {
   const found = collectionOf(subject);
   if (!found) return null;
   const { name, number, of, pitchClasses, sameFrom } = found;
-  return { name, number, of, pitchClasses, sameFrom: sameFrom.map(printName) };
+  return { name, number, of, pitchClasses, sameFrom: sameFrom.map((each) => names.name(each)) };
 }
 
 /** `natural minor`, a declared scale's name, `minor arpeggio`, `dominant seventh`. */
 function kindText(subject: ExerciseRead["subject"]): string {
   if (subject.type === "scale") return subject.kind;
-  return subjectText(subject).slice(subjectText(subject).indexOf(" ") + 1);
+  const whole = subjectText(subject, ENGLISH_NAMES);
+  return whole.slice(whole.indexOf(" ") + 1);
 }
 
 /**

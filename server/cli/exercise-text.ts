@@ -1,11 +1,11 @@
 import { collectionWords, relatedWords } from "../features/related-words.ts";
 import { exercise } from "../music/exercise.ts";
 import { intonationOf } from "../music/intonation.ts";
-import { printName } from "../music/note.ts";
-import { describeFifths, type KeySignature } from "../music/signature.ts";
+import type { NoteNames } from "../music/note-names.ts";
+import { describeFifths } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import { type FromPure, isWolf } from "../music/temperament.ts";
-import type { ExerciseReport } from "./exercise-report.ts";
+import type { ExerciseReport, SignatureReport } from "./exercise-report.ts";
 import { fingerRows } from "./finger-text.ts";
 import { wrapped } from "./help.ts";
 import { printable } from "./printable.ts";
@@ -21,7 +21,7 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead): string
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
   const rows: (readonly [string, string])[] = [
     ["signature", signatureText(report)],
-    ...relationRows(read.input.subject),
+    ...relationRows(read),
     ["steps", stepsText(report)],
     ["up", report.up.join(" ")],
     ["down", report.down.join(" ")],
@@ -30,7 +30,7 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead): string
     ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
     ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
     ...(instrument ? [["out of range", report.outOfRange.join(" ") || "none"] as const] : []),
-    ...fingerRows(exercise(read.input), report, instrument),
+    ...fingerRows(exercise(read.input), report, read),
     ["frequencies", frequenciesText(report)],
     ...intonationRows(read),
   ];
@@ -38,8 +38,8 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead): string
 }
 
 /** Its relative and parallel keys; the collection of a symmetrical scale or chord. */
-function relationRows(subject: ExerciseRead["input"]["subject"]): (readonly [string, string])[] {
-  const [related, collection] = [relatedWords(subject), collectionWords(subject)];
+function relationRows({ input: { subject }, names }: ExerciseRead): (readonly [string, string])[] {
+  const [related, collection] = [relatedWords(subject, names), collectionWords(subject, names)];
   return [
     ...(related ? [["keys", related] as const] : []),
     ...(collection ? [["collection", collection.replace(/^collection: /, "")] as const] : []),
@@ -54,7 +54,7 @@ function signatureText({ signature, parallelSignature, parallel }: ExerciseRepor
     : own;
 }
 
-function signatureWords({ fifths, accidentals }: KeySignature): string {
+function signatureWords({ fifths, accidentals }: SignatureReport): string {
   return fifths === 0 ? describeFifths(0) : `${describeFifths(fifths)}: ${accidentals.join(" ")}`;
 }
 
@@ -72,13 +72,13 @@ function frequenciesText({ sounding, frequencies, pitch, temperament }: Exercise
 }
 
 /** In equal temperament they are the same in every key, and nothing is said. */
-function intonationRows({ input, tuning: { temperament } }: ExerciseRead): (readonly [string, string])[] {
+function intonationRows({ input, tuning: { temperament }, names }: ExerciseRead): (readonly [string, string])[] {
   const intonation =
     temperament.id === "equal" ? undefined : intonationOf(input.subject, temperament, input.instrument?.sounding);
   if (!intonation) return [];
-  const fifths = intonation.fifths.map((fifth) => fromPureText(fifth) + (isWolf(fifth.cents) ? " (wolf)" : ""));
+  const fifths = intonation.fifths.map((fifth) => fromPureText(fifth, names) + (isWolf(fifth.cents) ? " (wolf)" : ""));
   return [
-    ["thirds", inCents(intonation.thirds.map(fromPureText))],
+    ["thirds", inCents(intonation.thirds.map((third) => fromPureText(third, names)))],
     ["fifths", inCents(fifths)],
   ];
 }
@@ -88,10 +88,10 @@ function inCents(told: readonly string[]): string {
 }
 
 /** `A–C 9.8 narrow`. */
-function fromPureText({ lower, upper, cents }: FromPure): string {
+function fromPureText({ lower, upper, cents }: FromPure, names: NoteNames): string {
   const size = Math.abs(cents).toFixed(1);
   const far = size === "0.0" ? "pure" : `${size} ${cents < 0 ? "narrow" : "wide"}`;
-  return `${printName(lower)}–${printName(upper)} ${far}`;
+  return `${names.name(lower)}–${names.name(upper)} ${far}`;
 }
 
 function row([name, text]: readonly [string, string]): string[] {

@@ -2,7 +2,8 @@ import type { Exercise } from "../music/exercise.ts";
 import { type FingerChange, fingerChanges } from "../music/finger-change.ts";
 import { type Confidence, type FingeredNote, fingeringOf, hasHalfHole, printFingering } from "../music/fingering.ts";
 import type { Instrument } from "../music/instrument.ts";
-import { midi, type Note, printNote, samePitch } from "../music/note.ts";
+import { midi, type Note, samePitch } from "../music/note.ts";
+import { type NoteNames, noteText } from "../music/note-names.ts";
 
 /** What `notes --json` prints of fingerings: for recorders, but for half holes that are declared. Notes are as written. */
 export interface FingerReport {
@@ -28,25 +29,26 @@ export type ChangeReport = Omit<FingerChange, "from" | "to"> & { readonly from: 
 
 type Played = Pick<Exercise, "notes">;
 
-export function fingerReport(played: Played, instrument: Instrument | undefined): FingerReport {
+export function fingerReport(played: Played, instrument: Instrument | undefined, names: NoteNames): FingerReport {
   if (!instrument) return { needsBell: [], halfHoles: [], fingerings: [], changes: [] };
+  const text = (note: Note): string => noteText(note, names);
   const fingered = fingeredNotes(played, instrument);
   const declared = instrument.halfHoles ?? [];
   return {
-    needsBell: fingered.filter(({ fingering }) => fingering.bell).map(({ note }) => printNote(note)),
+    needsBell: fingered.filter(({ fingering }) => fingering.bell).map(({ note }) => text(note)),
     halfHoles: [
       ...fingered.filter(({ fingering }) => hasHalfHole(fingering)).map(({ note }) => note),
       ...distinct(played.notes).filter((note) => declared.some((each) => samePitch(each, note))),
-    ].map(printNote),
+    ].map(text),
     fingerings: fingered.map(({ note, fingering, confidence, alternatives }) => ({
-      note: printNote(note),
+      note: text(note),
       fingering: printFingering(fingering),
       confidence,
       alternatives: alternatives.map(printFingering),
     })),
     changes: fingerChanges(played, instrument).map(({ from, to, ...moves }) => ({
-      from: printNote(from),
-      to: printNote(to),
+      from: text(from),
+      to: text(to),
       ...moves,
     })),
   };

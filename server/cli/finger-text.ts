@@ -3,7 +3,7 @@ import type { Exercise } from "../music/exercise.ts";
 import { hardestSteps } from "../music/finger-change.ts";
 import { whyUnfingered } from "../music/fingering.ts";
 import type { Instrument } from "../music/instrument.ts";
-
+import type { NoteNames } from "../music/note-names.ts";
 import type { FingeringReport, FingerReport } from "./finger-report.ts";
 
 type Row = readonly [name: string, text: string];
@@ -12,12 +12,12 @@ type Row = readonly [name: string, text: string];
 export function fingerRows(
   played: Pick<Exercise, "notes">,
   { halfHoles, needsBell, fingerings }: FingerReport,
-  instrument: Instrument | undefined,
+  { instrument, names }: { readonly instrument?: Instrument; readonly names: NoteNames },
 ): readonly Row[] {
   if (!instrument) return [];
   const declared: readonly Row[] = halfHoles.length ? [["half holes", halfHoles.join(" ")]] : [];
   if (whyUnfingered(instrument)) return [["hardest step", notTold(instrument)], ...declared];
-  const hardest = hardestSteps(played, instrument, 1).map((step): Row => ["hardest step", stepInWords(step)]);
+  const hardest = hardestSteps(played, instrument, 1).map((step): Row => ["hardest step", stepInWords(step, names)]);
   const doubtful = fingerings.filter(({ confidence }) => confidence !== "high").map(doubtText);
   return [
     ...hardest,

@@ -8,6 +8,7 @@ import type { Entry, Subject } from "../journal/model.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
 import type { ExerciseInput } from "../music/exercise.ts";
 import type { Instrument } from "../music/instrument.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { CONCERT_TUNING, type Tuning } from "../music/temperament.ts";
 import { createDocument, type Document } from "../syntax/document.ts";
 import { phraseKey } from "../syntax/fold.ts";
@@ -15,12 +16,15 @@ import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { nearest, offer } from "./arguments.ts";
 import type { Io } from "./io.ts";
 import { readMarker } from "./journals.ts";
+import { declaring } from "./names-asked.ts";
 
 /** What goes before the journal's declarations. */
 export interface ExerciseOptions {
   readonly instrument?: string;
   /** `A=415` or `A=415, Vallotti`, as in the declaration. */
   readonly pitch?: string;
+  /** How the line names notes, and the answer does. */
+  readonly names?: NoteNames;
 }
 
 /** An exercise as the words of the line and the journal around make it. */
@@ -30,6 +34,7 @@ export interface ExerciseRead {
   readonly input: ExerciseInput;
   readonly instrument?: Instrument;
   readonly tuning: Tuning;
+  readonly names: NoteNames;
   /** What the player should know besides: a claim that is not true. */
   readonly remarks: readonly string[];
   /** Something that the line claims is not true, or probably not meant. */
@@ -64,6 +69,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   const document = createDocument(`${isoDate(io.today)}\n${line}`);
   const files = new Map<string, Document>([[LINE_URI, document]]);
   if (marker) files.set(marker.uri, marker.document);
+  if (options.names) files.set(...declaring(options.names));
   const journal = new Journal(LINE_URI, files);
   const declared = journal.conventions(LINE_URI);
   const instrument = instrumentNamed(options.instrument, journal.vocabulary, declared);
@@ -75,7 +81,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   const exercise = exerciseOf(entry, findings, instrument.id, declared);
   if (!exercise.ok) return exercise;
   const doubts = findings.filter(isDoubt).map(({ message }) => message);
-  return { ...exercise, tuning: tuning.tuning, remarks: doubts, untrue: doubts.length > 0 };
+  return { ...exercise, tuning: tuning.tuning, names: journal.names, remarks: doubts, untrue: doubts.length > 0 };
 }
 
 type Exercise =

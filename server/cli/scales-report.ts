@@ -2,7 +2,8 @@ import { chordName, scaleName } from "../checks/subject-name.ts";
 import { chordNames } from "../music/chord.ts";
 import { type ChordReading, chordsOf } from "../music/chords-of-notes.ts";
 import { KINDS, type ScaleKind } from "../music/kind.ts";
-import { type NoteName, printName } from "../music/note.ts";
+import type { NoteName } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { distinctNames, type Respelled } from "../music/note-set.ts";
 import { scaleNames } from "../music/scale.ts";
 import { type NearMiss, nearMisses, type ScaleReading, scalesHolding } from "../music/scales-holding.ts";
@@ -56,47 +57,57 @@ export interface NamedChord {
 const MOST_MISSES = 12;
 
 /** What notes may be, with the scales that a journal declares. */
-export function scalesReport(notes: readonly NoteName[], declared: readonly ScaleKind[]): ScalesReport {
+export function scalesReport(
+  notes: readonly NoteName[],
+  declared: readonly ScaleKind[],
+  names: NoteNames,
+): ScalesReport {
   const kinds = [...KINDS, ...declared];
   const scales = scalesHolding(notes, kinds);
   const misses = scales.length > 0 ? [] : nearMisses(notes, kinds).slice(0, MOST_MISSES);
   return {
-    notes: distinctNames(notes).map(printName),
-    chords: chordsOf(notes).map(namedChord),
-    scales: scales.map(namedScale),
-    nearMisses: misses.map(namedMiss),
+    notes: distinctNames(notes).map((note) => names.name(note)),
+    chords: chordsOf(notes).map((chord) => namedChord(chord, names)),
+    scales: scales.map((scale) => namedScale(scale, names)),
+    nearMisses: misses.map((miss) => namedMiss(miss, names)),
   };
 }
 
-function namedScale({ tonic, kind, alsoCalled, notGiven, respelled, theoretical }: ScaleReading): NamedScale {
+function namedScale(
+  { tonic, kind, alsoCalled, notGiven, respelled, theoretical }: ScaleReading,
+  names: NoteNames,
+): NamedScale {
   return {
-    name: scaleName({ kind }, tonic),
-    tonic: printName(tonic),
+    name: scaleName({ kind }, tonic, names),
+    tonic: names.name(tonic),
     kind: kind.id,
     alsoCalled: alsoCalled.map(({ id }) => id),
-    notes: scaleNames(tonic, kind, "up").map(printName),
-    notGiven: notGiven.map(printName),
-    respelled: respelled.map(namedPair),
-    usual: theoretical ? scaleName({ kind }, usualKey(tonic, kind)) : null,
+    notes: scaleNames(tonic, kind, "up").map((note) => names.name(note)),
+    notGiven: notGiven.map((note) => names.name(note)),
+    respelled: respelled.map((pair) => namedPair(pair, names)),
+    usual: theoretical ? scaleName({ kind }, usualKey(tonic, kind), names) : null,
   };
 }
 
-function namedMiss(miss: NearMiss): NamedMiss {
+function namedMiss(miss: NearMiss, names: NoteNames): NamedMiss {
   const { given, instead } = miss.differs;
-  return { ...namedScale(miss), differs: { given: printName(given), instead: instead && printName(instead) } };
+  return { ...namedScale(miss, names), differs: { given: names.name(given), instead: instead && names.name(instead) } };
 }
 
-function namedChord({ root, chord, inversion, respelled }: ChordReading): NamedChord {
+function namedChord({ root, chord, inversion, respelled }: ChordReading, names: NoteNames): NamedChord {
   return {
-    name: chordName({ chord: chord.id, broken: false }, root),
-    root: printName(root),
+    name: chordName({ chord: chord.id, broken: false }, root, names),
+    root: names.name(root),
     kind: chord.id,
     inversion,
-    notes: chordNames(root, chord).map(printName),
-    respelled: respelled.map(namedPair),
+    notes: chordNames(root, chord).map((note) => names.name(note)),
+    respelled: respelled.map((pair) => namedPair(pair, names)),
   };
 }
 
-function namedPair({ given, written }: Respelled): { readonly given: string; readonly written: string } {
-  return { given: printName(given), written: printName(written) };
+function namedPair(
+  { given, written }: Respelled,
+  names: NoteNames,
+): { readonly given: string; readonly written: string } {
+  return { given: names.name(given), written: names.name(written) };
 }

@@ -1,8 +1,10 @@
 import { Journal } from "../journal/journal.ts";
 import type { ScaleKind } from "../music/kind.ts";
+import { ENGLISH_NAMES, type NoteNames } from "../music/note-names.ts";
 import type { Arguments } from "./arguments.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
 import { readMarker } from "./journals.ts";
+import { declaring, namesAsked } from "./names-asked.ts";
 import { notesGiven } from "./notes-given.ts";
 import { jsonText } from "./printable.ts";
 import { scalesReport } from "./scales-report.ts";
@@ -16,17 +18,25 @@ export async function scales({ flags, values }: Arguments, io: Io): Promise<Stat
       io,
       'The notes are missing: daystave scales --notes "D E F G A Bb C#"\nMore is told by: daystave scales --help',
     );
-  const given = notesGiven(typed);
+  const asked = namesAsked(values.get("names"));
+  if (!asked.ok) return fail(io, asked.reason);
+  const { kinds, names } = declaredAround(io.cwd, asked.names);
+  const given = notesGiven(typed, names);
   if (!given.ok) return fail(io, given.reason);
-  const report = scalesReport(given.notes, declaredKinds(io.cwd));
+  const report = scalesReport(given.notes, kinds, names);
   io.stdout.write(flags.has("json") ? jsonText(report) : scalesText(report, flags.has("all")));
   return STATUS.done;
 }
 
-/** The scales of the nearest `journal.practice` at or above a folder. */
-function declaredKinds(folder: string): readonly ScaleKind[] {
+/** The scales of the nearest `journal.practice` at or above a folder, and its names of notes unless others are asked for. */
+function declaredAround(
+  folder: string,
+  asked: NoteNames | undefined,
+): { readonly kinds: readonly ScaleKind[]; readonly names: NoteNames } {
   const marker = readMarker(folder);
-  if (!marker) return [];
-  const journal = new Journal(marker.uri, new Map([[marker.uri, marker.document]]));
-  return [...journal.conventions(marker.uri).kinds.values()];
+  if (!marker) return { kinds: [], names: asked ?? ENGLISH_NAMES };
+  const files = new Map([[marker.uri, marker.document]]);
+  if (asked) files.set(...declaring(asked));
+  const journal = new Journal(marker.uri, files);
+  return { kinds: [...journal.conventions(marker.uri).kinds.values()], names: journal.names };
 }

@@ -1,8 +1,9 @@
-import { styleOf, writtenNote } from "../checks/note-style.ts";
+import { type NoteStyle, styleOf, writtenNote } from "../checks/note-style.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Entry } from "../journal/model.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { type ExerciseInput, exercise } from "../music/exercise.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { describeFifths } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import type { Candidate } from "./completion-rank.ts";
@@ -16,14 +17,15 @@ export function claimCandidates(entry: Entry, text: string, conventions: Convent
   if (!input) return [];
   const { start = 0, end = 0 } = entry.source.subject ?? {};
   const typed = text.slice(start, end);
-  return [...noteRows(input, typed), ...signatureAndSteps(input)];
+  return [...noteRows(input, typed, conventions.names), ...signatureAndSteps(input)];
 }
 
 /** Up, and up and down; where a direction is stated that one alone. */
-function noteRows(input: ExerciseInput, typed: string): Candidate[] {
+function noteRows(input: ExerciseInput, typed: string, names: NoteNames): Candidate[] {
   const { subject, direction } = input;
   const note = subject.type === "scale" ? subject.tonic : subject.root;
-  const style = { ...styleOf([{ start: 0, end: typed.length, text: typed, note }]), lower: false, octaves: false };
+  const written = styleOf([{ start: 0, end: typed.length, text: typed, note }], names);
+  const style: NoteStyle = { ...written, lower: false, octaves: "none" };
   const ways = direction ? [direction] : (["up", "up and down"] as const);
   return ways.flatMap((way, fit): Candidate[] => {
     const row = exercise({ ...input, direction: way })

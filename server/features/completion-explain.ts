@@ -24,7 +24,7 @@ export function explainCompletion(journal: Journal, resolve: { topic: string; ke
     case "declaration":
       return explainDeclaration(key);
     case "temperament":
-      return explainTemperamentNamed(key);
+      return explainTemperamentNamed(key, journal.names);
     case "start":
       return explainStart(key);
     case "date": {
@@ -64,5 +64,5 @@ function explainTitle(journal: Journal, words: string): string | undefined {
   const title = journal.vocabulary.title(name) ?? name;
   const { pieces } = journal.conventions(journal.addresses[0] ?? MARKER);
   const piece = pieces.find((each) => each.type === "piece" && nameKey(each.title) === nameKey(title));
-  return piece && pieceFacts(piece);
+  return piece && pieceFacts(piece, journal.names);
 }

@@ -8,6 +8,7 @@ import { keyOfPiece } from "../journal/likely-key.ts";
 import type { DayNumber, Subject } from "../journal/model.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { sameName } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { nearestSteps } from "../music/value.ts";
 import type { Block } from "../syntax/document.ts";
 import type { WrittenNote } from "../syntax/meaning.ts";
@@ -50,16 +51,21 @@ export function practisedCandidates(place: PractisedPlace): readonly Candidate[]
   const { typed, fit } = place;
   const practised = practisedLines(place);
   if (typed === "") return handful(place, practised).map(({ candidate }) => ({ ...candidate, fit }));
-  const tonic = tonicIn(typed);
+  const { names } = place.journal;
+  const tonic = tonicIn(typed, names);
   return practised
-    .map(({ candidate, subject }) => ({ ...candidate, label: asTyped(candidate.label, subject, tonic) }))
+    .map(({ candidate, subject }) => ({ ...candidate, label: asTyped(candidate.label, subject, { tonic, names }) }))
     .filter((candidate) => formOf(candidate, typed) !== undefined)
     .map((candidate, i) => ({ ...candidate, fit: i < HANDFUL ? fit : fit + LATER }));
 }
 
 /** With accidentals as they are typed. The letter stays: by itself it tells major from minor. */
-function asTyped(label: string, { type }: Subject, tonic: Tonic | undefined): string {
-  const text = withTonic(label, type, tonic);
+function asTyped(
+  label: string,
+  { type }: Subject,
+  { tonic, names }: { readonly tonic: Tonic | undefined; readonly names: NoteNames },
+): string {
+  const text = withTonic(label, type, tonic, names);
   return text[0]?.toLowerCase() === label[0]?.toLowerCase() ? label[0] + text.slice(1) : text;
 }
 
@@ -126,7 +132,7 @@ function ranked(exercises: readonly Exercise[], reading: Reading): Practised[] {
     );
     if (!line) continue;
     const tier = gap <= IN_PRACTICE ? 0 : tonics.some((tonic) => isOn(line.subject, tonic)) ? 1 : 2;
-    tiers[tier].push(practised(strand, line, gap));
+    tiers[tier].push(practised(strand, line, gap, reading.journal.names));
   }
   return tiers.flat();
 }
@@ -164,8 +170,13 @@ function isOn(subject: Subject, tonic: WrittenNote): boolean {
   return subject.type === "chord" && sameName(subject.root, tonic);
 }
 
-function practised({ key, records }: Strand, { text, subject, start }: PractisedLine, gap: number): Practised {
-  const name = subjectText(subject);
+function practised(
+  { key, records }: Strand,
+  { text, subject, start }: PractisedLine,
+  gap: number,
+  names: NoteNames,
+): Practised {
+  const name = subjectText(subject, names);
   return {
     exerciseKey: records.at(-1)!.exerciseKey,
     subject,

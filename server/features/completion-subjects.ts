@@ -1,13 +1,14 @@
 import { isoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
+import { chordPhrases } from "../journal/language.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
-import { CHORDS } from "../music/chord.ts";
 import { KINDS } from "../music/kind.ts";
-import { fifthsOf, printName, sameName } from "../music/note.ts";
+import { fifthsOf, sameName } from "../music/note.ts";
+import { ENGLISH_NAMES, type NoteNames } from "../music/note-names.ts";
 import { describeFifths, isTheoretical } from "../music/signature.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../syntax/meaning.ts";
-import { noteAt } from "../syntax/note-word.ts";
+import { noteAt, parted } from "../syntax/note-word.ts";
 import { tokenise } from "../syntax/token.ts";
 import { headDeclarations } from "./completion-heads.ts";
 import type { Candidate } from "./completion-rank.ts";
@@ -37,13 +38,13 @@ export function subjectCandidates(place: SubjectPlace): Candidate[] {
 }
 
 /** As they were last typed; where the tonic is typed already, with the tonic as it stands. */
-function usedSubjects({ usage, fit, typed }: SubjectPlace): Candidate[] {
-  const tonic = tonicIn(typed);
+function usedSubjects({ journal, usage, fit, typed }: SubjectPlace): Candidate[] {
+  const tonic = tonicIn(typed, journal.names);
   return [...usage.used].flatMap(([key, { text, type }]) =>
     SUBJECTS.includes(type) && key.startsWith(`${type}: `) && text.length <= 80
       ? [
           {
-            label: withTonic(text, type, tonic),
+            label: withTonic(text, type, tonic, journal.names),
             ...looksOf(type),
             fit,
             usage: key,
@@ -62,17 +63,17 @@ export interface Tonic {
   readonly note: WrittenNote;
 }
 
-export function tonicIn(text: string): Tonic | undefined {
-  const tokens = tokenise(text);
-  const run = noteAt(tokens, 0);
+export function tonicIn(text: string, names: NoteNames): Tonic | undefined {
+  const tokens = parted(tokenise(text), names);
+  const run = noteAt(tokens, 0, names);
   if (!run || run.note.octave !== undefined) return undefined;
   const end = tokens[run.length - 1]!.end;
   return { text: text.slice(tokens[0]!.start, end), rest: text.slice(end), note: run.note };
 }
 
 /** `F# major` for who types `F♯` is `F♯ major`. */
-export function withTonic(text: string, type: string, typed: Tonic | undefined): string {
-  const own = typed && (type === "scale" || type === "chord") ? tonicIn(text) : undefined;
+export function withTonic(text: string, type: string, typed: Tonic | undefined, names: NoteNames): string {
+  const own = typed && (type === "scale" || type === "chord") ? tonicIn(text, names) : undefined;
   return typed && own && sameName(own.note, typed.note) ? typed.text + own.rest : text;
 }
 
@@ -88,7 +89,9 @@ function workSubjects(journal: Journal, fit: number): Candidate[] {
     if (!meaning || meaning.type === "faulty subject" || meaning.type === "title") return [];
     const key = subjectKey(meaning);
     const detail = declared.by === undefined ? declared.type : `${declared.type}, by ${isoDate(declared.by)}`;
-    return [{ label: subjectText(meaning), ...looksOf(meaning.type), detail, fit, usage: key, identity: key }];
+    return [
+      { label: subjectText(meaning, journal.names), ...looksOf(meaning.type), detail, fit, usage: key, identity: key },
+    ];
   });
 }
 
@@ -127,7 +130,8 @@ export function quotedTitles({ vocabulary }: Journal, fit: number): Candidate[] 
 
 /** The tonic that is typed, as it is typed, with every kind of scale and chord. */
 export function scaleCandidates({ journal, typed, fit }: SubjectPlace): Candidate[] {
-  const found = tonicIn(typed);
+  const { names } = journal;
+  const found = tonicIn(typed, names);
   if (!found) return [];
   const { text: tonic, note } = found;
   const declared = journal.vocabulary.declared.scales.map(
@@ -140,10 +144,10 @@ export function scaleCandidates({ journal, typed, fit }: SubjectPlace): Candidat
     }),
   );
   return [
-    ...kindsOn(tonic, note, fit + 1),
-    ...chordsOn(tonic, fit + 1, journal),
+    ...kindsOn({ tonic, note, names, fit: fit + 1 }),
+    ...chordsOn({ tonic, note, names, fit: fit + 1 }, journal),
     ...declared,
-    ...(isLetter(found) ? keysOfLetter(tonic, note, fit + 2) : []),
+    ...(isLetter(found) ? keysOfLetter({ tonic, note, names, fit: fit + 2 }) : []),
   ];
 }
 
@@ -151,21 +155,30 @@ function isLetter({ rest, note }: Tonic): boolean {
   return rest === "" && note.alter === 0;
 }
 
+/** A tonic as it is typed, and what is offered on it. */
+interface OnTonic {
+  readonly tonic: string;
+  readonly note: WrittenNote;
+  readonly names: NoteNames;
+  readonly fit: number;
+}
+
 /**
  * The usual keys on a letter with an accidental. Who types `Eb m` at once may get the list that was made for `E`: editors go on
  * with one that comes late.
  */
-function keysOfLetter(letter: string, note: WrittenNote, fit: number): Candidate[] {
+function keysOfLetter({ tonic, note, names, fit }: OnTonic): Candidate[] {
   return [-1, 1].flatMap((alter) => {
     const altered = { ...note, alter };
     const usual = KINDS.filter((kind) => !isTheoretical(altered, kind));
-    return kindsOn(`${letter}${alter < 0 ? "b" : "#"}`, altered, fit, usual);
+    const spelled = names.words === null ? `${tonic}${alter < 0 ? "b" : "#"}` : names.name(altered, "words");
+    return kindsOn({ tonic: spelled, note: altered, names, fit }, usual);
   });
 }
 
-function kindsOn(tonic: string, note: WrittenNote, fit: number, kinds = KINDS): Candidate[] {
-  return kinds.flatMap(({ id, names, signature }): Candidate[] => {
-    const [name, ...others] = names;
+function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate[] {
+  const key = (words: string): string => names.key(note, words, tonic);
+  return kinds.flatMap(({ id, names: [name, ...others], signature }): Candidate[] => {
     const meaning: ScaleMeaning = {
       type: "scale",
       tonic: { letter: note.letter, alter: note.alter },
@@ -174,14 +187,14 @@ function kindsOn(tonic: string, note: WrittenNote, fit: number, kinds = KINDS): 
     };
     const detail = signature ? describeFifths(fifthsOf(note) + signature.own) : undefined;
     const offered = (words: string, alternatives: readonly string[], told = detail): Candidate => ({
-      label: `${tonic} ${words}`,
-      alternatives: alternatives.map((each) => `${tonic} ${each}`),
+      label: key(words),
+      alternatives: alternatives.map(key),
       kind: "scale",
       detail: told,
       fit,
       usage: `kind ${id}`,
       identity: `${subjectKey(meaning)}${words === "minor" ? " unsaid" : ""}`,
-      resolve: { topic: "subject", key: `${printName(note)} ${words}` },
+      resolve: { topic: "subject", key: names.key(note, words) },
     });
     if (id !== "natural minor") return [offered(name!, others)];
     return [
@@ -194,19 +207,19 @@ function kindsOn(tonic: string, note: WrittenNote, fit: number, kinds = KINDS): 
   });
 }
 
-function chordsOn(tonic: string, fit: number, { vocabulary }: Journal): Candidate[] {
-  const order = CHORDS.map(({ id }) => id);
-  return vocabulary.own.flatMap(({ words, meaning }): Candidate[] => {
-    if (meaning.type !== "chord kind" || !order.includes(meaning.id)) return [];
-    const [name, ...others] = words.map((each) => `${tonic} ${each}`);
+function chordsOn({ tonic, note, names, fit }: OnTonic, { memo, vocabulary }: Journal): Candidate[] {
+  const phrases = memo.of(vocabulary, "chords in English", () => chordPhrases(ENGLISH_NAMES));
+  return phrases.flatMap(({ words: [name, ...others], meaning }): Candidate[] => {
+    if (meaning.type !== "chord kind") return [];
+    const label = names.key(note, name!, tonic);
     return [
       {
-        label: name!,
-        alternatives: others,
+        label,
+        alternatives: others.map((other) => names.key(note, other, tonic)),
         kind: "scale",
         fit,
         usage: `chord kind ${meaning.id}${meaning.broken ? " broken" : ""}`,
-        resolve: { topic: "subject", key: name! },
+        resolve: { topic: "subject", key: label },
       },
     ];
   });

@@ -2,7 +2,6 @@ import { isoDate } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import { subjectKey } from "../journal/subject-text.ts";
-import { printName } from "../music/note.ts";
 import type { MeaningOf } from "../syntax/meaning.ts";
 import { fitAt } from "./completion-fit.ts";
 import { headDeclarations } from "./completion-heads.ts";
@@ -168,7 +167,7 @@ function ownTerms(situation: EntrySituation, beside: Beside): Term[] {
   );
   const drone =
     subject?.type === "scale" && !subject.fromLowest
-      ? [term("with", `with drone ${printName(subject.tonic)}`, "with drone")]
+      ? [term("with", `with drone ${situation.conventions.names.name(subject.tonic)}`, "with drone")]
       : [];
   const by = isoDate(today + DAYS_FOR_AN_AIM);
   const dates: Term[] = work

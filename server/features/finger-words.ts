@@ -1,12 +1,12 @@
 import type { HardStep, Movement } from "../music/finger-change.ts";
 import { printFingering, whyUnfingered } from "../music/fingering.ts";
 import type { Instrument } from "../music/instrument.ts";
-import { printNote } from "../music/note.ts";
+import { type NoteNames, noteText } from "../music/note-names.ts";
 
 /** `E5 to F5, 0 1-- ---- to 0 -2- ----: 2 fingers, in contrary motion`; `mark` sets a fingering off from the words. */
-export function stepInWords(step: HardStep, mark: (fingering: string) => string = String): string {
+export function stepInWords(step: HardStep, names: NoteNames, mark: (fingering: string) => string = String): string {
   const [from, to] = step.fingerings.map((fingering) => mark(printFingering(fingering)));
-  return `${printNote(step.from)} to ${printNote(step.to)}, ${from} to ${to}: ${movementInWords(step)}`;
+  return `${noteText(step.from, names)} to ${noteText(step.to, names)}, ${from} to ${to}: ${movementInWords(step)}`;
 }
 
 function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }: Movement): string {
@@ -24,12 +24,12 @@ function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }:
 }
 
 /** For each note of a step on whose fingering charts do not agree, a clause that says so. */
-export function doubtsOf({ from, to, confidence }: HardStep): readonly string[] {
+export function doubtsOf({ from, to, confidence }: HardStep, names: NoteNames): readonly string[] {
   return [from, to].flatMap((note, i) => {
     if (confidence[i] === "high") return [];
     return confidence[i] === "medium"
-      ? [`${printNote(note)} has other fingerings too`]
-      : [`the fingering of ${printNote(note)} is uncertain and differs by maker`];
+      ? [`${noteText(note, names)} has other fingerings too`]
+      : [`the fingering of ${noteText(note, names)} is uncertain and differs by maker`];
   });
 }
 

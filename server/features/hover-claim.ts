@@ -4,7 +4,7 @@ import type { Conventions } from "../journal/conventions.ts";
 import type { Entry } from "../journal/model.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay, subjectToPlay } from "../journal/to-play.ts";
-import { modulo, printName } from "../music/note.ts";
+import { modulo } from "../music/note.ts";
 import { ordinal } from "../music/scale.ts";
 import { printSteps, stepsOf } from "../music/steps.ts";
 import type { Claim, ClaimedNote } from "../syntax/line.ts";
@@ -25,11 +25,12 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
   const conventions = journal.conventions(uri);
   const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
   const stretch = { start: claim.start, end: claim.end };
-  if (claim.type === "signature") return { ...stretch, markdown: signatureHover(claim.fifths, subject) };
+  if (claim.type === "signature")
+    return { ...stretch, markdown: signatureHover(claim.fifths, subject, conventions.names) };
   if (claim.type === "steps") {
     const right =
       subject?.type === "scale"
-        ? ` ${escapedExtract(subjectText(entry.subject!))} has ${printSteps(stepsOf(subject.kind), "TS")}.`
+        ? ` ${escapedExtract(subjectText(entry.subject!, conventions.names))} has ${printSteps(stepsOf(subject.kind), "TS")}.`
         : "";
     return {
       ...stretch,
@@ -47,7 +48,7 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   const claimed = claimedExercise(entry, journal.conventions(uri));
   const found = claimed && bestReading(notes, claimed);
   if (!claimed || !found) return undefined;
-  const name = printName(note);
+  const name = claimed.names.name(note);
   const { steps } = found.alignment;
   const step = steps.find((each) => each.typed === index && each.type !== "missing");
   const whole = escapedExtract(claimed.subjectText);
@@ -56,11 +57,12 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   const degree = modulo(expected.degree - 1, rungsIn(found.reading.subject, expected.falling).length) + 1;
   const what = claimed.subject.type === "chord" ? "note" : "degree";
   if (step!.type !== "same" && step!.type !== "octave")
-    return `${name} stands where ${printName(expected.note)} belongs: the ${ordinal(degree)} ${what} of ${whole}.`;
+    return `${name} stands where ${claimed.names.name(expected.note)} belongs: the ${ordinal(degree)} ${what} of ${whole}.`;
   return `${name} is the ${ordinal(degree)} ${what} of ${whole}.`;
 }
 
 function claimedExercise(entry: Entry, conventions: Conventions): ClaimedExercise | undefined {
   const toPlay = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
-  return toPlay && { ...toPlay, subjectText: subjectText(entry.subject!) };
+  const { names } = conventions;
+  return toPlay && { ...toPlay, names, subjectText: subjectText(entry.subject!, names) };
 }

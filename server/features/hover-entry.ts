@@ -45,14 +45,14 @@ export function subjectHover(at: EntryAt): string | undefined {
 }
 
 function toldOf(at: EntryAt): string | undefined {
-  const heading = `**${escapedExtract(headingOf(at.entry))}**`;
+  const heading = `**${escapedExtract(headingOf(at))}**`;
   return paragraphs([heading, ...history(at), ...theory(at).filter((told) => told !== heading)]);
 }
 
-function headingOf(entry: Entry): string {
+function headingOf({ entry, journal, uri }: EntryAt): string {
   const pattern = patternOfRecord(entry);
   return (
-    subjectText(entry.subject!) +
+    subjectText(entry.subject!, journal.conventions(uri).names) +
     (pattern === null || pattern === "straight" || pattern === "broken chord" ? "" : `, ${pattern}`)
   );
 }
@@ -72,7 +72,7 @@ function history(at: EntryAt): readonly string[] {
   const hardest = hardestStepHover(entry, journal, uri);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet.", ...hardest];
   const strand = playedUpTo(found.strand, today);
-  const telling = { title: headingOf(entry), today, palette, hardest };
+  const telling = { title: headingOf(at), today, palette, hardest };
   return [
     ...(found.before ? [earlierLine(journal, found.before)] : []),
     ...(strand
@@ -108,19 +108,22 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
     const movement = entry.where?.movement;
     return pieces
       .filter((each) => each.type === "piece" || each.movement === movement)
-      .flatMap((each) => pieceParagraphs(each, today));
+      .flatMap((each) => pieceParagraphs(each, conventions.names, today));
   }
   if (subject.type === "chain")
     return explain === "none"
       ? []
       : subject.scales.map((scale) =>
-          [`**${escapedExtract(subjectText(scale))}**`, ...theoryOfSubject(scale, conventions, explain)].join("  \n"),
+          [
+            `**${escapedExtract(subjectText(scale, conventions.names))}**`,
+            ...theoryOfSubject(scale, conventions, explain),
+          ].join("  \n"),
         );
   if (subject.type === "figure" || subject.type === "activity")
     return subject.scale ? theoryOfSubject(subject.scale, conventions, explain) : [];
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
   const sentence = sentenceOf(subject, conventions);
-  const found = input ? [...theoryOf(input, explain), ...tuningOf(input, conventions)] : [];
+  const found = input ? [...theoryOf(input, explain, conventions.names), ...tuningOf(input, conventions)] : [];
   const unsaid = subject.type === "scale" && subject.unsaid ? sentence : undefined;
   if (explain === "none") return unsaid ? [unsaid] : [];
   return [...(sentence ? [sentence] : []), found.join("  \n")].filter(Boolean);

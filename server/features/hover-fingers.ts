@@ -16,8 +16,8 @@ export function hardestStepHover(entry: Entry, journal: Journal, uri: string): r
   const unknown = unknownFingering(instrument);
   if (unknown && notes.length > 1) return [`Hardest step: ${unknown}.`];
   return hardestSteps({ notes }, instrument, 1).map((step) => {
-    const words = stepInWords(step, (fingering) => `\`${fingering}\``);
-    return `Hardest step: ${[words, ...doubtsOf(step)].join("; ")}.`;
+    const words = stepInWords(step, conventions.names, (fingering) => `\`${fingering}\``);
+    return `Hardest step: ${[words, ...doubtsOf(step, conventions.names)].join("; ")}.`;
   });
 }
 

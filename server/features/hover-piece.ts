@@ -3,22 +3,22 @@ import { isoDate } from "../journal/calendar.ts";
 import type { DeclaredPiece } from "../journal/conventions.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { scaleText } from "../journal/subject-text.ts";
-import { printName } from "../music/note.ts";
+import { type NoteNames, noteText } from "../music/note-names.ts";
 import { describeFifths } from "../music/signature.ts";
 import { likelyScaleParagraphs } from "./hover-likely-scale.ts";
 import { escapedExtract } from "./markdown.ts";
 
 /** What is declared of a piece or a movement, and what scale it is likely in where no key is declared. */
-export function pieceParagraphs(piece: DeclaredPiece, today: DayNumber): readonly string[] {
-  return [pieceFacts(piece, today), ...likelyScaleParagraphs(piece)];
+export function pieceParagraphs(piece: DeclaredPiece, names: NoteNames, today: DayNumber): readonly string[] {
+  return [pieceFacts(piece, names, today), ...likelyScaleParagraphs(piece, names)];
 }
 
 /** What is declared of a piece or a movement, in one line of Markdown. */
-export function pieceFacts(piece: DeclaredPiece, today?: DayNumber): string {
+export function pieceFacts(piece: DeclaredPiece, names: NoteNames, today?: DayNumber): string {
   const { key, lastNote, signature, bars, goal, due } = piece;
   const facts = [
-    ...(key ? [escapedExtract(scaleText(key))] : []),
-    ...(lastNote ? [`last note ${printName(lastNote)}${lastNote.octave ?? ""}`] : []),
+    ...(key ? [escapedExtract(scaleText(key, names))] : []),
+    ...(lastNote ? [`last note ${noteText(lastNote, names)}`] : []),
     ...(signature === undefined ? [] : [describeFifths(signature)]),
     ...(bars === undefined ? [] : [`${bars} bars`]),
     ...(goal ? [`goal ${rateAsWritten(goal.bpm, { unit: "beats" }, { beat: goal.beat })}`] : []),

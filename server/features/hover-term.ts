@@ -3,7 +3,7 @@ import { QUARTER } from "../history/rate.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Entry, NoteValue } from "../journal/model.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
-import { printNote } from "../music/note.ts";
+import { noteText } from "../music/note-names.ts";
 import { patternById, patternDegrees } from "../music/pattern.ts";
 import { notesPerMinute } from "../music/value.ts";
 import { nameKey } from "../syntax/fold.ts";
@@ -29,7 +29,8 @@ export function termHover(at: EntryAt, item: Item): string | undefined {
       return patternHover(entry, meaning, at);
     case "instrument": {
       const instrument = instrumentOf(meaning.id, conventions);
-      const range = instrument ? `: ${printNote(instrument.low)} to ${printNote(instrument.high)} as written.` : ".";
+      const ends = instrument && [instrument.low, instrument.high].map((note) => noteText(note, conventions.names));
+      const range = ends ? `: ${ends.join(" to ")} as written.` : ".";
       return `${sentenceCase(escapedExtract(meaning.id))}${range}${instrument?.soft ? ` ${sentenceCase(instrument.soft)}.` : ""}`;
     }
     default:
@@ -79,7 +80,7 @@ function patternHover(
         ? `Degrees over an octave: ${cutRow(patternDegrees(pattern.id, pattern.variant, 8, true))}`
         : undefined,
     ]);
-  const row = rowOf({ ...input, direction: conditions?.direction ?? "up" });
+  const row = rowOf({ ...input, direction: conditions?.direction ?? "up" }, conventions.names);
   const way = conditions?.direction ?? "rising";
   if (row.notes === "") return paragraphs([sentence, "Nothing of it lies within this span."]);
   return paragraphs([sentence, `Degrees, ${way}: ${row.degrees}  \nNotes: ${row.notes}`]);

@@ -4,7 +4,8 @@ import { instrumentOf } from "../journal/conventions.ts";
 import { subjectToPlay } from "../journal/to-play.ts";
 import { chordById } from "../music/chord.ts";
 import { type ExerciseInput, exercise } from "../music/exercise.ts";
-import { type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import { type NoteName, nameAtFifths } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { describeFifths, parallelSignature, signatureAccidentals } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import type { SubjectMeaning } from "../syntax/meaning.ts";
@@ -19,8 +20,8 @@ export type Explain = "signature" | "steps" | "both" | "none";
 const MOST_NOTES = 64;
 
 /** Names of notes, parted by spaces; a long row is cut. */
-export function noteNames(notes: readonly NoteName[]): string {
-  return cutRow(notes.map(printName));
+export function notesInRow(notes: readonly NoteName[], names: NoteNames): string {
+  return cutRow(notes.map((note) => names.name(note)));
 }
 
 /** A row of words, cut where it is too long to be read. */
@@ -29,11 +30,11 @@ export function cutRow(words: readonly (string | number)[]): string {
 }
 
 /** What theory says of an exercise: its notes, its signature and its steps, each as one line of Markdown. */
-export function theoryOf(input: ExerciseInput, explain: Explain): readonly string[] {
+export function theoryOf(input: ExerciseInput, explain: Explain, names: NoteNames): readonly string[] {
   if (explain === "none") return [];
   return [
-    ...notesOf(input),
-    ...(explain === "steps" ? [] : [...signatureOf(input), ...relationsOf(input.subject)]),
+    ...notesOf(input, names),
+    ...(explain === "steps" ? [] : [...signatureOf(input, names), ...relationsOf(input.subject, names)]),
     ...(explain === "signature" ? [] : stepsIn(input)),
   ];
 }
@@ -47,7 +48,7 @@ export function theoryOfSubject(
   const played = subjectToPlay(subject, 0, conventions);
   if (!played || explain === "none") return [];
   const input = { subject: played, instrument: instrumentOf(conventions.instrument, conventions) };
-  return [...theoryOf(input, explain), ...tuningOf(input, conventions)];
+  return [...theoryOf(input, explain, conventions.names), ...tuningOf(input, conventions)];
 }
 
 /** What kind of scale or chord it is, in a sentence. */
@@ -60,34 +61,34 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
   return sentence && escapeMarkdown(sentence);
 }
 
-function notesOf(input: ExerciseInput): string[] {
+function notesOf(input: ExerciseInput, names: NoteNames): string[] {
   const { up, down } = exercise({ ...input, pattern: "straight", variant: undefined, direction: "up" });
-  const rising = noteNames(up);
+  const rising = notesInRow(up, names);
   if (rising === "") return [];
-  const falling = noteNames(down.toReversed());
+  const falling = notesInRow(down.toReversed(), names);
   if (falling === rising) return [`Notes: ${rising}`];
-  return [`Notes going up: ${rising}`, `Going down: ${noteNames(down)}`];
+  return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
-function signatureOf({ subject }: ExerciseInput): string[] {
+function signatureOf({ subject }: ExerciseInput, names: NoteNames): string[] {
   const { signature } = exercise({ subject });
   if (!signature) return ["Signature: none, it belongs to no key"];
-  const own = `Signature: ${signatureInFull(signature.fifths)}`;
+  const own = `Signature: ${signatureInFull(signature.fifths, names)}`;
   const parallel = subject.type === "scale" ? parallelSignature(subject.tonic, subject.kind) : null;
   if (subject.type !== "scale" || !parallel || parallel.fifths === signature.fifths) return [own];
   const mode = subject.kind.signature?.parallel === 0 ? "major" : "minor";
-  return [`${own}; also written with ${describeFifths(parallel.fifths)}, as ${printName(subject.tonic)} ${mode} is`];
+  return [`${own}; also written with ${describeFifths(parallel.fifths)}, as ${names.key(subject.tonic, mode)} is`];
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
-function relationsOf(subject: ExerciseInput["subject"]): string[] {
-  const words = [relatedWords(subject), collectionWords(subject)].filter((each) => each !== undefined);
+function relationsOf(subject: ExerciseInput["subject"], names: NoteNames): string[] {
+  const words = [relatedWords(subject, names), collectionWords(subject, names)].filter((each) => each !== undefined);
   return words.map(sentenceCase);
 }
 
 /** `6 sharps (F# C# G# D# A# E#)`. */
-export function signatureInFull(fifths: number): string {
-  const accidentals = signatureAccidentals(fifths);
+export function signatureInFull(fifths: number, names: NoteNames): string {
+  const accidentals = signatureAccidentals(fifths).map((each) => names.name(each));
   return accidentals.length ? `${describeFifths(fifths)} (${accidentals.join(" ")})` : describeFifths(fifths);
 }
 
@@ -99,17 +100,21 @@ function stepsIn(input: ExerciseInput): string[] {
 }
 
 /** Which keys have a signature, and which of its own it is for what is practised. */
-export function signatureHover(fifths: number, subject: ExerciseInput["subject"] | undefined): string {
-  const name = (place: number): string => printName(nameAtFifths(place));
+export function signatureHover(
+  fifths: number,
+  subject: ExerciseInput["subject"] | undefined,
+  names: NoteNames,
+): string {
+  const key = (place: number, mode: string): string => names.key(nameAtFifths(place), mode);
   const keys =
-    Math.abs(fifths) > 7 ? "No key in use has it." : `${name(fifths)} major and ${name(fifths + 3)} minor have it.`;
-  const what = subject && describeAcceptedSignature(fifths, subject);
-  const opening = `${sentenceCase(signatureInFull(fifths))}. ${keys}`;
+    Math.abs(fifths) > 7 ? "No key in use has it." : `${key(fifths, "major")} and ${key(fifths + 3, "minor")} have it.`;
+  const what = subject && describeAcceptedSignature(fifths, subject, names);
+  const opening = `${sentenceCase(signatureInFull(fifths, names))}. ${keys}`;
   return what ? `${opening} Here: ${what}.` : opening;
 }
 
 /** The notes of a row as they are played, and the degrees that they stand on. */
-export function rowOf(input: ExerciseInput): { readonly degrees: string; readonly notes: string } {
+export function rowOf(input: ExerciseInput, names: NoteNames): { readonly degrees: string; readonly notes: string } {
   const { degrees, notes } = exercise(input);
-  return { degrees: cutRow(degrees), notes: noteNames(notes) };
+  return { degrees: cutRow(degrees), notes: notesInRow(notes, names) };
 }

@@ -1,7 +1,7 @@
 import type { Conventions } from "../journal/conventions.ts";
 import type { ExerciseInput } from "../music/exercise.ts";
 import { intonationOf } from "../music/intonation.ts";
-import { printName } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { readTemperament } from "../music/read-temperament.ts";
 import {
   CONCERT_TUNING,
@@ -21,25 +21,29 @@ import {
  */
 export function tuningOf(
   { subject, instrument }: ExerciseInput,
-  { tuning }: Pick<Conventions, "tuning">,
+  { tuning, names }: Pick<Conventions, "tuning" | "names">,
 ): readonly string[] {
   if (!tuning || tuning.temperament.id === "equal") return [];
   const intonation = intonationOf(subject, tuning.temperament, instrument?.sounding);
   if (!intonation) return [];
-  const thirds = spread(intonation.thirds);
-  const fifths = spread(intonation.fifths, isWolf);
+  const thirds = spread(intonation.thirds, names);
+  const fifths = spread(intonation.fifths, names, isWolf);
   const told = [...(thirds ? [`thirds ${thirds}`] : []), ...(fifths ? [`fifths ${fifths}`] : [])];
-  return told.length > 0 ? [`Tuning (${tuningText(tuning)}), cents from pure: ${told.join("; ")}`] : [];
+  return told.length > 0 ? [`Tuning (${tuningText(tuning, names)}), cents from pure: ${told.join("; ")}`] : [];
 }
 
 /** `A=415, Vallotti`. */
-function tuningText({ a, temperament }: Tuning): string {
-  const name = temperamentText(temperament, printName);
+function tuningText({ a, temperament }: Tuning, names: NoteNames): string {
+  const name = temperamentText(temperament, names.name);
   return `A=${a}, ${temperament.id === "equal" ? "equal temperament" : name}`;
 }
 
 /** `5.9 to 13.7, worst B–D (narrow)`; undefined where there is no such interval. */
-function spread(intervals: readonly FromPure[], isWolf = (_cents: number): boolean => false): string | undefined {
+function spread(
+  intervals: readonly FromPure[],
+  names: NoteNames,
+  isWolf = (_cents: number): boolean => false,
+): string | undefined {
   if (intervals.length === 0) return undefined;
   const sizes = intervals.map(({ cents }) => Math.abs(cents));
   const [least, most] = [distance(Math.min(...sizes)), distance(Math.max(...sizes))];
@@ -48,7 +52,7 @@ function spread(intervals: readonly FromPure[], isWolf = (_cents: number): boole
   const way = [wayOf(worst), ...(isWolf(worst[0]!.cents) ? ["a wolf"] : [])].filter(Boolean).join(", ");
   if (least === most) return `${intervals.length > 1 ? "all " : ""}${most}${way && ` ${way}`}`;
   const others = worst.length > 1 ? ` and ${worst.length - 1} more` : "";
-  return `${least} to ${most}, worst ${intervalText(worst[0]!)}${others}${way && ` (${way})`}`;
+  return `${least} to ${most}, worst ${intervalText(worst[0]!, names)}${others}${way && ` (${way})`}`;
 }
 
 /** Cents to one decimal, which is finer than anybody plays. */
@@ -57,8 +61,8 @@ function distance(cents: number): string {
   return size === "0.0" ? "0" : size;
 }
 
-function intervalText({ lower, upper }: FromPure): string {
-  return `${printName(lower)}–${printName(upper)}`;
+function intervalText({ lower, upper }: FromPure, names: NoteNames): string {
+  return `${names.name(lower)}–${names.name(upper)}`;
 }
 
 /** The way in which all of them depart; empty where they differ. */
@@ -68,26 +72,26 @@ function wayOf(intervals: readonly FromPure[]): string {
 }
 
 /** A declared tuning: how its A lies to 440 Hz, what its temperament is, and its wolves. */
-export function explainTuning(tuning: Tuning): string {
+export function explainTuning(tuning: Tuning, names: NoteNames): string {
   const apart = Math.round(centsOf(tuning.a / CONCERT_TUNING.a));
   const way = apart < 0 ? "below" : "above";
   const place = apart === 0 ? "" : `, ${Math.abs(apart)} cents ${way} ${CONCERT_TUNING.a} Hz`;
-  return `**${tuningText(tuning)}**: A4 at ${tuning.a} Hz${place}. ${explainTemperament(tuning.temperament)}`;
+  return `**${tuningText(tuning, names)}**: A4 at ${tuning.a} Hz${place}. ${explainTemperament(tuning.temperament, names)}`;
 }
 
-function explainTemperament(temperament: Temperament): string {
-  return `${temperamentSentence(temperament)} ${wolvesIn(temperament)}`;
+function explainTemperament(temperament: Temperament, names: NoteNames): string {
+  return `${temperamentSentence(temperament)} ${wolvesIn(temperament, names)}`;
 }
 
 /** The same by a name as it is completed; undefined for what is none. */
-export function explainTemperamentNamed(name: string): string | undefined {
+export function explainTemperamentNamed(name: string, names: NoteNames): string | undefined {
   const read = readTemperament(name);
-  return read.ok ? explainTemperament(read.temperament) : undefined;
+  return read.ok ? explainTemperament(read.temperament, names) : undefined;
 }
 
-function wolvesIn(temperament: Temperament): string {
+function wolvesIn(temperament: Temperament, names: NoteNames): string {
   const found = wolves(temperament).map((fifth) => {
-    return `${intervalText(fifth)} (${distance(fifth.cents)} cents ${wayOf([fifth])})`;
+    return `${intervalText(fifth, names)} (${distance(fifth.cents)} cents ${wayOf([fifth])})`;
   });
   if (found.length === 0) return "No fifth is a wolf.";
   if (found.length === 1) return `Its wolf is ${found[0]}.`;

@@ -131,7 +131,7 @@ function declarationHover(
 ): Said | undefined {
   const declared = model.declarations.find((each) => each.line === at)?.declaration.declared;
   if (declared?.type === "pitch" && touches(line.start, line.end, character))
-    return { ...stretch(line), markdown: explainTuning(declared) };
+    return { ...stretch(line), markdown: explainTuning(declared, where.journal.names) };
   if (character <= line.wordEnd)
     return character < line.start
       ? undefined
@@ -143,7 +143,7 @@ function declarationHover(
   if (declared?.type !== "piece" && declared?.type !== "movement") return undefined;
   const start = where.text.length - where.text.slice(line.wordEnd).trimStart().length;
   if (!touches(start, line.end, character)) return undefined;
-  return { start, end: line.end, markdown: paragraphs(pieceParagraphs(declared, where.today)) };
+  return { start, end: line.end, markdown: paragraphs(pieceParagraphs(declared, where.journal.names, where.today)) };
 }
 
 function workEntry(source: EntryLine, line: number, { vocabulary }: Journal): Entry {

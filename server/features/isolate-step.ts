@@ -4,7 +4,7 @@ import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
 import { exercise } from "../music/exercise.ts";
 import { type HardStep, hardestSteps } from "../music/finger-change.ts";
 import { whyUnfingered } from "../music/fingering.ts";
-import { printNote } from "../music/note.ts";
+import { type NoteNames, noteText } from "../music/note-names.ts";
 import type { Position } from "../syntax/document.ts";
 import { type CommandAnswer, refusal } from "./command-answer.ts";
 import { belowEntry } from "./entry-below.ts";
@@ -28,13 +28,13 @@ export function isolateStep(journal: Journal, uri: string, position: Position): 
   if (whyUnfingered(instrument)) return UNKNOWN_FINGERING;
   const [step] = hardestSteps(exercise(input), instrument, 1);
   if (!step) return NO_STEP;
-  const text = entryOf(step, entry.instrument);
+  const text = entryOf(step, entry.instrument, conventions.names);
   return belowEntry(uri, found, { text, cursor: text.length });
 }
 
-function entryOf({ from, to }: HardStep, instrument: string | undefined): string {
+function entryOf({ from, to }: HardStep, instrument: string | undefined, names: NoteNames): string {
   const on = instrument === undefined ? "" : `, on ${instrument}`;
-  return `notes ${printNote(from)} ${printNote(to)}, back and forth, slurred${on}`;
+  return `notes ${noteText(from, names)} ${noteText(to, names)}, back and forth, slurred${on}`;
 }
 
 const NOT_PLAYABLE = refusal(

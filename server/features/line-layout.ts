@@ -90,7 +90,7 @@ function isReadable(text: string, line: Line, context: ReadingContext): boolean 
       return isReadFrame(line) && !hasOpenQuote(text, line);
     case "declaration": {
       const { faults } = readDeclaration(text, line, context);
-      return faults.every(({ code }) => code === "not-yet") && !hasOpenQuote(text, line);
+      return faults.length === 0 && !hasOpenQuote(text, line);
     }
     default:
       return false;

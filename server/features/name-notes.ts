@@ -69,14 +69,15 @@ function touches({ start, end }: NamelessNotes, range: Range): boolean {
 
 /** As journals write them, the nearest first; for a claim only what has exactly its notes. */
 function namesFor({ form, notes }: NamelessNotes, { journal, uri }: LineAt): string[] {
-  const kinds = [...KINDS, ...journal.conventions(uri).kinds.values()];
+  const conventions = journal.conventions(uri);
+  const kinds = [...KINDS, ...conventions.kinds.values()];
   const chords = chordsOf(notes)
     .filter(({ respelled }) => respelled.length === 0)
-    .map(({ chord, root }) => chordName({ chord: chord.id, broken: false }, root));
+    .map(({ chord, root }) => chordName({ chord: chord.id, broken: false }, root, conventions.names));
   const scales = scalesHolding(notes, kinds)
     .filter((reading) => (form === "claim" ? isExactly(reading) : isKnownEnough(notes)))
     .filter(({ tonic }) => isAtEitherEnd(tonic, notes))
-    .map(({ kind, tonic }) => scaleName({ kind }, tonic));
+    .map(({ kind, tonic }) => scaleName({ kind }, tonic, conventions.names));
   return [...chords, ...scales];
 }
 

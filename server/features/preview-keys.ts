@@ -10,6 +10,7 @@ import { subjectText } from "../journal/subject-text.ts";
 import { CHORDS, chordById } from "../music/chord.ts";
 import { KINDS, kindById, type ScaleKind } from "../music/kind.ts";
 import { fifthsOf, type NoteName, nameAtFifths, printName } from "../music/note.ts";
+import { ENGLISH_NAMES, kindText, type NoteNames } from "../music/note-names.ts";
 import { chordSignature, describeFifths, keySignature } from "../music/signature.ts";
 import type { ScaleMeaning } from "../syntax/meaning.ts";
 import type { DeclaredLine } from "./declared-lines.ts";
@@ -64,7 +65,10 @@ export function keysSection(
   const most = Math.max(1, ...inTable.map((each) => each.days.size));
   const rows = kindsInOrder(inTable).map((kind): PreviewKind => {
     const own = inTable.filter(({ key }) => key.kind === kind);
-    return { kind: shownText(kind), cells: COLUMNS.map((fifths) => cellOf(journal, own, fifths, { most, pieces })) };
+    return {
+      kind: shownText(kindText(kind, journal.names)),
+      cells: COLUMNS.map((fifths) => cellOf(journal, own, fifths, { most, pieces })),
+    };
   });
   const columns = COLUMNS.map((fifths, at) => ({
     label: fifths === 0 ? "0" : `${Math.abs(fifths)}${fifths < 0 ? "♭" : "♯"}`,
@@ -113,22 +117,24 @@ function keysOf(journal: Journal, exercise: Exercise): readonly KeyOfSubject[] {
   return journal.memo.of(exercise, "keys", () => {
     const last = exercise.strands[0]!.records.at(-1)!;
     const subject = entryOf(journal, last)?.subject;
-    if (subject?.type === "chord") return [keyOfChord(subject)];
+    if (subject?.type === "chord") return [keyOfChord(subject, journal.names)];
     const scales = subject?.type === "scale" ? [subject] : subject?.type === "chain" ? subject.scales : [];
-    return scales.map((scale) => keyOfScale(scale, kindOf(scale.kind, scale.declared, journal.conventions(last.uri))));
+    const conventions = journal.conventions(last.uri);
+    return scales.map((scale) => keyOfScale(scale, kindOf(scale.kind, scale.declared, conventions), journal.names));
   });
 }
 
-function keyOfScale(scale: ScaleMeaning, kind: ScaleKind | undefined): KeyOfSubject {
+function keyOfScale(scale: ScaleMeaning, kind: ScaleKind | undefined, names: NoteNames): KeyOfSubject {
   const fifths = kind ? (keySignature(scale.tonic, kind)?.fifths ?? null) : null;
-  return { kind: scale.kind, tonic: scale.tonic, fifths, name: subjectText(scale) };
+  return { kind: scale.kind, tonic: scale.tonic, fifths, name: subjectText(scale, names) };
 }
 
-function keyOfChord(chord: Extract<Subject, { readonly type: "chord" }>): KeyOfSubject {
+function keyOfChord(chord: Extract<Subject, { readonly type: "chord" }>, names: NoteNames): KeyOfSubject {
   const known = chordById(chord.chord);
   const fifths = known ? (chordSignature(chord.root, known, chord.key)?.fifths ?? null) : null;
-  const name = subjectText({ ...chord, broken: false });
-  return { kind: name.slice(name.indexOf(" ") + 1), tonic: chord.root, fifths, name };
+  const whole = { ...chord, broken: false };
+  const english = subjectText(whole, ENGLISH_NAMES);
+  return { kind: english.slice(english.indexOf(" ") + 1), tonic: chord.root, fifths, name: subjectText(whole, names) };
 }
 
 /** Scales in the order of the language's own table, then chords, then declared kinds. */
@@ -154,7 +160,7 @@ function cellOf(journal: Journal, row: readonly Practised[], fifths: number, { m
   const days = practised?.days.size ?? 0;
   const { last } = practised ?? {};
   return {
-    tonic: printName(practised?.key.tonic ?? nameAtFifths(fifthsOf(tonic) + fifths - own!)),
+    tonic: journal.names.name(practised?.key.tonic ?? nameAtFifths(fifthsOf(tonic) + fifths - own!)),
     days,
     shade: Math.ceil((SHADES * days) / most),
     ...markOf(kind, fifths, pieces),

@@ -2,25 +2,28 @@ import { scaleName } from "../checks/subject-name.ts";
 import { chordById } from "../music/chord.ts";
 import { type Collection, collectionOfChord, collectionOfScale } from "../music/collection.ts";
 import type { ChordToPlay, ScaleToPlay } from "../music/exercise.ts";
-import { printName } from "../music/note.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { parallelOf, relativeOf } from "../music/related-keys.ts";
 
 type Subject = ScaleToPlay | ChordToPlay;
 
 /** The names of a scale's relative and parallel scales; null where there is none, as for a chord. */
-export function relatedNames(subject: Subject): { readonly relative: string | null; readonly parallel: string | null } {
+export function relatedNames(
+  subject: Subject,
+  names: NoteNames,
+): { readonly relative: string | null; readonly parallel: string | null } {
   if (subject.type === "chord") return { relative: null, parallel: null };
   const { tonic, kind } = subject;
   const [relative, parallel] = [relativeOf(tonic, kind), parallelOf(tonic, kind)];
   return {
-    relative: relative && scaleName(relative, relative.tonic),
-    parallel: parallel && scaleName(parallel, parallel.tonic),
+    relative: relative && scaleName(relative, relative.tonic, names),
+    parallel: parallel && scaleName(parallel, parallel.tonic, names),
   };
 }
 
 /** `relative: F major; parallel: D major`. */
-export function relatedWords(subject: Subject): string | undefined {
-  const { relative, parallel } = relatedNames(subject);
+export function relatedWords(subject: Subject, names: NoteNames): string | undefined {
+  const { relative, parallel } = relatedNames(subject, names);
   const words = [...(relative ? [`relative: ${relative}`] : []), ...(parallel ? [`parallel: ${parallel}`] : [])];
   return words.join("; ") || undefined;
 }
@@ -32,10 +35,10 @@ export function collectionOf(subject: Subject): Collection | null {
 }
 
 /** `collection: octatonic 3 of 3, with C and D; the same notes from F G# B`. */
-export function collectionWords(subject: Subject): string | undefined {
+export function collectionWords(subject: Subject, names: NoteNames): string | undefined {
   const found = collectionOf(subject);
   if (!found) return undefined;
-  const marks = found.with.map(printName).join(" and ");
-  const same = found.sameFrom.map(printName).join(" ");
+  const marks = found.with.map((each) => names.name(each)).join(" and ");
+  const same = found.sameFrom.map((each) => names.name(each)).join(" ");
   return `collection: ${found.name} ${found.number} of ${found.of}, with ${marks}; the same notes from ${same}`;
 }

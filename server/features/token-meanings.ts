@@ -1,7 +1,7 @@
 import { cutLine } from "../syntax/cut.ts";
 import type { DeclarationLine, EntryLine, Line } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
-import { noteAt } from "../syntax/note-word.ts";
+import { type NoteReading, noteAt, parted } from "../syntax/note-word.ts";
 import { PartMemo, partsOf } from "../syntax/parts.ts";
 import { isQuote, tokenise } from "../syntax/token.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
@@ -92,16 +92,16 @@ function ownTokens(text: string, line: Line, vocabulary: Vocabulary): Token[] {
   switch (line.type) {
     case "day": {
       const date: Token = { start: line.dateEnd - line.date.length, end: line.dateEnd, type: "namespace" };
-      return [date, ...itemTokens(text, line.items)];
+      return [date, ...itemTokens(text, line.items, vocabulary.notes)];
     }
     case "session":
     case "phase":
     case "break":
     case "plan":
     case "rest":
-      return itemTokens(text, line.items);
+      return itemTokens(text, line.items, vocabulary.notes);
     case "entry":
-      return entryTokens(text, line);
+      return entryTokens(text, line, vocabulary.notes);
     case "declaration":
       return declarationTokens(text, line, vocabulary);
     default:
@@ -109,8 +109,8 @@ function ownTokens(text: string, line: Line, vocabulary: Vocabulary): Token[] {
   }
 }
 
-function entryTokens(text: string, { subject, items, claims }: EntryLine): Token[] {
-  const tokens = itemTokens(text, subject ? [subject, ...items] : items);
+function entryTokens(text: string, { subject, items, claims }: EntryLine, notes: NoteReading): Token[] {
+  const tokens = itemTokens(text, subject ? [subject, ...items] : items, notes);
   for (const claim of claims) {
     if (claim.type !== "notes") tokens.push({ start: claim.start, end: claim.end, type: "number" });
     else for (const { start, end, note } of claim.notes) if (note) tokens.push({ start, end, type: "variable" });
@@ -133,6 +133,7 @@ function declarationTokens(text: string, line: DeclarationLine, vocabulary: Voca
     ...itemTokens(
       body,
       parts.flatMap((part) => part.items),
+      vocabulary.notes,
     ),
   ];
 }
@@ -163,16 +164,17 @@ function shortName(
   return { as, name: { start, end: start + match[3]!.trimEnd().length } };
 }
 
-function itemTokens(text: string, items: readonly Item[]): Token[] {
-  return items.flatMap((item) => tokensOf(text, item));
+function itemTokens(text: string, items: readonly Item[], notes: NoteReading): Token[] {
+  return items.flatMap((item) => tokensOf(text, item, notes));
 }
 
-function tokensOf(text: string, { start, end, meaning }: Item): Token[] {
+function tokensOf(text: string, { start, end, meaning }: Item, notes: NoteReading): Token[] {
   const { type, within } = COLOURING[meaning.type];
   if (!type) return [];
   if (meaning.type === "title" && isQuote(text[start]!)) return [{ start, end, type: "string" }];
   if (within === "first word") return withFirstWord(text, { start, end }, type);
-  return within === "notes" && namesNotes(meaning) ? withNotes(text, { start, end }, type) : [{ start, end, type }];
+  const named = within === "notes" && namesNotes(meaning);
+  return named ? withNotes(text, { start, end }, type, notes) : [{ start, end, type }];
 }
 
 /** `a twelfth` and `copying a part` hold a letter that is no note. */
@@ -192,20 +194,20 @@ function withFirstWord(text: string, { start, end }: Stretch, type: TokenType): 
 }
 
 /** The notes in a subject stand out from its other words; so do a scale's name in quotes, and the `>` of a chain. */
-function withNotes(text: string, { start, end }: Stretch, type: TokenType): Token[] {
+function withNotes(text: string, { start, end }: Stretch, type: TokenType, notes: NoteReading): Token[] {
   const { cuts } = cutLine(text.slice(0, end), start);
   const found: Token[] = [];
   for (const { column, sign } of separatorsOf(text, cuts))
     if (sign === ">") found.push({ start: column, end: column + 1, type: "operator" });
-  for (const cut of cuts) found.push(...wordTokens(text, cut, type));
+  for (const cut of cuts) found.push(...wordTokens(text, cut, type, notes));
   return joined(inOrder(found), type);
 }
 
-function wordTokens(text: string, { start, end }: Stretch, type: TokenType): Token[] {
-  const words = tokenise(text.slice(start, end), start);
+function wordTokens(text: string, { start, end }: Stretch, type: TokenType, notes: NoteReading): Token[] {
+  const words = parted(tokenise(text.slice(start, end), start), notes);
   const found: Token[] = [];
   for (let i = 0; i < words.length; ) {
-    const note = noteAt(words, i);
+    const note = noteAt(words, i, notes);
     const own = note ? "variable" : words[i]!.quote ? "string" : type;
     found.push({ start: words[i]!.start, end: words[i + (note?.length ?? 1) - 1]!.end, type: own });
     i += note?.length ?? 1;

@@ -53,7 +53,7 @@ function mannerOf(entry: Entry, { conditions, tempo }: Attempt, conventions: Con
   const title = subject.type === "title";
   const told = {
     instrument: nameOfInstrument(entry, conventions),
-    subject: subjectText(subject),
+    subject: subjectText(subject, conventions.names),
     subjectKey: subjectKey(subject),
     pattern: patternOfRecord(entry),
     movement: title ? movementOfRecord(entry) : null,

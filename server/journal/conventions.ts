@@ -1,6 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import { type Instrument, instrumentById } from "../music/instrument.ts";
 import { kindById, type ScaleKind } from "../music/kind.ts";
+import { type NoteNames, namesById } from "../music/note-names.ts";
 import type { Tuning } from "../music/temperament.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { Declared } from "./declared.ts";
@@ -16,6 +17,8 @@ export interface Conventions {
   readonly usualTonguing: Tonguing;
   /** Undefined where none is declared. */
   readonly tuning?: Tuning;
+  /** How notes are called, in reading and in everything that is shown. */
+  readonly names: NoteNames;
   readonly kinds: ReadonlyMap<string, ScaleKind>;
   readonly cells: ReadonlyMap<string, Cell>;
   readonly pieces: readonly DeclaredPiece[];
@@ -35,6 +38,7 @@ export function conventionsOf(declared: readonly Declared[]): Conventions {
     noteValue: all("note value").at(-1)?.value,
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
     tuning: all("pitch").map(({ a, temperament }) => ({ a, temperament }))[0],
+    names: namesById(all("names")[0]?.id ?? "english")!,
     kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
     cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),
     pieces: declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement"),

@@ -61,7 +61,7 @@ export function readHalfHoles(
   const words = text.slice(lead).trimEnd();
   if (words === "") return { faults: [] };
   const [, listed] = /^half[ -]holes?[\s:]+(.+)$/i.exec(words) ?? [];
-  const notes = listed?.split(/[\s,]+/).map((word) => noteOf(word)?.note);
+  const notes = listed?.split(/[\s,]+/).map((word) => noteOf(word, body.vocabulary.notes)?.note);
   const halfHoles = notes?.flatMap((note) => (note?.octave === undefined ? [] : [{ ...note, octave: note.octave }]));
   if (notes && halfHoles?.length === notes.length) return { halfHoles, faults: [] };
   const at = { start: from + lead, end: from + lead + words.length };

@@ -1,5 +1,6 @@
 import type { Instrument } from "../music/instrument.ts";
 import { midi } from "../music/note.ts";
+import { NOTE_NAMES, namesById } from "../music/note-names.ts";
 import { readTemperament, TEMPERAMENT_SPELLINGS } from "../music/read-temperament.ts";
 import { EQUAL } from "../music/temperament.ts";
 import { fold, nameKey } from "../syntax/fold.ts";
@@ -10,7 +11,6 @@ import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./declara
 import { readFingering, readHalfHoles } from "./declaration-fingering.ts";
 import { type Body, type Fault, fault, type Reading } from "./declared.ts";
 
-const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
 const LOWEST_PITCH = 380;
 const HIGHEST_PITCH = 480;
 
@@ -52,7 +52,9 @@ function ownInstrument(body: Body): Reading {
   if (name === undefined) return { faults };
   const rest = trimmed(body, afterColon(body, end));
   const match = /^(\S+)\s+to\s+(\S+)(.*)$/i.exec(rest.text);
-  const [low, high] = [match?.[1], match?.[2]?.replace(/,$/, "")].map((word) => noteAt(tokenise(word ?? ""), 0)?.note);
+  const [low, high] = [match?.[1], match?.[2]?.replace(/,$/, "")].map(
+    (word) => noteAt(tokenise(word ?? ""), 0, body.vocabulary.notes)?.note,
+  );
   if (low?.octave === undefined || high?.octave === undefined) {
     return {
       declared: { type: "instrument", id: name },
@@ -121,31 +123,12 @@ function nearestTemperament({ vocabulary }: Body, word: string): readonly string
 /** `names german`. */
 export function readNames(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, body.start));
-  const convention = fold(rest.text);
-  if (!CONVENTIONS.includes(convention)) {
-    const near = body.vocabulary.nearest(convention, CONVENTIONS);
-    return {
-      faults: [
-        fault(
-          rest.text ? rest : wordOf(body),
-          `a language of note names belongs here: ${CONVENTIONS.join(", ")}`,
-          near ? [near] : [],
-        ),
-      ],
-    };
-  }
-  const faults: Fault[] =
-    convention === "english"
-      ? []
-      : [
-          {
-            start: rest.start,
-            end: rest.end,
-            code: "not-yet",
-            because: "names of notes are read and shown in English only for now",
-          },
-        ];
-  return { declared: { type: "names", convention }, faults };
+  const names = namesById(fold(rest.text));
+  if (names) return { declared: { type: "names", id: names.id }, faults: [] };
+  const known = NOTE_NAMES.map(({ id }) => id);
+  const near = body.vocabulary.nearest(fold(rest.text), known);
+  const at = rest.text ? rest : wordOf(body);
+  return { faults: [fault(at, `a language of note names belongs here: ${known.join(", ")}`, near ? [near] : [])] };
 }
 
 export function readNoteValue(body: Body): Reading {

@@ -1,5 +1,8 @@
+import { type NoteNames, namesById } from "../music/note-names.ts";
+import { cutLine } from "../syntax/cut.ts";
 import { declarationWordAt } from "../syntax/declaration-word.ts";
 import type { Block } from "../syntax/document.ts";
+import { fold } from "../syntax/fold.ts";
 import { NAMING_WORDS } from "../syntax/naming-line.ts";
 import { tokenise } from "../syntax/token.ts";
 import type { DeclaredNames } from "../syntax/vocabulary.ts";
@@ -12,6 +15,27 @@ export interface DeclaredName {
 }
 
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
+/** In what language a head says that notes are named; the first declaration counts. */
+export function namesDeclaredIn(block: Block): NoteNames | undefined {
+  if (block.day) return undefined;
+  for (const line of block.lines) {
+    const start = FIRST_WORD.exec(line)![0].length;
+    const { remark } = cutLine(line);
+    const declared = declarationWordAt(line, start, remark);
+    if (declared?.word !== "names") continue;
+    const names = namesById(
+      fold(
+        line
+          .slice(declared.end, remark)
+          .replace(/^\s*:?/, "")
+          .trim(),
+      ),
+    );
+    if (names) return names;
+  }
+  return undefined;
+}
+
 /** The names that a block declares, read before any vocabulary: a declaration word and a quoted name behind it. */
 export function declaredNamesIn(block: Block): readonly DeclaredName[] {
   return block.mayName ? block.lines.flatMap((line) => declaredName(line) ?? []) : NONE;

@@ -1,6 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import type { Instrument } from "../music/instrument.ts";
 import type { ScaleKind } from "../music/kind.ts";
+import type { NamesId } from "../music/note-names.ts";
 import type { Temperament } from "../music/temperament.ts";
 import type { DeclarationLine, EntryLine } from "../syntax/line.ts";
 import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
@@ -13,7 +14,7 @@ import type { DayNumber, NoteValue } from "./model.ts";
 export interface Fault {
   readonly start: number;
   readonly end: number;
-  readonly code: "bad-declaration" | "bad-date" | "unclosed-quote" | "not-yet";
+  readonly code: "bad-declaration" | "bad-date" | "unclosed-quote";
   readonly because: string;
   /** Texts that may stand in its place. */
   readonly offers?: readonly string[];
@@ -36,7 +37,7 @@ export type Declared =
   /** With the instrument itself where more is said of it than its name. */
   | { readonly type: "instrument"; readonly id: string; readonly instrument?: Instrument }
   | { readonly type: "pitch"; readonly a: number; readonly temperament: Temperament }
-  | { readonly type: "names"; readonly convention: string }
+  | { readonly type: "names"; readonly id: NamesId }
   | { readonly type: "note value"; readonly value: NoteValue }
   | { readonly type: "usual articulation"; readonly articulation: MeaningOf<"articulation"> }
   | ({

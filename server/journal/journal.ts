@@ -1,10 +1,12 @@
+import { ENGLISH_NAMES, type NoteNames } from "../music/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document.ts";
 import { PartMemo } from "../syntax/parts.ts";
+import type { Phrase } from "../syntax/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
 import { declarationKey } from "./declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declared.ts";
-import { type DeclaredName, declaredNamesIn, gathered } from "./declared-names.ts";
+import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declared-names.ts";
 import { languagePhrases } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock } from "./read-block.ts";
@@ -15,6 +17,7 @@ export const MARKER = "journal.practice";
 /** What the declarations of all files come to. The same object while none of them changes. */
 interface Settled {
   readonly vocabulary: Vocabulary;
+  readonly names: NoteNames;
   readonly declared: readonly Declared[];
   readonly conventions: Map<string, Conventions>;
   readonly keys: Map<string, readonly string[]>;
@@ -43,6 +46,11 @@ export class Journal {
   /** The words known in this journal. The same object while no declared name changes. */
   get vocabulary(): Vocabulary {
     return this.settle().vocabulary;
+  }
+
+  /** How notes are called in this journal. */
+  get names(): NoteNames {
+    return this.settle().names;
   }
 
   /** What the declarations settle for one file. The same object while no declaration changes its meaning. */
@@ -93,9 +101,13 @@ export class Journal {
   private settle(): Settled {
     if (this.settled) return this.settled;
     const blocks = this.addresses.flatMap((uri) => this.declaringBlocksOf(uri));
-    const vocabulary = this.memo.vocabulary(blocks.flatMap((block) => this.memo.names(block)));
+    const names = firstOf(blocks, (block) => this.memo.noteNames(block)) ?? ENGLISH_NAMES;
+    const vocabulary = this.memo.vocabulary(
+      names,
+      blocks.flatMap((block) => this.memo.names(block)),
+    );
     const declared = blocks.flatMap((block) => this.memo.declared(block, vocabulary));
-    this.settled = { vocabulary, declared, conventions: new Map(), keys: new Map() };
+    this.settled = { vocabulary, names, declared, conventions: new Map(), keys: new Map() };
     return this.settled;
   }
 
@@ -126,7 +138,7 @@ export class Journal {
 }
 
 /** Declarations that settle nothing for other entries. */
-const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
+const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "phase", "activity"];
 /** Half-typed declarations each settle something else; this many are remembered. */
 const MOST_CONVENTIONS = 32;
 
@@ -135,7 +147,8 @@ const MOST_CONVENTIONS = 32;
  * by its successive states: a block that no edit touched is not read again.
  */
 export class Memo {
-  private readonly phrases = languagePhrases();
+  private readonly phrases = new Map<NoteNames, readonly Phrase[]>();
+  private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
   private parts = new PartMemo();
@@ -149,10 +162,17 @@ export class Memo {
     return remembered(this.blockNames, block, () => declaredNamesIn(block));
   }
 
-  vocabulary(names: readonly DeclaredName[]): Vocabulary {
-    const key = JSON.stringify(names);
+  noteNames(block: Block): NoteNames | undefined {
+    if (!this.blockNoteNames.has(block)) this.blockNoteNames.set(block, namesDeclaredIn(block));
+    return this.blockNoteNames.get(block);
+  }
+
+  vocabulary(noteNames: NoteNames, names: readonly DeclaredName[]): Vocabulary {
+    const key = JSON.stringify([noteNames.id, names]);
     if (this.known?.key === key) return this.known.vocabulary;
-    const vocabulary = new Vocabulary(this.phrases, names.length ? gathered(names) : NO_NAMES);
+    const phrases = this.phrases.get(noteNames) ?? languagePhrases(noteNames);
+    this.phrases.set(noteNames, phrases);
+    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.parts = new PartMemo();
@@ -222,6 +242,14 @@ export class Memo {
     }
     byFile.set(uri, value);
   }
+}
+
+function firstOf<T, R>(all: readonly T[], told: (each: T) => R | undefined): R | undefined {
+  for (const each of all) {
+    const result = told(each);
+    if (result !== undefined) return result;
+  }
+  return undefined;
 }
 
 function remembered<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {

@@ -1,6 +1,7 @@
 import { CHORDS } from "../music/chord.ts";
 import { INSTRUMENTS } from "../music/instrument.ts";
 import { KINDS } from "../music/kind.ts";
+import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/note-names.ts";
 import { PATTERNS } from "../music/pattern.ts";
 import { type Phrase, TERMS } from "../syntax/terms.ts";
 
@@ -11,42 +12,44 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
   ["natural", ["natural minor"]],
   ["pentatonic", ["major pentatonic", "minor pentatonic"]],
   ["diminished scale", ["half-whole", "whole-half"]],
-  ["dur", ["major"]],
   ["maj", ["major"]],
-  ["majeur", ["major"]],
-  ["maggiore", ["major"]],
-  ["mayor", ["major"]],
-  ["groot", ["major"]],
-  ["moll", ["minor"]],
   ["min", ["minor"]],
-  ["mineur", ["minor"]],
-  ["minore", ["minor"]],
-  ["menor", ["minor"]],
-  ["klein", ["minor"]],
+  ...NOTE_NAMES.flatMap(({ major, minor }) => [
+    ...major.map((said) => [said, ["major"]] as const),
+    ...minor.map((said) => [said, ["minor"]] as const),
+  ]),
 ];
 
 const TRIADS = ["major", "minor", "augmented", "diminished"];
 
-/** Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. */
-export function languagePhrases(): readonly Phrase[] {
-  return [...TERMS, ...kinds(), ...partsOfKinds(), ...chords(), ...patterns(), ...instruments()];
+/**
+ * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and minor are
+ * called as notes are named, and in English.
+ */
+export function languagePhrases(names: NoteNames): readonly Phrase[] {
+  return [...TERMS, ...kinds(names), ...partsOfKinds(names), ...chordPhrases(names), ...patterns(), ...instruments()];
 }
 
-function kinds(): Phrase[] {
+function kinds(noteNames: NoteNames): Phrase[] {
   return KINDS.flatMap(({ id, names, sentence }) =>
     names.map((name): Phrase => {
       const unsaid = name === "minor" ? "natural" : id === "octatonic" ? "octatonic" : undefined;
-      return { words: [name], meaning: { type: "kind", id, ...(unsaid ? { unsaid } : {}) }, sentence };
+      const words = inLanguage(name, noteNames);
+      return { words, meaning: { type: "kind", id, ...(unsaid ? { unsaid } : {}) }, sentence };
     }),
   );
 }
 
-function partsOfKinds(): Phrase[] {
-  return PARTS_OF_KINDS.map(([word, offers]) => ({ words: [word], meaning: { type: "part of a kind", offers } }));
+function partsOfKinds({ major, minor }: NoteNames): Phrase[] {
+  const own = ["major", "minor", ...major, ...minor];
+  return PARTS_OF_KINDS.filter(([word]) => !own.includes(word)).map(([word, offers]) => ({
+    words: [word],
+    meaning: { type: "part of a kind", offers },
+  }));
 }
 
 /** `minor arpeggio`, `arpeggio` alone for major, `broken chord`; a seventh chord needs no further word. */
-function chords(): Phrase[] {
+export function chordPhrases(noteNames: NoteNames): Phrase[] {
   return CHORDS.flatMap(({ id, names, sentence }) => {
     const triad = TRIADS.includes(id);
     const shapes = id === "major" ? [...names, ""] : names;
@@ -58,9 +61,9 @@ function chords(): Phrase[] {
         `${name} arp`,
         `${name} chord`,
         `${name} triad`,
-      ].map((words) => words.trim()),
+      ].flatMap((words) => inLanguage(words.trim(), noteNames)),
     );
-    const broken = shapes.map((name) => `${name} broken chord`.trim());
+    const broken = shapes.flatMap((name) => inLanguage(`${name} broken chord`.trim(), noteNames));
     return [
       { words: whole, meaning: { type: "chord kind", id, broken: false }, sentence },
       { words: broken, meaning: { type: "chord kind", id, broken: true }, sentence },

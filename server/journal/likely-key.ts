@@ -1,13 +1,20 @@
 import type { CompassOf } from "../music/ambitus.ts";
 import { type LikelyScales, likelyScales } from "../music/likely-scales.ts";
 import type { Note } from "../music/note.ts";
+import { ENGLISH_NAMES } from "../music/note-names.ts";
 import type { ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
 import type { PieceFacts } from "./declared.ts";
 
-/** What a piece in no certain key is likely in: of one declared by its last note and signature in place of a key. */
-export function likelyScalesOf({ key, lastNote, signature, range }: PieceFacts): LikelyScales | undefined {
+/**
+ * What a piece in no certain key is likely in: of one declared by its last note and signature in place of a key. `names` are
+ * those of the reasons.
+ */
+export function likelyScalesOf(
+  { key, lastNote, signature, range }: PieceFacts,
+  names = ENGLISH_NAMES,
+): LikelyScales | undefined {
   if (key || !lastNote || signature === undefined) return undefined;
-  return likelyScales(lastNote, signature, range && compassOf(range));
+  return likelyScales(lastNote, signature, range && compassOf(range), names);
 }
 
 /** The key of a piece: as declared, or else the likeliest. */

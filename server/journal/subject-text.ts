@@ -1,55 +1,56 @@
 import { chordById } from "../music/chord.ts";
-import { printName } from "../music/note.ts";
+import { ENGLISH_NAMES, type NoteNames, noteText } from "../music/note-names.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
 import type { Subject } from "./model.ts";
 
 /** A subject in the words that are shown: `D melodic minor`, `A dominant seventh`, a title without quotes. */
-export function subjectText(subject: Subject): string {
+export function subjectText(subject: Subject, names: NoteNames): string {
   switch (subject.type) {
     case "scale":
-      return scaleText(subject);
+      return scaleText(subject, names);
     case "chord":
-      return chordText(subject);
+      return chordText(subject, names);
     case "title":
       return subject.title;
     case "chain":
-      return subject.scales.map(scaleText).join(" > ");
+      return subject.scales.map((scale) => scaleText(scale, names)).join(" > ");
     case "figure":
-      return figureText(subject);
+      return figureText(subject, names);
     case "activity":
-      return subject.scale ? `${subject.name} on ${scaleText(subject.scale)}` : subject.name;
+      return subject.scale ? `${subject.name} on ${scaleText(subject.scale, names)}` : subject.name;
     case "free":
       return subject.words;
   }
 }
 
-/** What makes two subjects the same, whatever the words they were named by. */
+/** What makes two subjects the same, whatever the words they were named by, in whatever language. */
 export function subjectKey(subject: Subject): string {
-  return `${subject.type}: ${nameKey(subjectText(subject)).replace(/\boctatonic\b/, "half-whole")}`;
+  return `${subject.type}: ${nameKey(subjectText(subject, ENGLISH_NAMES)).replace(/\boctatonic\b/, "half-whole")}`;
 }
 
-export function scaleText({ tonic, kind, declared, to, fromLowest }: ScaleMeaning): string {
+export function scaleText({ tonic, kind, declared, to, fromLowest }: ScaleMeaning, names: NoteNames): string {
   if (fromLowest) return kind;
-  if (declared) return `"${kind}" on ${writtenName(tonic)}`;
-  if (to) return `${kind} from ${writtenName(tonic)} to ${writtenName(to)}`;
-  return `${writtenName(tonic)} ${kind}`;
+  if (declared) return `"${kind}" on ${noteText(tonic, names)}`;
+  if (to) return `${kind} from ${noteText(tonic, names)} to ${noteText(to, names)}`;
+  return names.key(tonic, kind, octaveText(tonic, names));
 }
 
-function chordText({ root, chord, broken }: MeaningOf<"chord">): string {
+function chordText({ root, chord, broken }: MeaningOf<"chord">, names: NoteNames): string {
   const triad = chordById(chord)?.degrees.length === 3;
   const shape = broken ? " broken chord" : triad ? " arpeggio" : "";
-  return `${writtenName(root)} ${chord}${shape}`;
+  return names.key(root, chord + shape, octaveText(root, names));
 }
 
-function figureText({ figure, notes, scale }: MeaningOf<"figure">): string {
-  const names = notes.map(writtenName);
-  if (figure === "notes") return `notes ${names.join(" ")}`;
-  if (figure === "trill") return names[1] ? `trill ${names[0]} with ${names[1]}` : `trill ${names[0]}`;
-  if (scale) return `long tones on ${scaleText(scale)}`;
-  return names.length ? `long tones on ${names.join(" ")}` : "long tones";
+/** A tonic that has an octave is spelled as in a list. */
+function octaveText(tonic: WrittenNote, names: NoteNames): string | undefined {
+  return tonic.octave === undefined ? undefined : noteText(tonic, names);
 }
 
-function writtenName(note: WrittenNote): string {
-  return `${printName(note)}${note.octave ?? ""}`;
+function figureText({ figure, notes, scale }: MeaningOf<"figure">, names: NoteNames): string {
+  const written = notes.map((note) => noteText(note, names));
+  if (figure === "notes") return `notes ${written.join(" ")}`;
+  if (figure === "trill") return written[1] ? `trill ${written[0]} with ${written[1]}` : `trill ${written[0]}`;
+  if (scale) return `long tones on ${scaleText(scale, names)}`;
+  return written.length ? `long tones on ${written.join(" ")}` : "long tones";
 }

@@ -1,5 +1,6 @@
 import type { ScaleKind } from "./kind.ts";
-import { midi, type Note, type NoteName, printName, printNote, staffStep } from "./note.ts";
+import { midi, type Note, type NoteName, staffStep } from "./note.ts";
+import { ENGLISH_NAMES, type NoteNames, noteText } from "./note-names.ts";
 import { ordinal } from "./scale.ts";
 
 /** The lowest and the highest note of a piece, in either order. */
@@ -32,14 +33,19 @@ const WELL_ABOVE = 4;
  *
  * @param kind the scale that it is taken to be in, for the plagal name of a mode
  */
-export function ambitusOf(last: NoteName & { octave?: number }, kind: ScaleKind, compass?: CompassOf): Ambitus {
+export function ambitusOf(
+  last: NoteName & { octave?: number },
+  kind: ScaleKind,
+  compass?: CompassOf,
+  names: NoteNames = ENGLISH_NAMES,
+): Ambitus {
   const hypo = plagalName(kind);
   if (!compass) {
     const both = `authentic, going up to the octave of its last note, or plagal (${hypo}), from a fourth below it to a fifth above`;
     return { form: "undecided", sentence: `It may be ${both}: a declared range tells which.` };
   }
   const [low, high] = midi(compass.from) <= midi(compass.to) ? [compass.from, compass.to] : [compass.to, compass.from];
-  const range = `Its range, ${printNote(low)} to ${printNote(high)},`;
+  const range = `Its range, ${noteText(low, names)} to ${noteText(high, names)},`;
   const finals = finalsWithin(last, low, high);
   const [final] = finals;
   if (!final)
@@ -51,10 +57,10 @@ export function ambitusOf(last: NoteName & { octave?: number }, kind: ScaleKind,
   if (forms.size > 1)
     return {
       form: "undecided",
-      sentence: `${range} has more than one ${printName(last)}: the octave of the last note, as in \`last note ${printNote(final)}\`, tells whether it is authentic or plagal (${hypo}).`,
+      sentence: `${range} has more than one ${names.name(last)}: the octave of the last note, as in \`last note ${noteText(final, names)}\`, tells whether it is authentic or plagal (${hypo}).`,
     };
   const form = formOf(final, low, high);
-  return { form, sentence: `${range} goes ${extent(final, low, high)}: ${CLAUSES[form](hypo)}.` };
+  return { form, sentence: `${range} goes ${extent(final, low, high, names)}: ${CLAUSES[form](hypo)}.` };
 }
 
 const CLAUSES: Readonly<Record<Ambitus["form"], (hypo: string) => string>> = {
@@ -90,10 +96,11 @@ function formOf(final: Note, low: Note, high: Note): Ambitus["form"] {
 }
 
 /** `from a fifth below D5 to a tenth above it`. */
-function extent(final: Note, low: Note, high: Note): string {
+function extent(final: Note, low: Note, high: Note, names: NoteNames): string {
   const below = staffStep(final) - staffStep(low);
   const above = staffStep(high) - staffStep(final);
-  const from = below === 0 ? `from ${printNote(final)}` : `from ${interval(below)} below ${printNote(final)}`;
+  const last = noteText(final, names);
+  const from = below === 0 ? `from ${last}` : `from ${interval(below)} below ${last}`;
   return above === 0 ? `${from} up to it` : `${from} to ${interval(above)} above it`;
 }
 

@@ -1,6 +1,7 @@
 import { type Ambitus, ambitusOf, type CompassOf } from "./ambitus.ts";
 import { kindById, type ScaleKind } from "./kind.ts";
-import { fifthsOf, type NoteName, nameAtFifths, printName } from "./note.ts";
+import { fifthsOf, type NoteName, nameAtFifths } from "./note.ts";
+import { ENGLISH_NAMES, type NoteNames } from "./note-names.ts";
 import { describeFifths, signatureAccidentals } from "./signature.ts";
 
 /** One scale that a piece may be in. */
@@ -29,12 +30,18 @@ export interface LikelyScales {
  * @param last the last note of the lowest part, with its octave where that is known
  * @param fifths the signature: sharps, or flats where negative
  * @param compass the lowest and the highest note, where both are known
+ * @param names how notes are called in the reasons
  */
-export function likelyScales(last: NoteName & { octave?: number }, fifths: number, compass?: CompassOf): LikelyScales {
-  const readings = (READINGS[fifths - fifthsOf(last)] ?? outside)({ last, fifths });
+export function likelyScales(
+  last: NoteName & { octave?: number },
+  fifths: number,
+  compass?: CompassOf,
+  names: NoteNames = ENGLISH_NAMES,
+): LikelyScales {
+  const readings = (READINGS[fifths - fifthsOf(last)] ?? outside)({ last, fifths, names });
   const [first] = readings;
   const isFinal = first.tonic.letter === last.letter && first.tonic.alter === last.alter;
-  return isFinal ? { readings, ambitus: ambitusOf(last, first.kind, compass) } : { readings };
+  return isFinal ? { readings, ambitus: ambitusOf(last, first.kind, compass, names) } : { readings };
 }
 
 type Readings = readonly [LikelyScale, ...LikelyScale[]];
@@ -51,6 +58,7 @@ const RAISED_THIRD = -7;
 interface Ending {
   readonly last: NoteName;
   readonly fifths: number;
+  readonly names: NoteNames;
 }
 
 /** The note so many fifths from the last one. */
@@ -59,7 +67,11 @@ function noteAt({ last }: Ending, places: number): NoteName {
 }
 
 function nameAt(ending: Ending, places: number): string {
-  return printName(noteAt(ending, places));
+  return ending.names.name(noteAt(ending, places));
+}
+
+function keyAt(ending: Ending, places: number, words: string): string {
+  return ending.names.key(noteAt(ending, places), words);
 }
 
 /** A scale on the last note, or so many fifths from it. */
@@ -70,28 +82,30 @@ function scale(ending: Ending, id: string, reason: string, places = 0): LikelySc
 /** The mode whose own signature this is. */
 function mode(ending: Ending, id: string): LikelyScale {
   const name = nameAt(ending, 0);
-  const accidentals = signatureAccidentals(ending.fifths).join(" ");
+  const accidentals = signatureAccidentals(ending.fifths)
+    .map((each) => ending.names.name(each))
+    .join(" ");
   const signed = accidentals ? `With ${describeFifths(ending.fifths)} (${accidentals})` : "Without sharps or flats";
-  return scale(ending, id, `${signed} the notes from ${name} to ${name} are those of ${name} ${id}.`);
+  return scale(ending, id, `${signed} the notes from ${name} to ${name} are those of ${keyAt(ending, 0, id)}.`);
 }
 
 /** A mode written with the signature of the key on its tonic; `degree` lies so many fifths off, and needs accidentals. */
 function byAccidentals(ending: Ending, id: string, key: Key, degree: string, places: number): LikelyScale {
-  const signed = `It is often written with the signature of ${nameAt(ending, 0)} ${key}`;
+  const signed = `It is often written with the signature of ${keyAt(ending, 0, key)}`;
   const reason = `${signed}; then its ${degree}, ${nameAt(ending, places)}, has accidentals throughout.`;
   return scale(ending, id, reason);
 }
 
 /** A key written with a modal signature; `degree` lies so many fifths off, and needs accidentals. */
 function asOlderMusic(ending: Ending, key: Key, degree: string, places: number): LikelyScale {
-  const signed = `Older music often writes ${nameAt(ending, 0)} ${key} with this signature`;
+  const signed = `Older music often writes ${keyAt(ending, 0, key)} with this signature`;
   const reason = `${signed}; then its ${degree}, ${nameAt(ending, places)}, has accidentals before it.`;
   return scale(ending, SCALE_OF[key], reason);
 }
 
 /** A key that the piece would end in on its fifth degree. */
 function endingOpen(ending: Ending, key: Key): LikelyScale {
-  const signed = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${nameAt(ending, -1)} ${key} too`;
+  const signed = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${keyAt(ending, -1, key)} too`;
   const reason = `${signed}; then the piece ends open, on the fifth degree, as a movement that leads on does.`;
   return scale(ending, SCALE_OF[key], reason, -1);
 }
@@ -99,13 +113,13 @@ function endingOpen(ending: Ending, key: Key): LikelyScale {
 /** A key of this signature that does not end as a key does. */
 function bySignature(ending: Ending, key: Key, why: string): LikelyScale {
   const place = ending.fifths + (key === "minor" ? MINOR : 0);
-  const reason = `${why} ${printName(nameAtFifths(place))} ${key} has this signature.`;
+  const reason = `${why} ${ending.names.key(nameAtFifths(place), key)} has this signature.`;
   return scale(ending, SCALE_OF[key], reason, place - fifthsOf(ending.last));
 }
 
 /** A key that ends on its tonic. */
 function endingOnTonic(ending: Ending, of: Key): LikelyScale {
-  const opening = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${nameAt(ending, 0)} ${of}, and it ends on its tonic.`;
+  const opening = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${keyAt(ending, 0, of)}, and it ends on its tonic.`;
   if (of === "major") return scale(ending, SCALE_OF[of], opening);
   const raised = `Where ${nameAt(ending, 5)} comes with an accidental it is harmonic, with ${nameAt(ending, 3)} as well melodic minor.`;
   return scale(ending, SCALE_OF[of], `${opening} ${raised}`);
@@ -142,7 +156,7 @@ const READINGS: Readonly<Record<number, (ending: Ending) => Readings>> = {
 };
 
 function raisedThird(ending: Ending): string {
-  const opening = `${nameAt(ending, 0)} is the raised third of ${nameAt(ending, -4)} minor, whose signature this is`;
+  const opening = `${nameAt(ending, 0)} is the raised third of ${keyAt(ending, -4, "minor")}, whose signature this is`;
   return `${opening}: older pieces in minor often close on the major third.`;
 }
 

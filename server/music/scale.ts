@@ -2,6 +2,7 @@ import type { Degree, ScaleKind } from "./kind.ts";
 import { kindById } from "./kind.ts";
 import { degreeOnLadder } from "./ladder.ts";
 import { modulo, type Note, type NoteName, pitchClass, printName, sameName, transposed } from "./note.ts";
+import { ENGLISH_NAMES, type NoteNames } from "./note-names.ts";
 
 /** The degrees of a kind going up or going down, both low to high. */
 export function degreesOf(kind: ScaleKind, direction: "up" | "down"): readonly Degree[] {
@@ -60,19 +61,26 @@ export function ordinal(place: number): string {
  * The clause that says why a degree has its name: for F# major and 7, `its seventh degree takes the letter E`.
  * Scales that do not have each letter once say which degree of the major or minor scale the note is.
  */
-export function degreeReason(tonic: NoteName, kind: ScaleKind, degree: number, falling = false): string {
+export function degreeReason(
+  tonic: NoteName,
+  kind: ScaleKind,
+  degree: number,
+  { falling = false, names = ENGLISH_NAMES }: { readonly falling?: boolean; readonly names?: NoteNames } = {},
+): string {
   const degrees = degreesOf(kind, falling ? "down" : "up");
   const place = modulo(degree - 1, degrees.length);
   const { step, semitones } = degrees[place]!;
-  const letter = transposed(tonic, { steps: step, semitones }).letter;
+  const { letter } = transposed(tonic, { steps: step, semitones });
+  const name = names.name({ letter, alter: 0 });
+  const takes = `takes the ${name.length > 1 ? "name" : "letter"} ${name}`;
   if (step === place && degrees.length === 7) {
-    return `its ${ordinal(place + 1)} degree takes the letter ${letter}`;
+    return `its ${ordinal(place + 1)} degree ${takes}`;
   }
   const parent = kind.signature?.parallel === -3 ? "minor" : "major";
   const usual = parent === "minor" ? [0, 2, 3, 5, 7, 8, 10] : [0, 2, 4, 5, 7, 9, 11];
   const raised = semitones - usual[step]!;
   const change = raised === 0 ? "" : raised > 0 ? "raised " : "lowered ";
-  return `its ${ordinal(place + 1)} note is the ${change}${ordinal(step + 1)} of ${printName(tonic)} ${parent} and takes the letter ${letter}`;
+  return `its ${ordinal(place + 1)} note is the ${change}${ordinal(step + 1)} of ${names.key(tonic, parent)} and ${takes}`;
 }
 
 /**

@@ -1,21 +1,21 @@
 import type { ChordKind } from "./chord.ts";
 import type { ScaleKind } from "./kind.ts";
-import { fifthsOf, modulo, type NoteName, nameAtFifths, printName } from "./note.ts";
+import { fifthsOf, modulo, type NoteName, nameAtFifths } from "./note.ts";
 
 export interface KeySignature {
   /** Sharps, or flats where negative, as in MIDI files (FF 59) and MusicXML. Beyond seven the key is theoretical. */
   readonly fifths: number;
   /** In the order in which they are written: F# C# G# …, Bb Eb Ab …; a double one takes its letter's place. */
-  readonly accidentals: readonly string[];
+  readonly accidentals: readonly NoteName[];
 }
 
 /** The accidentals of a signature, in the order in which they are written: 2 is F# C#, -8 is Bbb Eb Ab Db Gb Cb Fb. */
-export function signatureAccidentals(fifths: number): string[] {
-  const accidentals: string[] = [];
+export function signatureAccidentals(fifths: number): NoteName[] {
+  const accidentals: NoteName[] = [];
   for (let place = 0; place < Math.min(7, Math.abs(fifths)); place++) {
     const times = Math.ceil((Math.abs(fifths) - place) / 7);
     const { letter } = nameAtFifths(fifths > 0 ? place - 1 : 5 - place);
-    accidentals.push(printName({ letter, alter: fifths > 0 ? times : -times }));
+    accidentals.push({ letter, alter: fifths > 0 ? times : -times });
   }
   return accidentals;
 }

@@ -1,19 +1,17 @@
 import type { Claim, ClaimedNote } from "./line.ts";
-import { noteAt } from "./note-word.ts";
+import { isNoteLike, type NoteReading, noteAt } from "./note-word.ts";
 import { isSyllables } from "./term-words.ts";
 import { tokenise } from "./token.ts";
 
 /** A word at most, with what separates notes taken away in front of it. */
 const NOTE_WORD = /([\s|\-–,]*)([^\s|,\-–:>"“”„«»]+)/uy;
-/** A single letter, a letter with too many accidentals, or a German note name: meant as a note, but none. */
-const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}\d?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;
 /** `| D E F G |`: a bar line may close the list too. */
 const CLOSING_BARS = /^(?:\s*\|)*/;
 const STEP_LETTERS = /^[TSAWH]+$/;
 
 /** The claim that stands after a colon: notes, or steps in letters; undefined for anything else. */
-export function claimAfterColon(line: string, from: number, to: number): Claim | undefined {
-  return lettersOfSteps(line, from, to) ?? noteList(line, from, to);
+export function claimAfterColon(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {
+  return lettersOfSteps(line, from, to) ?? noteList(line, from, to, reading);
 }
 
 /** Tones and semitones in letters need no word before them once a colon stands: at least five, and no note list. */
@@ -31,12 +29,12 @@ function lettersOfSteps(line: string, from: number, to: number): Claim | undefin
 }
 
 /** Notes over spaces, bars, hyphens and commas, up to the first word that is no note. */
-export function noteList(line: string, from: number, to: number): Claim | undefined {
+export function noteList(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {
   const notes: ClaimedNote[] = [];
   const pattern = new RegExp(NOTE_WORD);
   let at = from;
   for (;;) {
-    const next = claimedNote(line, at, to, pattern, notes.length === 0);
+    const next = claimedNote(line, at, to, pattern, { first: notes.length === 0, reading });
     if (!next) break;
     notes.push(next);
     at = next.end;
@@ -46,22 +44,28 @@ export function noteList(line: string, from: number, to: number): Claim | undefi
   return { type: "notes", start: notes[0]!.start, end, notes };
 }
 
-function claimedNote(line: string, at: number, to: number, pattern: RegExp, first: boolean): ClaimedNote | undefined {
+function claimedNote(
+  line: string,
+  at: number,
+  to: number,
+  pattern: RegExp,
+  { first, reading }: { readonly first: boolean; readonly reading: NoteReading },
+): ClaimedNote | undefined {
   pattern.lastIndex = at;
   const match = pattern.exec(line);
   const start = match ? match.index + match[1]!.length : to;
   if (!match || start >= to || (first && match[1]!.includes(",")) || startsSyllables(line, start)) return undefined;
   const spoken = tokenise(line.slice(start, Math.min(to, start + 40)).split(/[,|:>]/)[0]!, start);
-  const run = noteAt(spoken, 0);
+  const run = noteAt(spoken, 0, reading);
   if (run) {
     // `E-F` is one token to the tokeniser, two notes here
     const end = spoken[run.length - 1]!.end;
     return { start, end, text: line.slice(start, end), note: run.note };
   }
   const end = start + match[2]!.length;
-  const single = noteAt([{ start, end, text: match[2]! }], 0);
+  const single = noteAt([{ start, end, text: match[2]! }], 0, reading);
   if (single) return { start, end, text: match[2]!, note: single.note };
-  return NOTE_LIKE.test(match[2]!) ? { start, end, text: match[2]! } : undefined;
+  return isNoteLike(match[2]!, reading) ? { start, end, text: match[2]! } : undefined;
 }
 
 /** `, d-g` after a list is an articulation, not two notes. */

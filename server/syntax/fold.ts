@@ -21,6 +21,12 @@ export function fold(text: string): string {
     .toLowerCase();
 }
 
+/** The same, and without accents: `ré` and `re` are one. */
+export function withoutAccents(text: string): string {
+  const folded = fold(text);
+  return /^[\x20-\x7E]*$/.test(folded) ? folded : folded.normalize("NFD").replace(/\p{M}/gu, "");
+}
+
 /** The key of a phrase: folded, and without the spaces and hyphens that may stand or not stand in it. */
 export function phraseKey(text: string): string {
   return fold(text).replace(/[\s-]+/g, "");

@@ -1,4 +1,4 @@
-import { fold } from "./fold.ts";
+import { fold, withoutAccents } from "./fold.ts";
 import type { WrittenNote } from "./meaning.ts";
 import type { Token } from "./token.ts";
 
@@ -16,7 +16,19 @@ const ALTER: Readonly<Record<string, number>> = {
   "♭♭": -2,
   "𝄫": -2,
 };
-const SPOKEN: Readonly<Record<string, number>> = { sharp: 1, flat: -1, natural: 0, doublesharp: 2, doubleflat: -2 };
+/** How notes are named in a journal's language (`NoteNames` in music/ are such). */
+export interface NoteReading {
+  /** Single words, without an octave; in lower case, without accents, with plain signs. Null for letters with signs, as in English. */
+  readonly words: ReadonlyMap<string, Pick<WrittenNote, "letter" | "alter">> | null;
+  /** The words that may follow a name, in semitones; in lower case, without accents, spaces and hyphens. */
+  readonly accidentals: ReadonlyMap<string, number>;
+  readonly major: readonly string[];
+  readonly minor: readonly string[];
+  /** `f'` is the F of the octave from middle C on. */
+  readonly strokes: boolean;
+  /** A tonic, spelled so if it is told, and English words for what is on it. */
+  readonly key: (name: Pick<WrittenNote, "letter" | "alter">, words: string, tonic?: string) => string;
+}
 
 export interface NoteRun {
   readonly note: WrittenNote;
@@ -26,26 +38,62 @@ export interface NoteRun {
   readonly lower: boolean;
 }
 
-/** The note that begins at a token: `F#`, `B♭4`, `bb` (B flat), `F sharp`, `F double sharp`. */
-export function noteAt(tokens: readonly Token[], i: number): NoteRun | undefined {
+/** The note that begins at a token: `F#`, `B♭4`, `bb` (B flat), `F sharp`, `F double sharp`; `fis`, `fa dièse` where they are named so. */
+export function noteAt(tokens: readonly Token[], i: number, reading: NoteReading): NoteRun | undefined {
   const token = tokens[i];
   if (!token || token.quote) return undefined;
-  const spelled = noteOf(token.text);
-  if (!spelled) return hyphenated(token);
-  const plain = spelled.note.alter === 0 && spelled.note.octave === undefined && token.text.length === 1;
+  const spelled = noteOf(token.text, reading);
+  if (!spelled) return hyphenated(token, reading);
+  const plain = spelled.note.alter === 0 && spelled.note.octave === undefined && isBare(token.text, reading);
   if (plain) {
-    const one = spokenAccidental(tokens[i + 1]?.text);
+    const one = spokenAccidental(tokens[i + 1]?.text, reading);
     if (one !== undefined && !(one === 0 && isKindWord(tokens[i + 2])))
       return { note: { ...spelled.note, alter: one }, lower: spelled.lower, length: 2 };
-    const two = spokenAccidental(`${tokens[i + 1]?.text ?? ""}${tokens[i + 2]?.text ?? ""}`);
+    const two = spokenAccidental(`${tokens[i + 1]?.text ?? ""}${tokens[i + 2]?.text ?? ""}`, reading);
     if (two !== undefined && tokens[i + 2])
       return { note: { ...spelled.note, alter: two }, lower: spelled.lower, length: 3 };
   }
   return { ...spelled, length: 1 };
 }
 
-/** One word as a note. An accidental `b` is lower-case only. */
-export function noteOf(word: string): { readonly note: WrittenNote; readonly lower: boolean } | undefined {
+type Spelled = { readonly note: WrittenNote; readonly lower: boolean };
+
+/** One word as a note. An accidental `b` in English is lower-case only. */
+export function noteOf(word: string, { words, strokes }: NoteReading): Spelled | undefined {
+  if (words === null) return englishNote(word);
+  const [, name = "", octave] = OCTAVE.exec(withoutAccents(word)) ?? [];
+  const found = words.get(name);
+  // English letters are read everywhere, but for those that mean something else.
+  if (!found) return /^[A-G]/.test(word) ? englishNote(word) : undefined;
+  if (octave?.startsWith("'") && !strokes) return undefined;
+  const note = { letter: found.letter, alter: found.alter };
+  const lower = word[0] !== word[0]!.toUpperCase();
+  if (!octave) return { note, lower };
+  return { note: { ...note, octave: octave.startsWith("'") ? MIDDLE - 1 + octave.length : Number(octave) }, lower };
+}
+
+/** The octave that begins with middle C. */
+const MIDDLE = 4;
+const OCTAVE = /^(.+?)(\d|'{1,5})?$/u;
+
+/** A single letter, a letter with too many accidentals, or a German note name: meant as a note, but none. */
+const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}\d?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;
+const SIGNS_BEHIND = /[#♯b♭x𝄪𝄫]{1,6}\d?$/u;
+
+/** Whether a word that is no note is meant as one: `H`, `F###`, `fa###`. */
+export function isNoteLike(word: string, reading: NoteReading): boolean {
+  if (NOTE_LIKE.test(word)) return true;
+  return (
+    reading.words !== null && SIGNS_BEHIND.test(word) && noteOf(word.replace(SIGNS_BEHIND, ""), reading) !== undefined
+  );
+}
+
+/** Nothing but a letter or a syllable, behind which an accidental may be spoken. */
+function isBare(word: string, { words }: NoteReading): boolean {
+  return words === null ? word.length === 1 : /^\p{L}+$/u.test(word);
+}
+
+function englishNote(word: string): Spelled | undefined {
   const match = NOTE.exec(word);
   if (!match) return undefined;
   const letter = match[1]!.toUpperCase() as WrittenNote["letter"];
@@ -53,20 +101,40 @@ export function noteOf(word: string): { readonly note: WrittenNote; readonly low
   return { note: { letter, alter: match[2] ? ALTER[match[2]]! : 0, ...octave }, lower: match[1]! >= "a" };
 }
 
+/**
+ * A key whose tonic and mode are joined by a hyphen, as two tokens: `fis-Moll`. The words behind it stay as they are.
+ */
+export function parted(tokens: readonly Token[], reading: NoteReading): readonly Token[] {
+  if (reading.words === null || !tokens.some(({ text, quote }) => !quote && text.indexOf("-") > 0)) return tokens;
+  const modes = [...reading.major, ...reading.minor].map(withoutAccents);
+  return tokens.flatMap((token) => {
+    const hyphen = token.quote ? -1 : token.text.search(/[-‐‑]/u);
+    const [tonic, mode] = [token.text.slice(0, hyphen), token.text.slice(hyphen + 1)];
+    if (hyphen <= 0 || !modes.includes(withoutAccents(mode)) || !noteOf(tonic, reading)) return [token];
+    return [
+      { ...token, end: token.start + hyphen, text: tonic },
+      { ...token, start: token.start + hyphen + 1, text: mode },
+    ];
+  });
+}
+
 /** `D natural minor` names a kind, not the note D natural. */
 function isKindWord(token: Token | undefined): boolean {
   return token !== undefined && /^minor\b/.test(fold(token.text));
 }
 
-function spokenAccidental(word: string | undefined): number | undefined {
-  return word === undefined ? undefined : SPOKEN[fold(word)];
+function spokenAccidental(word: string | undefined, { accidentals }: NoteReading): number | undefined {
+  return word === undefined ? undefined : accidentals.get(withoutAccents(word).replaceAll("-", ""));
 }
 
 /** `F-sharp`, `B-flat`. */
-function hyphenated(token: Token): NoteRun | undefined {
-  if (token.text[1] !== "-") return undefined;
-  const [letter, ...rest] = token.text.split("-");
-  const alter = rest.length ? SPOKEN[fold(rest.join(""))] : undefined;
-  const plain = letter?.length === 1 ? noteOf(letter) : undefined;
-  return plain && alter !== undefined ? { note: { ...plain.note, alter }, lower: plain.lower, length: 1 } : undefined;
+function hyphenated(token: Token, reading: NoteReading): NoteRun | undefined {
+  const hyphen = token.text.search(/[-‐‑]/u);
+  if (hyphen <= 0) return undefined;
+  const alter = spokenAccidental(token.text.slice(hyphen + 1), reading);
+  const tonic = token.text.slice(0, hyphen);
+  const plain = alter !== undefined && isBare(tonic, reading) ? noteOf(tonic, reading) : undefined;
+  return plain && alter !== undefined && plain.note.alter === 0
+    ? { note: { ...plain.note, alter }, lower: plain.lower, length: 1 }
+    : undefined;
 }

@@ -2,7 +2,9 @@ import { claimAfterColon } from "./claim.ts";
 import { cutLine } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import type { FaultySubject, Fraction, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMeaning } from "./meaning.ts";
+import { type NoteReading, noteAt, parted } from "./note-word.ts";
 import { type Part, type PartMemo, partsOf } from "./parts.ts";
+import { tokenise } from "./token.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 interface Context {
@@ -21,7 +23,7 @@ export function parseEntry(
   context: Context,
 ): EntryLine {
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
-  const found = chainOf(text, rest) ?? keysInARow(text, end, rest) ?? firstSubject(text, end, rest, context);
+  const found = chainOf(text, rest) ?? keysInARow(text, end, rest, context) ?? firstSubject(text, end, rest, context);
   const items = resolveNumbers(found.items);
   for (const item of items) {
     if (item.meaning.type === "signature")
@@ -43,7 +45,12 @@ function takeClaim(
   const claim =
     colon < 0
       ? undefined
-      : claimAfterColon(text, parts[colon - 1]!.end + text.slice(parts[colon - 1]!.end).indexOf(":") + 1, end);
+      : claimAfterColon(
+          text,
+          parts[colon - 1]!.end + text.slice(parts[colon - 1]!.end).indexOf(":") + 1,
+          end,
+          context.vocabulary.notes,
+        );
   if (!claim) return { claims: [], parts };
   const after = partsOf(text, cutLine(text.slice(0, end), claim.end).cuts, context).filter(
     (part) => part.items.length > 0,
@@ -95,7 +102,7 @@ function asScale(item: Item | undefined): ScaleMeaning | undefined {
 }
 
 /** `C, G and D major`: several keys where one subject belongs. */
-function keysInARow(text: string, end: number, parts: readonly Part[]): Found | undefined {
+function keysInARow(text: string, end: number, parts: readonly Part[], { vocabulary }: Context): Found | undefined {
   const row: Item[] = [];
   let taken = 0;
   for (const part of parts) {
@@ -111,7 +118,7 @@ function keysInARow(text: string, end: number, parts: readonly Part[]): Found | 
   const tonics = row.filter((item) => item.meaning.type === "note" || item.meaning.type === "scale");
   if (tonics.length < 2 || scale?.type !== "scale" || scale.declared) return undefined;
   const last = row.at(-1)!;
-  const kind = text.slice(last.start, last.end).replace(/^\S+\s*(?:(?:sharp|flat)\s+)?/i, "");
+  const kind = behindTonic(text.slice(last.start, last.end), vocabulary.notes);
   const rest = text.slice(last.end, end);
   const lines = tonics.map(
     (item) => (item === last ? text.slice(last.start, last.end) : `${text.slice(item.start, item.end)} ${kind}`) + rest,
@@ -161,6 +168,13 @@ function firstSubject(text: string, end: number, parts: readonly Part[], context
   };
 }
 
+/** `minor` of `F sharp minor`, `Dur` of `Fis-Dur`. */
+function behindTonic(subject: string, notes: NoteReading): string {
+  const tokens = parted(tokenise(subject), notes);
+  const first = tokens[noteAt(tokens, 0, notes)?.length ?? 1];
+  return first ? subject.slice(first.start) : "";
+}
+
 function asSubject(text: string, item: Item, next: Item | undefined, { vocabulary }: Context): Subject | undefined {
   const { start, end, meaning } = item;
   const at = (subject: Subject["meaning"]): Subject => ({ start, end, meaning: subject });
@@ -180,7 +194,7 @@ function asSubject(text: string, item: Item, next: Item | undefined, { vocabular
     case "note":
       return next?.meaning.type === "note" && next.start <= end + 1
         ? undefined
-        : loneNote(text.slice(start, end), meaning, at);
+        : loneNote(text.slice(start, end), meaning, { at, notes: vocabulary.notes });
     default:
       return undefined;
   }
@@ -190,7 +204,7 @@ function asSubject(text: string, item: Item, next: Item | undefined, { vocabular
 function loneNote(
   typed: string,
   { note, lower }: MeaningOf<"note">,
-  at: (meaning: Subject["meaning"]) => Subject,
+  { at, notes }: { readonly at: (meaning: Subject["meaning"]) => Subject; readonly notes: NoteReading },
 ): Subject {
   if (note.octave !== undefined) {
     return at({
@@ -202,13 +216,13 @@ function loneNote(
     });
   }
   if (!lower) return at({ type: "scale", tonic: note, kind: "major", declared: false, unsaid: "major" });
-  const tonic = typed[0]!.toUpperCase() + typed.slice(1);
-  const because = `a lower-case ${typed} may be ${tonic} major or ${tonic} minor`;
+  const tonic = notes.words === null ? typed[0]!.toUpperCase() + typed.slice(1) : typed;
+  const [major, minor] = [notes.key(note, "major", tonic), notes.key(note, "minor", tonic)];
   return at({
     type: "faulty subject",
     code: "ambiguous-subject",
-    because,
-    offers: [`${tonic} major`, `${tonic} minor`],
+    because: `a lower-case ${typed} may be ${major} or ${minor}`,
+    offers: [major, minor],
     certain: false,
   });
 }

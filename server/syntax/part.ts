@@ -1,5 +1,6 @@
 import { wholeNumberOf } from "./fold.ts";
 import type { Item, Meaning } from "./meaning.ts";
+import { parted } from "./note-word.ts";
 import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "./quantity-words.ts";
 import { subjectAt } from "./subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "./tempo-words.ts";
@@ -14,7 +15,7 @@ import { type Found, Words } from "./words.ts";
  * Columns count from the beginning of the part. Depends on nothing but its arguments.
  */
 export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] {
-  const tokens = tokenise(text);
+  const tokens = parted(tokenise(text), vocabulary.notes);
   const words = new Words(tokens, vocabulary, text, 0);
   const items: Item[] = [];
   for (let i = 0; i < tokens.length; ) {
@@ -58,7 +59,7 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   const opened = OPENERS.get(word);
   if (opened) return opened;
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
-  if (TONIC.test(words.typed(i))) return TONICS;
+  if (TONIC.test(words.typed(i)) || words.note(i)) return TONICS;
   return SHAPED.test(words.typed(i)) ? SHAPES : NO_RECOGNISERS;
 }
 

@@ -197,8 +197,8 @@ function hyphenatedNotes(
   i: number,
 ): { readonly notes: readonly WrittenNote[]; readonly length: number } | undefined {
   const token = words.tokens[i];
-  if (!token || token.quote || !/^[A-G]/.test(token.text) || !/[-–]/.test(token.text)) return undefined;
-  const runs = token.text.split(/[-–]/).map(noteOf);
+  if (!token || token.quote || !/^[A-Z]/.test(token.text) || !/[-–]/.test(token.text)) return undefined;
+  const runs = token.text.split(/[-–]/).map((word) => noteOf(word, words.vocabulary.notes));
   return runs.every((run) => run !== undefined) ? { notes: runs.map((run) => run.note), length: 1 } : undefined;
 }
 
@@ -248,26 +248,27 @@ function unknownTonic(words: Words, i: number): Found<FaultySubject> | undefined
       type: "faulty subject",
       code: "unknown-key",
       because,
-      offers: tonicOffers(typed).map((tonic) => `${tonic} ${words.text(i + 1, i + length)}`),
+      offers: tonicsMeant(typed).map((tonic) => words.vocabulary.notes.key(tonic, words.text(i + 1, i + length))),
       certain: false,
     },
   };
 }
 
 /** The German names, and letters with too many signs; nothing is guessed for other letters. */
-function tonicOffers(typed: string): string[] {
-  if (/^h$/i.test(typed)) return ["B"];
-  if (/^h[b♭]$/i.test(typed)) return ["Bb"];
+function tonicsMeant(typed: string): readonly WrittenNote[] {
+  if (/^h$/i.test(typed)) return [{ letter: "B", alter: 0 }];
+  if (/^h[b♭]$/i.test(typed)) return [{ letter: "B", alter: -1 }];
   const german = /^([A-G])(is|es|s)$/.exec(typed);
-  if (german) return [`${german[1]}${german[2] === "is" ? "#" : "b"}`];
-  return [];
+  return german ? [{ letter: german[1] as WrittenNote["letter"], alter: german[2] === "is" ? 1 : -1 }] : [];
 }
 
 function abbreviated(words: Words, i: number): Found<FaultySubject> | undefined {
   const match = ABBREVIATED.exec(words.typed(i));
   if (!match) return undefined;
   const kind = match[2] === "m" || match[2] === "min" || match[2] === "mi" ? "minor" : "major";
-  return ambiguous(1, `the kind in "${words.typed(i)}" is not written out`, [`${match[1]} ${kind}`], true);
+  const { notes } = words.vocabulary;
+  const offer = notes.key(noteOf(match[1]!, notes)!.note, kind, match[1]!);
+  return ambiguous(1, `the kind in "${words.typed(i)}" is not written out`, [offer], true);
 }
 
 function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
@@ -275,7 +276,8 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
   const half = tonic && words.phrase(i + tonic.length, "part of a kind");
   if (!tonic || !half) return undefined;
   const length = tonic.length + half.length;
-  const offers = half.meaning.offers.map((kind) => `${words.text(i, i + tonic.length)} ${kind}`);
+  const { key } = words.vocabulary.notes;
+  const offers = half.meaning.offers.map((kind) => key(tonic.note, kind, words.text(i, i + tonic.length)));
   return ambiguous(
     length,
     `"${words.text(i + tonic.length, i + length)}" does not name a kind of scale by itself`,

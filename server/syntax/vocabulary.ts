@@ -1,6 +1,7 @@
 import { distance } from "fastest-levenshtein";
 import { nameKey, phraseKey } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
+import type { NoteReading } from "./note-word.ts";
 import type { Phrase } from "./terms.ts";
 
 /** The most words that one phrase is made of. */
@@ -41,6 +42,8 @@ export class Vocabulary {
 
   constructor(
     readonly own: readonly Phrase[],
+    /** How this journal names notes. */
+    readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
   ) {
     const unquoted = [

@@ -46,7 +46,7 @@ export class Words {
   }
 
   note(i: number): NoteRun | undefined {
-    return noteAt(this.tokens, i);
+    return noteAt(this.tokens, i, this.vocabulary.notes);
   }
 
   quoted(i: number): Token | undefined {

@@ -4,6 +4,7 @@ import { CHORDS } from "../../server/music/chord.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../server/music/exercise.ts";
 import { declaredKind, KINDS } from "../../server/music/kind.ts";
 import { parseNote } from "../../server/music/note.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { claimAfterColon } from "../../server/syntax/claim.ts";
 import type { ClaimedNote } from "../../server/syntax/line.ts";
 
@@ -33,12 +34,12 @@ export type Beside = Partial<Omit<ClaimedExercise, "subject" | "subjectText">>;
 
 /** The exercise that a list stands beside, as text and what else the line states. */
 export function beside(text: string, terms: Beside = {}): ClaimedExercise {
-  return { subject: subject(text), subjectText: text, ...terms };
+  return { subject: subject(text), subjectText: text, names: ENGLISH_NAMES, ...terms };
 }
 
 /** The notes of a list, read as a line of a journal is. */
-export function listed(text: string): readonly ClaimedNote[] {
-  const claim = claimAfterColon(text, 0, text.length);
+export function listed(text: string, names = ENGLISH_NAMES): readonly ClaimedNote[] {
+  const claim = claimAfterColon(text, 0, text.length, names);
   if (claim?.type !== "notes" || claim.end !== text.length) throw new Error(`no note list: ${text}`);
   return claim.notes;
 }

@@ -2,11 +2,12 @@ import { Key } from "tonal";
 import { describe, expect, test } from "vitest";
 import { checkKey } from "../../server/checks/key.ts";
 import { LETTERS, printName } from "../../server/music/note.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { mended, subject, underlined } from "./claims.ts";
 
 /** A subject, what is said of its key, and the subject after the fix; nothing of a key in use. */
 function check(on: string, message?: string, after?: string): void {
-  const findings = checkKey(subject(on), 0, on.length);
+  const findings = checkKey(subject(on), { start: 0, end: on.length }, ENGLISH_NAMES);
   const expected =
     message === undefined ? [] : [`${"^".repeat(on.length)} theoretical-key: ${message}`, `-> Change to ${after}`];
   expect(underlined(on, findings)).toBe([on, ...expected].join("\n"));
@@ -21,7 +22,7 @@ test("on all 35 tonics, a key is told when it has more than seven accidentals by
     for (const mode of ["major", "minor"] as const) {
       const alteration = (on: string) => (mode === "major" ? Key.majorKey(on) : Key.minorKey(on)).alteration;
       const kind = mode === "major" ? "major" : "natural minor";
-      const findings = checkKey(subject(`${tonic} ${kind}`), 0, 5);
+      const findings = checkKey(subject(`${tonic} ${kind}`), { start: 0, end: 5 }, ENGLISH_NAMES);
       expect(findings.length, `${tonic} ${mode}`).toBe(Math.abs(alteration(tonic)) > 7 ? 1 : 0);
       if (!findings[0]) continue;
       told++;
@@ -102,7 +103,7 @@ describe("what is said (usual keys: common practice, at most seven accidentals)"
       "Eb dominant seventh",
     );
     const inKey = { ...subject("D# dominant seventh"), key: { letter: "G", alter: 1 } } as ReturnType<typeof subject>;
-    const [found] = checkKey(inKey, 0, 22);
+    const [found] = checkKey(inKey, { start: 0, end: 22 }, ENGLISH_NAMES);
     expect(found!.fixes[0]!.edits[0]!.text).toBe("dominant seventh in Ab");
   });
 });

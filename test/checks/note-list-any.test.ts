@@ -5,6 +5,7 @@ import { CHORDS } from "../../server/music/chord.ts";
 import { INSTRUMENTS } from "../../server/music/instrument.ts";
 import { KINDS } from "../../server/music/kind.ts";
 import { LETTERS } from "../../server/music/note.ts";
+import { NOTE_NAMES } from "../../server/music/note-names.ts";
 import { PATTERNS, VARIANTS } from "../../server/music/pattern.ts";
 import type { Direction, Reach } from "../../server/music/reach.ts";
 import { listed, mended } from "./claims.ts";
@@ -57,6 +58,7 @@ const claimed: fc.Arbitrary<ClaimedExercise> = fc.record({
   direction: maybe(fc.constantFrom<Direction>("up", "down", "up and down", "down and up", "back and forth")),
   reach: maybe(reach),
   instrument: maybe(fc.constantFrom(...INSTRUMENTS)),
+  names: fc.constantFrom(...NOTE_NAMES),
 });
 
 const word = fc
@@ -73,7 +75,7 @@ const list = fc
 test("whatever is typed beside whatever: at most eight findings, in order, each on the list and with edits apart", () => {
   fc.assert(
     fc.property(claimed, list, (exercise, text) => {
-      const found = checkNoteList(listed(text), exercise);
+      const found = checkNoteList(listed(text, exercise.names), exercise);
       expect(found.length).toBeLessThanOrEqual(8);
       for (const { start, end, message, fixes } of found) {
         expect(start).toBeGreaterThanOrEqual(0);
@@ -100,7 +102,7 @@ test("mending finding after finding ends with a list that has none", () => {
     fc.property(claimed, list, (exercise, typed) => {
       let text = typed;
       for (let round = 0; round < 40; round++) {
-        const [first] = checkNoteList(listed(text), exercise);
+        const [first] = checkNoteList(listed(text, exercise.names), exercise);
         if (!first) mendedLists++;
         // Only a list of over 2,000 characters is not written out.
         if (!first?.fixes[0]) return;

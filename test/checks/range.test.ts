@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { checkNotesInRange } from "../../server/checks/range.ts";
 import { INSTRUMENTS, type Instrument, instrumentById } from "../../server/music/instrument.ts";
 import { type Note, parseNote, printNote } from "../../server/music/note.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { underlined } from "./claims.ts";
 
 const notes = (text: string) => text.split(" ").map((word) => parseNote(word) as Note);
@@ -10,7 +11,7 @@ const notes = (text: string) => text.split(" ").map((word) => parseNote(word) as
 /** Notes on an instrument, and what is said of them. */
 function check(instrument: string | Instrument, text: string, message?: string): void {
   const on = typeof instrument === "string" ? instrumentById(instrument)! : instrument;
-  const found = checkNotesInRange(notes(text), on, { start: 0, end: text.length });
+  const found = checkNotesInRange(notes(text), on, { start: 0, end: text.length }, ENGLISH_NAMES);
   const expected = message === undefined ? [] : [`${"^".repeat(text.length)} out-of-range: ${message}`];
   expect(underlined(text, found)).toBe([text, ...expected].join("\n"));
 }
@@ -48,7 +49,7 @@ test("every instrument has its ends, and not the semitones beyond them (by npm `
     const [low, high] = [printNote(instrument.low), printNote(instrument.high)];
     check(instrument, `${low} ${high}`);
     for (const beyond of [Tonal.transpose(low, "-2m"), Tonal.transpose(high, "2m")]) {
-      const found = checkNotesInRange(notes(beyond), instrument, { start: 3, end: 5 });
+      const found = checkNotesInRange(notes(beyond), instrument, { start: 3, end: 5 }, ENGLISH_NAMES);
       expect(
         found.map(({ code, start, end }) => [code, start, end]),
         instrument.id,

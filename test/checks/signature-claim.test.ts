@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { checkSignature, describeAcceptedSignature } from "../../server/checks/signature-claim.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { describeFifths } from "../../server/music/signature.ts";
 import modes from "../reference/modes.json" with { type: "json" };
 import { mended, subject, underlined } from "./claims.ts";
@@ -12,7 +13,7 @@ function fifthsOf(claim: string): number {
 }
 
 function found(on: string, text: string) {
-  return checkSignature({ start: 0, end: text.length, fifths: fifthsOf(text), text }, subject(on), on);
+  return checkSignature({ start: 0, end: text.length, fifths: fifthsOf(text), text }, subject(on), on, ENGLISH_NAMES);
 }
 
 /** What is said of a claimed signature, and the signature after the fix; nothing of a right one. */
@@ -35,7 +36,9 @@ describe("against references", () => {
       const findings = found(on, text);
       expect(findings.length, `${on}: ${text}`).toBe(right.includes(fifths) ? 0 : 1);
       if (findings[0]) expect(right, on).toContain(fifthsOf(mended(text, findings[0].fixes[0]!)));
-      expect(describeAcceptedSignature(fifths, subject(on)) !== undefined, on).toBe(right.includes(fifths));
+      expect(describeAcceptedSignature(fifths, subject(on), ENGLISH_NAMES) !== undefined, on).toBe(
+        right.includes(fifths),
+      );
     }
   };
   test("the thirty keys of test/reference/keysignatures.tsv; harmonic and melodic minor have natural minor's", () => {
@@ -93,7 +96,7 @@ describe("what is said (common practice, no source)", () => {
       "F major has 1 flat (Bb), not 2 flats. 2 flats belong to Bb major and G minor.",
       "1 flat",
     );
-    const untold = checkSignature({ start: 4, end: 6, fifths: -2 }, subject("F major"), "F major");
+    const untold = checkSignature({ start: 4, end: 6, fifths: -2 }, subject("F major"), "F major", ENGLISH_NAMES);
     expect(untold[0]!.fixes[0]!.edits).toEqual([{ start: 4, end: 6, text: "1b" }]);
   });
   test("raised notes of minor are not in the signature", () => {
@@ -145,7 +148,7 @@ describe("what is said (common practice, no source)", () => {
 
 test("which of the right signatures it is", () => {
   const says = (on: string, claim: string, what: string | undefined) =>
-    expect(describeAcceptedSignature(fifthsOf(claim), subject(on))).toBe(what);
+    expect(describeAcceptedSignature(fifthsOf(claim), subject(on), ENGLISH_NAMES)).toBe(what);
   says("F# major", "6#", "the key signature of F# major");
   says("F# major", "5#", undefined);
   says("D dorian", "no accidentals", "the signature of D dorian itself, which holds all its notes");

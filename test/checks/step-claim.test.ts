@@ -2,6 +2,7 @@ import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
 import { checkSteps } from "../../server/checks/step-claim.ts";
 import { KINDS } from "../../server/music/kind.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { stepsOf } from "../../server/music/steps.ts";
 import scales from "../reference/scales.json" with { type: "json" };
 import others from "../reference/scales-other-and-arpeggios.json" with { type: "json" };
@@ -10,7 +11,7 @@ import { mended, subject, underlined } from "./claims.ts";
 /** Steps after `steps ` or alone, and what is said of them; after the fix nothing is. */
 function check(on: string, text: string, message?: string, after?: string): void {
   const words = text.replace(/^steps /u, "");
-  const found = checkSteps({ start: 0, end: text.length, words }, subject(on), on);
+  const found = checkSteps({ start: 0, end: text.length, words }, subject(on), on, ENGLISH_NAMES);
   const expected = message === undefined ? [] : [`${"^".repeat(text.length)} step-formula: ${message}`];
   const fix = after === undefined ? [] : [`-> Change to ${after.replace(/^steps /u, "")}`];
   expect(underlined(text, found)).toBe([text, ...expected, ...fix].join("\n"));
@@ -40,7 +41,7 @@ function checkFormula(on: string, steps: readonly number[]): void {
   }
   for (const [at, step] of steps.entries()) {
     const words = steps.with(at, step === 1 ? 2 : step - 1).join(" ");
-    const found = checkSteps({ start: 0, end: words.length, words }, subject(on), on);
+    const found = checkSteps({ start: 0, end: words.length, words }, subject(on), on, ENGLISH_NAMES);
     expect(
       found.map(({ code }) => code),
       `${on}: ${words}`,

@@ -258,6 +258,41 @@ describe("what has no notes", () => {
   test("two lines", () => refuse(["D minor\nE minor"], "One exercise at a time: the line has a line break in it."));
 });
 
+describe("names of notes in another language", () => {
+  // Names: test/reference/note-names.json; the scales: test/reference/scales.json
+  test("asked for, in reading and in everything that is told", () =>
+    check(
+      "h-Moll melodic, five notes, up",
+      {
+        subject: "h-Moll melodic",
+        tonic: "H",
+        kind: "melodic minor",
+        signature: { fifths: 2, accidentals: ["Fis", "Cis"] },
+        relative: "D-Dur",
+        parallel: "H-Dur",
+        notes: ["H4", "Cis5", "D5", "E5", "Fis5"],
+        sounding: ["H4", "Cis5", "D5", "E5", "Fis5"],
+        range: { low: "H4", high: "Fis5" },
+      },
+      ["--names", "german"],
+    ));
+
+  test("declared in the journal, and the option goes before it", async () => {
+    const files = { "journal.practice": "names french\ninstrument alto recorder" };
+    await check("si bémol majeur, five notes, up", { notes: ["sib4", "do5", "ré5", "mib5", "fa5"] }, [], files);
+    await check("Bes groot, five notes, up", { notes: ["Bes4", "C5", "D5", "Es5", "F5"] }, ["--names", "Dutch"], files);
+    const { changes, fingerings } = await report("fa majeur, five notes, up", [], files);
+    expect(changes.map(({ from, to }) => `${from} ${to}`)).toEqual(["fa4 sol4", "sol4 la4", "la4 sib4", "sib4 do5"]);
+    expect(fingerings[3]!.note).toBe("sib4");
+  });
+
+  test("as text for a person", async () => {
+    const { stdout } = await daystave(["notes", "re bemol mayor", "--names", "spanish", "--pitch", "A=415, Vallotti"]);
+    for (const words of ["re bemol mayor\n", "5 flats: sib mib lab reb solb", "relative: si bemol menor natural"])
+      expect(stdout).toContain(words);
+  });
+});
+
 describe("options that cannot be followed", () => {
   test("an instrument", () =>
     refuse(
@@ -276,11 +311,10 @@ describe("options that cannot be followed", () => {
       ["D minor", "--pitch", "A=415, just on H#"],
       "“--pitch A=415, just on H#”: just intonation stands on a note: just on C, just on F#, just on Bb.",
     ));
-  test("names in another language", () =>
-    refuse(
-      ["D minor", "--names", "german"],
-      "Names of notes are read and shown in English only for now; “german” is not known here.",
-    ));
+  test("names in no language", async () => {
+    const known = "there are names of notes in english, german, dutch, french, italian, spanish.";
+    await refuse(["D minor", "--names", "germn"], `“--names germn”: ${known} Did you mean “german”?`);
+  });
   test("no exercise", async () => {
     expect((await daystave(["notes"])).status).toBe(2);
   });

@@ -114,6 +114,15 @@ describe("the journal around", () => {
   });
 });
 
+test("in another language, asked for or declared in the journal around", async () => {
+  const asked = await daystave(["scales", "--notes", "D E Fis G A H Cis", "--names", "german", "--json"]);
+  const [first] = JSON.parse(asked.stdout).scales;
+  expect([first.name, first.tonic, first.notes]).toEqual(["D-Dur", "D", ["D", "E", "Fis", "G", "A", "H", "Cis"]]);
+  const files = { "journal.practice": "names italian" };
+  const declared = await daystave(["scales", "--notes", "fa sol la sib do re mi", "--json"], { files });
+  expect(JSON.parse(declared.stdout).scales[0].name).toBe("fa maggiore");
+});
+
 describe("however a journal writes notes", () => {
   test.each([
     "D, E, F, G, A, Bb, C#",
@@ -133,10 +142,15 @@ describe("what is no note is told with its place, and what is one", () => {
   test("a word", () => refuse(["--notes", "D E foo"], `Word 3, “foo”, is no note. ${ACCEPTED}`));
   test("the first word", () => refuse(["--notes", "moo D"], `Word 1, “moo”, is no note. ${ACCEPTED}`));
   test("a German name", async () => {
-    const says = "German names are not read here: H is B";
+    const says = "It is a German name: `--names german` reads them.";
     await refuse(["--notes", "D H A"], `Word 2, “H”, is no note. ${says}`);
     await refuse(["--notes", "D Fis A"], `Word 2, “Fis”, is no note. ${says}`);
   });
+  test("a word that is no name in the language asked for", () =>
+    refuse(
+      ["--notes", "D Fis mi", "--names", "german"],
+      "Word 3, “mi”, is no note. Notes are named in German, as C, D, Fis, B, Es",
+    ));
   test("three sharps", () => refuse(["--notes", "D, F###"], "Word 2, “F###”, is no note."));
   test("nothing", () => refuse(["--notes", " , "], `No note stands here. ${ACCEPTED}`));
   test("no option", () => refuse([], 'The notes are missing: daystave scales --notes "D E F G A Bb C#"'));

@@ -5,6 +5,7 @@ import type { Declared } from "../../server/journal/declared.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { scaleText, subjectText } from "../../server/journal/subject-text.ts";
 import { printName } from "../../server/music/note.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { temperamentText } from "../../server/music/temperament.ts";
 import { createDocument } from "../../server/syntax/document.ts";
 import { itemsOf, rowsOf } from "../syntax/print.ts";
@@ -61,7 +62,7 @@ function said(declared: Declared): string {
     case "pitch":
       return `A=${declared.a} ${temperamentText(declared.temperament, printName)}`;
     case "names":
-      return declared.convention;
+      return declared.id;
     case "note value":
       return fractionText(declared.value);
     case "usual articulation":
@@ -72,7 +73,7 @@ function said(declared: Declared): string {
       return [
         declared.type === "movement" ? `${title}, ${declared.movement} ${declared.name ?? ""}`.trim() : title,
         "short" in declared && declared.short && `as ${declared.short}`,
-        key && `in ${scaleText(key)}`,
+        key && `in ${scaleText(key, ENGLISH_NAMES)}`,
         bars && `${bars} bars`,
         goal && `goal ${tempoText(goal)}`,
         from && `from ${isoDate(from)}`,
@@ -89,7 +90,7 @@ function said(declared: Declared): string {
     case "aim":
     case "set": {
       const subject = declared.entry?.subject?.meaning;
-      const what = subject && subject.type !== "faulty subject" ? subjectText(subject) : "";
+      const what = subject && subject.type !== "faulty subject" ? subjectText(subject, ENGLISH_NAMES) : "";
       const words = "words" in declared ? declared.words : undefined;
       const days = "days" in declared && declared.days ? `${declared.days} days` : "";
       const by = declared.by === undefined ? "" : `by ${isoDate(declared.by)}`;
@@ -215,7 +216,6 @@ test("faults of what is said of the journal", () => {
     pitch A=415, Vallotti, loud             => bad-declaration: loud
     names germn                             => bad-declaration: germn -> german
     names klingon                           => bad-declaration: klingon
-    names german                            => not-yet: german
     note value                              => bad-declaration: note value
     note value thirds                       => bad-declaration: thirds
     note value 8ths at 60                   => bad-declaration: 8ths at 60

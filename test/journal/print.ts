@@ -2,6 +2,7 @@ import { isoDate } from "../../server/journal/calendar.ts";
 import type { Attempt, BlockModel, Conditions, Entry, Tempo } from "../../server/journal/model.ts";
 import { subjectText } from "../../server/journal/subject-text.ts";
 import { patternText } from "../../server/journal/to-play.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import type { Claim } from "../../server/syntax/line.ts";
 import type { Fraction } from "../../server/syntax/meaning.ts";
 
@@ -78,7 +79,7 @@ export function entryText(entry: Entry): string {
     meaning.type === "with" ? [`with ${meaning.words}`] : meaning.type === "times" ? [`${meaning.count} times`] : [],
   );
   return [
-    subject ? subjectText(subject) : "(no subject)",
+    subject ? subjectText(subject, ENGLISH_NAMES) : "(no subject)",
     pattern && patternText(pattern),
     inversion !== undefined && `inversion ${inversion}`,
     where && [where.movement && `mvt ${where.movement}`, where.text].filter(Boolean).join(", "),

@@ -126,7 +126,7 @@ describe("arpeggios count their chord's notes", () => {
       reach: { type: "octaves", count: 2 },
     });
     expect(degrees).toEqual([1, 2, 3, 4, 5, 6, 7, 6, 5, 4, 3, 2, 1]);
-    expect([steps, signature]).toEqual([[3, 4, 5], { fifths: -1, accidentals: ["Bb"] }]);
+    expect([steps, signature]).toEqual([[3, 4, 5], { fifths: -1, accidentals: [{ letter: "B", alter: -1 }] }]);
     check({ subject: chord("C", "major"), reach: { type: "twelfth" }, direction: "up" }, "C4 E4 G4 C5 E5 G5");
   });
   test("inversions start from their bass, the lowest that the instrument has", () => {

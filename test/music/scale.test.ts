@@ -99,7 +99,7 @@ test("degrees run on below the tonic and past the octave", () => {
 
 test("the reason for a name", () => {
   const reason = (on: string, id: string, degree: number, falling = false) =>
-    degreeReason(tonic(on), kind(id), degree, falling);
+    degreeReason(tonic(on), kind(id), degree, { falling });
   expect(reason("F#", "major", 7)).toBe("its seventh degree takes the letter E");
   expect(reason("Fb", "lydian", 4)).toBe("its fourth degree takes the letter B");
   expect(reason("F#", "major", 14)).toBe("its seventh degree takes the letter E");

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { languagePhrases } from "../../server/journal/language.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { readPart } from "../../server/syntax/part.ts";
 import { PartMemo } from "../../server/syntax/parts.ts";
 import { NO_NAMES, Vocabulary } from "../../server/syntax/vocabulary.ts";
@@ -39,8 +40,8 @@ const part = fc
   .array(fc.oneof({ weight: 3, arbitrary: word }, { weight: 2, arbitrary: number }), { minLength: 1, maxLength: 5 })
   .map((words) => words.join(" "));
 
-const plain = new Vocabulary(languagePhrases());
-const numbered = new Vocabulary(languagePhrases(), {
+const plain = new Vocabulary(languagePhrases(ENGLISH_NAMES), ENGLISH_NAMES);
+const numbered = new Vocabulary(languagePhrases(ENGLISH_NAMES), ENGLISH_NAMES, {
   ...NO_NAMES,
   titles: [{ title: "Suite in D", short: "Suite 12" }],
 });

@@ -1,5 +1,6 @@
 import { Journal } from "../../server/journal/journal.ts";
 import { subjectText } from "../../server/journal/subject-text.ts";
+import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
 import { createDocument } from "../../server/syntax/document.ts";
 import type { Line } from "../../server/syntax/line.ts";
 import type { FaultySubject, Item, Meaning, SubjectMeaning } from "../../server/syntax/meaning.ts";
@@ -69,7 +70,7 @@ function subjectOf(meaning: SubjectMeaning | FaultySubject): string {
   const undeclared = meaning.type === "title" && !meaning.declared ? " (undeclared)" : "";
   const key = meaning.type === "chord" && meaning.key ? ` (in ${noteText(meaning.key)})` : "";
   const title = meaning.type === "title" ? "title " : meaning.type === "free" ? "done " : "";
-  return title + subjectText(meaning) + unsaid + undeclared + key;
+  return title + subjectText(meaning, ENGLISH_NAMES) + unsaid + undeclared + key;
 }
 
 /** One item in a few words. */

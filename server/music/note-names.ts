@@ -1,0 +1,251 @@
+import { LETTERS, type Letter, type NoteName, printName } from "./note.ts";
+
+/** A language whose names of notes a journal may use. */
+export type NamesId = "english" | "german" | "dutch" | "french" | "italian" | "spanish";
+
+/** How a player spells: with signs as on a plain keyboard (`fa#`), with music signs (`fa♯`), or in words (`fa dièse`). */
+export type Spelling = "plain" | "signs" | "words";
+
+/** What one language calls notes and the two modes. Octave numbers are scientific in all of them. */
+export interface NoteNames {
+  readonly id: NamesId;
+  /**
+   * Every single word that names a note, without an octave; in lower case, without accents, with plain signs. Null for
+   * English, whose letters and signs are read by a rule of their own.
+   */
+  readonly words: ReadonlyMap<string, NoteName> | null;
+  /** The words that may follow a note's name, in semitones; in lower case, without accents, spaces and hyphens. */
+  readonly accidentals: ReadonlyMap<string, number>;
+  /** What major and minor are called; the first is shown. */
+  readonly major: readonly string[];
+  readonly minor: readonly string[];
+  /** `f'` is the F of the octave from middle C on. */
+  readonly strokes: boolean;
+  /** A hyphen joins the tonic with the mode, and tonics of minor keys are in lower case: `fis-Moll`. */
+  readonly hyphened: boolean;
+  /** A name as in a list of notes: `Fis`, `fa#`. */
+  readonly name: (name: NoteName, spelling?: Spelling) => string;
+  /**
+   * A tonic and English words for what is on it: `fis-Moll melodic` for F# and `melodic minor`. The mode goes first where it
+   * is not English; `tonic` is how the tonic is spelled, where not as usual.
+   */
+  readonly key: (name: NoteName, words: string, tonic?: string) => string;
+}
+
+/** What each language is told by; `key` follows from it. */
+type Spoken = Omit<NoteNames, "key">;
+
+type Stems = Readonly<Record<Letter, string>>;
+
+const SYLLABLES: Stems = { C: "do", D: "re", E: "mi", F: "fa", G: "sol", A: "la", B: "si" };
+const FRENCH_SYLLABLES: Stems = { ...SYLLABLES, D: "ré" };
+const DUTCH_LETTERS: Stems = { C: "c", D: "d", E: "e", F: "f", G: "g", A: "a", B: "b" };
+const GERMAN_LETTERS: Stems = { ...DUTCH_LETTERS, B: "h" };
+
+/** What is read beside the usual signs: as test/reference/note-names.json has it, for LilyPond's plain-text input. */
+const SIGN_WORDS: readonly (readonly [string, number])[] = [
+  ["", 0],
+  ["#", 1],
+  ["##", 2],
+  ["x", 2],
+  ["b", -1],
+  ["bb", -2],
+];
+
+export const ENGLISH_NAMES: NoteNames = {
+  id: "english",
+  words: null,
+  accidentals: new Map([
+    ["sharp", 1],
+    ["flat", -1],
+    ["natural", 0],
+    ["doublesharp", 2],
+    ["doubleflat", -2],
+  ]),
+  major: ["major"],
+  minor: ["minor"],
+  strokes: false,
+  hyphened: false,
+  name: printName,
+  key: (name, words, tonic = printName(name)) => [tonic, words].join(" ").trimEnd(),
+};
+
+/**
+ * The names of notes by language. Spellings: test/reference/note-names.json (LilyPond 2.24.1), with what people write beside
+ * them; German capitals for major and small letters for minor, H and B: common practice. `Es` and `As` are shown in Dutch
+ * (LilyPond has `ees`, `aes` too); `becuadro` and `doble` in Spanish, and case outside German, are from memory.
+ */
+export const NOTE_NAMES: readonly NoteNames[] = [
+  ENGLISH_NAMES,
+  withKeys({
+    id: "german",
+    words: germanic(GERMAN_LETTERS, { Eb: ["es"], Ebb: ["eses"], Ab: ["as"], Abb: ["asas", "ases"], Bb: ["b"] }),
+    accidentals: new Map(),
+    major: ["Dur"],
+    minor: ["Moll"],
+    strokes: true,
+    hyphened: true,
+    name: (name) => capital(germanicName(name, GERMAN_LETTERS, { Abb: "asas", Bb: "b" })),
+  }),
+  withKeys({
+    id: "dutch",
+    words: germanic(DUTCH_LETTERS, {
+      Eb: ["es", "ees"],
+      Ebb: ["eses", "eeses"],
+      Ab: ["as", "aes"],
+      Abb: ["ases", "aeses"],
+    }),
+    accidentals: new Map(),
+    major: ["majeur", "groot", "grote terts"],
+    minor: ["mineur", "klein", "kleine terts"],
+    strokes: true,
+    hyphened: false,
+    name: (name) => capital(germanicName(name, DUTCH_LETTERS)),
+  }),
+  syllabic("french", {
+    stems: FRENCH_SYLLABLES,
+    letters: [
+      ["d", 1],
+      ["dd", 2],
+    ],
+    words: { sharp: "dièse", flat: "bémol", twice: "double", natural: "bécarre" },
+    further: [["ut", { letter: "C", alter: 0 }]],
+    major: "majeur",
+    minor: "mineur",
+  }),
+  syllabic("italian", {
+    stems: SYLLABLES,
+    letters: [
+      ["d", 1],
+      ["dd", 2],
+    ],
+    words: { sharp: "diesis", flat: "bemolle", twice: "doppio", natural: "bequadro" },
+    major: "maggiore",
+    minor: "minore",
+  }),
+  syllabic("spanish", {
+    stems: SYLLABLES,
+    letters: [
+      ["s", 1],
+      ["ss", 2],
+    ],
+    words: { sharp: "sostenido", flat: "bemol", twice: "doble", natural: "becuadro" },
+    major: "mayor",
+    minor: "menor",
+  }),
+];
+
+export function namesById(id: string): NoteNames | undefined {
+  return NOTE_NAMES.find((names) => names.id === id);
+}
+
+/** A note with its octave number: `Fis4`, `fa#4`. */
+export function noteText(note: NoteName & { readonly octave?: number }, names: NoteNames): string {
+  return `${names.name(note)}${note.octave ?? ""}`;
+}
+
+function withKeys(spoken: Spoken): NoteNames {
+  const key: NoteNames["key"] = (name, words, tonic = spoken.name(name, "words")) => {
+    const mode = MODE.exec(words)?.[0];
+    if (mode === undefined || !spoken.hyphened) return [tonic, kindText(words, spoken)].join(" ").trimEnd();
+    return `${mode === "minor" ? tonic.toLowerCase() : capital(tonic)}-${kindText(words, spoken)}`;
+  };
+  return { ...spoken, key };
+}
+
+/** A kind of scale or chord without its tonic, in English words: `Moll melodic` for `melodic minor`. */
+export function kindText(words: string, { id, major, minor }: Pick<NoteNames, "id" | "major" | "minor">): string {
+  const mode = id === "english" ? undefined : MODE.exec(words)?.[0];
+  if (mode === undefined) return words;
+  const rest = words.replace(MODE, "").replace(/\s+/g, " ").trim();
+  return `${(mode === "major" ? major : minor)[0]!} ${rest}`.trimEnd();
+}
+
+/** English words for a kind of scale or chord with major and minor in the language: `melodic minor` is also `melodic Moll`. */
+export function inLanguage(words: string, { id, major, minor }: NoteNames): readonly string[] {
+  const mode = MODE.exec(words)?.[0];
+  if (id === "english" || mode === undefined) return [words];
+  return [...(mode === "major" ? major : minor).map((said) => words.replace(MODE, said)), words];
+}
+
+const MODE = /\b(?:major|minor)\b/;
+
+function capital(text: string): string {
+  return text[0]!.toUpperCase() + text.slice(1);
+}
+
+/** `fis`, `fisis`, `fes`, `feses`, and as many more as it takes. */
+function germanicName(
+  { letter, alter }: NoteName,
+  stems: Stems,
+  irregular: Readonly<Record<string, string>> = {},
+): string {
+  const own = irregular[printName({ letter, alter })];
+  if (own !== undefined) return own;
+  if (alter >= 0) return stems[letter] + "is".repeat(alter);
+  const shortened = stems[letter] === "e" || stems[letter] === "a"; // `es` and `as` swallow a vowel
+  return stems[letter] + (shortened ? "s" : "es") + "es".repeat(-alter - 1);
+}
+
+function germanic(stems: Stems, irregular: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, NoteName> {
+  const words = new Map<string, NoteName>();
+  for (const letter of LETTERS)
+    for (const [sign, alter] of SIGN_WORDS) {
+      const name = { letter, alter };
+      for (const word of [stems[letter] + sign, ...(irregular[printName(name)] ?? [germanicName(name, stems)])])
+        if (!words.has(word) || !sign) words.set(word, name);
+    }
+  // A German `B` is B flat however it came to stand here, and `Bb` can only mean the same.
+  if (stems.B === "h") for (const word of ["b", "bb"]) words.set(word, { letter: "B", alter: -1 });
+  return words;
+}
+
+interface Syllabic {
+  readonly stems: Stems;
+  /** Letters that stand for accidentals where only plain letters can be typed. */
+  readonly letters: readonly (readonly [string, number])[];
+  readonly words: { readonly sharp: string; readonly flat: string; readonly twice: string; readonly natural: string };
+  readonly further?: readonly (readonly [string, NoteName])[];
+  readonly major: string;
+  readonly minor: string;
+}
+
+function syllabic(id: NamesId, { stems, letters, words, further = [], major, minor }: Syllabic): NoteNames {
+  const spelled = new Map<string, NoteName>(further);
+  for (const letter of LETTERS)
+    for (const [sign, alter] of [...SIGN_WORDS, ...letters]) spelled.set(bare(stems[letter]) + sign, { letter, alter });
+  const { sharp, flat, twice, natural } = words;
+  const accidentals = new Map(
+    (
+      [
+        [sharp, 1],
+        [flat, -1],
+        [twice + sharp, 2],
+        [twice + flat, -2],
+        [natural, 0],
+      ] as const
+    ).map(([word, alter]) => [bare(word), alter] as const),
+  );
+  const name = ({ letter, alter }: NoteName, spelling: Spelling = "plain"): string => {
+    const many = Math.abs(alter);
+    if (spelling === "words" && many > 0 && many <= 2)
+      return `${stems[letter]} ${many === 2 ? `${twice} ` : ""}${alter > 0 ? sharp : flat}`;
+    const signs = spelling === "signs" ? ["♯", "♭"] : ["#", "b"];
+    return stems[letter] + signs[alter > 0 ? 0 : 1]!.repeat(many);
+  };
+  return withKeys({
+    id,
+    words: spelled,
+    accidentals,
+    major: [major],
+    minor: [minor],
+    strokes: false,
+    hyphened: false,
+    name,
+  });
+}
+
+/** Without accents. */
+function bare(word: string): string {
+  return word.normalize("NFD").replace(/\p{M}/gu, "");
+}
