@@ -6,6 +6,7 @@ import { diagnosticsOf } from "../../server/features/diagnostics.ts";
 import type { Diagnostic } from "../../server/features/types.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
+import { NOTE_NAMES } from "../../server/music/note-names.ts";
 import { createDocument } from "../../server/syntax/document.ts";
 
 // The samples and the examples of the format reference mean what they say, on 2026-06-01.
@@ -63,6 +64,20 @@ describe("the quickstart", () => {
       "scale-spelling: F# major: F# G# A# B C# D# F F# | F",
       "scale-note: G harmonic minor: G A Bb C D Eb F G | F",
     ]);
+  });
+});
+
+describe("a journal for each language of note names", () => {
+  const languages = NOTE_NAMES.map(({ id }) => id).filter((id) => id !== "english");
+
+  test("there is one for each", () => {
+    expect(readdirSync(join(ROOT, "samples/languages")).sort()).toEqual([...languages].sort());
+  });
+
+  test.each(languages)("%s: it declares it, and nothing is found in it", (id) => {
+    const texts = folder("languages", id);
+    expect(texts.get("file:///j/journal.practice")).toContain(`\nnames ${id}\n`);
+    expect(found(texts)).toEqual([]);
   });
 });
 
