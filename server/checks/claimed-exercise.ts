@@ -49,6 +49,8 @@ export interface Reading {
   readonly closes: boolean;
   /** Whether typed octave numbers are those of these notes, rather than counted from any octave. */
   readonly placed: boolean;
+  /** Whether only each note by itself can be told: the order is nobody's to know (`leaps`). */
+  readonly unordered?: true;
 }
 
 interface Form {
@@ -216,7 +218,7 @@ function readingsByLength(ways: Ways, length: number): Reading[] {
 }
 
 /** `octatonic` may be either of two scales. */
-function kindsMeant(claimed: ClaimedExercise): ClaimedExercise[] {
+export function kindsMeant(claimed: ClaimedExercise): ClaimedExercise[] {
   const { subject } = claimed;
   if (subject.type !== "scale" || subject.kind.id !== "octatonic") return [claimed];
   return ["half-whole", "whole-half"].map((id) => ({ ...claimed, subject: { ...subject, kind: kindById(id)! } }));

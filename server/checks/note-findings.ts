@@ -74,6 +74,7 @@ function figureClause(compared: Compared, expected: ExpectedNote): string {
 function noNoteMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const { claimed, style } = compared;
   const german = /^h/iu.test(typed.text) ? " (H is German for B: `names german` in the journal reads it)" : "";
+  if (compared.best.reading.unordered) return `${quoted(typed.text)} names no note${german}.`;
   return `${quoted(typed.text)} names no note${german}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
 }
 
@@ -117,7 +118,8 @@ function replaced(compared: Compared, step: AlignmentStep): Finding {
         ? octaveMessage(compared, typed, expected)
         : wrongMessage(compared, typed, expected, step.expected);
   const fix = replacement(`Change ${quoted(typed.text)} to ${text}`, typed, text, step.type === "spelling");
-  return finding(codeOf(step.type, best), typed, message, [fix]);
+  const isGuess = best.reading.unordered === true && !typed.note;
+  return finding(codeOf(step.type, best), typed, message, isGuess ? [] : [fix]);
 }
 
 function whereMissing({ notes, style }: Compared, next: number): string {
