@@ -101,12 +101,13 @@ function belongsTo(fifths: number, subject: Subject): string {
   return `${shown[0]!.toUpperCase()}${shown.slice(1)} ${Math.abs(fifths) === 1 ? "belongs" : "belong"} to ${first} and ${second}.`;
 }
 
-/** Raised notes are not in the signature: what to say of harmonic and melodic minor. */
+/** Raised notes are not in the signature: what to say of harmonic, melodic and jazz minor. */
 function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number): string {
-  if (kind.id !== "harmonic minor" && kind.id !== "melodic minor") return "";
+  const raisesBoth = kind.id === "melodic minor" || kind.id === "jazz minor";
+  if (kind.id !== "harmonic minor" && !raisesBoth) return "";
   const leading: NoteName = nameAtFifths(fifthsOf(tonic) + 5);
   const raised = [printName(leading)];
-  if (kind.id === "melodic minor") raised.unshift(printName(nameAtFifths(fifthsOf(tonic) + 3)));
+  if (raisesBoth) raised.unshift(printName(nameAtFifths(fifthsOf(tonic) + 3)));
   const verb = raised.length === 1 ? "is" : "are";
   return ` It has the signature of ${keyName(fifths, "minor")}; ${raised.join(" and ")} ${verb} written with accidentals.`;
 }

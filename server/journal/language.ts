@@ -1,7 +1,7 @@
 import { CHORDS } from "../music/chord.ts";
 import { INSTRUMENTS } from "../music/instrument.ts";
 import { KINDS } from "../music/kind.ts";
-import { PATTERNS } from "../music/pattern.ts";
+import { PATTERNS, VARIANTS } from "../music/pattern.ts";
 import { type Phrase, TERMS } from "../syntax/terms.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
@@ -11,6 +11,10 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
   ["natural", ["natural minor"]],
   ["pentatonic", ["major pentatonic", "minor pentatonic"]],
   ["diminished scale", ["half-whole", "whole-half"]],
+  ["symmetric diminished", ["half-whole", "whole-half"]],
+  ["diminished", ["diminished arpeggio", "diminished seventh", "half-whole", "whole-half"]],
+  ["dominant", ["dominant seventh", "mixolydian"]],
+  ["ascending melodic minor", ["melodic minor, up", "jazz minor"]],
   ["dur", ["major"]],
   ["maj", ["major"]],
   ["majeur", ["major"]],
@@ -26,10 +30,12 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
 ];
 
 const TRIADS = ["major", "minor", "augmented", "diminished"];
+/** Triads that are called common chords. */
+const COMMON = ["major", "minor"];
 
 /** Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. */
 export function languagePhrases(): readonly Phrase[] {
-  return [...TERMS, ...kinds(), ...partsOfKinds(), ...chords(), ...patterns(), ...instruments()];
+  return [...TERMS, ...kinds(), ...partsOfKinds(), ...chords(), ...patterns(), ...variants(), ...instruments()];
 }
 
 function kinds(): Phrase[] {
@@ -47,17 +53,18 @@ function partsOfKinds(): Phrase[] {
 
 /** `minor arpeggio`, `arpeggio` alone for major, `broken chord`; a seventh chord needs no further word. */
 function chords(): Phrase[] {
-  return CHORDS.flatMap(({ id, names, sentence }) => {
+  return CHORDS.flatMap(({ id, names, shortNames = [], sentence }) => {
     const triad = TRIADS.includes(id);
-    const shapes = id === "major" ? [...names, ""] : names;
+    const shapes = [...names, ...shortNames, ...(id === "major" ? [""] : [])];
     const whole = shapes.flatMap((name) =>
       [
-        ...(triad ? [] : [name]),
+        ...(triad || shortNames.includes(name) ? [] : [name]),
         `${name} arpeggio`,
         `${name} arpeggios`,
         `${name} arp`,
         `${name} chord`,
         `${name} triad`,
+        ...(COMMON.includes(id) ? [`${name} common chord`] : []),
       ].map((words) => words.trim()),
     );
     const broken = shapes.map((name) => `${name} broken chord`.trim());
@@ -70,6 +77,10 @@ function chords(): Phrase[] {
 
 function patterns(): Phrase[] {
   return PATTERNS.map(({ id, names, sentence }) => ({ words: names, meaning: { type: "pattern", id }, sentence }));
+}
+
+function variants(): Phrase[] {
+  return VARIANTS.map(({ id, names, sentence }) => ({ words: names, meaning: { type: "variant", id }, sentence }));
 }
 
 function instruments(): Phrase[] {
