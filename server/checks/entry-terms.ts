@@ -102,6 +102,9 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   ];
 }
 
+/** A letter with three accidentals or more, among the words of a term. */
+const TOO_MANY_SIGNS = /(?:^|\s)[A-Ga-g](?:[#♯x𝄪]{3,}|[b♭𝄫]{3,})\d?(?:\s|$)/u;
+
 function termFinding(
   item: Item,
   text: string,
@@ -114,6 +117,8 @@ function termFinding(
   switch (meaning.type) {
     case "unknown":
       if (typed === "-") return dash(item);
+      if (TOO_MANY_SIGNS.test(typed))
+        return unknown(item, typed, "a note has at most two sharps or flats", context, []);
       return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);

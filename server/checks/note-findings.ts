@@ -74,8 +74,10 @@ function figureClause(compared: Compared, expected: ExpectedNote): string {
 function noNoteMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const { claimed, style } = compared;
   const german = /^h/iu.test(typed.text) ? " (H is German for B: `names german` in the journal reads it)" : "";
-  if (compared.best.reading.unordered) return `${quoted(typed.text)} names no note${german}.`;
-  return `${quoted(typed.text)} names no note${german}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
+  const signs = /[#♯b♭x𝄪𝄫]{3}/u.test(typed.text) ? " (a note has at most two sharps or flats)" : "";
+  const none = `${quoted(typed.text)} names no note${german}${signs}`;
+  if (compared.best.reading.unordered) return `${none}.`;
+  return `${none}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
 }
 
 function wrongMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote, at: number): string {

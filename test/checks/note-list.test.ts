@@ -123,6 +123,10 @@ describe("a wrong key", () => {
       "          ^ scale-note: H names no note (H is German for B: `names german` in the journal reads it): D natural minor has Bb here.",
       "          -> Change H to Bb",
     ]);
+    check("D natural minor", "D E F G A### Bb C D", [
+      "        ^^^^ scale-note: A### names no note (a note has at most two sharps or flats): D natural minor has A here.",
+      "        -> Change A### to A",
+    ]);
   });
   test("the right name in the wrong octave says so", () => {
     check("D major", "D4 E4 F#4 G4 A4 B4 C#4 D5", [

@@ -130,11 +130,13 @@ test("a declared cell moves by its step, and drops what leaves the span", () => 
 test("a cell that cannot be read says which word is to blame", () => {
   expect(parseCell("1 3 x 4")).toMatchObject({ ok: false, at: 2 });
   expect(parseCell("1 b3")).toMatchObject({ ok: false, at: 1 });
-  expect(parseCell("1 99")).toMatchObject({ ok: false, at: 1 });
+  expect(parseCell("1 99")).toMatchObject({ ok: false, at: 1, reason: expect.stringContaining("from -7 to 22") });
+  expect([parseCell("-7 22").ok, parseCell("-8 1").ok, parseCell("1 23").ok]).toEqual([true, false, false]);
   expect(parseCell("1 2.5")).toMatchObject({ ok: false, at: 1 });
   expect(parseCell("  ")).toMatchObject({ ok: false });
-  expect(parseCell("1 2", 0)).toMatchObject({ ok: false });
-  expect(parseCell("1 2", 1.5)).toMatchObject({ ok: false });
+  expect([0, 1.5, 15, Number.NaN].map((step) => parseCell("1 2", step))).toEqual(
+    Array(4).fill({ ok: false, at: "step", reason: "the step is a whole number of degrees from 1 to 14" }),
+  );
   expect(parseCell("1 ".repeat(65))).toMatchObject({ ok: false, at: 64 });
 });
 
