@@ -4,6 +4,7 @@ import { acceptsName } from "../music/scale.ts";
 import type { ClaimedNote } from "../syntax/line.ts";
 import { type Alignment, align, type Likeness } from "./alignment.ts";
 import { type ClaimedExercise, type ExpectedNote, type Reading, readings, rungsIn } from "./claimed-exercise.ts";
+import { isInLeaps, leapsReadings } from "./leaps-reading.ts";
 
 /** The way in which a list fits best, and where it differs. */
 export interface BestReading {
@@ -148,7 +149,7 @@ function isBetter(one: Fit, oneRank: number, other: Fit, otherRank: number): boo
  * None where nothing can be expected.
  */
 export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExercise): BestReading | undefined {
-  const all = readings(claimed, notes.length);
+  const all = isInLeaps(claimed) ? leapsReadings(notes, claimed) : readings(claimed, notes.length);
   const besidePattern = all.some(({ patterned }) => patterned);
   let best: { readonly fit: Fit; readonly rank: number } | undefined;
   for (const { reading, rank, least } of byLength(all, notes.length)) {

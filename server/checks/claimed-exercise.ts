@@ -5,7 +5,8 @@ import { type Degree, kindById } from "../music/kind.ts";
 import { degreeOnLadder } from "../music/ladder.ts";
 import type { Note } from "../music/note.ts";
 import type { NoteNames } from "../music/note-names.ts";
-import { type Cell, patternById, type Rungs, turnedForms, type Variant } from "../music/pattern.ts";
+import { type Cell, patternById, type Rungs, type Variant } from "../music/pattern.ts";
+import { turnedForms } from "../music/pattern-forms.ts";
 import type { Direction, Reach } from "../music/reach.ts";
 import { degreesOf } from "../music/scale.ts";
 import { figureLengths } from "./figures.ts";
@@ -49,6 +50,8 @@ export interface Reading {
   readonly closes: boolean;
   /** Whether typed octave numbers are those of these notes, rather than counted from any octave. */
   readonly placed: boolean;
+  /** Whether only each note by itself can be told: the order is nobody's to know (`leaps`). */
+  readonly unordered?: true;
 }
 
 interface Form {
@@ -216,7 +219,7 @@ function readingsByLength(ways: Ways, length: number): Reading[] {
 }
 
 /** `octatonic` may be either of two scales. */
-function kindsMeant(claimed: ClaimedExercise): ClaimedExercise[] {
+export function kindsMeant(claimed: ClaimedExercise): ClaimedExercise[] {
   const { subject } = claimed;
   if (subject.type !== "scale" || subject.kind.id !== "octatonic") return [claimed];
   return ["half-whole", "whole-half"].map((id) => ({ ...claimed, subject: { ...subject, kind: kindById(id)! } }));

@@ -1,4 +1,4 @@
-import { patternById } from "../music/pattern.ts";
+import { PATTERNS, patternById } from "../music/pattern.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
@@ -102,6 +102,9 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   ];
 }
 
+/** A letter with three accidentals or more, among the words of a term. */
+const TOO_MANY_SIGNS = /(?:^|\s)[A-Ga-g](?:[#♯x𝄪]{3,}|[b♭𝄫]{3,})\d?(?:\s|$)/u;
+
 function termFinding(
   item: Item,
   text: string,
@@ -114,11 +117,13 @@ function termFinding(
   switch (meaning.type) {
     case "unknown":
       if (typed === "-") return dash(item);
+      if (TOO_MANY_SIGNS.test(typed))
+        return unknown(item, typed, "a note has at most two sharps or flats", context, []);
       return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);
     case "variant":
-      return variant(item, meaning.id, pattern);
+      return variant(item, meaning.id, text, pattern);
     case "inversion":
       return line.subject?.meaning.type === "chord"
         ? undefined
@@ -267,17 +272,33 @@ export function isUnclosed(text: string, { start, end }: { readonly start: numbe
   return end - start < 2 || ![...text.slice(start + 1, end)].some(isQuote);
 }
 
-/** A variant is one of its pattern's. */
-function variant(item: Item, id: string, pattern: Item | undefined): Finding | undefined {
+/** A variant is one of its pattern's; the fixes are those that the pattern has, or the pattern as it is. */
+function variant(item: Item, id: string, text: string, pattern: Item | undefined): Finding | undefined {
   if (pattern?.meaning.type !== "pattern") {
-    return finding(
-      "unknown-term",
-      item,
-      `"${id}" says how a pattern is played, and no pattern of the language stands on this line.`,
-    );
+    const having = PATTERNS.filter(({ variants }) => isAmong(variants, id)).map(({ names }) => names[0]!);
+    const message = `"${id}" says how a pattern is played, and no pattern of the language stands on this line. These have it: ${having.join(", ")}.`;
+    return finding("unknown-term", item, message, [withoutTerm(item, text)]);
   }
-  const known = patternById(pattern.meaning.id);
-  if ((known?.variants as readonly string[] | undefined)?.includes(id)) return undefined;
-  const has = known?.variants.length ? `it has ${known.variants.join(" and ")}` : "it has no other form";
-  return finding("unknown-pattern", item, `${pattern.meaning.id} has no ${id} form: ${has}.`);
+  const { names, variants } = patternById(pattern.meaning.id)!;
+  if (isAmong(variants, id)) return undefined;
+  const has = variants.length ? `it has ${variants.join(" and ")}` : "it has no other form";
+  const offers = variants.map((each) => replacement(`Change to ${each}`, item, each));
+  return finding("unknown-pattern", item, `${names[0]} has no ${id} form: ${has}.`, [
+    ...offers,
+    withoutTerm(item, text),
+  ]);
+}
+
+function isAmong(variants: readonly string[], id: string): boolean {
+  return variants.includes(id);
+}
+
+/** The line without a term, and without the comma before it. */
+function withoutTerm({ start, end }: Item, text: string): FindingFix {
+  const before = text.slice(0, start);
+  return replacement(
+    `Take out "${quoted(text.slice(start, end))}"`,
+    { start: before.replace(/[\s,]+$/u, "").length, end },
+    "",
+  );
 }

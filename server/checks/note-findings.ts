@@ -77,7 +77,10 @@ function noNoteMessage(compared: Compared, typed: ClaimedNote, expected: Expecte
     claimed.names.words === null && /^h/iu.test(typed.text)
       ? " (H is German for B: `names german` in the journal reads it)"
       : "";
-  return `${quoted(typed.text)} names no note${german}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
+  const signs = /[#♯b♭x𝄪𝄫]{3}/u.test(typed.text) ? " (a note has at most two sharps or flats)" : "";
+  const none = `${quoted(typed.text)} names no note${german}${signs}`;
+  if (compared.best.reading.unordered) return `${none}.`;
+  return `${none}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
 }
 
 function wrongMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote, at: number): string {
@@ -125,7 +128,8 @@ function replaced(compared: Compared, step: AlignmentStep): Finding {
         ? octaveMessage(compared, typed, expected)
         : wrongMessage(compared, typed, expected, step.expected);
   const fix = replacement(`Change ${quoted(typed.text)} to ${text}`, typed, text, step.type === "spelling");
-  return finding(codeOf(step.type, best), typed, message, [fix]);
+  const isGuess = best.reading.unordered === true && !typed.note;
+  return finding(codeOf(step.type, best), typed, message, isGuess ? [] : [fix]);
 }
 
 function whereMissing({ notes, style }: Compared, next: number): string {

@@ -5,6 +5,7 @@ import { bestReading } from "./best-reading.ts";
 import { checkChromaticSpelling, inPlayersConvention } from "./chromatic-spelling.ts";
 import { type ClaimedExercise, patternName } from "./claimed-exercise.ts";
 import { type Finding, type FindingEdit, type FindingFix, finding } from "./finding.ts";
+import { ownNotes } from "./leaps-reading.ts";
 import {
   type Compared,
   codeOf,
@@ -48,6 +49,10 @@ function wholeMessage(compared: Compared, differences: readonly Difference[]): s
     const spelled = other ? `This spells ${other}` : "These are the right keys by other names";
     return `${spelled}: ${what} is written ${shown}.`;
   }
+  if (best.reading.unordered) {
+    const differing = `${countDiffering(differences)} of these ${notes.length} notes are not in ${subjectText}`;
+    return `${differing}, which has ${namesOf(compared, ownNotes(best.reading), SHOWN)}.`;
+  }
   if (type === "octave") return `These notes are right but for their octave numbers: ${what} goes ${shown}.`;
   if (type === "missing" || type === "extra") {
     return `${what} goes ${shown}: ${best.reading.notes.length} notes, and ${notes.length} stand here.`;
@@ -73,7 +78,9 @@ function wholeEdits(compared: Compared): FindingEdit[] {
   });
 }
 
-function wholeFixes(compared: Compared): FindingFix[] {
+/** None for leaps that are mostly wrong: what was meant by them nobody can tell. */
+function wholeFixes(compared: Compared, type: Difference[0]["type"]): FindingFix[] {
+  if (compared.best.reading.unordered && type !== "spelling") return [];
   const edits = wholeEdits(compared);
   const length = edits.reduce((sum, { text }) => sum + text.length, 0);
   if (length > LONGEST_TEXT) return [];
@@ -83,8 +90,8 @@ function wholeFixes(compared: Compared): FindingFix[] {
 function wholeFinding(compared: Compared, differences: readonly Difference[]): Finding {
   const { notes, best } = compared;
   const whole = { start: notes[0]!.start, end: notes.at(-1)!.end };
-  const code = codeOf(onlyType(differences), best);
-  return finding(code, whole, wholeMessage(compared, differences), wholeFixes(compared));
+  const type = onlyType(differences);
+  return finding(codeOf(type, best), whole, wholeMessage(compared, differences), wholeFixes(compared, type));
 }
 
 /**
@@ -105,16 +112,19 @@ function isWrittenOut(notes: readonly ClaimedNote[], { subject, pattern, directi
 
 /**
  * Whether a list is the scale, arpeggio or pattern that it stands beside; format.md, "Claims". At most eight findings: a
- * list of which more than half differs, or that is a respelling throughout, is told as one.
+ * list of which more than half differs, or that is a respelling throughout, is told as one. Of leaps each note is looked at
+ * by itself, as their order is not to be known.
  */
 export function checkNoteList(notes: readonly ClaimedNote[], claimed: ClaimedExercise): readonly Finding[] {
   if (isWrittenOut(notes, claimed)) return [];
   const found = notes.length === 0 ? undefined : bestReading(notes, claimed);
   if (!found) return [];
-  const best = inPlayersConvention(notes, found);
+  const best = found.reading.unordered ? found : inPlayersConvention(notes, found);
   const style = styleOf(notes, claimed.names);
   const compared: Compared = { notes, claimed, best, style };
-  if (best.alignment.differences === 0) return checkChromaticSpelling(notes, best, claimed, style);
+  if (best.alignment.differences === 0) {
+    return best.reading.unordered ? [] : checkChromaticSpelling(notes, best, claimed, style);
+  }
   const differences = differencesOf(best.alignment.steps);
   const isMostlyOff = differences.length > 1 && 2 * countDiffering(differences) > notes.length;
   if (differences.length === 0 || differences.length > MOST_FINDINGS || isMostlyOff) {

@@ -105,12 +105,13 @@ function belongsTo(fifths: number, subject: Subject, names: NoteNames): string {
   return `${shown[0]!.toUpperCase()}${shown.slice(1)} ${Math.abs(fifths) === 1 ? "belongs" : "belong"} to ${first} and ${second}.`;
 }
 
-/** Raised notes are not in the signature: what to say of harmonic and melodic minor. */
+/** Raised notes are not in the signature: what to say of harmonic, melodic and jazz minor. */
 function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number, names: NoteNames): string {
-  if (kind.id !== "harmonic minor" && kind.id !== "melodic minor") return "";
+  const raisesBoth = kind.id === "melodic minor" || kind.id === "jazz minor";
+  if (kind.id !== "harmonic minor" && !raisesBoth) return "";
   const leading: NoteName = nameAtFifths(fifthsOf(tonic) + 5);
   const raised = [names.name(leading)];
-  if (kind.id === "melodic minor") raised.unshift(names.name(nameAtFifths(fifthsOf(tonic) + 3)));
+  if (raisesBoth) raised.unshift(names.name(nameAtFifths(fifthsOf(tonic) + 3)));
   const verb = raised.length === 1 ? "is" : "are";
   return ` It has the signature of ${keyName(fifths, "minor", names)}; ${raised.join(" and ")} ${verb} written with accidentals.`;
 }

@@ -1,7 +1,9 @@
 import { collectionWords, relatedWords } from "../features/related-words.ts";
+import { isoDate } from "../journal/calendar.ts";
 import { exercise } from "../music/exercise.ts";
 import { intonationOf } from "../music/intonation.ts";
 import type { NoteNames } from "../music/note-names.ts";
+import { isDrawn } from "../music/pattern.ts";
 import { describeFifths } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import { type FromPure, isWolf } from "../music/temperament.ts";
@@ -26,6 +28,7 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead): string
     ["up", report.up.join(" ")],
     ["down", report.down.join(" ")],
     ["as played", report.notes.join(" ")],
+    ...orderRows(read.input),
     ["degrees", report.degrees.join(" ")],
     ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
     ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
@@ -44,6 +47,13 @@ function relationRows({ input: { subject }, names }: ExerciseRead): (readonly [s
     ...(related ? [["keys", related] as const] : []),
     ...(collection ? [["collection", collection.replace(/^collection: /, "")] as const] : []),
   ];
+}
+
+/** Whose order leaps are played in. */
+function orderRows({ pattern, day }: ExerciseRead["input"]): (readonly [string, string])[] {
+  return isDrawn(pattern) && day !== undefined
+    ? [["order", `of ${isoDate(day)}: the same all day; another day has another`]]
+    : [];
 }
 
 function signatureText({ signature, parallelSignature, parallel }: ExerciseReport): string {

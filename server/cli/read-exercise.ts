@@ -4,7 +4,7 @@ import type { Diagnostic } from "../features/types.ts";
 import { isoDate } from "../journal/calendar.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import { Journal } from "../journal/journal.ts";
-import type { Entry, Subject } from "../journal/model.ts";
+import type { DayNumber, Entry, Subject } from "../journal/model.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
 import type { ExerciseInput } from "../music/exercise.ts";
 import type { Instrument } from "../music/instrument.ts";
@@ -78,7 +78,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   if (!tuning.ok) return tuning;
   const findings = diagnosticsOf(journal, LINE_URI, io.today).filter(({ range }) => range.start.line === 1);
   const entry = journal.model(document.blocks[0]!).entries.find(({ place }) => place.line === 1);
-  const exercise = exerciseOf(entry, findings, instrument.id, declared);
+  const exercise = exerciseOf(entry, findings, instrument.id, declared, io.today);
   if (!exercise.ok) return exercise;
   const doubts = findings.filter(isDoubt).map(({ message }) => message);
   return { ...exercise, tuning: tuning.tuning, names: journal.names, remarks: doubts, untrue: doubts.length > 0 };
@@ -93,6 +93,7 @@ function exerciseOf(
   findings: readonly Diagnostic[],
   chosen: string | undefined,
   declared: Conventions,
+  today: DayNumber,
 ): Exercise {
   const unread = findings.filter(({ code, severity }) => severity === "error" && !CLAIM_CODES.includes(code as Code));
   if (unread.length > 0) return { ok: false, reasons: unread.map(({ message }) => message) };
@@ -101,7 +102,7 @@ function exerciseOf(
   const id = chosen ?? entry!.instrument ?? declared.instrument;
   const conventions = { ...declared, instrument: id };
   const conditions = entry!.attempts[0]?.conditions;
-  const input = exerciseToPlay({ ...entry!, instrument: id }, conditions, conventions);
+  const input = exerciseToPlay({ ...entry!, instrument: id }, conditions, conventions, today);
   if (!input)
     return { ok: false, reasons: ["The journal declares this scale or pattern, but its declaration cannot be read."] };
   return { ok: true, subject, input, instrument: instrumentOf(id, conventions) };

@@ -1,39 +1,60 @@
 import { type NoteStyle, styleOf, writtenNote } from "../checks/note-style.ts";
 import type { Conventions } from "../journal/conventions.ts";
-import type { Entry } from "../journal/model.ts";
+import type { DayNumber, Entry } from "../journal/model.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { type ExerciseInput, exercise } from "../music/exercise.ts";
 import type { NoteNames } from "../music/note-names.ts";
+import { isDrawn } from "../music/pattern.ts";
 import { describeFifths } from "../music/signature.ts";
 import { printSteps } from "../music/steps.ts";
 import type { Candidate } from "./completion-rank.ts";
+import { orderOf } from "./explain.ts";
 
 /** The longest row of notes that is shown whole in a list; in UTF-16 units. */
 const LONGEST_LABEL = 72;
 
-/** What may be claimed after a colon: the notes over the stated span and pattern, the signature, the steps. */
-export function claimCandidates(entry: Entry, text: string, conventions: Conventions): Candidate[] {
-  const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
+/**
+ * What may be claimed after a colon: the notes over the stated span and pattern, the signature, the steps.
+ *
+ * @param day the day that the entry stands on, where there is one
+ */
+export function claimCandidates(
+  entry: Entry,
+  text: string,
+  conventions: Conventions,
+  day: DayNumber | undefined,
+): Candidate[] {
+  const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions, day);
   if (!input) return [];
   const { start = 0, end = 0 } = entry.source.subject ?? {};
   const typed = text.slice(start, end);
   return [...noteRows(input, typed, conventions.names), ...signatureAndSteps(input)];
 }
 
-/** Up, and up and down; where a direction is stated that one alone. */
-function noteRows(input: ExerciseInput, typed: string, names: NoteNames): Candidate[] {
-  const { subject, direction } = input;
+/**
+ * The notes of an exercise in a row, in the signs that its subject is typed with, and never in small letters; empty where
+ * nothing lies within the span.
+ */
+export function noteRow(input: ExerciseInput, typed: string, names: NoteNames): string {
+  const { subject } = input;
   const note = subject.type === "scale" ? subject.tonic : subject.root;
   const written = styleOf([{ start: 0, end: typed.length, text: typed, note }], names);
   const style: NoteStyle = { ...written, lower: false, octaves: "none" };
-  const ways = direction ? [direction] : (["up", "up and down"] as const);
+  return exercise(input)
+    .notes.map((each) => writtenNote(each, style))
+    .join(" ");
+}
+
+/** Up, and up and down; where a direction is stated that one alone. Leaps have the day's order and no direction. */
+function noteRows(input: ExerciseInput, typed: string, names: NoteNames): Candidate[] {
+  const { direction, pattern, day } = input;
+  const ways = direction || isDrawn(pattern) ? [direction] : (["up", "up and down"] as const);
   return ways.flatMap((way, fit): Candidate[] => {
-    const row = exercise({ ...input, direction: way })
-      .notes.map((each) => writtenNote(each, style))
-      .join(" ");
+    const row = noteRow({ ...input, direction: way }, typed, names);
     if (row === "") return [];
     const label = row.length > LONGEST_LABEL ? `${row.slice(0, LONGEST_LABEL - 1)}…` : row;
-    return [{ label, aliases: [row], insert: row, kind: "claim", detail: way, fit }];
+    const detail = isDrawn(pattern) ? orderOf(day) : way;
+    return [{ label, aliases: [row], insert: row, kind: "claim", detail, fit }];
   });
 }
 

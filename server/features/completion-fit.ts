@@ -1,5 +1,5 @@
 import type { Entry } from "../journal/model.ts";
-import { variantsOf } from "../music/pattern.ts";
+import { isDrawn, variantsOf } from "../music/pattern.ts";
 import type { Item } from "../syntax/meaning.ts";
 import { type EntrySituation, lastItem, type TermType } from "./completion-situation.ts";
 import { termKey } from "./term-key.ts";
@@ -108,6 +108,7 @@ function openFit(
     case "done":
       return entry.planned ? 2 : 8;
     case "direction":
+      if (entry.pattern?.type === "known" && isDrawn(entry.pattern.id)) return undefined;
       if (key === "direction back and forth") return entry.subject?.type === "figure" ? 2 : 7;
       return isHalf(key) && before === "articulation" && !separated ? 1 : inOrder(type, before);
     case "place":

@@ -207,7 +207,9 @@ function inEntry(scene: Scene, start: number, written: EntryLine, whole: EntryLi
   const entry = entryOf(written, scene);
   const separator = /[,:>→]\s*$/.exec(typing.text.slice(0, start))?.[0].trim() ?? "";
   if (separator === ":")
-    return written.claims.some(({ type }) => type === "notes") ? [] : claimCandidates(entry, typing.text, conventions);
+    return written.claims.some(({ type }) => type === "notes")
+      ? []
+      : claimCandidates(entry, typing.text, conventions, dayOf(scene));
   if (separator === ">" || separator === "→")
     return keyCandidates({ journal, usage, typed: typing.text.slice(start, typing.cursor), fit: 0 });
   if (!mayGoOn(written, separator !== "")) return [];
@@ -247,6 +249,12 @@ function mayGoOn({ items, subject }: EntryLine, separated: boolean): boolean {
   );
   const type = last?.meaning.type ?? subject?.meaning.type;
   return type !== "unknown" && type !== "focus" && type !== "with" && type !== "sore" && type !== "faulty subject";
+}
+
+/** The day that the line stands on; above the first one, where aims are set, today. */
+function dayOf({ journal, document, block, today }: Scene): DayNumber | undefined {
+  const { day } = journal.model(document.blocks[block]!);
+  return day ? day.date : today;
 }
 
 function entryOf(line: EntryLine, { journal, document, block, line: at }: Scene): Entry {

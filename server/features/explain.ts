@@ -1,3 +1,5 @@
+import { isoDate } from "../journal/calendar.ts";
+import type { DayNumber } from "../journal/model.ts";
 import { kindById } from "../music/kind.ts";
 import { nearestSteps } from "../music/value.ts";
 import type { Fraction, Meaning, MeaningOf } from "../syntax/meaning.ts";
@@ -139,6 +141,11 @@ export function explainKind(id: string, unsaid: string | undefined): string | un
   if (unsaid === "natural") return `\`minor\` alone means natural minor. ${sentence}`;
   if (unsaid === "major") return `A letter alone means major. ${sentence}`;
   return sentence;
+}
+
+/** Whose order `leaps` are played in; a day without a date that exists has none to name. */
+export function orderOf(day: DayNumber | undefined): string {
+  return day === undefined ? "in leaps" : `in the order of ${isoDate(day)}`;
 }
 
 export function sentenceCase(text: string): string {

@@ -26,6 +26,8 @@ export interface EntryAt {
   readonly text: string;
   readonly entry: Entry;
   readonly today: DayNumber;
+  /** The day that it stands on: none where that has no date; today for an aim or set work above the first day. */
+  readonly day: DayNumber | undefined;
   readonly explain: Explain;
   /** The colours of pictures; without them there are none. */
   readonly palette?: Palette;
@@ -58,7 +60,7 @@ function headingOf({ entry, journal, uri }: EntryAt): string {
 }
 
 function history(at: EntryAt): readonly string[] {
-  const { journal, uri, line, entry, today, palette } = at;
+  const { journal, uri, line, entry, today, day, palette } = at;
   const conventions = journal.conventions(uri);
   const instrument = entry.instrument ?? conventions.instrument;
   const practised = {
@@ -69,7 +71,7 @@ function history(at: EntryAt): readonly string[] {
   };
   const exercises = exercisesCalled(journal, subjectKey(entry.subject!));
   const found = exerciseHistory(exercises, recordsAt(journal, uri, line), practised, today);
-  const hardest = hardestStepHover(entry, journal, uri);
+  const hardest = hardestStepHover(entry, journal, uri, day);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet.", ...hardest];
   const strand = playedUpTo(found.strand, today);
   const telling = { title: headingOf(at), today, palette, hardest };

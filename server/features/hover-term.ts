@@ -4,12 +4,13 @@ import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Entry, NoteValue } from "../journal/model.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { noteText } from "../music/note-names.ts";
-import { patternById, patternDegrees } from "../music/pattern.ts";
+import { isDrawn } from "../music/pattern.ts";
+import { patternDegrees } from "../music/pattern-forms.ts";
 import { notesPerMinute } from "../music/value.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { Item, MeaningOf } from "../syntax/meaning.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
-import { explainTerm, metronomeWords, sentenceCase } from "./explain.ts";
+import { explainTerm, metronomeWords, orderOf, sentenceCase } from "./explain.ts";
 import type { EntryAt } from "./hover-entry.ts";
 import { cutRow, rowOf } from "./hover-theory.ts";
 import { escapedExtract, escapeMarkdown, paragraphs } from "./markdown.ts";
@@ -61,27 +62,27 @@ function noteValueWords(value: NoteValue, { source }: Entry, text: string, { own
   return own.find(({ meaning }) => termKey(meaning) === key)?.words[0] ?? "notes";
 }
 
-/** What a pattern is, its degrees over the span and its notes, in the way stated or rising. */
+/** What a pattern is, its degrees over the span and its notes, in the way stated or rising; of leaps in the day's order. */
 function patternHover(
   entry: Entry,
   meaning: MeaningOf<"pattern" | "variant" | "quoted">,
-  { journal, uri }: EntryAt,
+  { journal, uri, day }: EntryAt,
 ): string | undefined {
   const conventions = journal.conventions(uri);
   const pattern = entry.pattern;
   const sentence =
     meaning.type === "quoted" ? declaredSentence(meaning.text, conventions) : explainTerm(meaning, journal.vocabulary);
   const conditions = entry.attempts[0]?.conditions;
-  const input = pattern && exerciseToPlay(entry, conditions, conventions);
+  const input = pattern && exerciseToPlay(entry, conditions, conventions, day);
   if (!input)
     return paragraphs([
       sentence,
-      pattern?.type === "known" && patternById(pattern.id)
+      pattern?.type === "known" && !isDrawn(pattern.id)
         ? `Degrees over an octave: ${cutRow(patternDegrees(pattern.id, pattern.variant, 8, true))}`
         : undefined,
     ]);
   const row = rowOf({ ...input, direction: conditions?.direction ?? "up" }, conventions.names);
-  const way = conditions?.direction ?? "rising";
+  const way = isDrawn(input.pattern) ? orderOf(day) : (conditions?.direction ?? "rising");
   if (row.notes === "") return paragraphs([sentence, "Nothing of it lies within this span."]);
   return paragraphs([sentence, `Degrees, ${way}: ${row.degrees}  \nNotes: ${row.notes}`]);
 }

@@ -46,6 +46,7 @@ export function hoverAt(
     line: position.line,
     text: block.lines[at]!,
     today: options.today,
+    day: model.day ? model.day.date : options.today,
     explain: options.explain ?? "both",
     palette: options.palette,
   };

@@ -18,10 +18,10 @@ import { isReadEntry } from "./missing-commas.ts";
 export function isolateStep(journal: Journal, uri: string, position: Position): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
-  const { entry } = found;
+  const { entry, model } = found;
   if (!isPlayable(entry.subject) || !isReadEntry(entry.source)) return NOT_PLAYABLE;
   const conventions = journal.conventions(uri);
-  const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
+  const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions, model.day?.date);
   if (!input) return UNREADABLE;
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   if (instrument?.family !== "recorder") return NO_RECORDER;

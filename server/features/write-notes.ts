@@ -7,27 +7,28 @@ import type { Position } from "../syntax/document.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import { LONGEST_LINE } from "../syntax/parse-line.ts";
 import { type CommandAnswer, refusal } from "./command-answer.ts";
-import { claimCandidates } from "./completion-claims.ts";
+import { noteRow } from "./completion-claims.ts";
 import { entryUnderCursor } from "./line-under-cursor.ts";
 import { separatorsOf } from "./separators.ts";
 
 /**
  * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and the
- * direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises. They take the
- * place of notes or letters of steps that stand behind a colon already. The cursor goes behind them.
+ * direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of leaps the
+ * order of the entry's day. They take the place of notes or letters of steps that stand behind a colon already. The cursor goes behind them.
  */
 export function writeNotes(journal: Journal, uri: string, position: Position): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
-  const { entry, text } = found;
+  const { entry, text, model } = found;
   if (!isPlayable(entry.subject)) return NOT_PLAYABLE;
   const conventions = journal.conventions(uri);
   const conditions = entry.attempts[0]?.conditions;
-  const input = exerciseToPlay(entry, conditions, conventions);
+  const input = exerciseToPlay(entry, conditions, conventions, model.day?.date);
   if (!input) return UNREADABLE;
-  const way = conditions?.direction ?? (fallsOtherwise(input.subject) ? "up and down" : "up");
-  const row = claimCandidates(entry, text, conventions).find(({ detail }) => detail === way)?.insert;
-  if (row === undefined) return NOTHING_TO_PLAY;
+  const direction = conditions?.direction ?? (fallsOtherwise(input.subject) ? "up and down" : "up");
+  const subject = entry.source.subject!;
+  const row = noteRow({ ...input, direction }, text.slice(subject.start, subject.end), conventions.names);
+  if (row === "") return NOTHING_TO_PLAY;
   const { start, end, before, after } = placeOfClaim(text, entry.source);
   const newText = before + row + after;
   if (text.length - (end - start) + newText.length > LONGEST_LINE) return TOO_LONG;

@@ -17,15 +17,17 @@ export function readPattern(body: Body): Reading {
   const { name, end, faults } = quotedName(body);
   if (name === undefined) return { faults };
   const rest = trimmed(body, afterColon(body, end));
-  const match = /^(.*?)(?:[,\s]+step\s+(\S+))?$/i.exec(rest.text)!;
-  const step = match[2] === undefined ? 1 : Number(match[2]);
-  const reading = parseCell(match[1]!.replace(/,+$/, ""), step);
+  const [, degrees = "", step, by = ""] = /^(.*?)(?:(?:^|[,\s]+)(step(?:\s+(\S+))?))?$/i.exec(rest.text)!;
+  const reading = parseCell(degrees, step === undefined ? 1 : Number(by || Number.NaN));
   if (reading.ok) return { declared: { type: "pattern", name, cell: reading.cell }, faults: [] };
-  const at = rest.text
-    ? reading.at === undefined
-      ? rest
-      : wordAt(rest.text, reading.at, rest.start)
-    : { start: body.start - body.word.length, end };
+  const at =
+    reading.at === undefined
+      ? rest.text
+        ? rest
+        : { start: body.start - body.word.length, end }
+      : reading.at === "step"
+        ? { start: rest.end - (by || step!).length, end: rest.end }
+        : wordAt(rest.text, reading.at, rest.start);
   return { declared: { type: "pattern", name }, faults: [fault(at, reading.reason)] };
 }
 

@@ -2,7 +2,7 @@ import { CHORDS } from "../music/chord.ts";
 import { INSTRUMENTS } from "../music/instrument.ts";
 import { KINDS } from "../music/kind.ts";
 import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/note-names.ts";
-import { PATTERNS } from "../music/pattern.ts";
+import { PATTERNS, VARIANTS } from "../music/pattern.ts";
 import { type Phrase, TERMS } from "../syntax/terms.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
@@ -12,6 +12,10 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
   ["natural", ["natural minor"]],
   ["pentatonic", ["major pentatonic", "minor pentatonic"]],
   ["diminished scale", ["half-whole", "whole-half"]],
+  ["symmetric diminished", ["half-whole", "whole-half"]],
+  ["diminished", ["diminished arpeggio", "diminished seventh", "half-whole", "whole-half"]],
+  ["dominant", ["dominant seventh", "mixolydian"]],
+  ["ascending melodic minor", ["melodic minor, up", "jazz minor"]],
   ["maj", ["major"]],
   ["min", ["minor"]],
   ...NOTE_NAMES.flatMap(({ major, minor }) => [
@@ -21,13 +25,23 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
 ];
 
 const TRIADS = ["major", "minor", "augmented", "diminished"];
+/** Triads that are called common chords. */
+const COMMON = ["major", "minor"];
 
 /**
  * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and minor are
  * called as notes are named, and in English.
  */
 export function languagePhrases(names: NoteNames): readonly Phrase[] {
-  return [...TERMS, ...kinds(names), ...partsOfKinds(names), ...chordPhrases(names), ...patterns(), ...instruments()];
+  return [
+    ...TERMS,
+    ...kinds(names),
+    ...partsOfKinds(names),
+    ...chordPhrases(names),
+    ...patterns(),
+    ...variants(),
+    ...instruments(),
+  ];
 }
 
 function kinds(noteNames: NoteNames): Phrase[] {
@@ -50,17 +64,18 @@ function partsOfKinds({ major, minor }: NoteNames): Phrase[] {
 
 /** `minor arpeggio`, `arpeggio` alone for major, `broken chord`; a seventh chord needs no further word. */
 export function chordPhrases(noteNames: NoteNames): Phrase[] {
-  return CHORDS.flatMap(({ id, names, sentence }) => {
+  return CHORDS.flatMap(({ id, names, shortNames = [], sentence }) => {
     const triad = TRIADS.includes(id);
-    const shapes = id === "major" ? [...names, ""] : names;
+    const shapes = [...names, ...shortNames, ...(id === "major" ? [""] : [])];
     const whole = shapes.flatMap((name) =>
       [
-        ...(triad ? [] : [name]),
+        ...(triad || shortNames.includes(name) ? [] : [name]),
         `${name} arpeggio`,
         `${name} arpeggios`,
         `${name} arp`,
         `${name} chord`,
         `${name} triad`,
+        ...(COMMON.includes(id) ? [`${name} common chord`] : []),
       ].flatMap((words) => inLanguage(words.trim(), noteNames)),
     );
     const broken = shapes.flatMap((name) => inLanguage(`${name} broken chord`.trim(), noteNames));
@@ -73,6 +88,10 @@ export function chordPhrases(noteNames: NoteNames): Phrase[] {
 
 function patterns(): Phrase[] {
   return PATTERNS.map(({ id, names, sentence }) => ({ words: names, meaning: { type: "pattern", id }, sentence }));
+}
+
+function variants(): Phrase[] {
+  return VARIANTS.map(({ id, names, sentence }) => ({ words: names, meaning: { type: "variant", id }, sentence }));
 }
 
 function instruments(): Phrase[] {

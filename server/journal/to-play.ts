@@ -4,13 +4,18 @@ import type { Note } from "../music/note.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { MeaningOf, ScaleMeaning } from "../syntax/meaning.ts";
 import { type Conventions, instrumentOf, kindOf } from "./conventions.ts";
-import type { Conditions, Entry, PatternRef, Subject } from "./model.ts";
+import type { Conditions, DayNumber, Entry, PatternRef, Subject } from "./model.ts";
 
-/** What theory can say about an entry: the exercise to play, for scales and chords; undefined for anything else. */
+/**
+ * What theory can say about an entry: the exercise to play, for scales and chords; undefined for anything else.
+ *
+ * @param day the day that it is played on, where its notes are asked for: `leaps` go by it
+ */
 export function exerciseToPlay(
   entry: Pick<Entry, "subject" | "pattern" | "inversion" | "instrument">,
   conditions: Conditions | undefined,
   conventions: Conventions,
+  day?: DayNumber,
 ): ExerciseInput | undefined {
   const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
   if (!subject) return undefined;
@@ -23,6 +28,7 @@ export function exerciseToPlay(
     direction: conditions?.direction,
     reach: conditions?.reach ?? reachOf(entry.subject!),
     instrument: instrumentOf(entry.instrument ?? conventions.instrument, conventions),
+    day,
   };
 }
 

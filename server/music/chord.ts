@@ -6,6 +6,8 @@ export interface ChordKind {
   readonly id: string;
   /** All ways to say it in English, without the root and without `arpeggio`; the first is the one to show. */
   readonly names: readonly string[];
+  /** What names it only before a further word, as in `minor 7 arpeggio`: alone it is a minor key and a number. */
+  readonly shortNames?: readonly string[];
   /** From the root upward, within the octave. */
   readonly degrees: readonly Degree[];
   /**
@@ -42,7 +44,7 @@ export const CHORDS: readonly ChordKind[] = [
   },
   {
     id: "augmented",
-    names: ["augmented"],
+    names: ["augmented", "aug"],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 4 },
@@ -54,7 +56,7 @@ export const CHORDS: readonly ChordKind[] = [
   },
   {
     id: "diminished",
-    names: ["diminished"],
+    names: ["diminished", "dim"],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 3 },
@@ -66,7 +68,7 @@ export const CHORDS: readonly ChordKind[] = [
   },
   {
     id: "dominant seventh",
-    names: ["dominant seventh", "dominant 7th"],
+    names: ["dominant seventh", "dominant 7th", "dominant 7", "dom seventh", "dom 7th", "dom 7"],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 4 },
@@ -80,6 +82,7 @@ export const CHORDS: readonly ChordKind[] = [
   {
     id: "major seventh",
     names: ["major seventh", "major 7th"],
+    shortNames: ["major 7", "maj 7", "maj 7th"],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 4 },
@@ -92,6 +95,7 @@ export const CHORDS: readonly ChordKind[] = [
   {
     id: "minor seventh",
     names: ["minor seventh", "minor 7th"],
+    shortNames: ["minor 7", "min 7", "min 7th"],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 3 },
@@ -103,7 +107,16 @@ export const CHORDS: readonly ChordKind[] = [
   },
   {
     id: "half-diminished seventh",
-    names: ["half-diminished seventh", "half-diminished 7th", "half-diminished"],
+    names: [
+      "half-diminished seventh",
+      "half-diminished 7th",
+      "half-diminished",
+      "minor seventh flat five",
+      "minor 7th flat 5",
+      "minor 7 flat 5",
+      "minor 7 flat five",
+    ],
+    shortNames: ["half-diminished 7"],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 3 },
@@ -116,7 +129,17 @@ export const CHORDS: readonly ChordKind[] = [
   },
   {
     id: "diminished seventh",
-    names: ["diminished seventh", "diminished 7th"],
+    names: [
+      "diminished seventh",
+      "diminished 7th",
+      "diminished 7",
+      "dim seventh",
+      "dim 7th",
+      "dim 7",
+      "fully diminished seventh",
+      "fully diminished 7th",
+      "fully diminished",
+    ],
     degrees: [
       { step: 0, semitones: 0 },
       { step: 2, semitones: 3 },

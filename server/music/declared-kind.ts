@@ -15,6 +15,8 @@ const USUAL_LETTERS = [0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6];
 
 /** More notes than any scale that a player would type; more than twelve only where cents are given. */
 const MOST_NOTES = 53;
+/** The keys of the octave: more degrees cannot rise within it. */
+const MOST_DEGREES = 12;
 
 type Reading = { readonly ok: true; readonly degrees: readonly Degree[] } | Extract<DeclaredKind, { ok: false }>;
 
@@ -38,7 +40,9 @@ function readDegrees(words: readonly string[]): Reading {
   const degrees: Degree[] = [];
   for (const [at, word] of words.entries()) {
     const degree = readDegree(word);
-    if (!degree) return refusal(`${quoted(word)} is no degree: write 1 to 7 with # or b before, as in \`1 b2 3\``, at);
+    if (!degree) {
+      return refusal(`${quoted(word)} is no degree: write 1 to 7, up to two # or b before, as in \`1 b2 3\``, at);
+    }
     if (degree.step === 7) {
       const closes = word === "8" && at === words.length - 1;
       if (!closes) return refusal(`${quoted(word)} passes the octave: only a closing \`8\` may stand there`, at);
@@ -46,6 +50,15 @@ function readDegrees(words: readonly string[]): Reading {
     }
     const before = degrees.at(-1);
     if (!before && word !== "1") return refusal(`a scale starts on \`1\`, not on ${quoted(word)}`, at);
+    if (before && word === "1" && at === words.length - 1) {
+      return refusal("the closing tonic is written `8`, or left out", at);
+    }
+    if (degrees.length === MOST_DEGREES) {
+      return refusal(
+        `${quoted(word)} is one degree too many: an octave has ${MOST_DEGREES} keys, and a scale of more is declared in \`cents\``,
+        at,
+      );
+    }
     if (before && degree.step < before.step) {
       return refusal(`${quoted(word)} stands after ${quoted(words[at - 1]!)}: degrees go upward by number`, at);
     }

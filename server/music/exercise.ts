@@ -2,16 +2,10 @@ import { type ChordKind, chordById } from "./chord.ts";
 import { type Instrument, isInRange, type Range, soundingNote } from "./instrument.ts";
 import type { Degree, ScaleKind } from "./kind.ts";
 import { degreeOnLadder } from "./ladder.ts";
-import { midi, type Note, type NoteName, samePitch } from "./note.ts";
-import {
-  type Cell,
-  type Pattern,
-  type PlayedForm,
-  patternById,
-  playedForms,
-  type Rungs,
-  type Variant,
-} from "./pattern.ts";
+import { leapOrder } from "./leaps.ts";
+import { midi, type Note, type NoteName, printName, samePitch } from "./note.ts";
+import { type Cell, isDrawn, type Pattern, patternById, type Rungs, type Variant } from "./pattern.ts";
+import { type PlayedForm, playedForms } from "./pattern-forms.ts";
 import type { Direction, Reach } from "./reach.ts";
 import { degreesOf } from "./scale.ts";
 import { chordSignature, type KeySignature, keySignature } from "./signature.ts";
@@ -49,6 +43,8 @@ export interface ExerciseInput {
   /** One octave by default, two for octaves and tenths. */
   readonly reach?: Reach;
   readonly instrument?: Pick<Instrument, "low" | "high" | "sounding">;
+  /** The day that `leaps` are drawn for, in days since 1970-01-01; that day itself by default. Nothing else asks for it. */
+  readonly day?: number;
 }
 
 export interface Exercise {
@@ -218,6 +214,7 @@ function formsOver(
   const isStraight = "id" in pattern && pattern.id === "straight";
   const start = startOf(input.subject);
   const hasStart = span.first <= start && start <= span.last;
+  if (isDrawn(pattern)) return [leapsOver(input, span, hasStart ? start : span.first)];
   const upAndDown = direction === "up and down" || direction === "back and forth";
   if (reach.type === "full range" && input.instrument && isStraight && upAndDown && hasStart) {
     return straightOverFullRange(start, span);
@@ -228,6 +225,20 @@ function formsOver(
     degrees: degrees.map((degree) => degree + shift),
     falling,
   }));
+}
+
+/**
+ * The day's order, in rising notes. It is drawn for the day, the scale or chord and the number of degrees, and not for the
+ * instrument: whoever practises the same exercise on the same day may play it together.
+ */
+function leapsOver({ subject, day = 0 }: ExerciseInput, { first, last }: Span, home: number): PlayedForm {
+  const called =
+    subject.type === "scale"
+      ? `${printName(subject.tonic)} ${subject.kind.id}`
+      : `${printName(subject.root)} ${subject.chord} chord, inversion ${subject.inversion}`;
+  const T = Math.max(0, last - first + 1);
+  const order = leapOrder(T, home - first + 1, `day ${day}, ${called}, ${T} degrees`);
+  return { degrees: order.map((degree) => degree + first - 1), falling: false };
 }
 
 function outsideOf(notes: readonly Note[], range: Range | undefined): Note[] {

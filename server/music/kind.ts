@@ -53,6 +53,17 @@ const MINOR: readonly Degree[] = [
   { step: 6, semitones: 10 },
 ];
 
+/** Going up; the jazz minor comes down in the same notes. */
+const MELODIC: readonly Degree[] = [
+  { step: 0, semitones: 0 },
+  { step: 1, semitones: 2 },
+  { step: 2, semitones: 3 },
+  { step: 3, semitones: 5 },
+  { step: 4, semitones: 7 },
+  { step: 5, semitones: 9 },
+  { step: 6, semitones: 11 },
+];
+
 const HALF_WHOLE: readonly Degree[] = [
   { step: 0, semitones: 0 },
   { step: 1, semitones: 1 },
@@ -63,6 +74,13 @@ const HALF_WHOLE: readonly Degree[] = [
   { step: 5, semitones: 9 },
   { step: 6, semitones: 10 },
 ];
+
+/** `half-whole diminished`, `octatonic half-whole`; also with the word `scale` between. */
+function octatonicNames(name: string, ...others: readonly string[]): readonly string[] {
+  const families = ["octatonic", "diminished"];
+  const whole = families.flatMap((family) => [`${name} ${family}`, `${family} ${name}`, `${family} scale ${name}`]);
+  return [name, ...whole, ...others];
+}
 
 /** Every scale that needs no declaration. The formulas are common practice; test/reference holds them spelled out. */
 export const KINDS: readonly ScaleKind[] = [
@@ -104,20 +122,20 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "melodic minor",
     names: ["melodic minor", "minor melodic"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 9 },
-      { step: 6, semitones: 11 },
-    ],
+    degrees: MELODIC,
     falling: MINOR,
     family: "seven",
     signature: { own: -3, parallel: -3 },
     sentence:
       "The melodic minor scale: the sixth and seventh are raised on the way up, and natural again on the way down.",
+  },
+  {
+    id: "jazz minor",
+    names: ["jazz minor", "jazz melodic minor", "melodic jazz minor"],
+    degrees: MELODIC,
+    family: "seven",
+    signature: { own: -3, parallel: -3 },
+    sentence: "The jazz minor scale: the rising melodic minor, in the same notes on the way down.",
   },
   {
     id: "ionian",
@@ -299,7 +317,7 @@ export const KINDS: readonly ScaleKind[] = [
   },
   {
     id: "half-whole",
-    names: ["half-whole", "half whole", "half-whole octatonic"],
+    names: octatonicNames("half-whole", "semitone-tone", "half-step whole-step"),
     degrees: HALF_WHOLE,
     family: "octatonic",
     signature: null,
@@ -307,7 +325,7 @@ export const KINDS: readonly ScaleKind[] = [
   },
   {
     id: "whole-half",
-    names: ["whole-half", "whole half", "whole-half octatonic"],
+    names: octatonicNames("whole-half", "tone-semitone", "whole-step half-step"),
     degrees: [
       { step: 0, semitones: 0 },
       { step: 1, semitones: 2 },

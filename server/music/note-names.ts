@@ -161,11 +161,16 @@ export function kindText(words: string, { id, major, minor }: Pick<NoteNames, "i
   return `${(mode === "major" ? major : minor)[0]!} ${rest}`.trimEnd();
 }
 
-/** English words for a kind of scale or chord with major and minor in the language: `melodic minor` is also `melodic Moll`. */
-export function inLanguage(words: string, { id, major, minor }: NoteNames): readonly string[] {
+/**
+ * English words for a kind of scale or chord with major and minor in the language: `melodic minor` is also `Moll melodic`, as
+ * it is shown, and `melodic Moll`.
+ */
+export function inLanguage(words: string, names: NoteNames): readonly string[] {
+  const { id, major, minor } = names;
   const mode = MODE.exec(words)?.[0];
   if (id === "english" || mode === undefined) return [words];
-  return [...(mode === "major" ? major : minor).map((said) => words.replace(MODE, said)), words];
+  const said = (mode === "major" ? major : minor).map((each) => words.replace(MODE, each));
+  return [...new Set([kindText(words, names), ...said, words])];
 }
 
 const MODE = /\b(?:major|minor)\b/;

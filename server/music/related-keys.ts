@@ -10,7 +10,7 @@ export interface RelatedScale {
 
 /** Pairs of a major and a minor scale with the same notes; any of the minor kinds leads to the major one. */
 const PAIRS: readonly (readonly [major: string, minor: readonly string[]])[] = [
-  ["major", ["natural minor", "harmonic minor", "melodic minor", "aeolian"]],
+  ["major", ["natural minor", "harmonic minor", "melodic minor", "jazz minor", "aeolian"]],
   ["major pentatonic", ["minor pentatonic"]],
   ["major blues", ["blues"]],
 ];
@@ -19,7 +19,7 @@ const PAIRS: readonly (readonly [major: string, minor: readonly string[]])[] = [
 const TO_RELATIVE_MINOR = 3;
 
 /**
- * The scale with the same notes, or for harmonic and melodic minor the same signature, on another tonic: of a major key
+ * The scale with the same notes, or for harmonic, melodic and jazz minor the same signature, on another tonic: of a major key
  * the minor one and the other way round, of another mode the major key. Null where the scale belongs to no key.
  */
 export function relativeOf(tonic: NoteName, kind: ScaleKind): RelatedScale | null {

@@ -75,7 +75,8 @@ function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
   const kind = words.phrase(i, "kind");
   if (kind?.meaning.id !== "chromatic") return undefined;
   const length = withScaleWord(words, i, kind.length);
-  const tonic = words.is(i + length, "from", "on") ? words.note(i + length + 1) : undefined;
+  const led = leadIn(words, i + length);
+  const tonic = led ? words.note(i + length + led) : undefined;
   if (!tonic)
     return {
       length,
@@ -88,7 +89,7 @@ function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
       },
     };
   const meaning = { type: "scale", tonic: tonic.note, kind: "chromatic", declared: false } as const;
-  const end = length + 1 + tonic.length;
+  const end = length + led + tonic.length;
   const to = words.is(i + end, "to") ? words.note(i + end + 1) : undefined;
   return to ? { length: end + 1 + to.length, meaning: { ...meaning, to: to.note } } : { length: end, meaning };
 }
@@ -98,23 +99,28 @@ function kindOnTonic(words: Words, i: number): Found<ScaleMeaning> | undefined {
   const kind = words.phrase(i, "kind");
   if (!kind || kind.meaning.id === "chromatic") return undefined;
   const length = withScaleWord(words, i, kind.length);
-  const tonic =
-    words.is(i + length, "on", "from") && !words.phrase(i + length + 1, "instrument")
-      ? words.note(i + length + 1)
-      : undefined;
+  const led = leadIn(words, i + length);
+  const tonic = led ? words.note(i + length + led) : undefined;
   if (!tonic) return undefined;
   const { id, unsaid } = kind.meaning;
   return {
-    length: length + 1 + tonic.length,
+    length: length + led + tonic.length,
     meaning: { type: "scale", tonic: tonic.note, kind: id, declared: false, ...(unsaid ? { unsaid } : {}) },
   };
+}
+
+/** How many words lead to a tonic behind its kind: `on`, `from`, `starting on`; none before an instrument. */
+function leadIn(words: Words, i: number): number {
+  const before = words.is(i, "starting", "beginning") ? 1 : 0;
+  const leads = words.is(i + before, "on", "from") && !words.phrase(i + before + 1, "instrument");
+  return leads ? before + 1 : 0;
 }
 
 function withScaleWord(words: Words, i: number, length: number): number {
   return words.is(i + length, "scale", "mode") ? length + 1 : length;
 }
 
-/** `D minor arpeggio`, `A dominant seventh`, `dominant seventh in D`. */
+/** `D minor arpeggio`, `A dominant seventh`, `diminished seventh on A`, `dominant seventh in D`. */
 function chordAt(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
   const root = words.note(i);
   const kind = root && words.phrase(i + root.length, "chord kind");
@@ -124,6 +130,21 @@ function chordAt(words: Words, i: number): Found<MeaningOf<"chord">> | undefined
       length: root.length + kind.length,
       meaning: { type: "chord", root: root.note, chord: kind.meaning.id, broken: kind.meaning.broken },
     };
+  return root ? undefined : (chordOnRoot(words, i) ?? dominantIn(words, i));
+}
+
+/** `diminished seventh starting on A`. */
+function chordOnRoot(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
+  const kind = words.phrase(i, "chord kind");
+  const led = kind ? leadIn(words, i + kind.length) : 0;
+  const root = led ? words.note(i + kind!.length + led) : undefined;
+  if (!kind || !root) return undefined;
+  const { id: chord, broken } = kind.meaning;
+  return { length: kind.length + led + root.length, meaning: { type: "chord", root: root.note, chord, broken } };
+}
+
+/** A dominant seventh by its key. */
+function dominantIn(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
   const dominant = words.phrase(i, "chord kind");
   if (dominant?.meaning.id !== "dominant seventh" || !words.is(i + dominant.length, "in", "of")) return undefined;
   const key = words.note(i + dominant.length + 1);
@@ -275,14 +296,14 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
   const tonic = words.note(i);
   const half = tonic && words.phrase(i + tonic.length, "part of a kind");
   if (!tonic || !half) return undefined;
-  const length = tonic.length + half.length;
+  const length = withScaleWord(words, i, tonic.length + half.length);
   const { key } = words.vocabulary.notes;
   const offers = half.meaning.offers.map((kind) => key(tonic.note, kind, words.text(i, i + tonic.length)));
   return ambiguous(
     length,
     `"${words.text(i + tonic.length, i + length)}" does not name a kind of scale by itself`,
     offers,
-    offers.length === 1,
+    offers.length === 1 && !words.phrase(i + length, "kind"), // `D harmonic major` is another scale
   );
 }
 

@@ -31,7 +31,7 @@ export const TERMS: readonly Phrase[] = [
   ...withoutClick(),
   ...outcomes(),
   ...manners(),
-  ...variantsAndInversions(),
+  ...inversions(),
   ...activities(),
   ...phases(),
   ...lineWords(),
@@ -195,12 +195,8 @@ function manners(): Phrase[] {
   ];
 }
 
-function variantsAndInversions(): Phrase[] {
+function inversions(): Phrase[] {
   return [
-    phrase("alternating", { type: "variant", id: "alternating" }, "Each second figure turned round."),
-    phrase("returning", { type: "variant", id: "returning" }, "Each figure goes back the way it came."),
-    phrase("linked", { type: "variant", id: "linked" }, "Figures in turn up and down, one running into the next."),
-    phrase("broken", { type: "variant", id: "broken" }, "The notes of each figure taken apart."),
     phrase("root position", { type: "inversion", inversion: 0 }, "The chord on its root."),
     phrase("1st inversion | first inversion", { type: "inversion", inversion: 1 }, "The chord from its third."),
     phrase("2nd inversion | second inversion", { type: "inversion", inversion: 2 }, "The chord from its fifth."),

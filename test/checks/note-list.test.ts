@@ -124,6 +124,10 @@ describe("a wrong key", () => {
       "          ^ scale-note: H names no note (H is German for B: `names german` in the journal reads it): D natural minor has Bb here.",
       "          -> Change H to Bb",
     ]);
+    check("D natural minor", "D E F G A### Bb C D", [
+      "        ^^^^ scale-note: A### names no note (a note has at most two sharps or flats): D natural minor has A here.",
+      "        -> Change A### to A",
+    ]);
   });
   test("the right name in the wrong octave says so", () => {
     check("D major", "D4 E4 F#4 G4 A4 B4 C#4 D5", [
@@ -274,6 +278,66 @@ describe("patterns", () => {
         "              -> Change A to G",
       ],
       zigzag,
+    );
+  });
+});
+
+// The day's order is not known to who writes: each note is held against the scale by itself.
+describe("leaps", () => {
+  const leaps: Beside = { pattern: "leaps", patternText: "leaps" };
+  test("in any order, as many as there are", () => {
+    check("D natural minor", "D A F C E Bb G D", [], leaps);
+    check("D natural minor", "D A9 F", [], leaps);
+    check("D melodic minor", "D B Bb C# C F", [], leaps);
+    check("C chromatic", "C Gb C# D# Eb A#", [], leaps);
+    check("C octatonic", "C D Eb F Gb Ab A B", [], leaps);
+    check("G minor arpeggio", "G D Bb G D Bb G", [], { ...leaps, ...twoOctaves });
+  });
+  test("a note that is not the scale's, or the chord's", () => {
+    check(
+      "D natural minor",
+      "D A F C E B G D",
+      [
+        "          ^ scale-note: D natural minor has Bb, not B: its sixth degree lies a semitone above A.",
+        "          -> Change B to Bb",
+      ],
+      leaps,
+    );
+    check(
+      "G minor arpeggio",
+      "G D A G",
+      [
+        "    ^ arpeggio-note: G minor arpeggio has Bb, not A: its third is a minor third above G.",
+        "    -> Change A to Bb",
+      ],
+      leaps,
+    );
+    checkMend("F# major", "F#5 Bb5 C#5 E#6", "F#5 A#5 C#5 E#6", leaps);
+    checkMend("C major", "C5 b#4 G4", "C5 c5 G4", leaps);
+  });
+  test("a word that is no note", () => {
+    check(
+      "D natural minor",
+      "D A H",
+      ["    ^ scale-note: H names no note (H is German for B: `names german` in the journal reads it)."],
+      leaps,
+    );
+  });
+  test("over half of the list is one finding, mended only where the letters alone are wrong", () => {
+    check(
+      "D natural minor",
+      "C# F# G# E# B F#",
+      ["^^^^^^^^^^^^^^^^ scale-note: 6 of these 6 notes are not in D natural minor, which has D E F G A Bb C."],
+      leaps,
+    );
+    check(
+      "Gb major",
+      "F# A# C# E# G# B",
+      [
+        "^^^^^^^^^^^^^^^^ scale-spelling: This spells F# major: Gb major is written Gb Bb Db F Ab Cb.",
+        "-> Write the notes of Gb major",
+      ],
+      leaps,
     );
   });
 });

@@ -45,7 +45,7 @@ describe("against references", () => {
     const text = readFileSync(new URL("../reference/keysignatures.tsv", import.meta.url), "utf8");
     const rows = text.trim().split("\n").slice(1);
     for (const [tonic, mode, fifths] of rows.map((row) => row.split("\t"))) {
-      const forms = mode === "major" ? ["major"] : ["natural minor", "harmonic minor", "melodic minor"];
+      const forms = mode === "major" ? ["major"] : ["natural minor", "harmonic minor", "melodic minor", "jazz minor"];
       for (const form of forms) only(`${tonic} ${form}`, [Number(fifths)]);
     }
     expect(rows).toHaveLength(30);

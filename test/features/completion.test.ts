@@ -194,11 +194,29 @@ test("a tempo is answered by an outcome, an outcome by tries or the next metrono
 test("what fits comes first: variants of the pattern, places of a title, halves of an articulation", () => {
   check("  D minor, thirds ‸", ["alternating", "…"]);
   checkOffered("  D minor, pedal, ‸", [], ["alternating", "linked"]);
+  check("  D minor, growing ‸", ["returning", "…"]);
+  check("  D minor, fours, ‸", ["linked", "…"]);
+  checkOffered("  D minor, triads, ‸", ["alternating", "broken"], ["returning", "linked"]);
+  checkOffered("  D minor, triads, broken, ‸", [], ["alternating", "broken"]);
+  checkOffered("  D minor, ‸", [], ["alternating", "returning", "linked", "broken"]);
+  checkOffered('  D minor, "zigzag", ‸', [], ["alternating", "returning", "linked", "broken"]);
   check("  Ground, ‸", ["bars 17-32", "mvt 2", "from the top", "…"]);
   checkOffered("  Ground, ‸", ["by heart"], ["thirds", "2 octaves", "1st inversion"]);
   checkOffered("  D minor arpeggio, ‸", ["1st inversion"], ["from the top"]);
   expect(labels("  D minor, slurred ‸").slice(0, 2)).toEqual(["up", "down"]);
   check("  notes E5 F5, back‸", ["back and forth"]);
+});
+
+test("leaps are a pattern without a direction or a variant; behind a colon stands the day's order", () => {
+  checkOffered("  D minor, lea‸", ["leaps"]);
+  checkOffered("  D minor, leaps, ‸", ["2 octaves", "slurred"], ["up", "top down", "alternating", "thirds"]);
+  checkOffered("  D minor, leaps, slurred ‸", [], ["up", "down"]);
+  const items = offered(typing("  C major, leaps: ‸", "2026-03-02 Mon\n"));
+  // The order is this project's own: test/music/leaps.test.ts.
+  expect(items.slice(0, 2).map(({ label, detail }) => [label, detail])).toEqual([
+    ["C A F D B G C E C", "in the order of 2026-03-02"],
+    ["no accidentals", "signature"],
+  ]);
 });
 
 test("instruments behind `on`, the journal's own first; what to listen for behind `focus`", () => {

@@ -131,6 +131,21 @@ test("a pattern tells its degrees over the span and its notes", () => {
   checkSays('pattern "zigzag": 1 3 2 4\nD major, "zig‸zag", five notes', "1 3 2 4, moved by a step at a time.");
 });
 
+test("leaps tell the order of the day that they stand on, whatever the direction", () => {
+  const sentence = hover("C major, lea‸ps")!.markdown.split("\n\n")[0];
+  expect(sentence).toMatch(
+    /^Leaps: every note once, from the tonic and back to it, by leaps, in an order that each day draws/,
+  );
+  const order = (marked: string, day: string) => hover(marked, "both", day)!.markdown.split("\n\n")[1];
+  // The orders are this project's own: test/music/leaps.test.ts.
+  const first = "Degrees, in the order of 2026-03-02: 1 6 4 2 7 5 8 3 1  \nNotes: C A F D B G C E C";
+  expect(order("C major, lea‸ps", "2026-03-02 Mon\n")).toBe(first);
+  expect(order("C major, lea‸ps, down", "2026-03-02 Mon\n")).toBe(first);
+  expect(order("C major, lea‸ps", "2026-03-03 Tue\n")).toContain("2026-03-03: 1 5 7 3 8 2 4 6 1");
+  expect(order("C major, lea‸ps", "2026-02-30\n")).toContain("Degrees, in leaps: 1 ");
+  expect(order("aim C major, lea‸ps at 60 by 2026-05-01", "")).toContain("in the order of 2026-04-06: 1 ");
+});
+
 // test/reference/patterns.json: common practice, worked out over eight degrees.
 test.each([
   ["thirds", "intervals:2"],

@@ -44,6 +44,13 @@ test("over the span, in the pattern and the direction that are stated", () => {
   check("F major, five notes, top down", "F major: C Bb A G F G A Bb C‸, five notes, top down");
 });
 
+test("of leaps the order of the day that the entry stands on, whatever the direction", () => {
+  expect(run(writeNotes, "2026-03-02 Mon\n‸C major, leaps")).toBe("2026-03-02 Mon\nC major: C A F D B G C E C‸, leaps");
+  expect(run(writeNotes, "2026-03-03 Tue\n‸C major, leaps, down")).toBe(
+    "2026-03-03 Tue\nC major: C G B E C D F A C‸, leaps, down",
+  );
+});
+
 test("in the signs that the subject is written with, and never in small letters", () => {
   check("F♯ major", "F♯ major: F♯ G♯ A♯ B C♯ D♯ E♯ F♯‸");
   check("F sharp major, five notes", "F sharp major: F sharp G sharp A sharp B C sharp‸, five notes");
@@ -95,7 +102,9 @@ const words = (phrases: string) => fc.constantFrom(...phrases.split("|"));
 const entry = fc
   .tuple(
     words("D minor|F# major|Bb melodic minor|C chromatic|G minor arpeggio|A dominant seventh, 1st inversion|E dorian"),
-    words("|, thirds|, sixths|, triads|, threes|, turns|, five notes on each|, octaves"),
+    words(
+      "|, thirds|, sixths|, triads|, threes|, turns|, five notes on each|, octaves|, leaps|, fours, linked|, triads, broken",
+    ),
     words("|, 2 octaves|, twelfth|, 9 notes|, full range|, from F4 to G6"),
     words("|, up|, down|, up and down|, top down|, back and forth"),
     words("|, slurred|, 8ths at 60 clean, 66 slips|, d-g|, 10 min -- so so"),

@@ -29,7 +29,7 @@ test("places run on above and below", () => {
 });
 
 test("names lead to one chord each", () => {
-  const names = CHORDS.flatMap((chord) => chord.names);
+  const names = CHORDS.flatMap((chord) => [...chord.names, ...(chord.shortNames ?? [])]);
   expect(new Set(names).size).toBe(names.length);
   expect(CHORDS.every(({ id, names: [first] }) => id === first)).toBe(true);
   expect(chordById("no such chord")).toBeUndefined();

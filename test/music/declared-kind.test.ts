@@ -37,6 +37,12 @@ test("what cannot be read says where and why", () => {
   check("1 x9 3", "`x9` is no degree", 1);
   check("1 #b2", "`#b2` is no degree", 1);
   check("1 9", "`9` is no degree", 1);
+  check("1 ###4 5", "write 1 to 7, up to two # or b before", 1);
+  check("1 bbb3", "write 1 to 7, up to two # or b before", 1);
+  check("1 2 3 4 5 6 7 1", "the closing tonic is written `8`, or left out", 7);
+  check("1 #1 2 #2 3 4 #4 5 #5 6 #6 7 #7", "`#7` is one degree too many: an octave has 12 keys", 12);
+  check("1 #1 2 #2 3 4 #4 5 #5 6 #6 7 8", "D D# E E# F# G G# A A# B B# C#");
+  check("1 #1 2 #2 3 b4 4 #4 5 #5 6 #6 7", "not higher than", 5);
   check("1 3 2", "degrees go upward", 2);
   check("1 2 b2", "not higher than", 2);
   check("1 8 3", "only a closing `8`", 1);
@@ -47,6 +53,8 @@ test("what cannot be read says where and why", () => {
   check("cents 10 200", "cents start with `0`", 1);
   check("cents 0 300 200", "not higher than", 3);
   check("cents 0 300 1300", "reaches the octave", 3);
+  check("cents 0 100 200 300 400 500 600 700 800 900 1000 1100 1150", "D Eb E F F# G G# A Bb B C C# C#");
+  check(`cents ${Array.from({ length: 54 }, (_, i) => 20 * i).join(" ")}`, "53 notes at most", 53);
   check("cents 0 1e3", "`1e3` is no number of cents", 2);
 });
 

@@ -25,7 +25,7 @@ describe("relative and parallel keys", () => {
     for (const tonic of TONICS) {
       const name = printName(tonic);
       expect(shown(relativeOf(tonic, kindById("major")!))).toBe(`${Key.majorKey(name).minorRelative} natural minor`);
-      for (const minor of ["natural minor", "harmonic minor", "melodic minor", "aeolian"])
+      for (const minor of ["natural minor", "harmonic minor", "melodic minor", "jazz minor", "aeolian"])
         expect(shown(relativeOf(tonic, kindById(minor)!))).toBe(`${Key.minorKey(name).relativeMajor} major`);
     }
   });

@@ -31,6 +31,7 @@ describe("scales on all 35 tonics agree with tonal", () => {
   const named: Readonly<Record<string, string>> = {
     "natural minor": "minor",
     "melodic minor": "melodic minor",
+    "jazz minor": "melodic minor",
     "major pentatonic": "major pentatonic",
     "minor pentatonic": "minor pentatonic",
     "major blues": "major blues",

@@ -92,8 +92,59 @@ test("modes and other kinds", () => {
   `);
 });
 
+// Names in use among players in Britain and America: common practice, no source.
+test("kinds and chords by the other names of the trade", () => {
+  check(`
+    D half-whole diminished         => entry: D half-whole
+    D octatonic half-whole          => entry: D half-whole
+    D diminished scale half-whole   => entry: D half-whole
+    D half-whole octatonic scale    => entry: D half-whole
+    D semitone-tone                 => entry: D half-whole
+    D half-step whole-step          => entry: D half-whole
+    D whole-half diminished scale   => entry: D whole-half
+    D diminished whole-half         => entry: D whole-half
+    D tone-semitone                 => entry: D whole-half
+    D jazz minor                    => entry: D jazz minor
+    D jazz melodic minor scale      => entry: D jazz minor
+    D melodic minor ascending       => entry: D melodic minor | direction up
+    D dominant 7                    => entry: D dominant seventh
+    D dom 7th arpeggio              => entry: D dominant seventh
+    D minor 7 arpeggio              => entry: D minor seventh
+    D maj7 arpeggio                 => entry: D major seventh
+    D minor 7 min                   => entry: D natural minor (natural unsaid) | 7 min
+    D minor seventh flat five       => entry: D half-diminished seventh
+    D minor 7 flat 5 arpeggio       => entry: D half-diminished seventh
+    D half-diminished 7 min         => entry: D half-diminished seventh | 7 min
+    D fully diminished seventh      => entry: D diminished seventh
+    D dim 7                         => entry: D diminished seventh
+    D dim arpeggio                  => entry: D diminished arpeggio
+    D aug arpeggio                  => entry: D augmented arpeggio
+    D minor common chord            => entry: D minor arpeggio
+    D common chord                  => entry: D major arpeggio
+  `);
+});
+
+test("a tonic behind its kind, as syllabuses have it", () => {
+  check(`
+    whole-tone scale starting on C    => entry: C whole-tone
+    chromatic scale starting on G     => entry: G chromatic
+    chromatic beginning on G4 to G6   => entry: chromatic from G4 to G6
+    diminished seventh on A           => entry: A diminished seventh
+    diminished seventh starting on Bb => entry: Bb diminished seventh
+    dominant seventh from A           => entry: A dominant seventh
+    minor arpeggio on D               => entry: D minor arpeggio
+    broken chord on D, at 60          => entry: D major broken chord | tempo 60
+    chromatic scale on A clarinet     => entry: chromatic | instrument clarinet in A
+  `);
+});
+
 test("what cannot stand, and what may be meant", () => {
   check(`
+    D diminished         => entry: ambiguous-subject: D diminished arpeggio or D diminished seventh or D half-whole or D whole-half
+    D symmetric diminished scale => entry: ambiguous-subject: D half-whole or D whole-half
+    D dominant           => entry: ambiguous-subject: D dominant seventh or D mixolydian
+    D ascending melodic minor => entry: ambiguous-subject: D melodic minor, up or D jazz minor
+    D harmonic major     => entry: ambiguous-subject: D harmonic minor | kind major
     H minor              => entry: unknown-key: B minor
     h minor              => entry: unknown-key: B minor
     Hb major             => entry: unknown-key: Bb major
