@@ -5,6 +5,7 @@ import { readEntry } from "../journal/read-entry.ts";
 import type { EntryLine, Line } from "../syntax/line.ts";
 import type { Item, MeaningOf } from "../syntax/meaning.ts";
 import { LONGEST_LINE, parseLine } from "../syntax/parse-line.ts";
+import { isQuote } from "../syntax/token.ts";
 import { type PlayedAttempt, type PlayedEntry, playedEntry } from "./played.ts";
 import { type Counting, countingOf, rateBy } from "./rate.ts";
 import type { Manner } from "./record.ts";
@@ -124,6 +125,7 @@ export class PlayedLines {
   }
 
   private headOf(text: string): Head | null {
+    if (leavesQuoteOpen(text)) return null; // where it closes is told by what follows
     const whole = `${text}, at ${ANY_BPM}`;
     const line = this.parse(whole);
     if (line.type !== "entry" || line.end !== whole.length) return null;
@@ -181,6 +183,10 @@ export class PlayedLines {
   private parse(text: string): Line {
     return parseLine(text, { ...this.context, head: false });
   }
+}
+
+function leavesQuoteOpen(text: string): boolean {
+  return [...text].filter(isQuote).length % 2 === 1;
 }
 
 /** Blank, or a remark by itself as it is usually marked. */
