@@ -3,7 +3,6 @@ import { QUARTER } from "../history/rate.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Entry, NoteValue } from "../journal/model.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
-import { printNote } from "../music/note.ts";
 import { patternById, patternDegrees } from "../music/pattern.ts";
 import { notesPerMinute } from "../music/value.ts";
 import { nameKey } from "../syntax/fold.ts";
@@ -12,6 +11,7 @@ import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { explainTerm, metronomeWords, sentenceCase } from "./explain.ts";
 import type { EntryAt } from "./hover-entry.ts";
 import { cutRow, rowOf } from "./hover-theory.ts";
+import { instrumentInWords } from "./instrument-words.ts";
 import { escapedExtract, escapeMarkdown, paragraphs } from "./markdown.ts";
 import { termKey } from "./term-key.ts";
 
@@ -27,11 +27,8 @@ export function termHover(at: EntryAt, item: Item): string | undefined {
     case "variant":
     case "quoted":
       return patternHover(entry, meaning, at);
-    case "instrument": {
-      const instrument = instrumentOf(meaning.id, conventions);
-      const range = instrument ? `: ${printNote(instrument.low)} to ${printNote(instrument.high)} as written.` : ".";
-      return `${sentenceCase(escapedExtract(meaning.id))}${range}${instrument?.soft ? ` ${sentenceCase(instrument.soft)}.` : ""}`;
-    }
+    case "instrument":
+      return instrumentInWords(meaning.id, instrumentOf(meaning.id, conventions));
     default:
       return explainTerm(meaning, journal.vocabulary);
   }

@@ -114,6 +114,8 @@ function phraseAt(words: Words, i: number): Found | undefined {
       return subjectAt(words, i) ?? phrase;
     case "articulation":
       return articulationAt(words, i);
+    case "instrument":
+      return phrase.meaning.behindOn ? undefined : phrase;
     default:
       return phrase;
   }
