@@ -14,11 +14,11 @@ function outside(notes: readonly Note[], instrument: Pick<Instrument, "low" | "h
   return found;
 }
 
-function listed(notes: readonly Note[]): string {
+function listed(notes: readonly Note[], last: "and" | "or"): string {
   const names = notes.slice(0, NAMED).map(printNote);
   const more = notes.length - names.length;
   if (more > 0) return `${names.join(", ")} and ${more} more`;
-  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} ${last} ${names.at(-1)}`;
 }
 
 /**
@@ -29,13 +29,17 @@ function listed(notes: readonly Note[]): string {
  */
 export function checkNotesInRange(
   notes: readonly Note[],
-  instrument: Pick<Instrument, "names" | "low" | "high" | "soft">,
+  instrument: Pick<Instrument, "names" | "family" | "low" | "high" | "soft">,
   place: Stretch,
 ): readonly Finding[] {
   const absent = outside(notes, instrument);
   if (absent.length === 0) return [];
   const range = `${printNote(instrument.low)} to ${printNote(instrument.high)} as written`;
   const soft = instrument.soft ? ` Its range is not firm: ${instrument.soft}.` : "";
-  const message = `The ${instrument.names[0]} has no ${listed(absent)} (${range}).${soft}`;
+  const lacks =
+    instrument.family === "voice"
+      ? `Beyond the usual range of the ${instrument.names[0]}: ${listed(absent, "and")}`
+      : `The ${instrument.names[0]} has no ${listed(absent, "or")}`;
+  const message = `${lacks} (${range}).${soft}`;
   return [finding("out-of-range", place, message)];
 }

@@ -264,6 +264,13 @@ describe("options that cannot be followed", () => {
       ["D minor", "--instrument", "alto recoder"],
       "There is no instrument “alto recoder” that is known. Did you mean “alto recorder”?",
     ));
+  test("a word that several instruments share", () =>
+    refuse(
+      ["D minor", "--instrument", "soprano"],
+      "“soprano” stands for several instruments: soprano recorder, soprano saxophone or soprano voice.",
+    ));
+  test("an instrument that is like none", () =>
+    refuse(["D minor", "--instrument", "kazoo"], "There is no instrument “kazoo” that is known."));
   test("a pitch out of reach", () =>
     refuse(["D minor", "--pitch", "A=44"], "“--pitch A=44”: A is anything from 380 to 480 hertz."));
   test("a temperament", () =>
