@@ -20,7 +20,7 @@ export function fingersUnderCursor(journal: Journal, uri: string, line: number):
   return {
     place: { uri, line },
     steps: told.known ? told.steps.map(shownStep) : [],
-    sentence: told.known ? "" : sentence(told.why),
+    sentence: told.known ? "" : `Hardest steps: ${told.why}.`,
     canIsolate: told.known && isPlayable(found.entry.subject),
   };
 }

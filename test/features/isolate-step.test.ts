@@ -45,6 +45,13 @@ test("below the entry and its remarks, led in as the entry is", () => {
 test("on the instrument of the line, which is named again", () =>
   checkBelow("C major, on tenor recorder", "notes E4 F4, back and forth, slurred, on tenor recorder"));
 
+test("the second or third hardest, where that is meant; where there is none any more, that is said", () => {
+  const isolated = (rank: number) => run((...at) => isolateStep(...at, rank), `${ALTO}${DAY}F major, five notes‸`);
+  expect(isolated(1)).toContain("notes Bb4 C5, back and forth, slurred‸");
+  expect(isolated(2)).toContain("notes F4 G4, back and forth, slurred‸");
+  expect(isolated(9)).toMatch(/^This line has no such step any more/);
+});
+
 test("where nothing can be done, a sentence says why", () => {
   checkRefused('"Gigue", slow', /^The hardest step can be taken out of a scale or an arpeggio/);
   checkRefused("notes E5 F5, back and forth", /^The hardest step can be taken out of a scale or an arpeggio/);

@@ -9,8 +9,7 @@ export interface FingersAround {
 /** The hardest steps of the line under the cursor, or why they are not known. */
 export function fingersBlock(fingers: PreviewFingers, around: FingersAround): HTMLElement {
   const { steps, sentence } = fingers;
-  if (steps.length === 0)
-    return element("div", { class: "fingers" }, [element("p", {}, [`Hardest steps: ${sentence}`])]);
+  if (steps.length === 0) return element("div", { class: "fingers" }, [element("p", {}, [sentence])]);
   const list = element(
     "ol",
     {},
