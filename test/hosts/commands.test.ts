@@ -69,6 +69,27 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
   );
 
   inWindow(
+    "the hardest step of a line is put in below it, and one undo takes it back",
+    async ({ page, editor, goToEndOf }) => {
+      await ready(editor);
+      await goToEndOf("F# major");
+      await runByKeys(page, "Daystave: Practise the Hardest Step");
+      await page
+        .locator(".notification-toast", { hasText: "Which step is hardest is known for recorders only" })
+        .waitFor();
+      await page.keyboard.insertText("\n  F major, slow, on alto recorder");
+      await cursorAt(page, 7, "  F major, slow, on alto recorder".length + 1);
+      const before = await linesOf(editor);
+      await runByKeys(page, "Daystave: Practise the Hardest Step");
+      const added = "  notes A4 Bb4, back and forth, slurred, on alto recorder"; // as test/features/isolate-step.test.ts has it
+      await cursorAt(page, 8, added.length + 1);
+      expect(await linesOf(editor)).toEqual([...before.slice(0, 7), added, ...before.slice(7)]);
+      await page.keyboard.press("Control+z");
+      await expect.poll(() => linesOf(editor)).toEqual(before);
+    },
+  );
+
+  inWindow(
     "last time is gone to in another file, and said where there is none",
     async ({ page, editor, goToEndOf }) => {
       await ready(editor);

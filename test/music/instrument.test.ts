@@ -12,6 +12,7 @@ import { midi, parseNote, printNote } from "../../server/music/note.ts";
 import { transpositionWords } from "../../server/music/transposition.ts";
 import reference from "../reference/instrument-ranges.json" with { type: "json" };
 import more from "../reference/instrument-ranges-more.json" with { type: "json" };
+import { recorderId } from "./recorder-reference.ts";
 
 const note = (text: string) => ({ octave: 4, ...parseNote(text)! });
 
@@ -36,14 +37,8 @@ test("recorders as written", () => {
 });
 
 describe("what sounds is the `full` range of test/reference/instrument-ranges.json", () => {
-  const ids: Readonly<Record<string, string>> = {
-    "soprano/descant": "soprano recorder",
-    "alto/treble": "alto recorder",
-    "voice flute (tenor in D)": "voice flute",
-    "alto in G": "alto recorder in G",
-  };
   test.each(reference.recorders)("$name", ({ name, lowest, full }) => {
-    const instrument = instrumentById(ids[name] ?? `${name} recorder`)!;
+    const instrument = instrumentById(recorderId(name))!;
     const low = printNote(soundingNote(instrument, instrument.low));
     const high = printNote(soundingNote(instrument, instrument.high));
     expect(low).toBe(lowest);
