@@ -28,6 +28,7 @@ test("the hardest step as it is first played, in the pattern and over the span o
   checkBelow("F major, thirds, five notes", "notes Bb4 A4, back and forth, slurred");
   checkBelow("F major, down", "notes Bb4 A4, back and forth, slurred");
   checkBelow("C major, five notes", "notes E5 F5, back and forth, slurred");
+  checkBelow("F# major, slow", "notes G#4 A#4, back and forth, slurred");
   checkBelow("F# major, full range, at 60 clean", "notes E#6 F#6, back and forth, slurred");
   checkBelow("G minor arpeggio, tongued", "notes G4 Bb4, back and forth, slurred");
 });
