@@ -12,11 +12,20 @@ const NO_JOURNAL = "Open a practice journal first, and put the cursor on the lin
 export async function runAtCursor(client: BaseLanguageClient, command: ServerCommand, uri?: unknown): Promise<void> {
   const editor = journalEditor(uri);
   if (!editor) return void window.showInformationMessage(NO_JOURNAL);
-  const { document, selection } = editor;
-  const position = client.code2ProtocolConverter.asPosition(selection.active);
-  const at = { textDocument: { uri: client.code2ProtocolConverter.asUri(document.uri) }, position };
+  await runAt(client, command, editor.document.uri, editor.selection.active);
+}
+
+/** Lets the server run a command at a place; `more` is what the command takes besides. */
+export async function runAt(
+  client: BaseLanguageClient,
+  command: ServerCommand,
+  uri: Uri,
+  { line, character }: { readonly line: number; readonly character: number },
+  ...more: readonly number[]
+): Promise<void> {
+  const at = { textDocument: { uri: client.code2ProtocolConverter.asUri(uri) }, position: { line, character } };
   await client
-    .sendRequest("workspace/executeCommand", { command, arguments: [at] })
+    .sendRequest("workspace/executeCommand", { command, arguments: [at, ...more] })
     .catch(() => window.showInformationMessage(UNAVAILABLE)); // the client has logged why
 }
 

@@ -38,6 +38,8 @@ export interface PreviewUnchanged {
   readonly unchanged: true;
   /** The key of the exercise under the cursor; null where there is none. */
   readonly underCursor: string | null;
+  /** Of the entry under the cursor; null where it is not played on a recorder, or takes no step. */
+  readonly fingers: PreviewFingers | null;
 }
 
 export interface PreviewFigures {
@@ -50,6 +52,7 @@ export interface PreviewFigures {
   /** Those that something was practised on. */
   readonly instruments: readonly string[];
   readonly underCursor: string | null;
+  readonly fingers: PreviewFingers | null;
   readonly week: PreviewWeek;
   /** Null where there is nothing for a lesson. */
   readonly lesson: PreviewLesson | null;
@@ -75,6 +78,37 @@ export interface PreviewTable {
   readonly caption: string;
   readonly headings: readonly string[];
   readonly rows: readonly (readonly string[])[];
+}
+
+/** The steps of an entry that ask most of the fingers. */
+export interface PreviewFingers {
+  /** The entry's line. */
+  readonly place: PreviewPlace;
+  /** The hardest first, three at most. */
+  readonly steps: readonly PreviewStep[];
+  /** Why no steps are told; empty where they are. */
+  readonly sentence: string;
+  /** Whether each can be put into the journal by itself, by the command that isolates a step. */
+  readonly canIsolate: boolean;
+}
+
+export interface PreviewStep {
+  /** `E5 to F5`. */
+  readonly name: string;
+  /** `2 fingers, in contrary motion`. */
+  readonly movement: string;
+  /** Of both notes in turn. */
+  readonly fingerings: readonly PreviewFingering[];
+  /** Where charts do not agree, a sentence for each note. */
+  readonly doubts: readonly string[];
+}
+
+export interface PreviewFingering {
+  readonly note: string;
+  /** `0 1-- ----`. */
+  readonly chart: string;
+  /** `thumb and 1`. */
+  readonly words: string;
 }
 
 /** The minutes of this week by day and phase. */

@@ -61,7 +61,7 @@ export type Explain = "signature" | "steps" | "both" | "none";
 
 /**
  * Commands of the server, for `workspace/executeCommand`. Each takes one argument, a `TextDocumentPositionParams`, and answers
- * null: the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where nothing can be
+ * null (`isolateStep` a second one: which of the hardest steps is meant, the hardest, 0, unless said): the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where nothing can be
  * done a sentence as `window/showMessage`.
  */
 export type ServerCommand =

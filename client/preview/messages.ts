@@ -7,6 +7,8 @@ import type {
   PreviewExercise,
   PreviewExerciseContent,
   PreviewFigures,
+  PreviewFingering,
+  PreviewFingers,
   PreviewGroup,
   PreviewKeys,
   PreviewKind,
@@ -17,8 +19,10 @@ import type {
   PreviewPlace,
   PreviewSetWork,
   PreviewSpan,
+  PreviewStep,
   PreviewTable,
   PreviewTick,
+  PreviewUnchanged,
   PreviewWeek,
 } from "../../shared/preview.ts";
 
@@ -27,8 +31,8 @@ import type {
 /** To the page. */
 export type ToPage =
   | { readonly type: "figures"; readonly uri: string; readonly figures: PreviewFigures }
-  /** The exercise under the cursor, by its key. */
-  | { readonly type: "cursor"; readonly underCursor: string | null }
+  /** The exercise under the cursor, by its key, and the hardest steps of its line. */
+  | { readonly type: "cursor"; readonly underCursor: string | null; readonly fingers: PreviewFingers | null }
   /** The figures cannot be had, with a sentence that says so. */
   | { readonly type: "unavailable"; readonly message: string };
 
@@ -40,7 +44,9 @@ export type FromPage =
   | { readonly type: "ask"; readonly asks: PageAsks }
   /** Whether the page stays with its journal when another one is looked at. */
   | { readonly type: "lock"; readonly locked: boolean }
-  | { readonly type: "reveal"; readonly uri: string; readonly line: number };
+  | { readonly type: "reveal"; readonly uri: string; readonly line: number }
+  /** A step of the line under the cursor, by its place among the hardest, is to be put into the journal by itself. */
+  | { readonly type: "isolate"; readonly uri: string; readonly line: number; readonly rank: number };
 
 /** What the page wants to be shown; null leaves it to the server. */
 export interface PageAsks {
@@ -151,6 +157,19 @@ const isKeys = object<PreviewKeys>({
   others: list(isLink),
   sentence: isText,
 });
+const isFingering = object<PreviewFingering>({ note: isText, chart: isText, words: isText });
+const isStep = object<PreviewStep>({
+  name: isText,
+  movement: isText,
+  fingerings: list(isFingering),
+  doubts: list(isText),
+});
+const isFingers: Check<PreviewFingers> = object<PreviewFingers>({
+  place: isPlace,
+  steps: list(isStep),
+  sentence: isText,
+  canIsolate: isFlag,
+});
 const isAim = object<PreviewAim>({ text: isText, place: isPlace, sentences: list(isText) });
 
 export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
@@ -160,6 +179,7 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   choice: isChoice,
   instruments: list(isText),
   underCursor: orNull(isText),
+  fingers: orNull(isFingers),
   week: isWeek,
   lesson: orNull(isLesson),
   moving: isMoving,
@@ -168,11 +188,21 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   aims: list(isAim),
 });
 
+export const isUnchanged: Check<PreviewUnchanged> = object<PreviewUnchanged>({
+  unchanged: only(true),
+  underCursor: orNull(isText),
+  fingers: orNull(isFingers),
+});
+
 const isAsks = object<PageAsks>({ choice: orNull(isChoice), most: orNull(isCount) });
 
 type ToPageOf<Type extends ToPage["type"]> = Extract<ToPage, { readonly type: Type }>;
 const isShown = object<ToPageOf<"figures">>({ type: only("figures"), uri: isText, figures: isFigures });
-const isCursor = object<ToPageOf<"cursor">>({ type: only("cursor"), underCursor: orNull(isText) });
+const isCursor = object<ToPageOf<"cursor">>({
+  type: only("cursor"),
+  underCursor: orNull(isText),
+  fingers: orNull(isFingers),
+});
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
 export const isToPage: Check<ToPage> = either(isShown, either(isCursor, isUnavailable));
 
@@ -181,7 +211,8 @@ const isReady = object<FromPageOf<"ready">>({ type: only("ready"), asks: isAsks,
 const isAsk = object<FromPageOf<"ask">>({ type: only("ask"), asks: isAsks });
 const isLock = object<FromPageOf<"lock">>({ type: only("lock"), locked: isFlag });
 const isReveal = object<FromPageOf<"reveal">>({ type: only("reveal"), uri: isText, line: isCount });
-export const isFromPage: Check<FromPage> = either(either(isReady, isAsk), either(isLock, isReveal));
+const isIsolate = object<FromPageOf<"isolate">>({ type: only("isolate"), uri: isText, line: isCount, rank: isCount });
+export const isFromPage: Check<FromPage> = either(either(isReady, isAsk), either(isLock, either(isReveal, isIsolate)));
 
 export const isPageState: Check<PageState> = object<PageState>({
   uri: isText,
@@ -192,11 +223,13 @@ export const isPageState: Check<PageState> = object<PageState>({
 });
 
 /** Every line that the figures lead to. */
-export function placesIn({ week, lesson, moving, pieces, keys, aims }: PreviewFigures): readonly PreviewPlace[] {
+export function placesIn(figures: PreviewFigures): readonly PreviewPlace[] {
+  const { fingers, week, lesson, moving, pieces, keys, aims } = figures;
   const exercises = moving.groups.flatMap((group) => group.exercises);
   const work = lesson ? [...lesson.set, ...lesson.questions, ...lesson.words] : [];
   const cells = keys.rows.flatMap((row) => row.cells.flatMap(({ place }) => place ?? []));
   return [
+    ...(fingers ? [fingers.place] : []),
     ...[...week.days, ...work, ...exercises, ...pieces, ...keys.others, ...aims].map(({ place }) => place),
     ...cells,
   ];

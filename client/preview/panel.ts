@@ -1,8 +1,24 @@
 import { Selection, type TextDocument, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
-import type { ChangedParams, PreviewFigures, PreviewMethod, PreviewParams } from "../../shared/preview.ts";
+import type {
+  ChangedParams,
+  PreviewFigures,
+  PreviewMethod,
+  PreviewParams,
+  PreviewUnchanged,
+} from "../../shared/preview.ts";
+import { runAt } from "../at-cursor.ts";
 import { pageHtml } from "./html.ts";
-import { hashesIn, isFigures, isFromPage, type PageAsks, placesIn, type ToPage } from "./messages.ts";
+import {
+  type FromPage,
+  hashesIn,
+  isFigures,
+  isFromPage,
+  isUnchanged,
+  type PageAsks,
+  placesIn,
+  type ToPage,
+} from "./messages.ts";
 
 const UNAVAILABLE =
   "The figures cannot be read just now. They come back with the next change to the journal; the output named Daystave says why.";
@@ -105,6 +121,7 @@ export class PreviewPanel {
   async #receive(message: unknown): Promise<void> {
     if (!isFromPage(message)) return;
     if (message.type === "reveal") return this.#revealLine(message.uri, message.line);
+    if (message.type === "isolate") return this.#isolate(message);
     if (message.type === "lock") {
       this.#locked = message.locked;
       return;
@@ -146,7 +163,7 @@ export class PreviewPanel {
     const question = this.#asked;
     const answer = await this.#ask({ ...params, cursor: this.#cursor });
     if (question !== this.#asked || !this.#panel.visible) return;
-    if (isUnchanged(answer)) return this.#post({ type: "cursor", underCursor: answer.underCursor });
+    if (isUnchanged(answer)) return this.#showCursor(answer);
     if (isFigures(answer)) return this.#showFigures(params.uri, answer);
     this.#shown = undefined;
     this.#post({ type: "unavailable", message: UNAVAILABLE });
@@ -171,8 +188,21 @@ export class PreviewPanel {
     this.#post({ type: "figures", uri, figures });
   }
 
+  #showCursor({ underCursor, fingers }: PreviewUnchanged): void {
+    if (this.#shown) this.#shown = { ...this.#shown, underCursor, fingers };
+    this.#post({ type: "cursor", underCursor, fingers });
+  }
+
   #post(message: ToPage): void {
     void this.#panel.webview.postMessage(message);
+  }
+
+  /** Only a step that the page was given: it cannot make the editor write anything else. */
+  async #isolate({ uri, line, rank }: Extract<FromPage, { readonly type: "isolate" }>): Promise<void> {
+    const fingers = this.#shown?.fingers;
+    if (!fingers?.canIsolate || fingers.place.uri !== uri || fingers.place.line !== line) return;
+    if (rank >= fingers.steps.length) return;
+    await runAt(this.#client, "daystave.server.isolateStep", Uri.parse(uri), { line, character: 0 }, rank);
   }
 
   /** Only to places that the page was given: it cannot make the editor open anything else. */
@@ -203,9 +233,4 @@ async function openDocument(uri: Uri): Promise<TextDocument | undefined> {
 function cursorIn(document: Uri): number | undefined {
   const editor = window.visibleTextEditors.find((each) => each.document.uri.toString() === document.toString());
   return editor?.selection.active.line;
-}
-
-function isUnchanged(answer: unknown): answer is { readonly underCursor: string | null } {
-  const { unchanged, underCursor } = (answer ?? {}) as Readonly<Record<string, unknown>>;
-  return unchanged === true && (underCursor === null || typeof underCursor === "string");
 }

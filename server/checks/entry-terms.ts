@@ -1,3 +1,4 @@
+import { instrumentsMeant } from "../journal/instrument-names.ts";
 import { PATTERNS, patternById } from "../music/pattern.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { EntryLine } from "../syntax/line.ts";
@@ -119,6 +120,7 @@ function termFinding(
       if (typed === "-") return dash(item);
       if (TOO_MANY_SIGNS.test(typed))
         return unknown(item, typed, "a note has at most two sharps or flats", context, []);
+      if (/^on\s+\S/i.test(typed)) return unknownInstrument(item, typed, context);
       return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);
@@ -152,6 +154,19 @@ function termFinding(
             misplacedFixes(item, typed, meaning),
           );
   }
+}
+
+/** Behind `on`, where the name of an instrument belongs. */
+function unknownInstrument(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
+  const name = typed.replace(/^on\s+/i, "");
+  const meant = instrumentsMeant(name, context.vocabulary);
+  if (meant.length < 2) {
+    const offers = meant.length > 0 ? meant.map((each) => `on ${each}`) : undefined;
+    return unknown(item, typed, "behind `on` stands an instrument that is known or declared", context, offers);
+  }
+  const fixes = meant.map((each) => replacement(`Change to "on ${each}"`, item, `on ${each}`));
+  const choices = `${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}`;
+  return finding("unknown-term", item, `"${quoted(name)}" stands for several instruments: ${choices}.`, fixes);
 }
 
 /** What is known, but not as a term of an entry. */
@@ -198,13 +213,6 @@ export function unknown(
   return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
 }
 
-function instrumentNames(vocabulary: LineContext["vocabulary"]): readonly string[] {
-  return [
-    ...vocabulary.own.filter(({ meaning }) => meaning.type === "instrument").flatMap(({ words }) => words),
-    ...vocabulary.declared.instruments.map(nameKey),
-  ];
-}
-
 /** What is counted on a journal's lines. */
 const UNITS = ["minutes", "hours", "notes", "octaves", "bars", "times", "sharps", "flats", "in a row"];
 
@@ -228,9 +236,6 @@ function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readon
   if (/^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
   const name = vocabulary.pattern(typed) ?? vocabulary.title(typed);
   if (name !== undefined) return [`"${name}"`];
-  const instrument = /^on\s+(.+)$/i.exec(typed)?.[1];
-  const named = instrument && vocabulary.nearest(instrument, instrumentNames(vocabulary));
-  if (named) return [`on ${named}`];
   const counted = /^(\d\S*)\s+(\p{L}+)$/u.exec(typed);
   const unit = counted && vocabulary.nearest(counted[2]!, UNITS);
   if (unit) return [`${counted[1]} ${unit}`];

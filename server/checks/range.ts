@@ -15,11 +15,11 @@ function outside(notes: readonly Note[], instrument: Pick<Instrument, "low" | "h
   return found;
 }
 
-function listed(notes: readonly Note[], names: NoteNames): string {
+function listed(notes: readonly Note[], last: "and" | "or", names: NoteNames): string {
   const shown = notes.slice(0, NAMED).map((note) => noteText(note, names));
   const more = notes.length - shown.length;
   if (more > 0) return `${shown.join(", ")} and ${more} more`;
-  return shown.length < 2 ? shown.join("") : `${shown.slice(0, -1).join(", ")} or ${shown.at(-1)}`;
+  return shown.length < 2 ? shown.join("") : `${shown.slice(0, -1).join(", ")} ${last} ${shown.at(-1)}`;
 }
 
 /**
@@ -30,7 +30,7 @@ function listed(notes: readonly Note[], names: NoteNames): string {
  */
 export function checkNotesInRange(
   notes: readonly Note[],
-  instrument: Pick<Instrument, "names" | "low" | "high" | "soft">,
+  instrument: Pick<Instrument, "names" | "family" | "low" | "high" | "soft">,
   place: Stretch,
   names: NoteNames,
 ): readonly Finding[] {
@@ -38,6 +38,10 @@ export function checkNotesInRange(
   if (absent.length === 0) return [];
   const range = `${noteText(instrument.low, names)} to ${noteText(instrument.high, names)} as written`;
   const soft = instrument.soft ? ` Its range is not firm: ${instrument.soft}.` : "";
-  const message = `The ${instrument.names[0]} has no ${listed(absent, names)} (${range}).${soft}`;
+  const lacks =
+    instrument.family === "voice"
+      ? `Beyond the usual range of the ${instrument.names[0]}: ${listed(absent, "and", names)}`
+      : `The ${instrument.names[0]} has no ${listed(absent, "or", names)}`;
+  const message = `${lacks} (${range}).${soft}`;
   return [finding("out-of-range", place, message)];
 }

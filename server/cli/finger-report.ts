@@ -1,6 +1,14 @@
+import { unknownFingering } from "../features/finger-words.ts";
 import type { Exercise } from "../music/exercise.ts";
 import { type FingerChange, fingerChanges } from "../music/finger-change.ts";
-import { type Confidence, type FingeredNote, fingeringOf, hasHalfHole, printFingering } from "../music/fingering.ts";
+import {
+  type Confidence,
+  type FingeredNote,
+  fingeringOf,
+  hasHalfHole,
+  printFingering,
+  whyUnfingered,
+} from "../music/fingering.ts";
 import type { Instrument } from "../music/instrument.ts";
 import { midi, type Note, samePitch } from "../music/note.ts";
 import { type NoteNames, noteText } from "../music/note-names.ts";
@@ -15,6 +23,8 @@ export interface FingerReport {
   readonly fingerings: readonly FingeringReport[];
   /** Each step from one of the notes to the next, where both have a fingering. */
   readonly changes: readonly ChangeReport[];
+  /** Why no fingering and no change is known; null where they are. */
+  readonly fingersUnknown: string | null;
 }
 
 export interface FingeringReport {
@@ -30,7 +40,7 @@ export type ChangeReport = Omit<FingerChange, "from" | "to"> & { readonly from: 
 type Played = Pick<Exercise, "notes">;
 
 export function fingerReport(played: Played, instrument: Instrument | undefined, names: NoteNames): FingerReport {
-  if (!instrument) return { needsBell: [], halfHoles: [], fingerings: [], changes: [] };
+  if (!instrument) return { needsBell: [], halfHoles: [], fingerings: [], changes: [], fingersUnknown: NO_INSTRUMENT };
   const text = (note: Note): string => noteText(note, names);
   const fingered = fingeredNotes(played, instrument);
   const declared = instrument.halfHoles ?? [];
@@ -51,7 +61,16 @@ export function fingerReport(played: Played, instrument: Instrument | undefined,
       to: text(to),
       ...moves,
     })),
+    fingersUnknown: whyUntold(instrument) ?? null,
   };
+}
+
+const NO_INSTRUMENT = "not told: no instrument is named";
+
+/** Undefined where fingerings are known. */
+function whyUntold(instrument: Instrument): string | undefined {
+  if (!whyUnfingered(instrument)) return undefined;
+  return unknownFingering(instrument) ?? "not told: fingerings are known of recorders only";
 }
 
 function fingeredNotes({ notes }: Played, instrument: Instrument): readonly (FingeredNote & { readonly note: Note })[] {

@@ -1,7 +1,6 @@
-import { stepInWords, unknownFingering } from "../features/finger-words.ts";
+import { stepInWords } from "../features/finger-words.ts";
 import type { Exercise } from "../music/exercise.ts";
 import { hardestSteps } from "../music/finger-change.ts";
-import { whyUnfingered } from "../music/fingering.ts";
 import type { Instrument } from "../music/instrument.ts";
 import type { NoteNames } from "../music/note-names.ts";
 import type { FingeringReport, FingerReport } from "./finger-report.ts";
@@ -11,12 +10,12 @@ type Row = readonly [name: string, text: string];
 /** The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why not. */
 export function fingerRows(
   played: Pick<Exercise, "notes">,
-  { halfHoles, needsBell, fingerings }: FingerReport,
+  { halfHoles, needsBell, fingerings, fingersUnknown }: FingerReport,
   { instrument, names }: { readonly instrument?: Instrument; readonly names: NoteNames },
 ): readonly Row[] {
-  if (!instrument) return [];
+  if (!instrument || instrument.family === "voice") return [];
   const declared: readonly Row[] = halfHoles.length ? [["half holes", halfHoles.join(" ")]] : [];
-  if (whyUnfingered(instrument)) return [["hardest step", notTold(instrument)], ...declared];
+  if (fingersUnknown) return [["hardest step", fingersUnknown], ...declared];
   const hardest = hardestSteps(played, instrument, 1).map((step): Row => ["hardest step", stepInWords(step, names)]);
   const doubtful = fingerings.filter(({ confidence }) => confidence !== "high").map(doubtText);
   return [
@@ -25,10 +24,6 @@ export function fingerRows(
     ...(needsBell.length ? [["bell closed", needsBell.join(" ")] as const] : []),
     ...(doubtful.length ? [["charts vary", doubtful.join("; ")] as const] : []),
   ];
-}
-
-function notTold(instrument: Instrument): string {
-  return unknownFingering(instrument) ?? "not told: fingerings are known of recorders only";
 }
 
 /** `D#6 Ø 12- -56- or Ø 12- -567`; the note that only one chart gives is uncertain. */

@@ -3,6 +3,7 @@ import { diagnosticsOf } from "../features/diagnostics.ts";
 import type { Diagnostic } from "../features/types.ts";
 import { isoDate } from "../journal/calendar.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
+import { instrumentsMeant } from "../journal/instrument-names.ts";
 import { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry, Subject } from "../journal/model.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
@@ -13,7 +14,7 @@ import { CONCERT_TUNING, type Tuning } from "../music/temperament.ts";
 import { createDocument, type Document } from "../syntax/document.ts";
 import { phraseKey } from "../syntax/fold.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
-import { nearest, offer } from "./arguments.ts";
+import { offer } from "./arguments.ts";
 import type { Io } from "./io.ts";
 import { readMarker } from "./journals.ts";
 import { declaring } from "./names-asked.ts";
@@ -72,7 +73,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   if (options.names) files.set(...declaring(options.names));
   const journal = new Journal(LINE_URI, files);
   const declared = journal.conventions(LINE_URI);
-  const instrument = instrumentNamed(options.instrument, journal.vocabulary, declared);
+  const instrument = instrumentNamed(options.instrument, journal.vocabulary);
   if (!instrument.ok) return instrument;
   const tuning = options.pitch === undefined ? declaredTuning(declared) : pitchOption(options.pitch);
   if (!tuning.ok) return tuning;
@@ -122,13 +123,16 @@ function isDoubt({ code, severity }: Diagnostic): boolean {
 
 type Named = { readonly ok: true; readonly id?: string } | { readonly ok: false; readonly reasons: readonly string[] };
 
-function instrumentNamed(name: string | undefined, vocabulary: Vocabulary, conventions: Conventions): Named {
+function instrumentNamed(name: string | undefined, vocabulary: Vocabulary): Named {
   if (name === undefined) return { ok: true };
   for (const meaning of vocabulary.meanings(phraseKey(name)) ?? [])
     if (meaning.type === "instrument") return { ok: true, id: meaning.id };
-  const words = vocabulary.own.flatMap((phrase) => (phrase.meaning.type === "instrument" ? phrase.words : []));
-  const near = nearest(name, [...words, ...conventions.instruments.keys()]);
-  return { ok: false, reasons: [`There is no instrument “${name}” that is known.${offer(near)}`] };
+  const meant = instrumentsMeant(name, vocabulary);
+  const reason =
+    meant.length > 1
+      ? `“${name}” stands for several instruments: ${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}.`
+      : `There is no instrument “${name}” that is known.${offer(meant[0])}`;
+  return { ok: false, reasons: [reason] };
 }
 
 type ReadTuning =

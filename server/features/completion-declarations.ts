@@ -10,6 +10,7 @@ import type { Candidate } from "./completion-rank.ts";
 import { keyCandidates, quotedTitles } from "./completion-subjects.ts";
 import type { Typing } from "./completion-typing.ts";
 import type { Usage } from "./completion-usage.ts";
+import { termKey } from "./term-key.ts";
 
 /** The place in a declaration that is being written, and what is typed there. */
 export interface DeclarationPlace {
@@ -34,7 +35,7 @@ export function declarationCandidates(place: DeclarationPlace): Candidate[] {
   const before = typing.text.slice(wordEnd, start).trim();
   switch (word) {
     case "instrument":
-      return before === "" ? phrases(place, "instrument", "name") : fingerings(place, before);
+      return before === "" ? instruments(place) : fingerings(place, before);
     case "note value":
       return before === "" ? phrases(place, "note value", "term") : [];
     case "usual articulation":
@@ -59,6 +60,24 @@ function phrases({ journal }: DeclarationPlace, type: Meaning["type"], kind: Can
   return journal.vocabulary.own.flatMap(({ words, meaning }): Candidate[] =>
     meaning.type === type
       ? [{ label: words[0]!, alternatives: words.slice(1), kind, fit: 0, resolve: { topic: "term", key: words[0]! } }]
+      : [],
+  );
+}
+
+/** Those that entries name come first, then recorders, as they stand first in the table. */
+function instruments({ journal }: DeclarationPlace): Candidate[] {
+  return journal.vocabulary.own.flatMap(({ words: [label = "", ...alternatives], meaning }): Candidate[] =>
+    meaning.type === "instrument"
+      ? [
+          {
+            label,
+            alternatives,
+            kind: "name",
+            fit: 0,
+            usage: termKey(meaning),
+            resolve: { topic: "instrument", key: meaning.id },
+          },
+        ]
       : [],
   );
 }

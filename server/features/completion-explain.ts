@@ -1,4 +1,5 @@
 import { parseIsoDate, weekLabel } from "../journal/calendar.ts";
+import { instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import { MARKER } from "../journal/journal.ts";
 import { nameKey } from "../syntax/fold.ts";
@@ -9,6 +10,7 @@ import { explainDeclaration, explainTerm, metronomeWords, sentenceCase } from ".
 import { pieceFacts } from "./hover-piece.ts";
 import { sentenceOf, theoryOfSubject } from "./hover-theory.ts";
 import { explainTemperamentNamed } from "./hover-tuning.ts";
+import { instrumentInWords } from "./instrument-words.ts";
 
 /** The explanation of a completion in Markdown, from what the item carries; undefined where there is none. */
 export function explainCompletion(journal: Journal, resolve: { topic: string; key: string }): string | undefined {
@@ -23,6 +25,8 @@ export function explainCompletion(journal: Journal, resolve: { topic: string; ke
       return explainTitle(journal, key);
     case "declaration":
       return explainDeclaration(key);
+    case "instrument":
+      return explainInstrument(journal, key);
     case "temperament":
       return explainTemperamentNamed(key, journal.names);
     case "start":
@@ -46,6 +50,11 @@ function explainWords({ vocabulary }: Journal, words: string): string | undefine
   if (!meaning) return undefined;
   if (meaning.type === "tempo") return `${sentenceCase(metronomeWords(meaning.bpm))}.`;
   return explainTerm(meaning, vocabulary);
+}
+
+/** Known, or declared in the head of whichever file. */
+function explainInstrument(journal: Journal, id: string): string {
+  return instrumentInWords(id, instrumentOf(id, journal.conventions(journal.addresses[0] ?? MARKER)), journal.names);
 }
 
 function explainSubject(journal: Journal, words: string): string | undefined {

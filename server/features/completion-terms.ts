@@ -124,6 +124,7 @@ function instrumentTerms(journal: Journal, conventions: Conventions): readonly T
     .map(({ id, words: [name, ...others] }) => ({
       ...term("instrument", `on ${name}`, `instrument ${id}`, "name"),
       alternatives: others.map((other) => `on ${other}`),
+      resolve: { topic: "instrument", key: id },
     }));
 }
 

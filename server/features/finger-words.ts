@@ -1,5 +1,5 @@
 import type { HardStep, Movement } from "../music/finger-change.ts";
-import { printFingering, whyUnfingered } from "../music/fingering.ts";
+import { type Fingering, printFingering, whyUnfingered } from "../music/fingering.ts";
 import type { Instrument } from "../music/instrument.ts";
 import { type NoteNames, noteText } from "../music/note-names.ts";
 
@@ -9,7 +9,8 @@ export function stepInWords(step: HardStep, names: NoteNames, mark: (fingering: 
   return `${noteText(step.from, names)} to ${noteText(step.to, names)}, ${from} to ${to}: ${movementInWords(step)}`;
 }
 
-function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }: Movement): string {
+/** What moves: `2 fingers, in contrary motion`. */
+export function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }: Movement): string {
   const moved = [
     ...(fingers > 0 ? [`${fingers} ${fingers === 1 ? "finger" : "fingers"}`] : []),
     ...(thumb ? ["the thumb"] : []),
@@ -21,6 +22,17 @@ function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }:
     ...(halfHole ? ["with a half hole"] : []),
     ...(register ? ["into the other register"] : []),
   ].join(", ");
+}
+
+const THUMBS = { closed: "thumb", half: "thumb pinched", open: "thumb off" } as const;
+
+/** What is closed: `thumb, 1, 2, 4 and 5`, `thumb pinched, 1, 3, 4, 6 and the bell`, `thumb, 1, 2, 3, 4, 5, 6 and half of 7`. */
+export function fingeringInWords({ thumb, holes, bell }: Fingering): string {
+  const fingers = holes.flatMap((cover, i) =>
+    cover === "open" ? [] : `${cover === "half" ? "half of " : ""}${i + 1}`,
+  );
+  const words = [THUMBS[thumb], ...fingers, ...(bell ? ["the bell"] : [])];
+  return words.length === 1 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
 /** For each note of a step on whose fingering charts do not agree, a clause that says so. */

@@ -3,7 +3,6 @@ import { QUARTER } from "../history/rate.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Entry, NoteValue } from "../journal/model.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
-import { noteText } from "../music/note-names.ts";
 import { isDrawn } from "../music/pattern.ts";
 import { patternDegrees } from "../music/pattern-forms.ts";
 import { notesPerMinute } from "../music/value.ts";
@@ -13,6 +12,7 @@ import type { Vocabulary } from "../syntax/vocabulary.ts";
 import { explainTerm, metronomeWords, orderOf, sentenceCase } from "./explain.ts";
 import type { EntryAt } from "./hover-entry.ts";
 import { cutRow, rowOf } from "./hover-theory.ts";
+import { instrumentInWords } from "./instrument-words.ts";
 import { escapedExtract, escapeMarkdown, paragraphs } from "./markdown.ts";
 import { termKey } from "./term-key.ts";
 
@@ -28,12 +28,8 @@ export function termHover(at: EntryAt, item: Item): string | undefined {
     case "variant":
     case "quoted":
       return patternHover(entry, meaning, at);
-    case "instrument": {
-      const instrument = instrumentOf(meaning.id, conventions);
-      const ends = instrument && [instrument.low, instrument.high].map((note) => noteText(note, conventions.names));
-      const range = ends ? `: ${ends.join(" to ")} as written.` : ".";
-      return `${sentenceCase(escapedExtract(meaning.id))}${range}${instrument?.soft ? ` ${sentenceCase(instrument.soft)}.` : ""}`;
-    }
+    case "instrument":
+      return instrumentInWords(meaning.id, instrumentOf(meaning.id, conventions), conventions.names);
     default:
       return explainTerm(meaning, journal.vocabulary);
   }

@@ -14,8 +14,10 @@ import { isReadEntry } from "./missing-commas.ts";
 /**
  * An entry below the one at a position that practises its hardest step by itself: both notes, back and forth. They are
  * slurred, as the tongue hides where fingers do not move together (common practice, no source). The cursor goes behind it.
+ *
+ * @param rank which of the hardest steps is meant, from 0
  */
-export function isolateStep(journal: Journal, uri: string, position: Position): CommandAnswer {
+export function isolateStep(journal: Journal, uri: string, position: Position, rank = 0): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
   const { entry, model } = found;
@@ -26,8 +28,8 @@ export function isolateStep(journal: Journal, uri: string, position: Position): 
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   if (instrument?.family !== "recorder") return NO_RECORDER;
   if (whyUnfingered(instrument)) return UNKNOWN_FINGERING;
-  const [step] = hardestSteps(exercise(input), instrument, 1);
-  if (!step) return NO_STEP;
+  const step = hardestSteps(exercise(input), instrument, rank + 1)[rank];
+  if (!step) return rank === 0 ? NO_STEP : NO_FURTHER_STEP;
   const text = entryOf(step, entry.instrument, conventions.names);
   return belowEntry(uri, found, { text, cursor: text.length });
 }
@@ -50,3 +52,6 @@ const UNKNOWN_FINGERING = refusal(
   "Finger changes are not known for German fingering, so that no step can be called the hardest.",
 );
 const NO_STEP = refusal("Within the range of the instrument this line has no step from one note to another.");
+const NO_FURTHER_STEP = refusal(
+  "This line has no such step any more: it has changed since its hardest steps were told. Try once more.",
+);

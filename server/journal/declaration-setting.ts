@@ -3,13 +3,15 @@ import { midi } from "../music/note.ts";
 import { NOTE_NAMES, namesById } from "../music/note-names.ts";
 import { readTemperament, TEMPERAMENT_SPELLINGS } from "../music/read-temperament.ts";
 import { EQUAL } from "../music/temperament.ts";
-import { fold, nameKey } from "../syntax/fold.ts";
+import { fold, phraseKey } from "../syntax/fold.ts";
+import type { MeaningOf } from "../syntax/meaning.ts";
 import { noteAt } from "../syntax/note-word.ts";
 import type { Part } from "../syntax/parts.ts";
 import { tokenise } from "../syntax/token.ts";
 import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./declaration-body.ts";
 import { readFingering, readHalfHoles } from "./declaration-fingering.ts";
 import { type Body, type Fault, fault, type Reading } from "./declared.ts";
+import { instrumentsMeant } from "./instrument-names.ts";
 
 const LOWEST_PITCH = 380;
 const HIGHEST_PITCH = 480;
@@ -25,26 +27,30 @@ export function readInstrument(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, body.start));
   if (/^["“”„«»]/.test(rest.text)) return ownInstrument(body);
   const parts = bodyParts(body, rest.start);
-  const [first] = parts;
-  const item = first?.items[0];
-  if (item?.meaning.type !== "instrument") {
-    const near = body.vocabulary.nearest(first ? body.text.slice(first.start, first.end) : "");
-    const known =
-      near && body.vocabulary.meanings(nameKey(near).replace(/[\s-]/g, ""))?.some((each) => each.type === "instrument");
-    const at = first ?? wordOf(body);
-    return {
-      faults: [
-        fault(
-          at,
-          'no instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`',
-          known ? [near] : [],
-        ),
-      ],
-    };
-  }
-  const { id } = item.meaning;
+  const named = instrumentIn(body, parts[0]);
+  if (!named) return { faults: [noInstrument(body, parts[0])] };
+  const { id } = named;
   const { instrument, faults } = readFingering(body, id, parts);
   return { declared: { type: "instrument", id, ...(instrument && { instrument }) }, faults };
+}
+
+/** Here `piano` can only be the instrument, which as a term it is behind `on` alone. */
+function instrumentIn({ text, vocabulary }: Body, part: Part | undefined): MeaningOf<"instrument"> | undefined {
+  if (!part) return undefined;
+  const known = vocabulary.meanings(phraseKey(text.slice(part.start, part.end))) ?? [];
+  return [...part.items.slice(0, 1).map(({ meaning }) => meaning), ...known].find(
+    (meaning): meaning is MeaningOf<"instrument"> => meaning.type === "instrument",
+  );
+}
+
+function noInstrument(body: Body, part: Part | undefined): Fault {
+  const meant = part ? instrumentsMeant(body.text.slice(part.start, part.end), body.vocabulary) : [];
+  if (meant.length > 1) return fault(part!, "the word stands for several instruments, and one is meant", meant);
+  return fault(
+    part ?? wordOf(body),
+    'no instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`',
+    meant,
+  );
 }
 
 function ownInstrument(body: Body): Reading {

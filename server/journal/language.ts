@@ -94,6 +94,20 @@ function variants(): Phrase[] {
   return VARIANTS.map(({ id, names, sentence }) => ({ words: names, meaning: { type: "variant", id }, sentence }));
 }
 
+/** `piano` by itself is how softly it is played. */
+const BEHIND_ON = ["piano"];
+
+/** Of a name with a flat in it also the form in words: `clarinet in B flat`. */
 function instruments(): Phrase[] {
-  return INSTRUMENTS.map(({ id, names }) => ({ words: names, meaning: { type: "instrument", id, declared: false } }));
+  return INSTRUMENTS.map(({ id, names }) => ({
+    words: [...names, ...names.filter((name) => FLAT.test(name)).map((name) => name.replace(FLAT, "$1 flat"))],
+    meaning: {
+      type: "instrument",
+      id,
+      declared: false,
+      ...(BEHIND_ON.includes(id) ? ({ behindOn: true } as const) : {}),
+    },
+  }));
 }
+
+const FLAT = /\b([A-G])b\b/;

@@ -14,7 +14,7 @@ import { workspaceEdit } from "./workspace-edit.ts";
 interface Command {
   /** What the edit is called, where an editor lists what can be undone. */
   readonly label: string;
-  readonly run: (place: Place, position: Position) => CommandAnswer;
+  readonly run: (place: Place, position: Position, more: readonly unknown[]) => CommandAnswer;
 }
 
 const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
@@ -42,7 +42,7 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   },
   "daystave.server.isolateStep": {
     label: "Practise the hardest step",
-    run: ({ journal, uri }, at) => isolateStep(journal, uri, at),
+    run: ({ journal, uri }, at, [rank]) => isolateStep(journal, uri, at, isRank(rank) ? rank : 0),
   },
   "daystave.server.goToLastTime": {
     label: "Go to last time",
@@ -56,11 +56,12 @@ const INFORMATION = 3;
 /** Runs a command at a position; undefined where the parameters name none, or no position. What it comes to is done by the client. */
 export async function runCommand(session: Session, params: ExecuteCommandParams): Promise<null | undefined> {
   const command = Object.hasOwn(COMMANDS, params.command) ? COMMANDS[params.command as ServerCommand] : undefined;
-  const at = readPosition(params.arguments?.[0]);
+  const [first, ...more] = params.arguments ?? [];
+  const at = readPosition(first);
   if (!command || !at) return undefined;
   await session.workspace.walk(); // what is asked about may stand in any file of the journal
   const place = await session.placeOf(at.textDocument.uri);
-  const answer = place ? command.run(place, at.position) : UNKNOWN;
+  const answer = place ? command.run(place, at.position, more) : UNKNOWN;
   if (answer.ok) await carryOut(session, answer, command.label);
   else tell(session, answer.reason);
   return null;
@@ -87,6 +88,10 @@ async function carryOut(session: Session, { uri: key, edits, cursor }: CommandDo
 function tell({ connection }: Session, message: string): void {
   const params: ShowMessageParams = { type: INFORMATION, message };
   connection.sendNotification("window/showMessage", params);
+}
+
+function isRank(value: unknown): value is number {
+  return Number.isInteger(value) && (value as number) >= 0;
 }
 
 /** Whatever an editor sends may stand there. */

@@ -8,6 +8,7 @@ import type {
   PreviewSpan,
 } from "../../shared/preview.ts";
 import { exerciseUnderCursor, preview as figuresOf } from "../features/preview.ts";
+import { fingersUnderCursor } from "../features/preview-fingers.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
 import { collectQuietly } from "./quiet.ts";
@@ -35,15 +36,19 @@ export function readPreviewParams(value: unknown): PreviewParams | undefined {
 export function preview({ session, journal, uri }: Place, params: PreviewParams): PreviewResult {
   const version = session.workspace.versionOf(journal.root);
   const today = session.dayOf(uri); // also where nothing changed: a new day is found by looking
-  const underCursor = params.cursor === undefined ? null : exerciseUnderCursor(journal, uri, params.cursor);
-  if (params.version === version) return { unchanged: true, underCursor };
-  return { journal: journal.root, version, underCursor, ...figuresOf(journal, { ...params, today }) };
+  const { cursor } = params;
+  const atCursor = {
+    underCursor: cursor === undefined ? null : exerciseUnderCursor(journal, uri, cursor),
+    fingers: cursor === undefined ? null : fingersUnderCursor(journal, uri, cursor),
+  };
+  if (params.version === version) return { unchanged: true, ...atCursor };
+  return { journal: journal.root, version, ...atCursor, ...figuresOf(journal, { ...params, today }) };
 }
 
 /** For a document that nobody knows: what a journal without files shows. */
 export function emptyPreview(session: Session, { uri, ...params }: PreviewParams): PreviewResult {
   const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.dayOf(canonicalUri(uri)) });
-  return { journal: uri, version: 0, underCursor: null, ...nothing };
+  return { journal: uri, version: 0, underCursor: null, fingers: null, ...nothing };
 }
 
 /** Tells the client which journals changed. Only a client that has asked for a preview knows what that means. */

@@ -1,10 +1,16 @@
+import { BRASS } from "./brass.ts";
+import { KEYBOARDS } from "./keyboards.ts";
 import { type Interval, midi, type Note, transposed } from "./note.ts";
+import { RECORDERS } from "./recorders.ts";
+import { STRINGS } from "./strings.ts";
+import { VOICES } from "./voices.ts";
+import { WOODWINDS } from "./woodwinds.ts";
 
 export interface Instrument {
   readonly id: string;
   /** All ways to say it; the first is the one to show. */
   readonly names: readonly string[];
-  readonly family: "recorder" | "woodwind" | "brass" | "string" | "declared";
+  readonly family: "recorder" | "woodwind" | "brass" | "string" | "keyboard" | "voice" | "declared";
   /** The lowest and the highest note, as written for the instrument. */
   readonly low: Note;
   readonly high: Note;
@@ -24,214 +30,14 @@ export type FingeringSystem = "baroque" | "german";
 /** The part of an instrument that its range is. */
 export type Range = Pick<Instrument, "low" | "high">;
 
-/**
- * The instruments that need no declaration, with the ranges of test/reference/instrument-ranges.json. There recorders
- * stand with the notes that sound (`full`); here they are lowered by `written_lower_by`, so that both ends are as written.
- * The others have `professional_written`. Top notes depend on player and instrument.
- */
+/** The instruments that need no declaration, a table for each family; recorders are offered first. */
 export const INSTRUMENTS: readonly Instrument[] = [
-  {
-    id: "garklein recorder",
-    names: ["garklein recorder", "garklein"],
-    family: "recorder",
-    low: { letter: "C", alter: 0, octave: 4 },
-    high: { letter: "C", alter: 0, octave: 6 },
-    sounding: { steps: 14, semitones: 24 },
-  },
-  {
-    id: "sopranino recorder",
-    names: ["sopranino recorder", "sopranino"],
-    family: "recorder",
-    low: { letter: "F", alter: 0, octave: 4 },
-    high: { letter: "G", alter: 0, octave: 6 },
-    sounding: { steps: 7, semitones: 12 },
-  },
-  {
-    id: "soprano recorder",
-    names: ["soprano recorder", "descant recorder"],
-    family: "recorder",
-    low: { letter: "C", alter: 0, octave: 4 },
-    high: { letter: "D", alter: 0, octave: 6 },
-    sounding: { steps: 7, semitones: 12 },
-  },
-  {
-    id: "alto recorder",
-    names: ["alto recorder", "treble recorder"],
-    family: "recorder",
-    low: { letter: "F", alter: 0, octave: 4 },
-    high: { letter: "G", alter: 0, octave: 6 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "alto recorder in G",
-    names: ["alto recorder in G", "treble recorder in G", "G alto recorder", "G alto"],
-    family: "recorder",
-    low: { letter: "G", alter: 0, octave: 4 },
-    high: { letter: "A", alter: 0, octave: 6 },
-    sounding: { steps: 0, semitones: 0 },
-    soft: "worked out from the alto recorder, a tone up",
-  },
-  {
-    id: "voice flute",
-    names: ["voice flute", "tenor recorder in D"],
-    family: "recorder",
-    low: { letter: "D", alter: 0, octave: 4 },
-    high: { letter: "E", alter: 0, octave: 6 },
-    sounding: { steps: 0, semitones: 0 },
-    soft: "the top note is from memory",
-  },
-  {
-    id: "tenor recorder",
-    names: ["tenor recorder"],
-    family: "recorder",
-    low: { letter: "C", alter: 0, octave: 4 },
-    high: { letter: "D", alter: 0, octave: 6 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "bass recorder",
-    names: ["bass recorder", "basset recorder"],
-    family: "recorder",
-    low: { letter: "F", alter: 0, octave: 2 },
-    high: { letter: "F", alter: 0, octave: 4 },
-    sounding: { steps: 7, semitones: 12 },
-  },
-  {
-    id: "great bass recorder",
-    names: ["great bass recorder", "great bass"],
-    family: "recorder",
-    low: { letter: "C", alter: 0, octave: 2 },
-    high: { letter: "C", alter: 0, octave: 4 },
-    sounding: { steps: 7, semitones: 12 },
-    soft: "read here as written an octave below its sound; some parts are at pitch",
-  },
-  {
-    id: "contrabass recorder",
-    names: ["contrabass recorder"],
-    family: "recorder",
-    low: { letter: "F", alter: 0, octave: 2 },
-    high: { letter: "F", alter: 0, octave: 4 },
-    sounding: { steps: 0, semitones: 0 },
-    soft: "read here as written at pitch; some parts are written an octave lower",
-  },
-  {
-    id: "flute",
-    names: ["flute"],
-    family: "woodwind",
-    low: { letter: "B", alter: 0, octave: 3 },
-    high: { letter: "D", alter: 0, octave: 7 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "oboe",
-    names: ["oboe"],
-    family: "woodwind",
-    low: { letter: "B", alter: -1, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: 0, semitones: 0 },
-    soft: "many players stop at G6 (from memory)",
-  },
-  {
-    id: "clarinet in Bb",
-    names: ["clarinet in Bb", "Bb clarinet", "clarinet"],
-    family: "woodwind",
-    low: { letter: "E", alter: 0, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: -1, semitones: -2 },
-  },
-  {
-    id: "clarinet in A",
-    names: ["clarinet in A", "A clarinet"],
-    family: "woodwind",
-    low: { letter: "E", alter: 0, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: -2, semitones: -3 },
-    soft: "worked out from the clarinet in B flat, which is fingered alike",
-  },
-  {
-    id: "bassoon",
-    names: ["bassoon"],
-    family: "woodwind",
-    low: { letter: "B", alter: -1, octave: 1 },
-    high: { letter: "E", alter: 0, octave: 5 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "soprano saxophone",
-    names: ["soprano saxophone", "soprano sax"],
-    family: "woodwind",
-    low: { letter: "B", alter: -1, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: -1, semitones: -2 },
-    soft: "above F#6 is altissimo (from memory)",
-  },
-  {
-    id: "alto saxophone",
-    names: ["alto saxophone", "alto sax"],
-    family: "woodwind",
-    low: { letter: "B", alter: -1, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: -5, semitones: -9 },
-    soft: "above F#6 is altissimo (from memory)",
-  },
-  {
-    id: "tenor saxophone",
-    names: ["tenor saxophone", "tenor sax"],
-    family: "woodwind",
-    low: { letter: "B", alter: -1, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: -8, semitones: -14 },
-    soft: "above F#6 is altissimo (from memory)",
-  },
-  {
-    id: "baritone saxophone",
-    names: ["baritone saxophone", "baritone sax"],
-    family: "woodwind",
-    low: { letter: "A", alter: 0, octave: 3 },
-    high: { letter: "C", alter: 0, octave: 7 },
-    sounding: { steps: -12, semitones: -21 },
-    soft: "above F#6 is altissimo (from memory)",
-  },
-  {
-    id: "violin",
-    names: ["violin"],
-    family: "string",
-    low: { letter: "G", alter: 0, octave: 3 },
-    high: { letter: "G", alter: 0, octave: 7 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "viola",
-    names: ["viola"],
-    family: "string",
-    low: { letter: "C", alter: 0, octave: 3 },
-    high: { letter: "A", alter: 0, octave: 6 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "cello",
-    names: ["cello", "violoncello"],
-    family: "string",
-    low: { letter: "C", alter: 0, octave: 2 },
-    high: { letter: "F", alter: 1, octave: 6 },
-    sounding: { steps: 0, semitones: 0 },
-  },
-  {
-    id: "trumpet in Bb",
-    names: ["trumpet in Bb", "Bb trumpet", "trumpet"],
-    family: "brass",
-    low: { letter: "F", alter: 1, octave: 3 },
-    high: { letter: "E", alter: -1, octave: 6 },
-    sounding: { steps: -1, semitones: -2 },
-  },
-  {
-    id: "horn in F",
-    names: ["horn in F", "F horn", "French horn", "horn"],
-    family: "brass",
-    low: { letter: "D", alter: 0, octave: 2 },
-    high: { letter: "C", alter: 0, octave: 6 },
-    sounding: { steps: -4, semitones: -7 },
-  },
+  ...RECORDERS,
+  ...WOODWINDS,
+  ...STRINGS,
+  ...BRASS,
+  ...KEYBOARDS,
+  ...VOICES,
 ];
 
 export function instrumentById(id: string): Instrument | undefined {
@@ -246,4 +52,28 @@ export function isInRange(range: Range, note: Note): boolean {
 /** The note that sounds when `written` is played. */
 export function soundingNote({ sounding }: Pick<Instrument, "sounding">, written: Note): Note {
   return transposed(written, sounding);
+}
+
+/** Words that several instruments share, beside those that are part of their names. */
+const SHARED: Readonly<Record<string, readonly string[]>> = {
+  contrabass: ["contrabass recorder", "double bass"],
+  keyboard: ["piano", "harpsichord", "organ"],
+};
+
+/** A word so short may be a key, as in `C trumpet`, and says nothing by itself. */
+const SHORTEST = 3;
+
+/**
+ * The names that a word may be short for, one for each instrument: of `alto` they are `alto recorder`, `alto flute`, `alto
+ * saxophone`, `alto voice` and others. None where the word is a name itself, or begins or ends no name.
+ *
+ * @param word in lower case
+ */
+export function namesShortenedTo(word: string): readonly string[] {
+  const names = INSTRUMENTS.map((instrument) => instrument.names.map((name) => [name, name.toLowerCase()] as const));
+  if (word.length < SHORTEST || names.flat().some(([, key]) => key === word)) return [];
+  if (Object.hasOwn(SHARED, word)) return SHARED[word]!;
+  return names.flatMap(
+    (own) => own.find(([, key]) => key.startsWith(`${word} `) || key.endsWith(` ${word}`))?.[0] ?? [],
+  );
 }

@@ -100,7 +100,9 @@ function hasItsShape(word: string, body: string, { vocabulary, memo }: Context):
     case "player":
       return /^\p{Lu}[\p{L}'’-]*(?:\s\p{Lu}[\p{L}'’-]*){0,2}$/u.test(body);
     case "instrument":
-      return items()[0]?.meaning.type === "instrument";
+      return [items()[0]?.meaning, ...(vocabulary.meanings(phraseKey(body)) ?? [])].some(
+        (meaning) => meaning?.type === "instrument",
+      );
     case "pitch":
       return /^[A-G]?\s*=?\s*\d/.test(body);
     case "names":

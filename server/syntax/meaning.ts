@@ -104,7 +104,13 @@ export type Meaning =
   | { readonly type: "focus"; readonly words: string }
   | { readonly type: "sore"; readonly words: string }
   | { readonly type: "place"; readonly word: string; readonly text: string }
-  | { readonly type: "instrument"; readonly id: string; readonly declared: boolean }
+  | {
+      readonly type: "instrument";
+      readonly id: string;
+      readonly declared: boolean;
+      /** The name alone means something else in music, as `piano` does: as a term it stands behind `on`. */
+      readonly behindOn?: true;
+    }
   | { readonly type: "signature"; readonly fifths: number }
   | { readonly type: "steps"; readonly words: string }
   | { readonly type: "done" }

@@ -115,6 +115,8 @@ function phraseAt(words: Words, i: number): Found | undefined {
       return subjectAt(words, i) ?? phrase;
     case "articulation":
       return articulationAt(words, i);
+    case "instrument":
+      return phrase.meaning.behindOn ? undefined : phrase;
     default:
       return phrase;
   }

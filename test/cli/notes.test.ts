@@ -46,6 +46,7 @@ test("all that is told, in the contract's keys", async () => {
     halfHoles: [],
     fingerings: [],
     changes: [],
+    fingersUnknown: "not told: no instrument is named",
     frequencies: [391.9954, 440, 493.8833, 523.2511, 587.3295],
     cents: [0, 0, 0, 0, 0],
     pitch: 440,
@@ -171,7 +172,9 @@ describe("on a recorder", () => {
 
   test("with German fingering nothing is guessed, and that is said", async () => {
     const files = { "journal.practice": "instrument soprano recorder, german fingering\n" };
-    await check("C major", { range: { low: "C4", high: "C5" }, ...unknown }, [], files);
+    const fingersUnknown = "not known for German fingering, as Daystave has no table of it";
+    await check("C major", { range: { low: "C4", high: "C5" }, ...unknown, fingersUnknown }, [], files);
+    await check("C major", { fingersUnknown: null }, ["--instrument", "soprano recorder"]);
     const { stdout } = await daystave(["notes", "C major"], { files });
     expect(stdout).toContain("  hardest step not known for German fingering, as Daystave has no table of it\n");
   });
@@ -186,11 +189,13 @@ describe("on a recorder", () => {
   });
 
   test("no other instrument has fingerings here, but half holes may be declared", async () => {
-    await check("C major", unknown, ["--instrument", "oboe"]);
+    const fingersUnknown = "not told: fingerings are known of recorders only";
+    await check("C major", { ...unknown, fingersUnknown }, ["--instrument", "oboe"]);
     const files = { "journal.practice": 'instrument "my flute": D4 to B5, half holes D#4 G#4\n' };
     await check("E major", { ...unknown, halfHoles: ["G#4"] }, [], files);
     const { stdout } = await daystave(["notes", "E major"], { files });
     expect(stdout).toContain("  hardest step not told: fingerings are known of recorders only\n  half holes   G#4\n");
+    expect((await daystave(["notes", "C major", "--instrument", "alto voice"])).stdout).not.toContain("hardest step");
   });
 });
 
@@ -299,6 +304,13 @@ describe("options that cannot be followed", () => {
       ["D minor", "--instrument", "alto recoder"],
       "There is no instrument “alto recoder” that is known. Did you mean “alto recorder”?",
     ));
+  test("a word that several instruments share", () =>
+    refuse(
+      ["D minor", "--instrument", "soprano"],
+      "“soprano” stands for several instruments: soprano recorder, soprano saxophone or soprano voice.",
+    ));
+  test("an instrument that is like none", () =>
+    refuse(["D minor", "--instrument", "kazoo"], "There is no instrument “kazoo” that is known."));
   test("a pitch out of reach", () =>
     refuse(["D minor", "--pitch", "A=44"], "“--pitch A=44”: A is anything from 380 to 480 hertz."));
   test("a temperament", () =>

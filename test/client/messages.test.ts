@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { hashesIn, isFromPage, isPageState, isToPage, placesIn } from "../../client/preview/messages.ts";
+import { fingersUnderCursor } from "../../server/features/preview-fingers.ts";
 import type { PreviewFigures } from "../../shared/preview.ts";
+import { journalOf, URI } from "../features/journal-text.ts";
 import { previewOf } from "../features/preview-asked.ts";
 
 /** A journal that has something for every section. */
@@ -18,14 +20,26 @@ set D minor, 8ths, 5 days
   Ground, bars 1-4, at 60 clean
   F whole-tone, slow
 `;
-const FIGURES: PreviewFigures = { journal: "sample:/quickstart", version: 3, underCursor: null, ...previewOf(TEXT) };
+const FINGERS = fingersUnderCursor(
+  journalOf(TEXT),
+  URI,
+  TEXT.split("\n").indexOf("  D minor, 8ths at 60 clean, 5 min"),
+);
+const FIGURES: PreviewFigures = {
+  journal: "sample:/quickstart",
+  version: 3,
+  underCursor: null,
+  fingers: FINGERS,
+  ...previewOf(TEXT),
+};
 const MESSAGE = { type: "figures", uri: "sample:/quickstart/week.practice", figures: FIGURES };
 const ASKS = { choice: { span: 26, instrument: null }, most: null };
 
 test("messages to the page", () => {
   expect(isToPage(MESSAGE)).toBe(true);
-  expect(isToPage({ type: "cursor", underCursor: null })).toBe(true);
-  expect(isToPage({ type: "cursor", underCursor: "key" })).toBe(true);
+  expect(isToPage({ type: "cursor", underCursor: null, fingers: null })).toBe(true);
+  expect(isToPage({ type: "cursor", underCursor: "key", fingers: FINGERS })).toBe(true);
+  expect(isToPage({ type: "cursor", underCursor: "key" })).toBe(false);
   expect(isToPage({ type: "cursor" })).toBe(false);
   expect(isToPage({ type: "unavailable", message: "Not now." })).toBe(true);
   expect(isToPage({ type: "unavailable" })).toBe(false);
@@ -47,6 +61,9 @@ test("messages from the page", () => {
   expect(isFromPage({ type: "reveal", uri: "a:/b.practice", line: -1 })).toBe(false);
   expect(isFromPage({ type: "reveal", uri: "a:/b.practice", line: 1.5 })).toBe(false);
   expect(isFromPage({ type: "reveal", uri: { path: "/b" }, line: 1 })).toBe(false);
+  expect(isFromPage({ type: "isolate", uri: "a:/b.practice", line: 0, rank: 2 })).toBe(true);
+  expect(isFromPage({ type: "isolate", uri: "a:/b.practice", line: 0, rank: -1 })).toBe(false);
+  expect(isFromPage({ type: "isolate", uri: "a:/b.practice", line: 0 })).toBe(false);
   expect(isFromPage({ type: "run", command: "workbench.action.quit" })).toBe(false);
 });
 

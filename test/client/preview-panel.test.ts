@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Uri } from "vscode";
 import type { FromPage, ToPage } from "../../client/preview/messages.ts";
-import type { PreviewParams } from "../../shared/preview.ts";
+import type { PreviewFingers, PreviewParams } from "../../shared/preview.ts";
 import { previewOf } from "../features/preview-asked.ts";
 
 /** As much of the editor as the panel asks of it. */
@@ -38,10 +38,18 @@ const { PreviewPanel } = await import("../../client/preview/panel.ts");
 
 const FIGURES = previewOf("2026-03-09\n  D minor, 8ths at 60 clean\n  G major, 8ths at 60 clean\n");
 
+const FINGERS: PreviewFingers = {
+  place: { uri: "j:/a.practice", line: 1 },
+  steps: [{ name: "E5 to F5", movement: "2 fingers", fingerings: [], doubts: [] }],
+  sentence: "",
+  canIsolate: true,
+};
+
 /** A panel with its page and its server: what the one is sent, and what the other is asked. */
 function open() {
   const sent: ToPage[] = [];
   const asked: PreviewParams[] = [];
+  const ran: unknown[] = [];
   let fromPage = (_: FromPage): unknown => undefined;
   let state = () => {};
   const panel = {
@@ -62,11 +70,13 @@ function open() {
     dispose: () => {},
   };
   const client = {
-    sendRequest: async (_: string, params: PreviewParams) => {
+    code2ProtocolConverter: { asUri: String },
+    sendRequest: async (method: string, params: PreviewParams) => {
+      if (method === "workspace/executeCommand") return void ran.push(params);
       asked.push(params);
       const journal = params.uri.split("/")[0]!;
-      if (params.version === 1) return { unchanged: true, underCursor: `line ${params.cursor}` };
-      return { journal, version: 1, underCursor: null, ...FIGURES };
+      if (params.version === 1) return { unchanged: true, underCursor: `line ${params.cursor}`, fingers: null };
+      return { journal, version: 1, underCursor: null, fingers: FINGERS, ...FIGURES };
     },
   };
   const document = uriOf("j:/a.practice");
@@ -75,6 +85,7 @@ function open() {
     preview,
     sent,
     asked,
+    ran,
     panel,
     page: async (message: FromPage) => {
       await fromPage(message);
@@ -160,7 +171,7 @@ test("once the cursor rests on another line, the exercise there is marked", asyn
   preview.cursorMoved(uriOf("other:/c.practice"), 9);
   await vi.runAllTimersAsync();
   expect(asked.slice(1).map(({ cursor, version }) => [cursor, version])).toEqual([[4, 1]]);
-  expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4" });
+  expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4", fingers: null });
 });
 
 test("what is chosen in the page is asked for, and goes on being asked for", async () => {
@@ -201,4 +212,20 @@ test("it leads to the lines that the page was given, and to no other", async () 
   await page(READY);
   await page({ type: "reveal", uri: "other:/c.practice", line: 1 });
   expect(editor.shown).toEqual([]);
+});
+
+test("it has a step put into the journal that the page was given, and no other", async () => {
+  const { page, ran, preview } = open();
+  const isolate = { type: "isolate", uri: "j:/a.practice", line: 1, rank: 0 } as const;
+  await page(isolate); // before anything was given
+  await page(READY);
+  for (const other of [{ uri: "other:/c.practice" }, { line: 2 }, { rank: 1 }]) await page({ ...isolate, ...other });
+  expect(ran).toEqual([]);
+  await page(isolate);
+  const at = { textDocument: { uri: "j:/a.practice" }, position: { line: 1, character: 0 } };
+  expect(ran).toEqual([{ command: "daystave.server.isolateStep", arguments: [at, 0] }]);
+  preview.cursorMoved(uriOf("j:/a.practice"), 4); // a line without steps
+  await vi.runAllTimersAsync();
+  await page(isolate);
+  expect(ran).toHaveLength(1);
 });

@@ -5,6 +5,7 @@ import { completionsAt, explainCompletion } from "../../server/features/completi
 import type { CompletionItem } from "../../server/features/types.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
+import { INSTRUMENTS } from "../../server/music/instrument.ts";
 import { createDocument, lineAt, type Position } from "../../server/syntax/document.ts";
 import scales from "../reference/scales.json" with { type: "json" };
 import { anyText, edited, journalOf, journalText, URI } from "./journal-text.ts";
@@ -222,6 +223,7 @@ test("leaps are a pattern without a direction or a variant; behind a colon stand
 test("instruments behind `on`, the journal's own first; what to listen for behind `focus`", () => {
   check("  D minor, on ‸", ["on tenor recorder", "…"]);
   check("  D minor, on des‸", ["on descant recorder"]);
+  check("  D minor, on Eng‸", ["on English horn"]);
   expect(labels("  D minor, on ‸")).not.toContain("on alto recorder");
   check("  D minor, focus ‸", [
     "focus finger changes",
@@ -307,11 +309,36 @@ test("where the newest day stands first, a new one goes above it", () => {
   check(newestFirst, ["2026-03-09 Mon", "2026-03-10 Tue", "…"], "-- newest first\n\n");
 });
 
+test("instruments that entries name come first, then those of the recorder family, then the others", () => {
+  const used = "2026-03-08\nD minor, on harp, slow\n2026-03-09\n";
+  const found = labels("  D minor, on ‸", used);
+  const instruments = found.filter((label) => label.startsWith("on "));
+  expect(instruments.slice(0, 4)).toEqual([
+    "on harp",
+    "on tenor recorder",
+    "on garklein recorder",
+    "on sopranino recorder",
+  ]);
+  const others = instruments.slice(2).map((label) => INSTRUMENTS.find(({ id }) => `on ${id}` === label)!.family);
+  expect(others.lastIndexOf("recorder")).toBe(8 - 1); // ten, without the two that are declared
+  check(`instrument ‸\n${used}`, ["harp", "garklein recorder", "sopranino recorder", "…"], "");
+});
+
+test("an instrument is explained by its range and how it sounds", () => {
+  const typed = typing("  D minor, on soprano rec‸");
+  const [item] = offered(typed);
+  expect(explainCompletion(typed.journal, item!.resolve!)).toBe(
+    "Soprano recorder: C4 to D6 as written; it sounds an octave higher.",
+  );
+});
+
 test("in the head stand declarations", () => {
   const head = "player Noor\n";
   check("in‸", ["instrument"], head);
   check("note v‸", ["note value"], head);
-  check("instrument ten‸", ["tenor recorder in D", "tenor recorder", "tenor saxophone"], head);
+  check("instrument ‸", ["garklein recorder", "sopranino recorder", "soprano recorder", "alto recorder", "…"], head);
+  const tenors = ["tenor recorder in D", "tenor recorder", "tenor saxophone", "tenor horn", "tenor trombone"];
+  check("instrument ten‸", [...tenors, "tenor voice"], head);
   check("instrument tenor s‸", ["tenor saxophone"], head);
   check("instrument descant recorder, ‸", ["baroque fingering", "english fingering", "german fingering"], head);
   check("instrument alto recorder, g‸", ["german fingering"], head);

@@ -28,6 +28,7 @@ test("the hardest step as it is first played, in the pattern and over the span o
   checkBelow("F major, thirds, five notes", "notes Bb4 A4, back and forth, slurred");
   checkBelow("F major, down", "notes Bb4 A4, back and forth, slurred");
   checkBelow("C major, five notes", "notes E5 F5, back and forth, slurred");
+  checkBelow("F# major, slow", "notes G#4 A#4, back and forth, slurred");
   checkBelow("F# major, full range, at 60 clean", "notes E#6 F#6, back and forth, slurred");
   checkBelow("G minor arpeggio, tongued", "notes G4 Bb4, back and forth, slurred");
 });
@@ -44,6 +45,13 @@ test("below the entry and its remarks, led in as the entry is", () => {
 
 test("on the instrument of the line, which is named again", () =>
   checkBelow("C major, on tenor recorder", "notes E4 F4, back and forth, slurred, on tenor recorder"));
+
+test("the second or third hardest, where that is meant; where there is none any more, that is said", () => {
+  const isolated = (rank: number) => run((...at) => isolateStep(...at, rank), `${ALTO}${DAY}F major, five notes‸`);
+  expect(isolated(1)).toContain("notes Bb4 C5, back and forth, slurred‸");
+  expect(isolated(2)).toContain("notes F4 G4, back and forth, slurred‸");
+  expect(isolated(9)).toMatch(/^This line has no such step any more/);
+});
 
 test("where nothing can be done, a sentence says why", () => {
   checkRefused('"Gigue", slow', /^The hardest step can be taken out of a scale or an arpeggio/);

@@ -69,6 +69,28 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
   );
 
   inWindow(
+    "the hardest step of a line is put in below it, and one undo takes it back",
+    async ({ page, editor, goToEndOf }) => {
+      await ready(editor);
+      await goToEndOf("F# major");
+      await runByKeys(page, "Daystave: Practise the Hardest Step");
+      await page
+        .locator(".notification-toast", { hasText: "Which step is hardest is known for recorders only" })
+        .waitFor();
+      await page.keyboard.insertText(", slow, on alto recorder");
+      await cursorAt(page, 6, "  F# major, slow, on alto recorder".length + 1);
+      await page.keyboard.press("Escape"); // what is offered there
+      const before = await linesOf(editor);
+      await runByKeys(page, "Daystave: Practise the Hardest Step");
+      const added = "  notes G#4 A#4, back and forth, slurred, on alto recorder"; // as test/features/isolate-step.test.ts has it
+      await cursorAt(page, 7, added.length + 1);
+      expect(await linesOf(editor)).toEqual([...before.slice(0, 6), added, ...before.slice(6)]);
+      await page.keyboard.press("Control+z");
+      await expect.poll(() => linesOf(editor)).toEqual(before);
+    },
+  );
+
+  inWindow(
     "last time is gone to in another file, and said where there is none",
     async ({ page, editor, goToEndOf }) => {
       await ready(editor);

@@ -34,7 +34,27 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       await goToEndOf("thirds");
       await page.keyboard.press("Home");
       await preview.locator("[aria-current]").waitFor();
+      await preview.getByText("Hardest steps of this line:").waitFor();
       await expectNoViolation(preview);
+    },
+  );
+
+  inWindow(
+    "tells the hardest steps of the line at the cursor, and has one put into the journal by itself",
+    async ({ showPreview, page, editor, goToEndOf }) => {
+      const preview = await showPreview();
+      await goToEndOf("thirds");
+      const steps = thirdsOf(preview).getByRole("button", { name: /practise it by itself$/ });
+      await steps.nth(2).waitFor();
+      expect(await steps.count()).toBe(3);
+      const [, from, to] = /^(\S+) to (\S+):/.exec((await steps.nth(1).getAttribute("aria-label"))!)!;
+      await steps.nth(1).focus();
+      await page.keyboard.press("Enter");
+      const line = `notes ${from} ${to}, back and forth, slurred`;
+      await editor.locator(".view-line", { hasText: line }).waitFor();
+      await preview.getByText("Hardest steps of this line:").waitFor(); // of the line that was put in, where the cursor is now
+      await page.keyboard.press("Control+z");
+      await editor.locator(".view-line", { hasText: line }).waitFor({ state: "detached" });
     },
   );
 

@@ -100,6 +100,20 @@ test("isolateStep is one edit too, where the instrument is a recorder", async ()
   expect(asked.shown).toHaveLength(1);
 });
 
+test("isolateStep takes which of the hardest steps is meant; what makes no sense is the hardest", async () => {
+  const { client, asked } = await opened();
+  await client.edit(uri, `${TEXT}  F major, slow, on alto recorder\n`);
+  const at = { textDocument: { uri }, position: { line: 3, character: 0 } };
+  for (const rank of [1, -1, 0.5, "1", null])
+    await client.connection.sendRequest(ExecuteCommandRequest.type, {
+      command: "daystave.server.isolateStep",
+      arguments: [at, rank],
+    });
+  const put = asked.edits.flatMap(({ edit }) => (edit.documentChanges as TextDocumentEdit[])[0]!.edits as TextEdit[]);
+  const notes = put.map(({ newText }) => /notes (\S+ \S+),/.exec(newText)![1]);
+  expect(notes).toEqual([expect.not.stringMatching("A4 Bb4"), "A4 Bb4", "A4 Bb4", "A4 Bb4", "A4 Bb4"]);
+});
+
 test("phases come from another file, and last time is found there: files that were never opened", async () => {
   const folder = temporaryFolder({
     "february.practice": "2026-02-02\ngroundwork, 15 min\n  D minor, thirds, 8ths at 54 clean\n",

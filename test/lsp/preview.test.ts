@@ -46,7 +46,7 @@ test("the figures of a journal, and nothing while they stay as they are", async 
   expect(exercises(first)).toMatchObject([
     { place: { uri, line: 1 }, shows: { best: "Best 8ths at 66, in 2026-W10." } },
   ]);
-  expect(await ask(client, { version: first.version })).toEqual({ unchanged: true, underCursor: null });
+  expect(await ask(client, { version: first.version })).toEqual({ unchanged: true, underCursor: null, fingers: null });
 });
 
 test("the exercise under the cursor, whether the figures changed or not", async () => {
@@ -54,8 +54,18 @@ test("the exercise under the cursor, whether the figures changed or not", async 
   await client.open(uri, DAY);
   const { version, underCursor, ...figures } = await askForFigures(client, { cursor: 1 });
   expect(underCursor).toBe(exercises({ version, underCursor, ...figures })[0]!.key);
-  expect(await ask(client, { version, cursor: 1 })).toEqual({ unchanged: true, underCursor });
-  expect(await ask(client, { version, cursor: 0 })).toEqual({ unchanged: true, underCursor: null });
+  expect(await ask(client, { version, cursor: 1 })).toEqual({ unchanged: true, underCursor, fingers: null });
+  expect(await ask(client, { version, cursor: 0 })).toEqual({ unchanged: true, underCursor: null, fingers: null });
+});
+
+test("on a recorder the hardest steps of the line under the cursor, whether the figures changed or not", async () => {
+  const client = await startServer({ options });
+  await client.open(uri, `instrument alto recorder\n${DAY}`);
+  const { version, fingers } = await askForFigures(client, { cursor: 2 });
+  expect(fingers).toMatchObject({ place: { uri, line: 2 }, canIsolate: true });
+  expect(fingers!.steps).toHaveLength(3);
+  expect(await ask(client, { version, cursor: 2 })).toMatchObject({ unchanged: true, fingers });
+  expect(await ask(client, { version, cursor: 1 })).toMatchObject({ unchanged: true, fingers: null });
 });
 
 test("a span and an instrument that were chosen; what makes no sense counts as not chosen", async () => {

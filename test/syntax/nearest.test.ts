@@ -56,6 +56,17 @@ test("names that are declared", () => {
   `);
 });
 
+test("instruments behind `on`: the nearest, or the first of several that share the word", () => {
+  check(`
+    D minor, on tenor recoder     => D minor, on tenor recorder
+    D minor, on violni            => D minor, on violin
+    D minor, on treble            => D minor, on treble recorder
+    D minor, on kazoo             => -
+    D minor, on alto, slow        => D minor, on alto recorder, slow
+    D minor, on contrabass        => D minor, on contrabass recorder
+  `);
+});
+
 test("no guess for words that are short, far from any, or over 40 characters", () => {
   check(`
     D minor, xyz                  => -

@@ -198,6 +198,11 @@ test("instruments win over tonics", () => {
     on alto recorder in G => instrument alto recorder in G
     alto recorder in g    => instrument alto recorder in G
     on my flute           => instrument my flute
+    on clarinet in B flat => instrument clarinet in Bb
+    alto voice            => instrument alto voice
+    on piano              => instrument piano
+    piano                 => unknown piano
+    double bass, slow     => instrument double bass | without click slow
     on tenor              => unknown on tenor
     on the tenor recorder => unknown on the | instrument tenor recorder
   `);

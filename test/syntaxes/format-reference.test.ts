@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { printName } from "../../server/music/note.ts";
+import { INSTRUMENTS } from "../../server/music/instrument.ts";
+import { printName, printNote } from "../../server/music/note.ts";
 import { readTemperament, TEMPERAMENT_NAMES } from "../../server/music/read-temperament.ts";
 import { temperamentText, wolves } from "../../server/music/temperament.ts";
+import { transpositionWords } from "../../server/music/transposition.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const REFERENCE = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");
@@ -108,6 +110,29 @@ describe("the temperaments of the reference", () => {
       }
     }
   });
+});
+
+/** The rows under "Instruments": name, other names, range, how it sounds, why the range is not firm. */
+function instruments(): string[][] {
+  const [, section] = REFERENCE.split("\n## Instruments\n");
+  const [, , ...rows] = section!.split("\n## ")[0]!.match(/^\|.*$/gm)!;
+  return rows.map((row) =>
+    row
+      .split("|")
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  );
+}
+
+test("the instruments of the reference are those that are known, with their ranges and how they sound", () => {
+  const known = INSTRUMENTS.map(({ names: [name, ...others], low, high, sounding, soft }) => [
+    `\`${name}\``,
+    others.map((other) => `\`${other}\``).join(", "),
+    `${printNote(low)} to ${printNote(high)}`,
+    transpositionWords(sounding) ?? "as written",
+    soft ?? "",
+  ]);
+  expect(instruments()).toEqual(known);
 });
 
 test("every link within the page leads somewhere", () => {

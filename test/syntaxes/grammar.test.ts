@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { createRegistry } from "vscode-tmgrammar-test/dist/common/index.js";
 import { parseGrammarTestCase, runGrammarTestCase } from "vscode-tmgrammar-test/dist/unit/index.js";
+import { INSTRUMENTS } from "../../server/music/instrument.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const GRAMMAR = join(ROOT, "syntaxes/practice-journal.tmLanguage.json");
@@ -36,6 +37,13 @@ for (const file of readdirSync(FIXTURES).sort()) {
 test("a fixture with a wrong expectation fails", async () => {
   const wrong = `-- SYNTAX TEST "${SCOPE}"\nD major, slow\n--       ^^^^ string.quoted.double.practice\n`;
   expect(await check(wrong)).toHaveLength(1);
+});
+
+test("every instrument that is known has its colour behind `on`, by each of its names", () => {
+  const names = INSTRUMENTS.flatMap((instrument) => instrument.names);
+  const coloured = (name: string) =>
+    tokens(`  D minor, on ${name}, slow`).find(({ scopes }) => scopes.includes("entity.name.type.instrument.practice"));
+  expect(names.filter((name) => coloured(name)?.text !== name)).toEqual([]);
 });
 
 test("what a theme knows: every scope begins with a standard name", () => {

@@ -1,3 +1,4 @@
+import type { PreviewFingers } from "../../../shared/preview.ts";
 import { type FromPage, isPageState, isToPage, type PageState } from "../messages.ts";
 import { PageView } from "./page-view.ts";
 
@@ -24,6 +25,8 @@ const around = {
   allKeys: kept?.allKeys ?? false,
   reveal: ({ uri, line }: { readonly uri: string; readonly line: number }) =>
     editor.postMessage({ type: "reveal", uri, line }),
+  isolate: ({ place: { uri, line } }: PreviewFingers, rank: number) =>
+    editor.postMessage({ type: "isolate", uri, line, rank }),
   keep: remember,
   choose(choice: NonNullable<typeof asks.choice>) {
     ask({ choice, most: null });
@@ -42,7 +45,7 @@ const view = new PageView(document.querySelector("main")!, around, locked);
 window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
   if (!isToPage(data)) return;
   if (data.type === "unavailable") return view.complain(data.message);
-  if (data.type === "cursor") return view.mark(data.underCursor);
+  if (data.type === "cursor") return view.mark(data.underCursor, data.fingers);
   if (!view.show(data.figures)) return askForAll();
   shown = data.figures.moving.groups.reduce((count, { exercises }) => count + exercises.length, 0);
   if (journal === undefined) window.scrollTo(0, kept?.scroll ?? 0);

@@ -1,6 +1,7 @@
-import type { PreviewExercise, PreviewMoving, PreviewPlace } from "../../../shared/preview.ts";
+import type { PreviewExercise, PreviewFingers, PreviewMoving, PreviewPlace } from "../../../shared/preview.ts";
 import { arrange, button, element, replace, withExamples } from "./element.ts";
 import { exercise } from "./exercise.ts";
+import { type FingersAround, fingersBlock } from "./fingers.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** An exercise as it stands in the page. Its place changes without its being drawn again. */
@@ -10,7 +11,7 @@ interface Row {
   place: PreviewPlace;
 }
 
-export interface MovingAround extends Surroundings {
+export interface MovingAround extends Surroundings, FingersAround {
   /** Asks for so many exercises more. */
   askForMore(count: number): void;
 }
@@ -24,6 +25,8 @@ export class MovingView {
   readonly #titles = new Map<string, HTMLElement>();
   #rows = new Map<string, Row>();
   #marked: string | null = null;
+  /** The hardest steps of the line under the cursor, as told and as they stand in the page. */
+  #fingers: { readonly told: string; readonly block: HTMLElement } | undefined;
 
   constructor(around: MovingAround) {
     this.#around = around;
@@ -55,6 +58,22 @@ export class MovingView {
     }
     const article = key === null ? undefined : this.#rows.get(key)?.article;
     if (isOther && article && !isInSight(article)) article.scrollIntoView({ block: "center" });
+  }
+
+  /** Shows the hardest steps of the line under the cursor: in the row of its exercise, or above all where it has none. */
+  showFingers(fingers: PreviewFingers | null): void {
+    const told = JSON.stringify(fingers);
+    if (this.#fingers?.told !== told) {
+      const made = fingers ? { told, block: fingersBlock(fingers, this.#around) } : undefined;
+      if (made && this.#fingers) replace(this.#fingers.block, made.block);
+      else this.#fingers?.block.remove();
+      this.#fingers = made;
+    }
+    const block = this.#fingers?.block;
+    const row = this.#marked === null ? undefined : this.#rows.get(this.#marked)?.article;
+    if (!block || block.parentElement === (row ?? this.section)) return;
+    if (row) row.append(block);
+    else this.#list.before(block);
   }
 
   #rowFor({ key, hash, place, shows }: PreviewExercise): Row {

@@ -1,4 +1,4 @@
-import type { PreviewFigures } from "../../../shared/preview.ts";
+import type { PreviewFigures, PreviewFingers } from "../../../shared/preview.ts";
 import { aimsSection } from "./aims.ts";
 import { Choices, type ChoicesAround } from "./choices.ts";
 import { arrange, element, replace } from "./element.ts";
@@ -44,12 +44,13 @@ export class PageView {
       this.#section("been", figures.keys, (keys) => keysSection(keys, around)),
       this.#section("next", figures.aims, (aims) => aimsSection(aims, around)),
     ]);
-    this.mark(figures.underCursor);
+    this.mark(figures.underCursor, figures.fingers);
     return true;
   }
 
-  mark(underCursor: string | null): void {
+  mark(underCursor: string | null, fingers: PreviewFingers | null): void {
     this.#moving.mark(underCursor);
+    this.#moving.showFingers(fingers);
   }
 
   /** Says what is wrong above the last figures, which stay. */

@@ -1,0 +1,72 @@
+import type { Instrument } from "./instrument.ts";
+import { AT_PITCH } from "./transposition.ts";
+
+/**
+ * Voices: `professional_written` in test/reference/instrument-ranges-more.json. Their notes are named as they sound, the tenor's
+ * too, whose clef stands for an octave lower.
+ */
+export const VOICES: readonly Instrument[] = [
+  {
+    id: "soprano voice",
+    names: ["soprano voice"],
+    family: "voice",
+    low: { letter: "C", alter: 0, octave: 4 },
+    high: { letter: "C", alter: 0, octave: 6 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared",
+  },
+  {
+    id: "mezzo-soprano voice",
+    names: ["mezzo-soprano voice", "mezzo-soprano"],
+    family: "voice",
+    low: { letter: "A", alter: 0, octave: 3 },
+    high: { letter: "A", alter: 0, octave: 5 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared",
+  },
+  {
+    id: "alto voice",
+    names: ["alto voice", "contralto voice", "contralto"],
+    family: "voice",
+    low: { letter: "E", alter: 0, octave: 3 },
+    high: { letter: "F", alter: 0, octave: 5 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared",
+  },
+  {
+    id: "countertenor voice",
+    names: ["countertenor voice", "countertenor"],
+    family: "voice",
+    low: { letter: "G", alter: 0, octave: 3 },
+    high: { letter: "G", alter: 0, octave: 5 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared",
+  },
+  {
+    id: "tenor voice",
+    names: ["tenor voice"],
+    family: "voice",
+    low: { letter: "C", alter: 0, octave: 3 },
+    high: { letter: "C", alter: 0, octave: 5 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared; notes are read here as they sound, in whichever clef",
+  },
+  {
+    id: "baritone voice",
+    names: ["baritone voice"],
+    family: "voice",
+    low: { letter: "F", alter: 0, octave: 2 },
+    high: { letter: "F", alter: 0, octave: 4 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared",
+  },
+  {
+    id: "bass voice",
+    names: ["bass voice"],
+    family: "voice",
+    low: { letter: "D", alter: 0, octave: 2 },
+    high: { letter: "D", alter: 0, octave: 4 },
+    sounding: AT_PITCH,
+    soft: "voices differ, and a range of your own may be declared",
+  },
+];
