@@ -1,12 +1,16 @@
-import type { ExtensionContext } from "vscode";
-import { ServerProcesses } from "./server-processes.ts";
+import { type ExtensionContext, Uri } from "vscode";
+import { LanguageClient, TransportKind } from "vscode-languageclient/node";
+import { CLIENT_ID, CLIENT_NAME, clientOptions, startDaystave } from "./start.ts";
 
 /** Desktop and remote editors: the language server runs in Node and reads `file:` journals itself. */
 export async function activate(context: ExtensionContext): Promise<{ readonly host: "node" }> {
-  const servers = new ServerProcesses(context.extensionUri);
-  context.subscriptions.push(servers);
-  // While the process starts, the language client's code is run: it takes about as long.
-  const { startNodeClient } = await import("./start-node-client.ts");
-  await startNodeClient(context, servers);
+  const module = Uri.joinPath(context.extensionUri, "dist/server/main.js").fsPath;
+  const client = new LanguageClient(
+    CLIENT_ID,
+    CLIENT_NAME,
+    { module, transport: TransportKind.ipc },
+    clientOptions(context),
+  );
+  await startDaystave(context, client);
   return { host: "node" };
 }

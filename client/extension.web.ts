@@ -1,12 +1,11 @@
 import { type ExtensionContext, Uri } from "vscode";
+import { LanguageClient } from "vscode-languageclient/browser";
+import { CLIENT_ID, CLIENT_NAME, clientOptions, startDaystave } from "./start.ts";
 
 /** Editors in a browser: the language server runs in a web worker and asks this side for every file. */
 export async function activate(context: ExtensionContext): Promise<{ readonly host: "web" }> {
   const worker = new Worker(Uri.joinPath(context.extensionUri, "dist/server/main.browser.js").toString(true));
-  performance.mark("daystave/didStartServer");
   context.subscriptions.push({ dispose: () => worker.terminate() });
-  // While the worker starts, the language client's code is run: it takes about as long.
-  const { startWebClient } = await import("./start-web-client.ts");
-  await startWebClient(context, worker);
+  await startDaystave(context, new LanguageClient(CLIENT_ID, CLIENT_NAME, worker, clientOptions(context)));
   return { host: "web" };
 }

@@ -32,10 +32,9 @@ const RULES: Readonly<Record<string, Rule>> = {
   "server/main.ts": { parts: ["lsp", "host", "host/node", "core.ts"], packages: ["vscode-languageserver/node"] },
   "server/main.browser.ts": { parts: ["lsp", "host"], packages: ["vscode-languageserver/browser"] },
   client: {
-    parts: ["shared", "client/preview/messages.ts", "client/server-processes.ts"],
+    parts: ["shared", "client/preview/messages.ts"],
     packages: ["vscode", "vscode-languageclient", "vscode-languageclient/node", "vscode-languageclient/browser"],
   },
-  "client/server-processes.ts": { parts: [], packages: ["vscode", "node:"] },
   "client/preview/messages.ts": { parts: ["shared"] },
   "client/preview/page": { parts: ["client/preview/messages.ts", "shared"] },
   shared: { parts: [] },

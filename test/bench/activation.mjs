@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { serveWorkbench } from "../../client/workbench/serve.mjs";
-import { median } from "./measure.mjs";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const PROBE = "test/bench/activation-probe.js";
@@ -14,14 +13,14 @@ const LIMIT = 90_000;
 /**
  * One activation of the extension, in a window of its own: what it took and its parts, in milliseconds.
  *
- * Counted is all the time from the moment that the editor has our code to the end of `activate` that is not the server's own
- * start: reading and running the code and the call that starts the worker or the process (`before`); all the time from then to
- * the server's answer that a bare server of ours, asked at once, does not take in the same window at rest (`longer`, beyond
- * `bare`, the median of some); and what the client does with the answer until `activate` has ended (`after`). With it go
- * whatever else the editor's extension host or the machine happened to do in between.
+ * Counted is all the time from the moment that the editor has our code: reading and running it, `activate` up to the question
+ * `initialize`, and what the client does with the server's answer to that until `activate` has ended. With it go the calls
+ * that start the worker or the process, and whatever else the editor's extension host or the machine happened to do in
+ * between.
  *
- * Not counted are the way of the code over HTTP in a browser (`fetching`), and the pause between the loading and `activate`,
- * in which the editor loads other extensions.
+ * Not counted are: the way of the code over HTTP in a browser (`fetching`); the wait from the question, which is put
+ * together and sent in it, to the answer (`waiting`), in which the worker or the process starts; and the pause between the
+ * loading and `activate`, in which the editor loads other extensions.
  */
 export async function activation(browser, host) {
   const page = await browser.newPage();
@@ -36,14 +35,18 @@ function timesOf(marks) {
   const from = (start, end) => marks[end] - marks[start];
   const fetching = "willFetchExtensionCode" in marks ? from("willFetchExtensionCode", "didFetchExtensionCode") : 0;
   const reading = fetching ? from("didFetchExtensionCode", "willLoadExtensionCode") : 0;
-  const loading = reading + from("willLoadExtensionCode", "didLoadExtensionCode");
-  const before = from("willActivateExtension", "didStartServer");
-  const bare = median(marks.bare);
-  const question = from("didStartServer", "willWaitForServer");
-  const answer = from("didStartServer", "didWaitForServer");
-  const longer = Math.max(0, answer - bare);
+  const loading = from("willLoadExtensionCode", "didLoadExtensionCode");
+  const before = from("willActivateExtension", "willWaitForServer");
   const after = from("didWaitForServer", "didActivateExtension");
-  return { total: loading + before + longer + after, fetching, loading, before, question, answer, longer, after, bare };
+  return {
+    total: reading + loading + before + after,
+    fetching,
+    reading,
+    loading,
+    before,
+    after,
+    waiting: from("willWaitForServer", "didWaitForServer"),
+  };
 }
 
 /** Loads a window with the probe in it; what that printed. */

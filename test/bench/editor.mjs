@@ -70,17 +70,11 @@ function tellActivation(where, all, { tell, note }) {
   tell(`activation beyond the server's start, ${where}`, of("total"), { unit: "ms", target: 100 });
   const part = (what, time) => `${what} ${time.toFixed(0)} ms`;
   const parts = [
-    part("reading and running the code", of("loading")),
-    part("starting the server", of("before")),
-    part("until it answered beyond a bare server's start", of("longer")),
+    part("reading and running the code", of("reading") + of("loading")),
+    part("up to the question to the server", of("before")),
     part("from its answer on", of("after")),
   ];
-  const beside = [
-    part("from the start to the question", of("question")),
-    part("from the start to the answer", of("answer")),
-    part("a bare server's start", of("bare")),
-    part("the code's way over HTTP", of("fetching")),
-  ];
+  const beside = [part("the server's start", of("waiting")), part("the code's way over HTTP", of("fetching"))];
   note(`  of that ${parts.join(", ")}; not in that ${beside.join(", ")}`);
 }
 
