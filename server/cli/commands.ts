@@ -78,7 +78,9 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "notes",
     summary: "show an exercise note by note, with its key signature",
-    usage: ['notes "SUBJECT, TERMS" [--instrument NAME] [--names CONVENTION] [--pitch A=415[,TEMPERAMENT]] [--json]'],
+    usage: [
+      'notes "SUBJECT, TERMS" [--instrument NAME] [--names CONVENTION] [--pitch A=415[,TEMPERAMENT]] [--explain WHAT] [--show-notes] [--json]',
+    ],
     about: [
       "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have. For recorders also which step is hardest, with both fingerings, and which notes have a half hole.",
       "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in the temperament declared there or named by --pitch, else in equal temperament; where it is another, the thirds and fifths of the exercise are told with their distance from pure.",
@@ -90,6 +92,15 @@ export const COMMANDS: readonly Command[] = [
         type: "string",
         value: "A=415[,TEMPERAMENT]",
         help: "the pitch of A4 in hertz, and perhaps a temperament, in place of what the journal says",
+      },
+      explain: {
+        type: "string",
+        value: "signature|steps|both",
+        help: "tell the key signature, the steps, or both (both unless you say so)",
+      },
+      "show-notes": {
+        type: "boolean",
+        help: "name the notes where the journal or the line has “hide notes”; --json always does",
       },
       ...COMMON,
     },

@@ -16,33 +16,52 @@ import type { ExerciseRead } from "./read-exercise.ts";
 const WIDTH = 80;
 const COLUMN = 15;
 
+/** How an exercise is told. */
+export interface Telling {
+  readonly explain: "signature" | "steps" | "both";
+  /** Names of notes are left out. */
+  readonly hidden: boolean;
+}
+
+type Row = readonly [name: string, text: string];
+
+const HIDDEN = "hidden, as the journal or the line wants it: --show-notes tells them";
+
 /** The exercise for a person: a heading, and one row a fact. */
-export function exerciseText(report: ExerciseReport, read: ExerciseRead): string {
+export function exerciseText(report: ExerciseReport, read: ExerciseRead, { explain, hidden }: Telling): string {
   const { instrument } = read;
   const heading = instrument ? `${report.subject}, ${instrument.id}` : report.subject;
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
-  const rows: (readonly [string, string])[] = [
-    ["signature", signatureText(report)],
-    ...relationRows(read),
-    ["steps", stepsText(report)],
-    ["up", report.up.join(" ")],
-    ["down", report.down.join(" ")],
-    ["as played", report.notes.join(" ")],
+  const named = (rows: readonly Row[]): readonly Row[] => (hidden ? [] : rows);
+  const rows: readonly Row[] = [
+    ...(explain === "steps"
+      ? []
+      : [["signature", signatureText(report, hidden)] as const, ...relationRows(read, hidden)]),
+    ...(explain === "signature" ? [] : [["steps", stepsText(report)] as const]),
+    ...(hidden ? [["notes", HIDDEN] as const] : []),
+    ...named([
+      ["up", report.up.join(" ")],
+      ["down", report.down.join(" ")],
+      ["as played", report.notes.join(" ")],
+    ]),
     ...orderRows(read.input),
     ["degrees", report.degrees.join(" ")],
-    ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
-    ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
-    ...(instrument ? [["out of range", report.outOfRange.join(" ") || "none"] as const] : []),
-    ...fingerRows(exercise(read.input), report, read),
-    ["frequencies", frequenciesText(report)],
-    ...intonationRows(read),
+    ...named([
+      ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
+      ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
+      ...(instrument ? [["out of range", report.outOfRange.join(" ") || "none"] as const] : []),
+      ...fingerRows(exercise(read.input), report, read),
+      ["frequencies", frequenciesText(report)],
+      ...intonationRows(read),
+    ]),
   ];
   return `${[printable(heading), ...rows.flatMap(row)].join("\n")}\n`;
 }
 
 /** Its relative and parallel keys; the collection of a symmetrical scale or chord. */
-function relationRows({ input: { subject }, names }: ExerciseRead): (readonly [string, string])[] {
-  const [related, collection] = [relatedWords(subject, names), collectionWords(subject, names)];
+function relationRows({ input: { subject }, names }: ExerciseRead, hidden: boolean): readonly Row[] {
+  const related = relatedWords(subject, names);
+  const collection = hidden ? undefined : collectionWords(subject, names);
   return [
     ...(related ? [["keys", related] as const] : []),
     ...(collection ? [["collection", collection.replace(/^collection: /, "")] as const] : []),
@@ -50,22 +69,22 @@ function relationRows({ input: { subject }, names }: ExerciseRead): (readonly [s
 }
 
 /** Whose order leaps are played in. */
-function orderRows({ pattern, day }: ExerciseRead["input"]): (readonly [string, string])[] {
+function orderRows({ pattern, day }: ExerciseRead["input"]): readonly Row[] {
   return isDrawn(pattern) && day !== undefined
     ? [["order", `of ${isoDate(day)}: the same all day; another day has another`]]
     : [];
 }
 
-function signatureText({ signature, parallelSignature, parallel }: ExerciseReport): string {
+function signatureText({ signature, parallelSignature, parallel }: ExerciseReport, hidden: boolean): string {
   if (!signature) return "none: it belongs to no key";
-  const own = signatureWords(signature);
+  const own = signatureWords(signature, hidden);
   return parallelSignature
-    ? `${own}; also written with ${signatureWords(parallelSignature)}, as ${parallel?.replace("natural minor", "minor")} is`
+    ? `${own}; also written with ${signatureWords(parallelSignature, hidden)}, as ${parallel?.replace("natural minor", "minor")} is`
     : own;
 }
 
-function signatureWords({ fifths, accidentals }: SignatureReport): string {
-  return fifths === 0 ? describeFifths(0) : `${describeFifths(fifths)}: ${accidentals.join(" ")}`;
+function signatureWords({ fifths, accidentals }: SignatureReport, hidden: boolean): string {
+  return fifths === 0 || hidden ? describeFifths(fifths) : `${describeFifths(fifths)}: ${accidentals.join(" ")}`;
 }
 
 /** Tones and semitones where the scale has no others, and semitones as numbers for all. */

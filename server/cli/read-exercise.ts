@@ -6,6 +6,7 @@ import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import { instrumentsMeant } from "../journal/instrument-names.ts";
 import { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry, Subject } from "../journal/model.ts";
+import { notesHidden } from "../journal/notes-hidden.ts";
 import { exerciseToPlay, isPlayable } from "../journal/to-play.ts";
 import type { ExerciseInput } from "../music/exercise.ts";
 import type { Instrument } from "../music/instrument.ts";
@@ -36,6 +37,8 @@ export interface ExerciseRead {
   readonly instrument?: Instrument;
   readonly tuning: Tuning;
   readonly names: NoteNames;
+  /** The line or the journal wants no names of notes unasked. */
+  readonly hidden: boolean;
   /** What the player should know besides: a claim that is not true. */
   readonly remarks: readonly string[];
   /** Something that the line claims is not true, or probably not meant. */
@@ -82,7 +85,14 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   const exercise = exerciseOf(entry, findings, instrument.id, declared, io.today);
   if (!exercise.ok) return exercise;
   const doubts = findings.filter(isDoubt).map(({ message }) => message);
-  return { ...exercise, tuning: tuning.tuning, names: journal.names, remarks: doubts, untrue: doubts.length > 0 };
+  return {
+    ...exercise,
+    tuning: tuning.tuning,
+    names: journal.names,
+    hidden: notesHidden(entry!, declared),
+    remarks: doubts,
+    untrue: doubts.length > 0,
+  };
 }
 
 type Exercise =

@@ -1,6 +1,7 @@
 import { type NoteStyle, styleOf, writtenNote } from "../checks/note-style.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { DayNumber, Entry } from "../journal/model.ts";
+import { notesHidden } from "../journal/notes-hidden.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { type ExerciseInput, exercise } from "../music/exercise.ts";
 import type { NoteNames } from "../music/note-names.ts";
@@ -28,7 +29,10 @@ export function claimCandidates(
   if (!input) return [];
   const { start = 0, end = 0 } = entry.source.subject ?? {};
   const typed = text.slice(start, end);
-  return [...noteRows(input, typed, conventions.names), ...signatureAndSteps(input)];
+  return [
+    ...noteRows(input, typed, { names: conventions.names, hidden: notesHidden(entry, conventions) }),
+    ...signatureAndSteps(input),
+  ];
 }
 
 /**
@@ -46,16 +50,24 @@ export function noteRow(input: ExerciseInput, typed: string, names: NoteNames): 
 }
 
 /** Up, and up and down; where a direction is stated that one alone. Leaps have the day's order and no direction. */
-function noteRows(input: ExerciseInput, typed: string, names: NoteNames): Candidate[] {
+function noteRows(
+  input: ExerciseInput,
+  typed: string,
+  { names, hidden }: { readonly names: NoteNames; readonly hidden: boolean },
+): Candidate[] {
   const { direction, pattern, day } = input;
   const ways = direction || isDrawn(pattern) ? [direction] : (["up", "up and down"] as const);
   return ways.flatMap((way, fit): Candidate[] => {
     const row = noteRow({ ...input, direction: way }, typed, names);
     if (row === "") return [];
-    const label = row.length > LONGEST_LABEL ? `${row.slice(0, LONGEST_LABEL - 1)}…` : row;
+    const label = hidden ? ["the notes", ...(way ? [way] : [])].join(", ") : shortened(row);
     const detail = isDrawn(pattern) ? orderOf(day) : way;
     return [{ label, aliases: [row], insert: row, kind: "claim", detail, fit }];
   });
+}
+
+function shortened(row: string): string {
+  return row.length > LONGEST_LABEL ? `${row.slice(0, LONGEST_LABEL - 1)}…` : row;
 }
 
 function signatureAndSteps({ subject }: ExerciseInput): Candidate[] {

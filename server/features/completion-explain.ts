@@ -62,7 +62,7 @@ function explainSubject(journal: Journal, words: string): string | undefined {
   if (meaning?.type !== "scale" && meaning?.type !== "chord") return undefined;
   const conventions = journal.conventions(journal.addresses[0] ?? MARKER);
   const subject: SubjectMeaning = meaning;
-  return [sentenceOf(subject, conventions), theoryOfSubject(subject, conventions, "both").join("  \n")]
+  return [sentenceOf(subject, conventions), theoryOfSubject(subject, conventions, { explain: "both" }).join("  \n")]
     .filter(Boolean)
     .join("\n\n");
 }

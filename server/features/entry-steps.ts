@@ -1,6 +1,7 @@
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry } from "../journal/model.ts";
+import { notesHidden } from "../journal/notes-hidden.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { exercise } from "../music/exercise.ts";
 import { type HardStep, hardestSteps } from "../music/finger-change.ts";
@@ -18,7 +19,10 @@ export interface StepsAsked {
   readonly day: DayNumber | undefined;
 }
 
-/** The steps of what an entry plays on a recorder; undefined for any other instrument, and for no step at all. */
+/**
+ * The steps of what an entry plays on a recorder; undefined for any other instrument, for no step at all, and where its notes
+ * are not to be named.
+ */
 export function entrySteps(
   entry: Entry,
   journal: Journal,
@@ -27,7 +31,7 @@ export function entrySteps(
 ): EntrySteps | undefined {
   const conventions = journal.conventions(uri);
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
-  if (instrument?.family !== "recorder") return undefined;
+  if (instrument?.family !== "recorder" || notesHidden(entry, conventions)) return undefined;
   const notes = notesPlayed(entry, conventions, day);
   const why = unknownFingering(instrument);
   if (why) return notes.length > 1 ? { known: false, why } : undefined;

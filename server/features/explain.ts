@@ -116,6 +116,7 @@ const DECLARATIONS: Readonly<Record<string, string>> = {
   instrument: "What is played; the first is meant where an entry names none.",
   pitch: "The pitch of A4 in hertz, and perhaps the temperament.",
   names: "The language of the note names.",
+  "hide notes": "Names of notes stay out of sight until they are asked for, for who plays by ear or from a signature.",
   "note value": "The note value that tempos are counted in where an entry names none.",
   "usual articulation": "The articulation that is meant where an entry names none.",
   piece: "A piece in hand, with its key, its bars, its goal and its dates.",

@@ -2,6 +2,7 @@ import { bestReading } from "../checks/best-reading.ts";
 import { type ClaimedExercise, rungsIn } from "../checks/claimed-exercise.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Entry } from "../journal/model.ts";
+import { notesHidden } from "../journal/notes-hidden.ts";
 import { subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay, subjectToPlay } from "../journal/to-play.ts";
 import { modulo } from "../music/note.ts";
@@ -24,9 +25,9 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
   const { entry, journal, uri } = at;
   const conventions = journal.conventions(uri);
   const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
+  const telling = { names: conventions.names, hidden: notesHidden(entry, conventions) };
   const stretch = { start: claim.start, end: claim.end };
-  if (claim.type === "signature")
-    return { ...stretch, markdown: signatureHover(claim.fifths, subject, conventions.names) };
+  if (claim.type === "signature") return { ...stretch, markdown: signatureHover(claim.fifths, subject, telling) };
   if (claim.type === "steps") {
     const right =
       subject?.type === "scale"

@@ -7,6 +7,7 @@ import { type Exercise, latestFirst } from "../history/strands.ts";
 import { instrumentOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber, Entry } from "../journal/model.ts";
+import { notesHidden } from "../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { nameKey } from "../syntax/fold.ts";
@@ -14,7 +15,6 @@ import { hardestStepHover } from "./hover-fingers.ts";
 import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./hover-history.ts";
 import { pieceParagraphs } from "./hover-piece.ts";
 import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./hover-theory.ts";
-import { tuningOf } from "./hover-tuning.ts";
 import { escapedExtract, paragraphs } from "./markdown.ts";
 
 /** An entry, and where it stands. */
@@ -104,6 +104,7 @@ function earlierLine(journal: Journal, record: AttemptRecord): string {
 
 function theory({ journal, uri, entry, today, explain }: EntryAt): readonly string[] {
   const conventions = journal.conventions(uri);
+  const hidden = notesHidden(entry, conventions);
   const subject = entry.subject!;
   if (subject.type === "title") {
     const pieces = conventions.pieces.filter(({ title }) => nameKey(title) === nameKey(subject.title));
@@ -118,14 +119,14 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
       : subject.scales.map((scale) =>
           [
             `**${escapedExtract(subjectText(scale, conventions.names))}**`,
-            ...theoryOfSubject(scale, conventions, explain),
+            ...theoryOfSubject(scale, conventions, { explain, hidden }),
           ].join("  \n"),
         );
   if (subject.type === "figure" || subject.type === "activity")
-    return subject.scale ? theoryOfSubject(subject.scale, conventions, explain) : [];
+    return subject.scale ? theoryOfSubject(subject.scale, conventions, { explain, hidden }) : [];
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
   const sentence = sentenceOf(subject, conventions);
-  const found = input ? [...theoryOf(input, explain, conventions.names), ...tuningOf(input, conventions)] : [];
+  const found = input ? theoryOf(input, { explain, names: conventions.names, hidden }, conventions) : [];
   const unsaid = subject.type === "scale" && subject.unsaid ? sentence : undefined;
   if (explain === "none") return unsaid ? [unsaid] : [];
   return [...(sentence ? [sentence] : []), found.join("  \n")].filter(Boolean);

@@ -2,6 +2,7 @@ import { rateAsWritten } from "../history/exercise-row.ts";
 import { QUARTER } from "../history/rate.ts";
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Entry, NoteValue } from "../journal/model.ts";
+import { notesHidden } from "../journal/notes-hidden.ts";
 import { exerciseToPlay } from "../journal/to-play.ts";
 import { isDrawn } from "../music/pattern.ts";
 import { patternDegrees } from "../music/pattern-forms.ts";
@@ -80,7 +81,8 @@ function patternHover(
   const row = rowOf({ ...input, direction: conditions?.direction ?? "up" }, conventions.names);
   const way = isDrawn(input.pattern) ? orderOf(day) : (conditions?.direction ?? "rising");
   if (row.notes === "") return paragraphs([sentence, "Nothing of it lies within this span."]);
-  return paragraphs([sentence, `Degrees, ${way}: ${row.degrees}  \nNotes: ${row.notes}`]);
+  const notes = notesHidden(entry, conventions) ? [] : [`Notes: ${row.notes}`];
+  return paragraphs([sentence, [`Degrees, ${way}: ${row.degrees}`, ...notes].join("  \n")]);
 }
 
 function declaredSentence(name: string, { cells }: Conventions): string | undefined {

@@ -16,6 +16,14 @@ import { collectionWords, relatedWords } from "./related-words.ts";
 
 export type Explain = "signature" | "steps" | "both" | "none";
 
+/** How theory is told. */
+export interface Telling {
+  readonly explain: Explain;
+  readonly names: NoteNames;
+  /** Names of notes are left out. */
+  readonly hidden: boolean;
+}
+
 /** The most notes that a hover writes out. */
 const MOST_NOTES = 64;
 
@@ -29,26 +37,35 @@ export function cutRow(words: readonly (string | number)[]): string {
   return words.length > MOST_NOTES ? `${words.slice(0, MOST_NOTES).join(" ")} …` : words.join(" ");
 }
 
-/** What theory says of an exercise: its notes, its signature and its steps, each as one line of Markdown. */
-export function theoryOf(input: ExerciseInput, explain: Explain, names: NoteNames): readonly string[] {
+/** What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown. */
+export function theoryOf(
+  input: ExerciseInput,
+  telling: Telling,
+  { tuning }: Pick<Conventions, "tuning">,
+): readonly string[] {
+  const { explain, names, hidden } = telling;
   if (explain === "none") return [];
   return [
-    ...notesOf(input, names),
-    ...(explain === "steps" ? [] : [...signatureOf(input, names), ...relationsOf(input.subject, names)]),
+    ...(hidden ? [HIDDEN] : notesOf(input, names)),
+    ...(explain === "steps" ? [] : [...signatureOf(input, telling), ...relationsOf(input.subject, telling)]),
     ...(explain === "signature" ? [] : stepsIn(input)),
+    ...(hidden ? [] : tuningOf(input, { tuning, names })),
   ];
 }
+
+/** Where the notes would stand. */
+const HIDDEN = "Notes: hidden until you have them written out";
 
 /** The same of a subject by itself, over an octave. */
 export function theoryOfSubject(
   subject: SubjectMeaning,
   conventions: Conventions,
-  explain: Explain,
+  { explain, hidden = conventions.hidesNotes }: { readonly explain: Explain; readonly hidden?: boolean },
 ): readonly string[] {
   const played = subjectToPlay(subject, 0, conventions);
-  if (!played || explain === "none") return [];
+  if (!played) return [];
   const input = { subject: played, instrument: instrumentOf(conventions.instrument, conventions) };
-  return [...theoryOf(input, explain, conventions.names), ...tuningOf(input, conventions)];
+  return theoryOf(input, { explain, names: conventions.names, hidden }, conventions);
 }
 
 /** What kind of scale or chord it is, in a sentence. */
@@ -70,25 +87,29 @@ function notesOf(input: ExerciseInput, names: NoteNames): string[] {
   return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
-function signatureOf({ subject }: ExerciseInput, names: NoteNames): string[] {
+function signatureOf({ subject }: ExerciseInput, telling: Telling): string[] {
   const { signature } = exercise({ subject });
   if (!signature) return ["Signature: none, it belongs to no key"];
-  const own = `Signature: ${signatureInFull(signature.fifths, names)}`;
+  const own = `Signature: ${signatureInFull(signature.fifths, telling)}`;
   const parallel = subject.type === "scale" ? parallelSignature(subject.tonic, subject.kind) : null;
   if (subject.type !== "scale" || !parallel || parallel.fifths === signature.fifths) return [own];
   const mode = subject.kind.signature?.parallel === 0 ? "major" : "minor";
-  return [`${own}; also written with ${describeFifths(parallel.fifths)}, as ${names.key(subject.tonic, mode)} is`];
+  return [
+    `${own}; also written with ${describeFifths(parallel.fifths)}, as ${telling.names.key(subject.tonic, mode)} is`,
+  ];
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
-function relationsOf(subject: ExerciseInput["subject"], names: NoteNames): string[] {
-  const words = [relatedWords(subject, names), collectionWords(subject, names)].filter((each) => each !== undefined);
+function relationsOf(subject: ExerciseInput["subject"], { names, hidden }: Telling): string[] {
+  const words = [relatedWords(subject, names), hidden ? undefined : collectionWords(subject, names)].filter(
+    (each) => each !== undefined,
+  );
   return words.map(sentenceCase);
 }
 
-/** `6 sharps (F# C# G# D# A# E#)`. */
-export function signatureInFull(fifths: number, names: NoteNames): string {
-  const accidentals = signatureAccidentals(fifths).map((each) => names.name(each));
+/** `6 sharps (F# C# G# D# A# E#)`; how many alone where notes are hidden. */
+function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "explain">): string {
+  const accidentals = (hidden ? [] : signatureAccidentals(fifths)).map((each) => names.name(each));
   return accidentals.length ? `${describeFifths(fifths)} (${accidentals.join(" ")})` : describeFifths(fifths);
 }
 
@@ -103,13 +124,14 @@ function stepsIn(input: ExerciseInput): string[] {
 export function signatureHover(
   fifths: number,
   subject: ExerciseInput["subject"] | undefined,
-  names: NoteNames,
+  telling: Omit<Telling, "explain">,
 ): string {
+  const { names } = telling;
   const key = (place: number, mode: string): string => names.key(nameAtFifths(place), mode);
   const keys =
     Math.abs(fifths) > 7 ? "No key in use has it." : `${key(fifths, "major")} and ${key(fifths + 3, "minor")} have it.`;
   const what = subject && describeAcceptedSignature(fifths, subject, names);
-  const opening = `${sentenceCase(signatureInFull(fifths, names))}. ${keys}`;
+  const opening = `${sentenceCase(signatureInFull(fifths, telling))}. ${keys}`;
   return what ? `${opening} Here: ${what}.` : opening;
 }
 

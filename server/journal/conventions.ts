@@ -19,6 +19,8 @@ export interface Conventions {
   readonly tuning?: Tuning;
   /** How notes are called, in reading and in everything that is shown. */
   readonly names: NoteNames;
+  /** Names of notes stay out of what is shown unasked. */
+  readonly hidesNotes: boolean;
   readonly kinds: ReadonlyMap<string, ScaleKind>;
   readonly cells: ReadonlyMap<string, Cell>;
   readonly pieces: readonly DeclaredPiece[];
@@ -39,6 +41,7 @@ export function conventionsOf(declared: readonly Declared[]): Conventions {
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
     tuning: all("pitch").map(({ a, temperament }) => ({ a, temperament }))[0],
     names: namesById(all("names")[0]?.id ?? "english")!,
+    hidesNotes: all("hide notes").length > 0,
     kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
     cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),
     pieces: declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement"),

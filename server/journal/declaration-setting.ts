@@ -137,6 +137,13 @@ export function readNames(body: Body): Reading {
   return { faults: [fault(at, `a language of note names belongs here: ${known.join(", ")}`, near ? [near] : [])] };
 }
 
+/** `hide notes`. */
+export function readHideNotes(body: Body): Reading {
+  const rest = trimmed(body, body.start);
+  const faults = rest.text ? [fault(rest, "nothing belongs behind `hide notes`")] : [];
+  return { declared: { type: "hide notes" }, faults };
+}
+
 export function readNoteValue(body: Body): Reading {
   const items = bodyItems(body, afterColon(body, body.start));
   const value = items[0]?.meaning;

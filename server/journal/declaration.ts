@@ -2,6 +2,7 @@ import type { DeclarationLine } from "../syntax/line.ts";
 import { readNamed, readPattern, readScale } from "./declaration-name.ts";
 import { readConcert, readMovement, readPiece } from "./declaration-piece.ts";
 import {
+  readHideNotes,
   readInstrument,
   readNames,
   readNoteValue,
@@ -17,6 +18,7 @@ const READERS: Readonly<Record<string, (body: Body) => Reading>> = {
   instrument: readInstrument,
   pitch: readPitch,
   names: readNames,
+  "hide notes": readHideNotes,
   "note value": readNoteValue,
   "usual articulation": readUsualArticulation,
   piece: readPiece,

@@ -38,6 +38,7 @@ export type Declared =
   | { readonly type: "instrument"; readonly id: string; readonly instrument?: Instrument }
   | { readonly type: "pitch"; readonly a: number; readonly temperament: Temperament }
   | { readonly type: "names"; readonly id: NamesId }
+  | { readonly type: "hide notes" }
   | { readonly type: "note value"; readonly value: NoteValue }
   | { readonly type: "usual articulation"; readonly articulation: MeaningOf<"articulation"> }
   | ({

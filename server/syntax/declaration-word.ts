@@ -13,6 +13,7 @@ export const DECLARATION_WORDS = [
   "instrument",
   "pitch",
   "names",
+  "hide notes",
   "note value",
   "usual articulation",
   "piece",
@@ -32,7 +33,7 @@ export const DECLARATION_WORDS = [
 const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "focus", "phase", "activity"];
 
 /** Hyphens and spaces in them are the same, or may be left out. */
-const OF_TWO_WORDS = ["note value", "usual articulation"];
+const OF_TWO_WORDS = ["note value", "usual articulation", "hide notes"];
 
 const FIRST_LETTERS = DECLARATION_WORDS.map((word) => word.charCodeAt(0));
 
@@ -107,6 +108,8 @@ function hasItsShape(word: string, body: string, { vocabulary, memo }: Context):
       return /^[A-G]?\s*=?\s*\d/.test(body);
     case "names":
       return /^\p{L}+$/u.test(body);
+    case "hide notes":
+      return body === "";
     case "note value":
       return items()[0]?.meaning.type === "note value";
     case "usual articulation":

@@ -189,6 +189,7 @@ function manners(): Phrase[] {
     of("by heart | from memory | memorised | memorized", "Without the page."),
     of("by ear", "Found by listening, not reading."),
     of("at sight", "Read for the first time."),
+    of("hide notes", "The names of its notes stay out of sight until they are asked for."),
     of("sung | singing", "Sung: its minutes count, it has no rate."),
     of("silent | silently", "Fingers only: its minutes count, it has no rate."),
     of("mental | mentally", "In the mind only: its minutes count, it has no rate."),

@@ -298,6 +298,35 @@ describe("names of notes in another language", () => {
   });
 });
 
+describe("what the text tells", () => {
+  const text = async (exercise: string, options: string[] = [], files: Files = {}) =>
+    (await daystave(["notes", exercise, ...options], { files })).stdout;
+  const rowsOf = (told: string) =>
+    told.split("\n").flatMap((line) => /^ {2}(\w[\w ]*?)(?: {2,}|$)/.exec(line)?.[1] ?? []);
+
+  test("the signature, the steps, or both", async () => {
+    expect(rowsOf(await text("D minor"))).toEqual(expect.arrayContaining(["signature", "keys", "steps", "up"]));
+    expect(rowsOf(await text("D minor", ["--explain", "signature"]))).not.toContain("steps");
+    const steps = rowsOf(await text("D minor", ["--explain", "Steps"]));
+    expect([steps.includes("steps"), steps.includes("signature"), steps.includes("keys")]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+  });
+
+  test("no note where notes are hidden, until they are asked for; JSON has them always", async () => {
+    const files = { "journal.practice": "instrument alto recorder\nhide notes" };
+    const hidden = await text("Bb major, thirds", [], files);
+    expect(rowsOf(hidden)).toEqual(["signature", "keys", "steps", "notes", "degrees"]);
+    expect(hidden).toContain("2 flats\n");
+    expect(hidden).not.toMatch(/[A-G][#b]?\d/);
+    expect(await text("Bb major, thirds, hide notes")).toBe(hidden.replace(", alto recorder", ""));
+    expect(await text("Bb major, thirds", ["--show-notes"], files)).toContain("Bb4");
+    expect((await report("Bb major, thirds", [], files)).notes[0]).toBe("Bb4");
+  });
+});
+
 describe("options that cannot be followed", () => {
   test("an instrument", () =>
     refuse(
@@ -327,6 +356,11 @@ describe("options that cannot be followed", () => {
     const known = "there are names of notes in english, german, dutch, french, italian, spanish.";
     await refuse(["D minor", "--names", "germn"], `“--names germn”: ${known} Did you mean “german”?`);
   });
+  test("an explanation by something else", () =>
+    refuse(
+      ["D minor", "--explain", "step"],
+      "“--explain step”: one of signature, steps, both belongs here. Did you mean “steps”?",
+    ));
   test("no exercise", async () => {
     expect((await daystave(["notes"])).status).toBe(2);
   });

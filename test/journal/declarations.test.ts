@@ -100,6 +100,8 @@ function said(declared: Declared): string {
     }
     case "pattern":
       return `${declared.name}: ${declared.cell!.degrees.join(" ")}${declared.cell!.step === 1 ? "" : `, step ${declared.cell!.step}`}`;
+    case "hide notes":
+      return "from now on";
     default:
       return declared.name;
   }
@@ -125,6 +127,8 @@ test("what is said of the journal", () => {
     instrument "my flute": D4 to B5                     => my flute, D4 to B5
     instrument “my flute”: D4 to B5, half holes D#4     => my flute, D4 to B5, half holes D#4
     instrument "my flute": D4 to B5 half holes D#4 F♯4  => my flute, D4 to B5, half holes D#4 F#4
+    hide notes                                          => from now on
+    Hide-Notes -- by ear this year                      => from now on
     pitch A=415                                         => A=415 equal
     pitch a = 415 Hz                                    => A=415 equal
     pitch 440                                           => A=440 equal
