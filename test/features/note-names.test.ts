@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { codeActionsIn } from "../../server/features/code-actions.ts";
 import { completionsAt } from "../../server/features/completion.ts";
@@ -7,12 +6,8 @@ import { hoverAt } from "../../server/features/hover.ts";
 import { isolateStep } from "../../server/features/isolate-step.ts";
 import { writeNotes } from "../../server/features/write-notes.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
-import { subjectKey, subjectText } from "../../server/journal/subject-text.ts";
-import { CHORDS } from "../../server/music/chord.ts";
-import { KINDS } from "../../server/music/kind.ts";
-import { LETTERS, type NoteName, printName } from "../../server/music/note.ts";
+import { subjectText } from "../../server/journal/subject-text.ts";
 import { type NamesId, NOTE_NAMES, namesById } from "../../server/music/note-names.ts";
-import { isTheoretical } from "../../server/music/signature.ts";
 import { rowsOf } from "../syntax/print.ts";
 import { edited, journalOf, URI } from "./journal-text.ts";
 import { run } from "./marked-text.ts";
@@ -21,7 +16,6 @@ import { run } from "./marked-text.ts";
 // held against test/reference/note-names.json in test/music/note-names.test.ts.
 
 const TODAY = parseIsoDate("2026-03-09")!;
-const OTHERS = NOTE_NAMES.filter(({ id }) => id !== "english");
 
 function head(id: NamesId, instrument = ""): string {
   return `names ${id}\n${instrument}\n2026-03-02 Mon\n`;
@@ -256,40 +250,6 @@ describe("everything that is shown", () => {
       /\nnotes (?:[A-H](?:is|es|s)?\d ){1}\S+\d, back and forth, slurred‸$/,
     );
   });
-});
-
-/** Any name of a scale or a chord that is shown is read as what it names. */
-test.each(OTHERS)("the names of subjects in $id are read as what they say", (names) => {
-  const tonic = fc.record({ letter: fc.constantFrom(...LETTERS), alter: fc.integer({ min: -2, max: 2 }) });
-  const words = fc.constantFrom(
-    ...KINDS.map(({ id }) => ({ type: "scale", id, words: id })),
-    ...CHORDS.map(({ id, degrees }) => ({ type: "chord", id, words: degrees.length === 3 ? `${id} arpeggio` : id })),
-  );
-  fc.assert(
-    fc.property(tonic, words, (name: NoteName, kind) => {
-      const text = names.key(name, kind.words);
-      const journal = journalOf(head(names.id) + text);
-      const [entry] = journal.model(journal.files.get(URI)!.blocks.at(-1)!).entries;
-      const english = `${kind.type}: ${printName(name)} ${kind.words}`
-        .toLowerCase()
-        .replace(/\boctatonic\b/, "half-whole");
-      expect(entry?.subject && subjectKey(entry.subject), text).toBe(english);
-      expect(entry?.subject && subjectText(entry.subject, names), text).toBe(text);
-    }),
-    { seed: 21, numRuns: 300 },
-  );
-});
-
-/** The notes that the command writes beside any key in use are right. */
-test.each(OTHERS)("what is written out in $id is found to be right", (names) => {
-  for (const kind of KINDS)
-    for (const letter of LETTERS)
-      for (const alter of [-1, 0, 1]) {
-        const name = { letter, alter };
-        if (kind.id === "chromatic" || isTheoretical(name, kind)) continue;
-        const text = run(writeNotes, `${head(names.id)}‸${names.key(name, kind.id)}`).replace("‸", "");
-        expect([text, diagnosticsOf(journalOf(text), URI, TODAY).map(({ message }) => message)]).toEqual([text, []]);
-      }
 });
 
 test("a name that is no language is an error on its word, with the nearest", () => {
