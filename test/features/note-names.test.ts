@@ -7,7 +7,7 @@ import { isolateStep } from "../../server/features/isolate-step.ts";
 import { writeNotes } from "../../server/features/write-notes.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { subjectText } from "../../server/journal/subject-text.ts";
-import { type NamesId, NOTE_NAMES, namesById } from "../../server/music/note-names.ts";
+import { type NamesId, namesById } from "../../server/music/note-names.ts";
 import { rowsOf } from "../syntax/print.ts";
 import { edited, journalOf, URI } from "./journal-text.ts";
 import { run } from "./marked-text.ts";
