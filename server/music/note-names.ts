@@ -37,6 +37,7 @@ type Spoken = Omit<NoteNames, "key">;
 
 type Stems = Readonly<Record<Letter, string>>;
 
+/** Without accents, which may be left out. */
 const SYLLABLES: Stems = { C: "do", D: "re", E: "mi", F: "fa", G: "sol", A: "la", B: "si" };
 const FRENCH_SYLLABLES: Stems = { ...SYLLABLES, D: "ré" };
 const DUTCH_LETTERS: Stems = { C: "c", D: "d", E: "e", F: "f", G: "g", A: "a", B: "b" };
@@ -108,7 +109,8 @@ export const NOTE_NAMES: readonly NoteNames[] = [
       ["d", 1],
       ["dd", 2],
     ],
-    words: { sharp: "dièse", flat: "bémol", twice: "double", natural: "bécarre" },
+    words: { sharp: "dièse", flat: "bémol", twice: "double" },
+    bare: { sharp: "diese", flat: "bemol", natural: "becarre" },
     further: [["ut", { letter: "C", alter: 0 }]],
     major: "majeur",
     minor: "mineur",
@@ -119,7 +121,8 @@ export const NOTE_NAMES: readonly NoteNames[] = [
       ["d", 1],
       ["dd", 2],
     ],
-    words: { sharp: "diesis", flat: "bemolle", twice: "doppio", natural: "bequadro" },
+    words: { sharp: "diesis", flat: "bemolle", twice: "doppio" },
+    bare: { sharp: "diesis", flat: "bemolle", natural: "bequadro" },
     major: "maggiore",
     minor: "minore",
   }),
@@ -129,7 +132,8 @@ export const NOTE_NAMES: readonly NoteNames[] = [
       ["s", 1],
       ["ss", 2],
     ],
-    words: { sharp: "sostenido", flat: "bemol", twice: "doble", natural: "becuadro" },
+    words: { sharp: "sostenido", flat: "bemol", twice: "doble" },
+    bare: { sharp: "sostenido", flat: "bemol", natural: "becuadro" },
     major: "mayor",
     minor: "menor",
   }),
@@ -209,28 +213,26 @@ interface Syllabic {
   readonly stems: Stems;
   /** Letters that stand for accidentals where only plain letters can be typed. */
   readonly letters: readonly (readonly [string, number])[];
-  readonly words: { readonly sharp: string; readonly flat: string; readonly twice: string; readonly natural: string };
+  readonly words: { readonly sharp: string; readonly flat: string; readonly twice: string };
+  /** The same without accents, as it is read. */
+  readonly bare: { readonly sharp: string; readonly flat: string; readonly natural: string };
   readonly further?: readonly (readonly [string, NoteName])[];
   readonly major: string;
   readonly minor: string;
 }
 
-function syllabic(id: NamesId, { stems, letters, words, further = [], major, minor }: Syllabic): NoteNames {
+function syllabic(id: NamesId, { stems, letters, words, bare, further = [], major, minor }: Syllabic): NoteNames {
   const spelled = new Map<string, NoteName>(further);
   for (const letter of LETTERS)
-    for (const [sign, alter] of [...SIGN_WORDS, ...letters]) spelled.set(bare(stems[letter]) + sign, { letter, alter });
-  const { sharp, flat, twice, natural } = words;
-  const accidentals = new Map(
-    (
-      [
-        [sharp, 1],
-        [flat, -1],
-        [twice + sharp, 2],
-        [twice + flat, -2],
-        [natural, 0],
-      ] as const
-    ).map(([word, alter]) => [bare(word), alter] as const),
-  );
+    for (const [sign, alter] of [...SIGN_WORDS, ...letters]) spelled.set(SYLLABLES[letter] + sign, { letter, alter });
+  const { sharp, flat, twice } = words;
+  const accidentals = new Map([
+    [bare.sharp, 1],
+    [bare.flat, -1],
+    [twice + bare.sharp, 2],
+    [twice + bare.flat, -2],
+    [bare.natural, 0],
+  ]);
   const name = ({ letter, alter }: NoteName, spelling: Spelling = "plain"): string => {
     const many = Math.abs(alter);
     if (spelling === "words" && many > 0 && many <= 2)
@@ -248,9 +250,4 @@ function syllabic(id: NamesId, { stems, letters, words, further = [], major, min
     hyphened: false,
     name,
   });
-}
-
-/** Without accents. */
-function bare(word: string): string {
-  return word.normalize("NFD").replace(/\p{M}/gu, "");
 }
