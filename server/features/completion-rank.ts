@@ -93,7 +93,7 @@ function itemOf(
 ): CompletionItem {
   const { label, kind, insert, resolve } = candidate;
   const detail = candidate.detail ?? (form === label ? undefined : label);
-  const filterText = isQuoted(typed) ? typed[0] + found.replace(/^"/, "") : found;
+  const filterText = isQuoted(typed) ? typed[0] + found.replace(/^"/, "") : inCaseOf(typed, found);
   return {
     label: form,
     kind,
@@ -103,6 +103,12 @@ function itemOf(
     edit: editOf(form === label ? (insert ?? label) : form, typing, line, start, typed),
     ...(resolve ? { resolve } : {}),
   };
+}
+
+/** Editors put further up what has its capitals where they were typed: `h-Moll` is as near as `H-Dur` to who typed `H`. */
+function inCaseOf(typed: string, found: string): string {
+  const start = found.slice(0, typed.length);
+  return start.toLowerCase() === typed.toLowerCase() ? typed + found.slice(typed.length) : found;
 }
 
 function isQuoted(typed: string): boolean {

@@ -233,6 +233,11 @@ describe("everything that is shown", () => {
       expect.arrayContaining(["Fis-Dur", "fis-Moll", "fis-Moll melodic", "fis dorian"]),
     );
     expect(labels("german", "H")).toEqual(expect.arrayContaining(["H-Dur", "h-Moll", "h-Moll arpeggio"]));
+    const text = `${head("german")}H`;
+    const [minor] = completionsAt(journalOf(text), URI, { line: 3, character: 1 }, TODAY).filter(
+      ({ label }) => label === "h-Moll",
+    );
+    expect(minor!.filterText).toBe("H-Moll");
     expect(labels("german", "E")).toEqual(expect.arrayContaining(["E-Dur", "Es-Dur"]));
     expect(labels("french", "fa#")).toEqual(expect.arrayContaining(["fa# majeur", "fa# mineur melodic"]));
     expect(labels("french", "si bémol ")).toEqual(expect.arrayContaining(["si bémol majeur"]));
