@@ -347,6 +347,23 @@ describe("the chromatic scale", () => {
     check("C chromatic", "C C# D D# E F F# G G# A A# B C B Bb A Ab G Gb F E Eb D Db C");
     check("C chromatic", "C Db D Eb E F F# G Ab A Bb B C");
   });
+  test("in threes and thirds, in either convention; a wrong key says its figure", () => {
+    const threes: Beside = { pattern: "threes", patternText: "threes" };
+    check("C chromatic", "C C# D C# D D# D D# E", [], { ...threes, ...fiveNotes });
+    check("C chromatic", "C Db D Db D Eb D Eb E", [], { ...threes, ...fiveNotes });
+    check("C chromatic", "E Eb D Eb D Db D Db C", [], { ...threes, ...fiveNotes });
+    check("C chromatic", "E Eb D Eb D Db D Db C", [], { ...threes, ...fiveNotes, direction: "down" });
+    check("C chromatic", "C D C# D# D E E D Eb Db D C", [], { ...thirds, ...fiveNotes });
+    check(
+      "C chromatic",
+      "C C# D C# D E D D# E",
+      [
+        "            ^ pattern-notes: Figure 2 of threes, going up, is C# D D#: E stands where D# belongs.",
+        "            -> Change E to D#",
+      ],
+      { ...threes, ...fiveNotes },
+    );
+  });
   test("in neither, tells both", () => {
     check("C chromatic", "C C# D D# E F F# G Ab A Bb B", [
       "^^^^^^^^^^^^^^^^^^^^^^^^^^^^ chromatic-spelling: The keys of C chromatic are all right; two ways of naming them are usual. " +

@@ -132,3 +132,31 @@ test("leaps over the same degrees have another order each day", async () => {
   expect(next.degrees).not.toEqual(first.degrees);
   expect(next.degrees.toSorted()).toEqual(first.degrees.toSorted());
 });
+
+test("leaps are one exercise in the history, whatever the day's order; each variant is its own", async () => {
+  const week = (date: string, bpm: number) =>
+    `${date}\n  C major, leaps, 8ths at ${bpm} clean\n  C major, triads, 8ths at ${bpm} clean\n  C major, triads, broken, 8ths at ${bpm} clean\n`;
+  const files = { "a.practice": `${week("2026-03-02 Mon", 60)}\n${week("2026-03-09 Mon", 66)}` };
+  const { exercises } = JSON.parse((await daystave(["history", "--json"], { files })).stdout) as {
+    exercises: { subject: string; pattern: string; weeks: { bestClean: number }[] }[];
+  };
+  const found = exercises.map(({ subject, pattern, weeks }) => [
+    subject,
+    pattern,
+    weeks.map(({ bestClean }) => bestClean),
+  ]);
+  expect(found.toSorted()).toEqual([
+    ["C major", "leaps", [120, 132]],
+    ["C major", "triads broken", [120, 132]],
+    ["C major", "triads", [120, 132]],
+  ]);
+});
+
+test("as text, leaps say whose order they are in", async () => {
+  const { stdout } = await daystave(["notes", "C major, leaps, slow", "--today", "2026-03-02"]);
+  // The order is this project's own: test/music/leaps.test.ts.
+  expect(stdout).toContain(
+    "\n  as played    C4 A4 F4 D4 B4 G4 C5 E4 C4\n  order        of 2026-03-02: the same all day; another day has another\n",
+  );
+  expect((await daystave(["notes", "C major, thirds, slow"])).stdout).not.toContain("  order ");
+});
