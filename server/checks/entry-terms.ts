@@ -3,6 +3,7 @@ import { PATTERNS, patternById } from "../music/pattern.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { EntryLine } from "../syntax/line.ts";
 import type { Item, Meaning } from "../syntax/meaning.ts";
+import { hasTooManySigns } from "../syntax/note-word.ts";
 import { isQuote } from "../syntax/token.ts";
 import type { LineContext } from "./context.ts";
 import { type Finding, type FindingFix, finding, offered, quoted, replacement } from "./finding.ts";
@@ -103,9 +104,6 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   ];
 }
 
-/** A letter with three accidentals or more, among the words of a term. */
-const TOO_MANY_SIGNS = /(?:^|\s)[A-Ga-g](?:[#♯x𝄪]{3,}|[b♭𝄫]{3,})\d?(?:\s|$)/u;
-
 function termFinding(
   item: Item,
   text: string,
@@ -118,8 +116,7 @@ function termFinding(
   switch (meaning.type) {
     case "unknown":
       if (typed === "-") return dash(item);
-      if (TOO_MANY_SIGNS.test(typed))
-        return unknown(item, typed, "a note has at most two sharps or flats", context, []);
+      if (hasTooManySigns(typed)) return unknown(item, typed, "a note has at most two sharps or flats", context, []);
       if (/^on\s+\S/i.test(typed)) return unknownInstrument(item, typed, context);
       return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
     case "quoted":

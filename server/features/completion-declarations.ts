@@ -25,7 +25,6 @@ export interface DeclarationPlace {
 }
 
 const PITCHES = [415, 440, 442, 392, 430, 466];
-const CONVENTIONS = ["english", "german", "dutch", "french", "italian", "spanish"];
 /** A piece is offered a due date so many days ahead. */
 const DUE = 56;
 
@@ -41,7 +40,9 @@ export function declarationCandidates(place: DeclarationPlace): Candidate[] {
     case "usual articulation":
       return before === "" ? phrases(place, "articulation", "term") : [];
     case "names":
-      return before === "" ? CONVENTIONS.map((label) => ({ label, kind: "name", fit: 0 })) : [];
+      return before === ""
+        ? NOTE_NAMES.map(({ id, called }) => ({ label: id, aliases: called, kind: "name", fit: 0 }))
+        : [];
     case "pitch":
       return pitch(before);
     case "piece":

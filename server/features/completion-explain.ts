@@ -8,19 +8,27 @@ import { readPart } from "../syntax/part.ts";
 import { explainStart } from "./completion-practised.ts";
 import { explainDeclaration, explainTerm, metronomeWords, sentenceCase } from "./explain.ts";
 import { pieceFacts } from "./hover-piece.ts";
-import { sentenceOf, theoryOfSubject } from "./hover-theory.ts";
+import { type Explain, sentenceOf, theoryOfSubject } from "./hover-theory.ts";
 import { explainTemperamentNamed } from "./hover-tuning.ts";
 import { instrumentInWords } from "./instrument-words.ts";
 
-/** The explanation of a completion in Markdown, from what the item carries; undefined where there is none. */
-export function explainCompletion(journal: Journal, resolve: { topic: string; key: string }): string | undefined {
+/**
+ * The explanation of a completion in Markdown, from what the item carries; undefined where there is none.
+ *
+ * @param explain whether theory is told by the key signature, by steps, or by both, as in a hover
+ */
+export function explainCompletion(
+  journal: Journal,
+  resolve: { topic: string; key: string },
+  explain: Explain = "both",
+): string | undefined {
   const { topic, key } = resolve;
   if (key.length > LONGEST_KEY) return undefined;
   switch (topic) {
     case "term":
       return explainWords(journal, key);
     case "subject":
-      return explainSubject(journal, key);
+      return explainSubject(journal, key, explain);
     case "title":
       return explainTitle(journal, key);
     case "declaration":
@@ -57,12 +65,12 @@ function explainInstrument(journal: Journal, id: string): string {
   return instrumentInWords(id, instrumentOf(id, journal.conventions(journal.addresses[0] ?? MARKER)), journal.names);
 }
 
-function explainSubject(journal: Journal, words: string): string | undefined {
+function explainSubject(journal: Journal, words: string, explain: Explain): string | undefined {
   const meaning = readPart(words, journal.vocabulary)[0]?.meaning;
   if (meaning?.type !== "scale" && meaning?.type !== "chord") return undefined;
   const conventions = journal.conventions(journal.addresses[0] ?? MARKER);
   const subject: SubjectMeaning = meaning;
-  return [sentenceOf(subject, conventions), theoryOfSubject(subject, conventions, { explain: "both" }).join("  \n")]
+  return [sentenceOf(subject, conventions), theoryOfSubject(subject, conventions, { explain }).join("  \n")]
     .filter(Boolean)
     .join("\n\n");
 }

@@ -9,8 +9,8 @@ export function completion({ session, journal, uri }: Place, { position }: Compl
   return { isIncomplete: true, items: items.map((item) => completionItem(item, uri)) };
 }
 
-export function resolveCompletion({ journal }: Place, item: CompletionItem): CompletionItem {
-  const value = explainCompletion(journal, item.data as ResolveData);
+export function resolveCompletion({ session, journal, uri }: Place, item: CompletionItem): CompletionItem {
+  const value = explainCompletion(journal, item.data as ResolveData, session.settingsOf(uri).explain);
   return value === undefined ? item : { ...item, documentation: { kind: "markdown", value } };
 }
 

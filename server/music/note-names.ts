@@ -9,6 +9,8 @@ export type Spelling = "plain" | "signs" | "words";
 /** What one language calls notes and the two modes. Octave numbers are scientific in all of them. */
 export interface NoteNames {
   readonly id: NamesId;
+  /** What speakers call the language, in lower case; it may be asked for by that, too. */
+  readonly called: readonly string[];
   /**
    * Every single word that names a note, without an octave; in lower case, without accents, with plain signs. Null for
    * English, whose letters and signs are read by a rule of their own.
@@ -55,6 +57,7 @@ const SIGN_WORDS: readonly (readonly [string, number])[] = [
 
 export const ENGLISH_NAMES: NoteNames = {
   id: "english",
+  called: [],
   words: null,
   accidentals: new Map([
     ["sharp", 1],
@@ -80,6 +83,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
   ENGLISH_NAMES,
   withKeys({
     id: "german",
+    called: ["deutsch"],
     words: germanic(GERMAN_LETTERS, { Eb: ["es"], Ebb: ["eses"], Ab: ["as"], Abb: ["asas", "ases"], Bb: ["b"] }),
     accidentals: new Map(),
     major: ["Dur"],
@@ -90,6 +94,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
   }),
   withKeys({
     id: "dutch",
+    called: ["nederlands"],
     words: germanic(DUTCH_LETTERS, {
       Eb: ["es", "ees"],
       Ebb: ["eses", "eeses"],
@@ -104,6 +109,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     name: (name) => capital(germanicName(name, DUTCH_LETTERS)),
   }),
   syllabic("french", {
+    called: ["français", "francais"],
     stems: FRENCH_SYLLABLES,
     letters: [
       ["d", 1],
@@ -116,6 +122,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     minor: "mineur",
   }),
   syllabic("italian", {
+    called: ["italiano"],
     stems: SYLLABLES,
     letters: [
       ["d", 1],
@@ -127,6 +134,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     minor: "minore",
   }),
   syllabic("spanish", {
+    called: ["español", "espanol", "castellano"],
     stems: SYLLABLES,
     letters: [
       ["s", 1],
@@ -139,8 +147,9 @@ export const NOTE_NAMES: readonly NoteNames[] = [
   }),
 ];
 
+/** The names of a language, by its name in English or its own, in lower case. */
 export function namesById(id: string): NoteNames | undefined {
-  return NOTE_NAMES.find((names) => names.id === id);
+  return NOTE_NAMES.find((names) => names.id === id || names.called.includes(id));
 }
 
 /** A note with its octave number: `Fis4`, `fa#4`. */
@@ -210,6 +219,7 @@ function germanic(stems: Stems, irregular: Readonly<Record<string, readonly stri
 }
 
 interface Syllabic {
+  readonly called: readonly string[];
   readonly stems: Stems;
   /** Letters that stand for accidentals where only plain letters can be typed. */
   readonly letters: readonly (readonly [string, number])[];
@@ -221,7 +231,10 @@ interface Syllabic {
   readonly minor: string;
 }
 
-function syllabic(id: NamesId, { stems, letters, words, bare, further = [], major, minor }: Syllabic): NoteNames {
+function syllabic(
+  id: NamesId,
+  { called, stems, letters, words, bare, further = [], major, minor }: Syllabic,
+): NoteNames {
   const spelled = new Map<string, NoteName>(further);
   for (const letter of LETTERS)
     for (const [sign, alter] of [...SIGN_WORDS, ...letters]) spelled.set(SYLLABLES[letter] + sign, { letter, alter });
@@ -242,6 +255,7 @@ function syllabic(id: NamesId, { stems, letters, words, bare, further = [], majo
   };
   return withKeys({
     id,
+    called,
     words: spelled,
     accidentals,
     major: [major],

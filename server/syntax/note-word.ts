@@ -88,6 +88,13 @@ export function isNoteLike(word: string, reading: NoteReading): boolean {
   );
 }
 
+const TOO_MANY = /(?:^|\s)\p{L}{1,3}(?:[#♯x𝄪]{3,}|[b♭𝄫]{3,})\d?(?=\s|$)/u;
+
+/** Whether a word of a text is a name with more than two sharps or flats: `F###`. */
+export function hasTooManySigns(text: string): boolean {
+  return TOO_MANY.test(text);
+}
+
 /** Nothing but a letter or a syllable, behind which an accidental may be spoken. */
 function isBare(word: string, { words }: NoteReading): boolean {
   return words === null ? word.length === 1 : /^\p{L}+$/u.test(word);

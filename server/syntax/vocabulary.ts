@@ -36,6 +36,7 @@ export class Vocabulary {
   private readonly titles = new Map<string, string>();
   private readonly patterns = new Map<string, string>();
   private readonly scales = new Map<string, string>();
+  private readonly instruments = new Map<string, string>();
   private words: readonly string[] | undefined;
   /** Some declared name that may stand without quotes holds a number of two figures or more. */
   readonly hasNumberedNames: boolean;
@@ -64,6 +65,7 @@ export class Vocabulary {
     for (const name of declared.scales) this.scales.set(nameKey(name), name);
     for (const id of declared.phases) this.add(id, { type: "phase", id });
     for (const name of declared.activities) this.add(name, { type: "activity", name });
+    for (const name of declared.instruments) this.instruments.set(nameKey(name), name);
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
   }
 
@@ -81,6 +83,9 @@ export class Vocabulary {
   }
   scale(quoted: string): string | undefined {
     return this.scales.get(nameKey(quoted));
+  }
+  instrument(quoted: string): string | undefined {
+    return this.instruments.get(nameKey(quoted));
   }
 
   /**

@@ -109,3 +109,8 @@ interface Phrases {
   readonly length: number;
   readonly meanings: readonly Meaning[];
 }
+
+/** `scale` or `mode` behind a kind is welcome: the length with it. */
+export function withScaleWord(words: Words, i: number, length: number): number {
+  return words.is(i + length, "scale", "mode") ? length + 1 : length;
+}

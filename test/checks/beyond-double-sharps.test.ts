@@ -31,11 +31,26 @@ test("among the notes of a claim", () => {
   );
 });
 
-test("behind `on` and `from`", () => {
-  check(
+test("in a figure", () => {
+  for (const line of [
+    "notes F### G4",
+    "notes F4 F###4 G4, slurred",
+    "notes F### | G4, at 60 clean",
+    "trill F### with G4",
+    "trill on E6 with F###, slow",
     "long tones on F###, slow",
-    'unknown-term on on F###: "on F###" is not known here: a note has at most two sharps or flats.',
-  );
+    "long-tones F4 Bbbb",
+  ]) {
+    const [figure] = line.split(",") as [string];
+    const beyond = /\w*(?:###|bbb)\w*/.exec(line)![0];
+    check(
+      line,
+      `unknown-key on ${figure}: There is no note ${beyond}. The notes are the letters A to G, with up to two sharps or flats.`,
+    );
+  }
+});
+
+test("behind `from`", () => {
   check(
     "C major, from Fbbb to, slow",
     'unknown-term on from Fbbb to: "from Fbbb to" is not known here: a note has at most two sharps or flats.',

@@ -85,6 +85,18 @@ test("the explanation of what is offered names none either", () => {
   expect(explainCompletion(journalOf(`${HEAD}hide notes\n`), resolve)).not.toMatch(NAMED);
 });
 
+test("and tells the signature, the steps or both, as the hover does", () => {
+  const told = (explain: "signature" | "steps" | "both" | "none") =>
+    explainCompletion(journalOf(HEAD), { topic: "subject", key: "Bb major" }, explain)!;
+  const says = (text: string) => [text.includes("Signature: 2 flats"), text.includes("Steps: T T S T T T S")];
+  expect([told("both"), told("signature"), told("steps"), told("none")].map(says)).toEqual([
+    [true, true],
+    [true, false],
+    [false, true],
+    [false, false],
+  ]);
+});
+
 test("the side preview tells no hard steps", () => {
   const text = `${HEAD + DAY}Bb major, slow`;
   expect(fingersUnderCursor(journalOf(text), URI, 4)!.steps).toHaveLength(3);

@@ -177,6 +177,11 @@ test("kinds with major and minor in a language, first as in it, then in English"
   expect(kindText("melodic minor", ENGLISH_NAMES)).toBe("melodic minor");
 });
 
+test("a language is found by its own name, too", () => {
+  const found = ["deutsch", "nederlands", "français", "italiano", "español"].map((called) => namesById(called)?.id);
+  expect(found).toEqual(["german", "dutch", "french", "italian", "spanish"]);
+});
+
 test("an unknown language has no names", () => {
   for (const id of ["", "klingon", "German", "constructor", "__proto__"]) expect(namesById(id)).toBeUndefined();
 });

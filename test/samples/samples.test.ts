@@ -81,6 +81,11 @@ describe("a journal for each language of note names", () => {
   });
 });
 
+test("the journal of theory: nothing is found in it but advice", () => {
+  expect(grave(found(folder("theory")))).toEqual([]);
+  expect(folder("theory").get("file:///j/week.practice")!.split("\n").length).toBeGreaterThan(25);
+});
+
 interface Section {
   readonly examples: readonly string[];
 }
