@@ -3,6 +3,7 @@ import { FINGERINGS } from "../journal/declaration-fingering.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { instrumentById } from "../music/instrument.ts";
+import { NOTE_NAMES } from "../music/note-names.ts";
 import { JUST_TONICS, TEMPERAMENTS } from "../music/temperament.ts";
 import { phraseKey } from "../syntax/fold.ts";
 import type { Meaning } from "../syntax/meaning.ts";
