@@ -59,7 +59,7 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   const opened = OPENERS.get(word);
   if (opened) return opened;
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
-  if (TONIC.test(words.typed(i)) || words.note(i)) return TONICS;
+  if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
   return SHAPED.test(words.typed(i)) ? SHAPES : NO_RECOGNISERS;
 }
 
