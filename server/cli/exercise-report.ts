@@ -1,8 +1,8 @@
 import { collectionOf, relatedNames } from "../features/related-words.ts";
-import { subjectText } from "../journal/subject-text.ts";
+import { chordWords, subjectText } from "../journal/subject-text.ts";
 import { type Exercise, exercise } from "../music/exercise.ts";
 import { modulo, type Note, type NoteName, pitchClass, transposed } from "../music/note.ts";
-import { ENGLISH_NAMES, type NoteNames, noteText } from "../music/note-names.ts";
+import { type NoteNames, noteText } from "../music/note-names.ts";
 import { otherSignature } from "../music/related-keys.ts";
 import type { KeySignature } from "../music/signature.ts";
 import { centsFromEqual, hertz, temperamentText } from "../music/temperament.ts";
@@ -110,9 +110,7 @@ function collectionReport(subject: ExerciseRead["input"]["subject"], names: Note
 
 /** `natural minor`, a declared scale's name, `minor arpeggio`, `dominant seventh`. */
 function kindText(subject: ExerciseRead["subject"]): string {
-  if (subject.type === "scale") return subject.kind;
-  const whole = subjectText(subject, ENGLISH_NAMES);
-  return whole.slice(whole.indexOf(" ") + 1);
+  return subject.type === "scale" ? subject.kind : chordWords(subject);
 }
 
 /**

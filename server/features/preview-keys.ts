@@ -6,11 +6,11 @@ import { kindOf } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import { keyOfPiece } from "../journal/likely-key.ts";
 import type { DayNumber, Subject } from "../journal/model.ts";
-import { subjectText } from "../journal/subject-text.ts";
+import { chordWords, subjectText } from "../journal/subject-text.ts";
 import { CHORDS, chordById } from "../music/chord.ts";
 import { KINDS, kindById, type ScaleKind } from "../music/kind.ts";
 import { fifthsOf, type NoteName, nameAtFifths, printName } from "../music/note.ts";
-import { ENGLISH_NAMES, kindText, type NoteNames } from "../music/note-names.ts";
+import { kindText, type NoteNames } from "../music/note-names.ts";
 import { chordSignature, describeFifths, keySignature } from "../music/signature.ts";
 import type { ScaleMeaning } from "../syntax/meaning.ts";
 import type { DeclaredLine } from "./declared-lines.ts";
@@ -133,8 +133,7 @@ function keyOfChord(chord: Extract<Subject, { readonly type: "chord" }>, names: 
   const known = chordById(chord.chord);
   const fifths = known ? (chordSignature(chord.root, known, chord.key)?.fifths ?? null) : null;
   const whole = { ...chord, broken: false };
-  const english = subjectText(whole, ENGLISH_NAMES);
-  return { kind: english.slice(english.indexOf(" ") + 1), tonic: chord.root, fifths, name: subjectText(whole, names) };
+  return { kind: chordWords(whole), tonic: chord.root, fifths, name: subjectText(whole, names) };
 }
 
 /** Scales in the order of the language's own table, then chords, then declared kinds. */

@@ -1,7 +1,7 @@
 import type { Cell } from "../music/cell.ts";
 import { type Instrument, instrumentById } from "../music/instrument.ts";
 import { kindById, type ScaleKind } from "../music/kind.ts";
-import { type NoteNames, namesById } from "../music/note-names.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import type { Tuning } from "../music/temperament.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { Declared } from "./declared.ts";
@@ -29,7 +29,7 @@ export interface Conventions {
 }
 
 /** Settles declarations in the order they are given; of what may be said once, the first counts. */
-export function conventionsOf(declared: readonly Declared[]): Conventions {
+export function conventionsOf(declared: readonly Declared[], names: NoteNames): Conventions {
   const all = <T extends Declared["type"]>(type: T): Extract<Declared, { readonly type: T }>[] =>
     declared.filter((each): each is Extract<Declared, { readonly type: T }> => each.type === type);
   return {
@@ -40,7 +40,7 @@ export function conventionsOf(declared: readonly Declared[]): Conventions {
     noteValue: all("note value").at(-1)?.value,
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
     tuning: all("pitch").map(({ a, temperament }) => ({ a, temperament }))[0],
-    names: namesById(all("names")[0]?.id ?? "english")!,
+    names,
     hidesNotes: all("hide notes").length > 0,
     kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
     cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),

@@ -15,22 +15,16 @@ export interface DeclaredName {
 }
 
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
+
 /** In what language a head says that notes are named; the first declaration counts. */
 export function namesDeclaredIn(block: Block): NoteNames | undefined {
   if (block.day) return undefined;
   for (const line of block.lines) {
     const start = FIRST_WORD.exec(line)![0].length;
-    const { remark } = cutLine(line);
-    const declared = declarationWordAt(line, start, remark);
+    const declared = declarationWordAt(line, start, line.length);
     if (declared?.word !== "names") continue;
-    const names = namesById(
-      fold(
-        line
-          .slice(declared.end, remark)
-          .replace(/^\s*:?/, "")
-          .trim(),
-      ),
-    );
+    const said = line.slice(declared.end, cutLine(line).remark).replace(/^\s*:?/, "");
+    const names = namesById(fold(said.trim()));
     if (names) return names;
   }
   return undefined;

@@ -58,7 +58,7 @@ export class Journal {
     const settled = this.settle();
     const known = settled.conventions.get(uri);
     if (known) return known;
-    const conventions = this.memo.conventions([...settled.declared, ...this.ownNoteValue(uri)], settled.vocabulary);
+    const conventions = this.memo.conventions([...settled.declared, ...this.ownNoteValue(uri)], settled);
     settled.conventions.set(uri, conventions);
     return conventions;
   }
@@ -101,7 +101,7 @@ export class Journal {
   private settle(): Settled {
     if (this.settled) return this.settled;
     const blocks = this.addresses.flatMap((uri) => this.declaringBlocksOf(uri));
-    const names = firstOf(blocks, (block) => this.memo.noteNames(block)) ?? ENGLISH_NAMES;
+    const [names = ENGLISH_NAMES] = blocks.flatMap((block) => this.memo.noteNames(block) ?? []);
     const vocabulary = this.memo.vocabulary(
       names,
       blocks.flatMap((block) => this.memo.names(block)),
@@ -138,7 +138,7 @@ export class Journal {
 }
 
 /** Declarations that settle nothing for other entries. */
-const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "phase", "activity"];
+const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
 /** Half-typed declarations each settle something else; this many are remembered. */
 const MOST_CONVENTIONS = 32;
 
@@ -208,14 +208,17 @@ export class Memo {
    * The same object for the same declarations, in whatever file. One object goes with one vocabulary, so that what is
    * derived from it may rest on both.
    */
-  conventions(declared: readonly Declared[], vocabulary: Vocabulary): Conventions {
+  conventions(
+    declared: readonly Declared[],
+    { vocabulary, names }: Pick<Settled, "vocabulary" | "names">,
+  ): Conventions {
     const bearing = declared.filter(({ type }) => !WITHOUT_CONVENTION.includes(type));
-    if (vocabulary !== this.known?.vocabulary) return conventionsOf(bearing);
+    if (vocabulary !== this.known?.vocabulary) return conventionsOf(bearing, names);
     const key = JSON.stringify(bearing);
     const known = this.settledConventions.get(key);
     if (known) return known;
     if (this.settledConventions.size >= MOST_CONVENTIONS) this.settledConventions.clear();
-    const conventions = conventionsOf(bearing);
+    const conventions = conventionsOf(bearing, names);
     this.settledConventions.set(key, conventions);
     return conventions;
   }
@@ -242,14 +245,6 @@ export class Memo {
     }
     byFile.set(uri, value);
   }
-}
-
-function firstOf<T, R>(all: readonly T[], told: (each: T) => R | undefined): R | undefined {
-  for (const each of all) {
-    const result = told(each);
-    if (result !== undefined) return result;
-  }
-  return undefined;
 }
 
 function remembered<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {

@@ -36,10 +36,14 @@ export function scaleText({ tonic, kind, declared, to, fromLowest }: ScaleMeanin
   return names.key(tonic, kind, octaveText(tonic, names));
 }
 
-function chordText({ root, chord, broken }: MeaningOf<"chord">, names: NoteNames): string {
+function chordText(chord: MeaningOf<"chord">, names: NoteNames): string {
+  return names.key(chord.root, chordWords(chord), octaveText(chord.root, names));
+}
+
+/** A chord without its root, in English: `minor arpeggio`, `major broken chord`, `dominant seventh`. */
+export function chordWords({ chord, broken }: Pick<MeaningOf<"chord">, "chord" | "broken">): string {
   const triad = chordById(chord)?.degrees.length === 3;
-  const shape = broken ? " broken chord" : triad ? " arpeggio" : "";
-  return names.key(root, chord + shape, octaveText(root, names));
+  return chord + (broken ? " broken chord" : triad ? " arpeggio" : "");
 }
 
 /** A tonic that has an octave is spelled as in a list. */

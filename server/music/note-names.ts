@@ -45,6 +45,18 @@ const FRENCH_SYLLABLES: Stems = { ...SYLLABLES, D: "ré" };
 const DUTCH_LETTERS: Stems = { C: "c", D: "d", E: "e", F: "f", G: "g", A: "a", B: "b" };
 const GERMAN_LETTERS: Stems = { ...DUTCH_LETTERS, B: "h" };
 
+/** Names by their English ones, the one to show first, where they are not formed as the others are. */
+type Irregular = Readonly<Record<string, readonly string[]>>;
+
+/** A German `B` is B flat however it came to stand there, and `Bb` can only mean the same. */
+const GERMAN_IRREGULAR: Irregular = { Abb: ["asas", "ases"], Bb: ["b", "bb"] };
+const DUTCH_IRREGULAR: Irregular = {
+  Eb: ["es", "ees"],
+  Ebb: ["eses", "eeses"],
+  Ab: ["as", "aes"],
+  Abb: ["ases", "aeses"],
+};
+
 /** What is read beside the usual signs: as test/reference/note-names.json has it, for LilyPond's plain-text input. */
 const SIGN_WORDS: readonly (readonly [string, number])[] = [
   ["", 0],
@@ -84,29 +96,24 @@ export const NOTE_NAMES: readonly NoteNames[] = [
   withKeys({
     id: "german",
     called: ["deutsch"],
-    words: germanic(GERMAN_LETTERS, { Eb: ["es"], Ebb: ["eses"], Ab: ["as"], Abb: ["asas", "ases"], Bb: ["b"] }),
+    words: germanicWords(GERMAN_LETTERS, GERMAN_IRREGULAR),
     accidentals: new Map(),
     major: ["Dur"],
     minor: ["Moll"],
     strokes: true,
     hyphened: true,
-    name: (name) => capital(germanicName(name, GERMAN_LETTERS, { Abb: "asas", Bb: "b" })),
+    name: (name) => capital(germanicNames(name, GERMAN_LETTERS, GERMAN_IRREGULAR)[0]!),
   }),
   withKeys({
     id: "dutch",
     called: ["nederlands"],
-    words: germanic(DUTCH_LETTERS, {
-      Eb: ["es", "ees"],
-      Ebb: ["eses", "eeses"],
-      Ab: ["as", "aes"],
-      Abb: ["ases", "aeses"],
-    }),
+    words: germanicWords(DUTCH_LETTERS, DUTCH_IRREGULAR),
     accidentals: new Map(),
     major: ["majeur", "groot", "grote terts"],
     minor: ["mineur", "klein", "kleine terts"],
     strokes: true,
     hyphened: false,
-    name: (name) => capital(germanicName(name, DUTCH_LETTERS)),
+    name: (name) => capital(germanicNames(name, DUTCH_LETTERS, DUTCH_IRREGULAR)[0]!),
   }),
   syllabic("french", {
     called: ["français", "francais"],
@@ -192,29 +199,22 @@ function capital(text: string): string {
   return text[0]!.toUpperCase() + text.slice(1);
 }
 
-/** `fis`, `fisis`, `fes`, `feses`, and as many more as it takes. */
-function germanicName(
-  { letter, alter }: NoteName,
-  stems: Stems,
-  irregular: Readonly<Record<string, string>> = {},
-): string {
+/** `fis`, `fisis`, `fes`, `feses`, and as many more as it takes; the one to show first. */
+function germanicNames({ letter, alter }: NoteName, stems: Stems, irregular: Irregular): readonly string[] {
   const own = irregular[printName({ letter, alter })];
-  if (own !== undefined) return own;
-  if (alter >= 0) return stems[letter] + "is".repeat(alter);
-  const shortened = stems[letter] === "e" || stems[letter] === "a"; // `es` and `as` swallow a vowel
-  return stems[letter] + (shortened ? "s" : "es") + "es".repeat(-alter - 1);
+  if (own) return own;
+  const stem = stems[letter];
+  if (alter >= 0) return [stem + "is".repeat(alter)];
+  const shortened = stem === "e" || stem === "a"; // `es` and `as` swallow a vowel
+  return [stem + (shortened ? "s" : "es") + "es".repeat(-alter - 1)];
 }
 
-function germanic(stems: Stems, irregular: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, NoteName> {
+function germanicWords(stems: Stems, irregular: Irregular): ReadonlyMap<string, NoteName> {
   const words = new Map<string, NoteName>();
   for (const letter of LETTERS)
-    for (const [sign, alter] of SIGN_WORDS) {
-      const name = { letter, alter };
-      for (const word of [stems[letter] + sign, ...(irregular[printName(name)] ?? [germanicName(name, stems)])])
-        if (!words.has(word) || !sign) words.set(word, name);
-    }
-  // A German `B` is B flat however it came to stand here, and `Bb` can only mean the same.
-  if (stems.B === "h") for (const word of ["b", "bb"]) words.set(word, { letter: "B", alter: -1 });
+    for (const [sign, alter] of SIGN_WORDS)
+      for (const word of [stems[letter] + sign, ...germanicNames({ letter, alter }, stems, irregular)])
+        words.set(word, { letter, alter });
   return words;
 }
 
