@@ -7,6 +7,7 @@ import { LETTERS, midi, type Note, type NoteName, printName, printNote, transpos
 import { chromaticSpellings, scaleNames } from "../../server/music/scale.ts";
 import { keySignature } from "../../server/music/signature.ts";
 import { hertz } from "../../server/music/temperament.ts";
+import { CHORD_SYMBOLS } from "./chord-symbols.ts";
 
 /**
  * Our theory before two general-purpose libraries at once, npm `tonal` and npm `teoria`, which were written apart from each
@@ -102,19 +103,8 @@ describe("scales on all 35 tonics", () => {
 });
 
 describe("chords on all 35 roots", () => {
-  const symbols: Readonly<Record<string, string>> = {
-    major: "M",
-    minor: "m",
-    augmented: "aug",
-    diminished: "dim",
-    "dominant seventh": "7",
-    "major seventh": "maj7",
-    "minor seventh": "m7",
-    "half-diminished seventh": "m7b5",
-    "diminished seventh": "dim7",
-  };
-  test.each(CHORDS.filter(({ id }) => id in symbols))("$id", (chord) => {
-    const symbol = symbols[chord.id]!;
+  test.each(CHORDS.filter(({ id }) => id in CHORD_SYMBOLS))("$id", (chord) => {
+    const symbol = CHORD_SYMBOLS[chord.id]!;
     expect(
       check((root, name) => ({
         ours: chordNames(root, chord).map(printName),
@@ -124,7 +114,7 @@ describe("chords on all 35 roots", () => {
     ).toEqual([]);
   });
   test("each of the nine is there", () =>
-    expect(Object.keys(symbols).every((id) => CHORDS.some((chord) => chord.id === id))).toBe(true));
+    expect(Object.keys(CHORD_SYMBOLS).every((id) => CHORDS.some((chord) => chord.id === id))).toBe(true));
 });
 
 /** The intervals up to an octave, and compound ones that instruments are written at: `-2M` of tonal is teoria's `M-2`. */
