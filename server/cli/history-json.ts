@@ -1,4 +1,4 @@
-import type { HistoryOfExercise, HistoryOfStrand } from "../history/history.ts";
+import type { HistoryOfExercise } from "../history/history.ts";
 import type { Week } from "../history/weeks.ts";
 import type { Skipped } from "./paths.ts";
 import { jsonText } from "./printable.ts";
@@ -10,46 +10,66 @@ export interface HistoryReport {
 }
 
 /**
- * The report as one line of JSON, the same as `jsonText` writes. Ten years are 30 MB of weeks, most of them empty and many told
- * twice, so that they are put together here: that is several times less work.
+ * The report as one line of JSON, the same as `jsonText` writes, in pieces. Ten years are 30 MB of weeks, most of them empty
+ * and many told twice, so that each is written once here, and never copied: that is several times less work.
  */
-export function historyJson({ exercises, skipped }: HistoryReport): string {
-  const told = new Map<readonly Week[], string>();
-  const weeksOf = (weeks: readonly Week[]): string => {
-    const text = told.get(weeks) ?? weeksJson(weeks);
-    told.set(weeks, text);
-    return text;
-  };
-  const strandJson = (strand: HistoryOfStrand): string => objectJson(strand, { weeks: weeksOf(strand.weeks) });
-  const parts = exercises.map((exercise) =>
-    objectJson(exercise, {
-      weeks: weeksOf(exercise.weeks),
-      strands: `[${exercise.strands.map(strandJson).join(",")}]`,
-    }),
-  );
-  return `{"exercises":[${parts.join(",")}],"skipped":${json(skipped)}}\n`;
+export function* historyJson({ exercises, skipped }: HistoryReport): Generator<string> {
+  const blanks: BlankTexts = new Map();
+  yield '{"exercises":[';
+  for (const [i, exercise] of exercises.entries()) {
+    if (i > 0) yield ",";
+    yield* exerciseJson(exercise, blanks);
+  }
+  yield `],"skipped":${json(skipped)}}\n`;
 }
 
-/** An object in the order of its fields, some of which are JSON already. */
-function objectJson(fields: object, written: Readonly<Record<string, string>>): string {
-  const parts = Object.entries(fields)
-    .filter(([, value]) => value !== undefined)
-    .map(([name, value]) => `"${name}":${written[name] ?? json(value)}`);
-  return `{${parts.join(",")}}`;
+function* exerciseJson(exercise: HistoryOfExercise, blanks: BlankTexts): Generator<string> {
+  // An exercise has the weeks of one of its strands.
+  const texts = new Map(exercise.strands.map(({ weeks }) => [weeks, weeksJson(weeks, blanks)]));
+  yield* objectJson(exercise, {
+    weeks: [texts.get(exercise.weeks)!],
+    strands: arrayJson(exercise.strands.map((strand) => objectJson(strand, { weeks: [texts.get(strand.weeks)!] }))),
+  });
+}
+
+/** An object in the order of its fields, some of which are pieces of JSON already. */
+function* objectJson(fields: object, written: Readonly<Record<string, Iterable<string>>>): Generator<string> {
+  let before = "{";
+  for (const [name, value] of Object.entries(fields)) {
+    if (value === undefined) continue;
+    before += `"${name}":`;
+    const pieces = written[name];
+    if (pieces) {
+      yield before;
+      yield* pieces;
+      before = ",";
+    } else before += `${json(value)},`;
+  }
+  yield `${before.replace(/,$/, "")}}`;
+}
+
+function* arrayJson(elements: readonly Iterable<string>[]): Generator<string> {
+  yield "[";
+  for (const [i, element] of elements.entries()) {
+    if (i > 0) yield ",";
+    yield* element;
+  }
+  yield "]";
 }
 
 function json(value: unknown): string {
   return jsonText(value).trimEnd();
 }
 
-function weeksJson(weeks: readonly Week[]): string {
-  return `[${weeks.map((week) => (isEmpty(week) ? emptyJson(week) : JSON.stringify(week))).join(",")}]`;
+/** Of weeks without an attempt, which strands share. */
+type BlankTexts = Map<Week, string>;
+
+function weeksJson(weeks: readonly Week[], blanks: BlankTexts): string {
+  return `[${weeks.map((week) => (week.attempts === 0 ? blankJson(week, blanks) : JSON.stringify(week))).join(",")}]`;
 }
 
-function isEmpty({ bestClean, tested, attempts, minutes, about }: Week): boolean {
-  return bestClean === null && !tested && attempts === 0 && minutes === 0 && !about;
-}
-
-function emptyJson({ week }: Week): string {
-  return `{"week":"${week}","bestClean":null,"tested":false,"attempts":0,"minutes":0,"about":false}`;
+function blankJson(week: Week, blanks: BlankTexts): string {
+  const text = blanks.get(week) ?? JSON.stringify(week);
+  blanks.set(week, text);
+  return text;
 }

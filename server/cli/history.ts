@@ -11,7 +11,7 @@ import {
   nothingFound,
   warnOfDaysAhead,
 } from "./attempts-asked.ts";
-import { historyJson } from "./history-json.ts";
+import { type HistoryReport, historyJson } from "./history-json.ts";
 import { historyText } from "./history-text.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
 import { readJournals } from "./journals.ts";
@@ -39,9 +39,13 @@ export async function history({ positionals, flags, values }: Arguments, io: Io)
     histories.flatMap(({ days }) => days),
     io,
   );
-  if (flags.has("json")) io.stdout.write(historyJson({ exercises: exercisesIn(histories), skipped: read.skipped }));
+  if (flags.has("json")) await writeJson({ exercises: exercisesIn(histories), skipped: read.skipped }, io);
   else if (!isEmpty) io.stdout.write(historyText(histories, io));
   return STATUS.done;
+}
+
+async function writeJson(report: HistoryReport, { stdout }: Io): Promise<void> {
+  for (const piece of historyJson(report)) await stdout.write(piece);
 }
 
 function historyIn(named: NamedJournal, { since, subject }: AttemptsAsked, cwd: string): JournalHistory {

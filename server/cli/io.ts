@@ -1,6 +1,7 @@
 import type { DayNumber } from "../journal/model.ts";
 
 export interface Output {
+  /** Whoever writes much awaits what this returns: while the reader is behind, a promise that it has caught up. */
   write(text: string): unknown;
 }
 

@@ -1,7 +1,8 @@
+import { once } from "node:events";
 import { isatty } from "node:tty";
 import { loadBundle } from "../host/node/load-bundle.ts";
 import { Today } from "../host/today.ts";
-import { STATUS } from "./io.ts";
+import { type Output, STATUS } from "./io.ts";
 
 const { run } = loadBundle<typeof import("../core.ts")>("core.js");
 
@@ -9,7 +10,7 @@ const { run } = loadBundle<typeof import("../core.ts")>("core.js");
  * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The stream
  * is opened when something is written: that takes Node some milliseconds, and most runs use only one of the two.
  */
-function outputTo(name: "stdout" | "stderr"): { write(text: string): void } {
+function outputTo(name: "stdout" | "stderr"): Output {
   let open: boolean | undefined;
   return {
     write(text) {
@@ -20,7 +21,8 @@ function outputTo(name: "stdout" | "stderr"): { write(text: string): void } {
           open = false;
         });
       }
-      if (open && text !== "") process[name].write(text);
+      if (!open || text === "" || process[name].write(text)) return undefined;
+      return once(process[name], "drain").catch(() => undefined); // of an error the listener above has heard
     },
   };
 }

@@ -3,7 +3,7 @@ import type { Tonguing } from "../journal/model.ts";
 import type { AttemptRecord, Evenness, ReachClass } from "./record.ts";
 import { type Choice, type Exercise, exercisesOf, type Strand, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
-import { type Week, weeksOf } from "./weeks.ts";
+import { BlankWeeks, type Week, weeksOf } from "./weeks.ts";
 
 /** What `history --json` prints. Rates are notes a minute (titles: beats a minute), slopes for a week. */
 export interface History {
@@ -43,11 +43,12 @@ export interface HistoryOfStrand {
  * later, by whole weeks from the one that holds it on.
  */
 export function historyOf(records: readonly AttemptRecord[], choice: Choice = {}): History {
-  return { exercises: exercisesOf(records, choice).map((exercise) => historyOfExercise(exercise, choice)) };
+  const blanks = new BlankWeeks();
+  return { exercises: exercisesOf(records, choice).map((exercise) => historyOfExercise(exercise, choice, blanks)) };
 }
 
-function historyOfExercise(exercise: Exercise, choice: Choice): HistoryOfExercise {
-  const strands = exercise.strands.map((strand) => historyOfStrand(strand, choice));
+function historyOfExercise(exercise: Exercise, choice: Choice, blanks: BlankWeeks): HistoryOfExercise {
+  const strands = exercise.strands.map((strand) => historyOfStrand(strand, choice, blanks));
   const shown = strands[0]!;
   return {
     subject: exercise.subject,
@@ -61,8 +62,8 @@ function historyOfExercise(exercise: Exercise, choice: Choice): HistoryOfExercis
   };
 }
 
-function historyOfStrand(strand: Strand, { since }: Choice): HistoryOfStrand {
-  const weeks = weeksOf(strand.records, since);
+function historyOfStrand(strand: Strand, { since }: Choice, blanks: BlankWeeks): HistoryOfStrand {
+  const weeks = weeksOf(strand.records, since, blanks);
   return {
     reach: strand.reach,
     tonguing: strand.tonguing,

@@ -1,4 +1,4 @@
-import { weekIndex, weekLabels } from "../journal/calendar.ts";
+import { weekIndex, weekLabelOf } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { AttemptRecord } from "./record.ts";
 
@@ -17,6 +17,20 @@ export interface Week {
   readonly minutes: number;
   /** Some of the minutes were shared out, not written. */
   readonly about: boolean;
+}
+
+/** Weeks without a record, each made once: of a journal of years most weeks of most strands are such. */
+export class BlankWeeks {
+  readonly #weeks = new Map<number, Week>();
+
+  /** @param index the week's running number, as `weekIndex` gives it */
+  at(index: number): Week {
+    const known = this.#weeks.get(index);
+    if (known) return known;
+    const blank = { week: weekLabelOf(index), bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
+    this.#weeks.set(index, blank);
+    return blank;
+  }
 }
 
 /** How many weeks back a week's best is compared. */
@@ -41,14 +55,17 @@ interface Sums {
 /**
  * The weekly figures of one strand: every ISO week from the first to the last with a record, oldest first, those
  * between without one too, so that a week's place in the list is its distance from the first. With `since`, the weeks from the one that holds that day on, as whole weeks; what went
- * before still counts in judging whether a week was tested. The records may come in any order.
+ * before still counts in judging whether a week was tested. The records may come in any order. Strands that are given the
+ * same `blanks` share their weeks without a record.
  */
-export function weeksOf(records: readonly AttemptRecord[], since?: DayNumber): Week[] {
+export function weeksOf(records: readonly AttemptRecord[], since?: DayNumber, blanks = new BlankWeeks()): Week[] {
   const { start, sums } = sumByWeek(records);
   const from = since === undefined ? 0 : Math.max(0, weekIndex(since) - start);
   const first = sums.findIndex((week, at) => week !== undefined && at >= from);
   if (first === -1) return [];
-  return weekLabels(start + first, start + sums.length - 1).map((label, at) => weekFrom(first + at, label, sums));
+  const weeks: Week[] = [];
+  for (let at = first; at < sums.length; at++) weeks.push(weekFrom(at, blanks.at(start + at), sums));
+  return weeks;
 }
 
 /** One place for each week from `start`, the first with a record, to the last. */
@@ -82,11 +99,11 @@ function add(sums: Sums, record: AttemptRecord): void {
   else if (sums.best === null || record.rate > sums.best) sums.best = record.rate;
 }
 
-function weekFrom(at: number, week: string, sums: readonly (Sums | undefined)[]): Week {
+function weekFrom(at: number, blank: Week, sums: readonly (Sums | undefined)[]): Week {
   const own = sums[at];
-  if (!own) return { week, bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
+  if (!own) return blank;
   return {
-    week,
+    week: blank.week,
     bestClean: own.best,
     tested: wasTested(at, own, sums),
     attempts: own.attempts,

@@ -78,6 +78,24 @@ test("a closed pipe ends it quietly, with the status of what was found", async (
   expect([status, stderr]).toEqual([1, ""]);
 });
 
+test("a pipe that is closed while much is written to it ends it, too", async () => {
+  const names = Array.from({ length: 30 }, (_, i) => `  "Walk ${i + 1}", at 60 clean\n`).join("");
+  const cwd = temporaryFolder({ "a.practice": `2006-01-02\n${names}2026-03-02\n${names}` });
+  const child = spawn(process.execPath, [bundle, "history", "--json"], { cwd, stdio: ["ignore", "pipe", "pipe"] });
+  let read = 0;
+  child.stdout.on("data", (bytes: Buffer) => {
+    read += bytes.length;
+    child.stdout.destroy();
+  });
+  let stderr = "";
+  child.stderr.setEncoding("utf8").on("data", (text) => {
+    stderr += text;
+  });
+  const status = await new Promise((resolve) => child.on("close", resolve));
+  expect([status, stderr]).toEqual([0, ""]);
+  expect(read).toBeLessThan(1e6); // of some 6 MB
+});
+
 test("lsp --stdio speaks the Language Server Protocol until it is told to stop", async () => {
   const child = spawn(process.execPath, [bundle, "lsp", "--stdio"], { cwd: temporaryFolder() });
   const say = (message: object) => {
