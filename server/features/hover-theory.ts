@@ -79,11 +79,12 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
 }
 
 function notesOf(input: ExerciseInput, names: NoteNames): string[] {
+  const title = isInCents(input.subject) ? "Notes, to the nearest semitone" : "Notes";
   const { up, down } = exercise({ ...input, pattern: "straight", variant: undefined, direction: "up" });
   const rising = notesInRow(up, names);
   if (rising === "") return [];
   const falling = notesInRow(down.toReversed(), names);
-  if (falling === rising) return [`Notes: ${rising}`];
+  if (falling === rising) return [`${title}: ${rising}`];
   return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
@@ -116,8 +117,13 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
 /** Steps belong to scales; a scale in cents has none that letters could say. */
 function stepsIn(input: ExerciseInput): string[] {
   const { subject } = input;
-  if (subject.type !== "scale" || subject.kind.degrees.some(({ cents }) => cents !== undefined)) return [];
+  if (subject.type !== "scale" || isInCents(subject)) return [];
   return [`Steps: ${printSteps(exercise({ subject }).steps, "TS")}`];
+}
+
+/** Whether letters and accidentals say its notes only roughly. */
+function isInCents(subject: ExerciseInput["subject"]): boolean {
+  return subject.type === "scale" && subject.kind.degrees.some(({ cents }) => cents !== undefined);
 }
 
 /** Which keys have a signature, and which of its own it is for what is practised. */

@@ -18,7 +18,7 @@ export function startTempo(reached: number, gap: number): number {
 }
 
 /** What is said in place of a tempo to begin from. */
-export const NOTHING_REACHED = "No tempo was reached yet: one that is easy, and noted, is where to start.";
+export const NOTHING_REACHED = "No tempo was reached yet. Begin where it is easy, and write it down: at 60 clean.";
 
 /** How long ago a day was: `today`, `yesterday`, `9 days ago`. */
 export function daysAgo(days: number): string {

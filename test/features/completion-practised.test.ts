@@ -212,7 +212,7 @@ test("beside a line stands when its tempo was reached, and asked it tells why it
   ]);
   expect(told("  A‸", "A minor")).toEqual([
     "practised 3 days ago",
-    "No tempo was reached yet: one that is easy, and noted, is where to start.",
+    "No tempo was reached yet. Begin where it is easy, and write it down: at 60 clean.",
   ]);
   const days = "2026-03-08\n  D minor, at 67 clean\n\n";
   const { resolve } = item("  D‸", "D minor, at 66", { days });

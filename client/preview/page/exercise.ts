@@ -13,7 +13,8 @@ export function exercise(
   return element("article", { class: "exercise" }, [
     element("h4", {}, [placeLink(name, place, around, `${name}: go to its line`)]),
     element("p", { class: "quiet" }, withWholeDates(strand)),
-    element("p", {}, withWholeDates(`${best} ${trend}`)),
+    // What stands in place of a chart says already that there is no tempo.
+    ...(chart.ok ? [element("p", {}, withWholeDates(`${best} ${trend}`))] : []),
     chartBlock({ key: `exercise ${key}`, name, chart, place }, around),
   ]);
 }
