@@ -7,7 +7,7 @@ import { type ExerciseInput, exercise } from "../music/exercise.ts";
 import { type NoteName, nameAtFifths } from "../music/note.ts";
 import type { NoteNames } from "../music/note-names.ts";
 import { describeFifths, parallelSignature, signatureAccidentals } from "../music/signature.ts";
-import { printSteps } from "../music/steps.ts";
+import { printSteps, stepsOf } from "../music/steps.ts";
 import type { SubjectMeaning } from "../syntax/meaning.ts";
 import { explainKind, sentenceCase } from "./explain.ts";
 import { tuningOf } from "./hover-tuning.ts";
@@ -118,7 +118,10 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
 function stepsIn(input: ExerciseInput): string[] {
   const { subject } = input;
   if (subject.type !== "scale" || isInCents(subject)) return [];
-  return [`Steps: ${printSteps(exercise({ subject }).steps, "TS")}`];
+  const rising = printSteps(stepsOf(subject.kind), "TS");
+  const falling = stepsOf(subject.kind, "down");
+  if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];
+  return [`Steps going up: ${rising}`, `Going down: ${printSteps(falling.toReversed(), "TS")}`];
 }
 
 /** Whether letters and accidentals say its notes only roughly. */

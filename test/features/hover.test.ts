@@ -50,6 +50,7 @@ test("the theory of a scale: a sentence, its notes, its signature and its steps"
       "Notes: D E F G A Bb C# D  \nSignature: 1 flat (Bb)  \nRelative: F major; parallel: D major  \nSteps: T S T T S A S",
   );
   checkSays("D‸ melodic minor, slow", "Notes going up: D E F G A B C# D  \nGoing down: D C Bb A G F E D");
+  checkSays("D‸ melodic minor, slow", "Steps going up: T S T T T T S  \nGoing down: T T S T T S T");
   checkSays("F‸♯ major, twelfth, slow", "Notes: F# G# A# B C# D# E# F# G# A# B C#");
   checkSays("D‸ dorian, slow", "Signature: no accidentals; also written with 1 flat, as D minor is");
   checkSays("D‸ dorian, slow", "Relative: C major; parallel: D natural minor");
