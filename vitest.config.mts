@@ -15,24 +15,29 @@ const THOROUGH = [
   "test/syntaxes/grammar.test.ts",
 ];
 
+/**
+ * Modules keep no state of their own (test/architecture/purity.test.ts), so that test files may share them: loading them for
+ * each took most of the time. Said to each project, as a project takes nothing over from the whole.
+ */
+const SHARED_MODULES = { isolate: false };
+
 export default defineConfig({
   test: {
-    // Modules keep no state of their own (test/architecture/purity.test.ts), so that files may share them.
-    isolate: false,
     maxWorkers: availableParallelism(),
     projects: [
       /** Everything that needs no build: `npm run check`. */
       {
         test: {
+          ...SHARED_MODULES,
           name: "core",
           include: ["test/**/*.test.ts"],
           exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, ...THOROUGH],
           testTimeout: 20_000, // a machine may be busy: tests do not time
         },
       },
-      { test: { name: "thorough", include: THOROUGH, testTimeout: 60_000 } },
+      { test: { ...SHARED_MODULES, name: "thorough", include: THOROUGH, testTimeout: 60_000 } },
       /** The built server with a real client over stdio. */
-      { test: { name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
+      { test: { ...SHARED_MODULES, name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
       /** Real editors, one at a time: two at once starve each other of processor time and miss their limits. */
       {
         test: {
