@@ -1,6 +1,4 @@
-import type { Journal } from "../journal/journal.ts";
 import type { Position } from "../syntax/document.ts";
-import { diagnosticsOf } from "./diagnostics.ts";
 import type { CodeAction, Diagnostic, Fix, Range, TextEdit } from "./types.ts";
 
 /**
@@ -8,17 +6,14 @@ import type { CodeAction, Diagnostic, Fix, Range, TextEdit } from "./types.ts";
  * behind a word touches it), and one action for all safe fixes of the file, when it is asked for, or when nothing is asked
  * for in particular and there are two or more.
  *
- * @param today the day number that `diagnosticsOf` takes.
+ * @param diagnostics those of the file, as the editor shows them.
  * @param only kinds of actions; a kind stands for all below it, as in the protocol: `source` for `source.fixAll`, "" for all.
  */
 export function codeActionsIn(
-  journal: Journal,
-  uri: string,
+  diagnostics: readonly Diagnostic[],
   range: Range,
-  today: number,
   only?: readonly string[],
 ): readonly CodeAction[] {
-  const diagnostics = diagnosticsOf(journal, uri, today);
   const actions: CodeAction[] = [];
   if (isAsked("quickfix", only)) {
     for (const diagnostic of diagnostics) if (touch(diagnostic.range, range)) actions.push(...quickFixes(diagnostic));

@@ -4,6 +4,7 @@ import type { BlockModel, Entry, Sitting } from "../journal/model.ts";
 import { dateWord } from "../syntax/day-line.ts";
 import type { Block, Document } from "../syntax/document.ts";
 import type { DeclarationLine, LineOf } from "../syntax/line.ts";
+import { sortOf } from "../syntax/line-sorts.ts";
 import { tokenise } from "../syntax/token.ts";
 import { datedDays, lastLineOf } from "./dated-days.ts";
 import { endOfLine, type Frame, framesOf } from "./frames.ts";
@@ -79,7 +80,7 @@ class Outline {
 
   symbols(): readonly DocumentSymbol[] {
     return nested([
-      ...framesOf(this.model).map((frame) => this.frame(frame)),
+      ...framesOf(this.model.lines.map(sortOf)).map((frame) => this.frame(frame)),
       ...this.entries(),
       ...this.declarations(),
     ]);

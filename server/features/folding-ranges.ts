@@ -1,5 +1,6 @@
 import type { Journal } from "../journal/journal.ts";
-import type { BlockModel } from "../journal/model.ts";
+import type { Block } from "../syntax/document.ts";
+import { type LineSort, LineSorts, sortOf } from "../syntax/line-sorts.ts";
 import { framesOf } from "./frames.ts";
 import type { FoldingRange } from "./types.ts";
 
@@ -11,35 +12,47 @@ export function foldingRanges(journal: Journal, uri: string): readonly FoldingRa
   const document = journal.files.get(uri);
   if (!document) return [];
   return document.blocks.flatMap((block, i) =>
-    foldsOf(journal.model(block)).map(({ startLine, endLine }) => ({
+    blockFolds(journal, block).map(({ startLine, endLine }) => ({
       startLine: document.starts[i]! + startLine,
       endLine: document.starts[i]! + endLine,
     })),
   );
 }
 
-/** Lines are those of the block. */
-function foldsOf(model: BlockModel): readonly FoldingRange[] {
-  const frames = framesOf(model).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
+/** Lines are those of the block. An editor asks for the folds of all days before anything is known of most. */
+function blockFolds(journal: Journal, block: Block): readonly FoldingRange[] {
+  const { memo, vocabulary, partContext } = journal;
+  if (!block.day) return foldsOf(journal.model(block).lines.map(sortOf));
+  const sorts = memo.of(vocabulary, "line sorts", () => new LineSorts(partContext));
+  const kept = memo.of(block, "folds", (): { sorts?: LineSorts; folds: readonly FoldingRange[] } => ({ folds: [] }));
+  if (kept.sorts !== sorts) {
+    kept.sorts = sorts;
+    kept.folds = foldsOf(block.lines.map((text, i) => (i === 0 ? "day" : sorts.of(text))));
+  }
+  return kept.folds;
+}
+
+function foldsOf(lines: readonly LineSort[]): readonly FoldingRange[] {
+  const frames = framesOf(lines).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
+  const above = lines[0] === "day" ? [] : headOf(lines);
   const longest = new Map<number, FoldingRange>();
-  for (const fold of [...headOf(model), ...frames, ...remarksOf(model)]) {
+  for (const fold of [...above, ...frames, ...remarksOf(lines)]) {
     const known = longest.get(fold.startLine)?.endLine ?? fold.startLine;
     if (fold.endLine > known) longest.set(fold.startLine, fold);
   }
   return [...longest.values()].sort((a, b) => a.startLine - b.startLine);
 }
 
-function headOf({ day, lines }: BlockModel): readonly FoldingRange[] {
-  if (day) return [];
-  const startLine = lines.findIndex((line) => line.type !== "blank");
-  const endLine = lines.findLastIndex((line) => line.type !== "blank");
+function headOf(lines: readonly LineSort[]): readonly FoldingRange[] {
+  const startLine = lines.findIndex((sort) => sort !== "blank");
+  const endLine = lines.findLastIndex((sort) => sort !== "blank");
   return startLine < 0 ? [] : [{ startLine, endLine }];
 }
 
-function remarksOf({ lines }: BlockModel): readonly FoldingRange[] {
+function remarksOf(lines: readonly LineSort[]): readonly FoldingRange[] {
   const runs: { startLine: number; endLine: number }[] = [];
-  for (const [i, line] of lines.entries()) {
-    if (line.type !== "remark") continue;
+  for (const [i, sort] of lines.entries()) {
+    if (sort !== "remark") continue;
     const run = runs.at(-1);
     if (run?.endLine === i - 1) run.endLine = i;
     else runs.push({ startLine: i, endLine: i });

@@ -1,5 +1,5 @@
-import type { BlockModel } from "../journal/model.ts";
 import type { Block } from "../syntax/document.ts";
+import type { LineSort } from "../syntax/line-sorts.ts";
 
 /** A line that frames those below it, up to the last that holds anything. Lines are those of the block. */
 export interface Frame {
@@ -10,14 +10,14 @@ export interface Frame {
 
 const DEPTH = { day: 0, session: 1, phase: 2 } as const;
 
-/** The days, sessions and phases of a block, in the order of their first lines; what lies in another comes after it. */
-export function framesOf({ lines }: BlockModel): readonly Frame[] {
+/** The days, sessions and phases among the lines of a block, in the order of their first ones; what lies in another comes after it. */
+export function framesOf(lines: readonly LineSort[]): readonly Frame[] {
   const frames: { kind: Frame["kind"]; line: number; lastLine: number }[] = [];
   let open: typeof frames = [];
-  for (const [i, line] of lines.entries()) {
-    if (line.type === "blank") continue;
-    if (line.type === "day" || line.type === "session" || line.type === "phase") {
-      const frame = { kind: line.type, line: i, lastLine: i };
+  for (const [i, sort] of lines.entries()) {
+    if (sort === "blank") continue;
+    if (sort === "day" || sort === "session" || sort === "phase") {
+      const frame = { kind: sort, line: i, lastLine: i };
       open = [...open.filter((each) => DEPTH[each.kind] < DEPTH[frame.kind]), frame];
       frames.push(frame);
     }

@@ -2,6 +2,7 @@ import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, DayNumber } from "../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../music/value.ts";
 import type { Block, Position } from "../syntax/document.ts";
+import { sortOf } from "../syntax/line-sorts.ts";
 import { type CommandAnswer, type CommandDone, type Refusal, refusal } from "./command-answer.ts";
 import { dayOn, lastLineOf, type PlacedDay } from "./dated-days.ts";
 import { indentBelowPhase, indentOf } from "./day-frame.ts";
@@ -65,7 +66,9 @@ function repeatedToday(
   const block = document.blocks[index]!;
   const model = journal.model(block);
   const frame =
-    phase === undefined ? undefined : framesOf(model).findLast(({ line }) => phaseOf(model, line) === phase);
+    phase === undefined
+      ? undefined
+      : framesOf(model.lines.map(sortOf)).findLast(({ line }) => phaseOf(model, line) === phase);
   const line = frame?.lastLine ?? lastLineOf(block);
   return insertedBelow(
     { uri, document, first: document.starts[index]!, block },

@@ -1,11 +1,17 @@
 import type { DocumentDiagnosticParams, DocumentDiagnosticReport } from "vscode-languageserver";
 import { diagnosticsOf } from "../features/diagnostics.ts";
 import { hasHistory } from "../features/history-reading.ts";
+import type { Diagnostic } from "../features/types.ts";
 import type { Report } from "./reports.ts";
 import type { Place } from "./session.ts";
 
-export function reportOn({ session, journal, uri }: Place): Report {
-  return session.reports.of(diagnosticsOf(journal, uri, session.dayOf(uri), { history: hasHistory(journal) }));
+/** What an editor shows by now: what only the history tells comes once that is read. */
+export function shownDiagnostics({ session, journal, uri }: Place): readonly Diagnostic[] {
+  return diagnosticsOf(journal, uri, session.dayOf(uri), { history: hasHistory(journal) });
+}
+
+export function reportOn(place: Place): Report {
+  return place.session.reports.of(shownDiagnostics(place));
 }
 
 export function documentDiagnostics(

@@ -23,7 +23,7 @@ function placed(marked: string): { readonly text: string; readonly range: Range 
 
 function actionsAt(marked: string, only?: readonly string[]): readonly CodeAction[] {
   const { text, range } = placed(marked);
-  return codeActionsIn(journalOf(text), URI, range, TODAY, only);
+  return codeActionsIn(diagnosticsOf(journalOf(text), URI, TODAY), range, only);
 }
 
 /** The actions at a place below a day, one a line: kind, `*` where preferred, title, and what the first line becomes. */
@@ -117,7 +117,7 @@ test("whatever the text and the place, there is an answer, and every action can 
   fc.assert(
     fc.property(fc.oneof(journalText, anyText), fc.nat(14), fc.nat(40), (text, line, character) => {
       const range = { start: { line, character: 0 }, end: { line, character } };
-      for (const { edits, diagnostics, kind } of codeActionsIn(journalOf(text), URI, range, TODAY)) {
+      for (const { edits, diagnostics, kind } of codeActionsIn(diagnosticsOf(journalOf(text), URI, TODAY), range)) {
         expect(diagnostics.length).toBeGreaterThan(0);
         if (kind === "quickfix") expect(diagnostics[0]!.range.start.line).toBeLessThanOrEqual(line);
         edited(text, edits);

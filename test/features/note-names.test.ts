@@ -130,7 +130,7 @@ function checkMend(id: NamesId, line: string, says: string, mended: string): voi
   expect(messages(id, line).join("\n"), line).toBe(says);
   const text = head(id) + line;
   const [first] = diagnosticsOf(journalOf(text), URI, TODAY);
-  const [fix] = codeActionsIn(journalOf(text), URI, first!.range, TODAY);
+  const [fix] = codeActionsIn(diagnosticsOf(journalOf(text), URI, TODAY), first!.range);
   expect(edited(text, fix!.edits)).toBe(head(id) + mended);
 }
 
