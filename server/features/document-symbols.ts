@@ -1,41 +1,27 @@
-import { orderOf } from "../checks/journal-order.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry, Sitting } from "../journal/model.ts";
 import { dateWord } from "../syntax/day-line.ts";
-import type { Block, Document } from "../syntax/document.ts";
+import type { Block } from "../syntax/document.ts";
 import type { DeclarationLine, LineOf } from "../syntax/line.ts";
 import { sortOf } from "../syntax/line-sorts.ts";
 import { tokenise } from "../syntax/token.ts";
-import { datedDays, lastLineOf } from "./dated-days.ts";
+import { lastLineOf } from "./dated-days.ts";
 import { endOfLine, type Frame, framesOf } from "./frames.ts";
+import { latestBlocks } from "./latest-days.ts";
 import type { DocumentSymbol, Range } from "./types.ts";
 
 /**
- * So many days of a file, the latest, are told with what they hold; of those before only themselves. Editors ask for the whole
- * outline again at every pause, and take longer to unpack that of many years than to show it is worth.
- */
-export const DAYS_TOLD_WHOLE = 366;
-
-/**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
- * declarations where they stand. A range goes to the last line that is not blank and covers all children.
+ * declarations where they stand; days before the latest (`DAYS_TOLD_WHOLE`) by themselves. A range goes to the last line that is not blank and covers all children.
  */
 export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
   const document = journal.files.get(uri);
   if (!document) return [];
-  const isWhole = latestBlocks(uri, document);
+  const latest = latestBlocks(uri, document);
   return document.blocks.flatMap((block, i) => {
     const firstLine = document.starts[i]!;
-    return isWhole(i) || !block.day ? blockSymbols(journal, block, firstLine) : [dayAlone(block, firstLine)];
+    return latest.has(i) || !block.day ? blockSymbols(journal, block, firstLine) : [dayAlone(block, firstLine)];
   });
-}
-
-/** Whether a block, by its index, is one of the latest; a file may begin with them or end with them. */
-function latestBlocks(uri: string, document: Document): (index: number) => boolean {
-  const before = document.blocks.length - DAYS_TOLD_WHOLE;
-  if (before <= 0) return () => true;
-  const { newestFirst } = orderOf(datedDays(uri, document));
-  return (index) => (newestFirst ? index <= DAYS_TOLD_WHOLE : index >= before);
 }
 
 /** A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a remark. */

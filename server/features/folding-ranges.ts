@@ -2,21 +2,30 @@ import type { Journal } from "../journal/journal.ts";
 import type { Block } from "../syntax/document.ts";
 import { type LineSort, LineSorts, sortOf } from "../syntax/line-sorts.ts";
 import { framesOf } from "./frames.ts";
+import { latestBlocks } from "./latest-days.ts";
 import type { FoldingRange } from "./types.ts";
 
 /**
  * What may be folded away: days, sessions and phases, what stands above the first day, and remarks on lines below each
  * other; each to its last line that is not blank. At most one fold begins on a line: the longest.
+ *
+ * @param most where there are more, days before the latest (`DAYS_TOLD_WHOLE`) fold as a whole alone; of what is still more,
+ * the latest are given
  */
-export function foldingRanges(journal: Journal, uri: string): readonly FoldingRange[] {
+export function foldingRanges(journal: Journal, uri: string, most = Number.POSITIVE_INFINITY): readonly FoldingRange[] {
   const document = journal.files.get(uri);
   if (!document) return [];
-  return document.blocks.flatMap((block, i) =>
+  const byBlock = document.blocks.map((block, i) =>
     blockFolds(journal, block).map(({ startLine, endLine }) => ({
       startLine: document.starts[i]! + startLine,
       endLine: document.starts[i]! + endLine,
     })),
   );
+  const all = byBlock.flat();
+  if (all.length <= most) return all;
+  const latest = latestBlocks(uri, document);
+  const fewer = byBlock.flatMap((folds, i) => (latest.has(i) || !document.blocks[i]!.day ? folds : folds.slice(0, 1)));
+  return latest.newestFirst ? fewer.slice(0, most) : fewer.slice(Math.max(0, fewer.length - most));
 }
 
 /** Lines are those of the block. An editor asks for the folds of all days before anything is known of most. */

@@ -10,6 +10,8 @@ export interface Client {
   readonly watchesFiles: boolean;
   readonly hasFolders: boolean;
   readonly nestsSymbols: boolean;
+  /** It leaves out further folds, and may tell the player so. */
+  readonly mostFolds: number;
   readonly takesCodeActions: boolean;
   readonly takesVersionedEdits: boolean;
   /** Makes edits that the server asks for. */
@@ -31,6 +33,7 @@ export function clientOf(capabilities: ClientCapabilities, readsFiles: boolean):
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     hasFolders: workspace?.workspaceFolders === true,
     nestsSymbols: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
+    mostFolds: textDocument?.foldingRange?.rangeLimit ?? Number.POSITIVE_INFINITY,
     takesCodeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
     takesVersionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     appliesEdits: workspace?.applyEdit === true,

@@ -2,6 +2,9 @@ import type { FoldingRange } from "vscode-languageserver";
 import { foldingRanges } from "../features/folding-ranges.ts";
 import type { Place } from "./session.ts";
 
-export function folding({ journal, uri }: Place): FoldingRange[] {
-  return foldingRanges(journal, uri).map(({ startLine, endLine }) => ({ startLine, endLine }));
+export function folding({ session, journal, uri }: Place): FoldingRange[] {
+  return foldingRanges(journal, uri, session.client.mostFolds).map(({ startLine, endLine }) => ({
+    startLine,
+    endLine,
+  }));
 }

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { DAYS_TOLD_WHOLE, documentSymbols } from "../../server/features/document-symbols.ts";
+import { documentSymbols } from "../../server/features/document-symbols.ts";
+import { DAYS_TOLD_WHOLE } from "../../server/features/latest-days.ts";
 import type { DocumentSymbol, Range } from "../../server/features/types.ts";
 import { createDocument, type Position } from "../../server/syntax/document.ts";
 import { anyText, journalOf, journalText, URI } from "./journal-text.ts";

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { foldingRanges } from "../../server/features/folding-ranges.ts";
+import { DAYS_TOLD_WHOLE } from "../../server/features/latest-days.ts";
+import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
 import { anyText, journalOf, journalText, URI } from "./journal-text.ts";
 
 /** Draws the folds of a text in front of its lines: `┌` where one begins, `│` inside, `└` where one ends. */
@@ -59,6 +61,25 @@ test("a single line folds nothing", () => {
   check(` 2026-03-02
  2026-03-03
  `);
+});
+
+test("where an editor takes only so many, the latest days keep theirs, older ones fold as a whole, and the oldest not at all", () => {
+  const days = Array.from({ length: DAYS_TOLD_WHOLE + 3 }, (_, i) => {
+    const date = isoDate(parseIsoDate("2026-03-08")! - i);
+    return `${date}\nwarm-up\nC major\npieces\n"Solo"`;
+  });
+  for (const [order, text] of Object.entries({ newest: days.join("\n"), oldest: days.toReversed().join("\n") })) {
+    const foldsOf = (most?: number): readonly number[] =>
+      foldingRanges(journalOf(text), URI, most).map(({ startLine }) => startLine % 5);
+    expect(foldsOf()).toHaveLength(3 * days.length);
+    expect(foldsOf(3 * days.length)).toHaveLength(3 * days.length);
+    const fewer = foldsOf(3 * days.length - 1);
+    expect(fewer).toHaveLength(3 * DAYS_TOLD_WHOLE + 3);
+    expect(order === "newest" ? fewer.slice(-4) : fewer.slice(0, 4)).toEqual(
+      order === "newest" ? [3, 0, 0, 0] : [0, 0, 0, 0],
+    );
+    expect(foldsOf(7)).toHaveLength(7);
+  }
 });
 
 test("folds lie inside one another or apart, each over two lines or more, one from a line", () => {

@@ -168,6 +168,13 @@ test("days fold", async () => {
   expect(ranges).toContainEqual(expect.objectContaining({ startLine: 7 }));
 });
 
+test("no more of them than a client takes", async () => {
+  const foldingRange = { rangeLimit: 1 };
+  const client = await opened({ ...PULLING, textDocument: { ...PULLING.textDocument, foldingRange } });
+  const ranges = await client.connection.sendRequest(FoldingRangeRequest.type, { textDocument });
+  expect(ranges).toEqual([expect.objectContaining({ startLine: 7 })]);
+});
+
 /** Line, column, length and type of every token: what the five numbers of a token mean, by the protocol's specification. */
 function decoded(data: readonly number[]): number[][] {
   let [line, character] = [0, 0];
