@@ -1,4 +1,4 @@
-import { type SpawnSyncReturns, spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, type SpawnSyncReturns, spawn, spawnSync } from "node:child_process";
 import { chmodSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -65,17 +65,21 @@ test("standard input", () => {
   expect(daystave(["check", "-"], {}, WRONG).stdout).toContain("-:2:30 warning scale-spelling");
 });
 
+/** Its exit status, and what it said on standard error. */
+async function endOf(child: ChildProcess): Promise<[unknown, string]> {
+  let stderr = "";
+  child.stderr!.setEncoding("utf8").on("data", (text) => {
+    stderr += text;
+  });
+  return [await new Promise((resolve) => child.on("close", resolve)), stderr];
+}
+
 test("a closed pipe ends it quietly, with the status of what was found", async () => {
   const days = Array.from({ length: 900 }, () => "  H major, at 60\n").join("");
   const cwd = temporaryFolder({ "a.practice": `2026-03-02\n${days}` });
   const child = spawn(process.execPath, [bundle, "check", "--json"], { cwd, stdio: ["ignore", "pipe", "pipe"] });
   child.stdout.destroy();
-  let stderr = "";
-  child.stderr.setEncoding("utf8").on("data", (text) => {
-    stderr += text;
-  });
-  const status = await new Promise((resolve) => child.on("close", resolve));
-  expect([status, stderr]).toEqual([1, ""]);
+  expect(await endOf(child)).toEqual([1, ""]);
 });
 
 test("a pipe that is closed while much is written to it ends it, too", async () => {
@@ -87,12 +91,7 @@ test("a pipe that is closed while much is written to it ends it, too", async () 
     read += bytes.length;
     child.stdout.destroy();
   });
-  let stderr = "";
-  child.stderr.setEncoding("utf8").on("data", (text) => {
-    stderr += text;
-  });
-  const status = await new Promise((resolve) => child.on("close", resolve));
-  expect([status, stderr]).toEqual([0, ""]);
+  expect(await endOf(child)).toEqual([0, ""]);
   expect(read).toBeLessThan(1e6); // of some 6 MB
 });
 
