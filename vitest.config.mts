@@ -47,6 +47,7 @@ export default defineConfig({
           hookTimeout: 60_000,
           fileParallelism: false,
           maxWorkers: 1,
+          expect: { poll: { timeout: 10_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
           sequence: { groupOrder: 1 },
         },
       },

@@ -14,16 +14,16 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
     await runByKeys(page, "Daystave: New Day");
     await cursorAt(page, 11, 1);
     const day = await todayOf(page);
-    expect(await linesOf(editor)).toEqual([...before, day, ""]);
+    await linesBecome(editor, [...before, day, ""]);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => linesOf(editor)).toEqual(before);
+    await linesBecome(editor, before);
     await runByKeys(page, "Daystave: New Day");
     await cursorAt(page, 11, 1);
     await page.keyboard.type("C major, slow");
     await goToEndOf("F# major");
     await runByKeys(page, "Daystave: New Day"); // today is there: its end is gone to, and nothing put in
     await cursorAt(page, 11, "C major, slow".length + 1);
-    expect(await linesOf(editor)).toEqual([...before, day, "C major, slow"]);
+    await linesBecome(editor, [...before, day, "C major, slow"]);
   });
 
   inWindow("New Day brings the phases of the last session along", async ({ page, editor, goToEndOf }) => {
@@ -32,9 +32,9 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
     const before = await linesOf(editor);
     await runByKeys(page, "Daystave: New Day with the Phases of the Last Session");
     await cursorAt(page, 12, 3);
-    expect((await linesOf(editor)).slice(-3)).toEqual([await todayOf(page), "groundwork, 15 min", ""]);
+    await linesBecome(editor, [await todayOf(page), "groundwork, 15 min", ""], -3);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => linesOf(editor)).toEqual(before);
+    await linesBecome(editor, before);
   });
 
   inWindow(
@@ -46,12 +46,12 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       await runByKeys(page, "Daystave: Repeat Entry a Step Faster");
       await cursorAt(page, 6, "  D minor, thirds, 8ths at 69".length + 1);
       await page.keyboard.press("Control+z");
-      await expect.poll(() => linesOf(editor)).toEqual(before);
+      await linesBecome(editor, before);
       await goToEndOf("D minor, thirds");
       await runByKeys(page, "Daystave: Repeat Entry a Step Slower");
       await cursorAt(page, 6, "  D minor, thirds, 8ths at 63".length + 1);
       await page.keyboard.type(" clean");
-      expect((await linesOf(editor))[5]).toBe("  D minor, thirds, 8ths at 63 clean");
+      await linesBecome(editor, ["  D minor, thirds, 8ths at 63 clean"], 5, 6);
     },
   );
 
@@ -64,7 +64,7 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       await runByKeys(page, "Daystave: Write Out the Notes");
       await editor.locator(".view-line", { hasText: `F# major: ${SHARP.join(" ")}` }).waitFor();
       await page.keyboard.press("Control+z");
-      await expect.poll(() => linesOf(editor)).toEqual(before);
+      await linesBecome(editor, before);
     },
   );
 
@@ -84,9 +84,9 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       await runByKeys(page, "Daystave: Practise the Hardest Step");
       const added = "  notes G#4 A#4, back and forth, slurred, on alto recorder"; // as test/features/isolate-step.test.ts has it
       await cursorAt(page, 7, added.length + 1);
-      expect(await linesOf(editor)).toEqual([...before.slice(0, 6), added, ...before.slice(6)]);
+      await linesBecome(editor, [...before.slice(0, 6), added, ...before.slice(6)]);
       await page.keyboard.press("Control+z");
-      await expect.poll(() => linesOf(editor)).toEqual(before);
+      await linesBecome(editor, before);
     },
   );
 
@@ -152,6 +152,11 @@ async function linesOf(editor: Locator): Promise<string[]> {
     })),
   );
   return lines.sort((a, b) => a.top - b.top).map(({ text }) => text);
+}
+
+/** Waits until these are the lines in sight, or those from one place to another: what is typed shows a moment later. */
+async function linesBecome(editor: Locator, expected: readonly string[], from?: number, to?: number): Promise<void> {
+  await expect.poll(async () => (await linesOf(editor)).slice(from, to)).toEqual(expected);
 }
 
 /** The day line of today by the window's own calendar: an ISO date and a weekday in English. */
