@@ -1,4 +1,3 @@
-/** A day line's date, and every other date: ISO 8601. */
 const DATE = /\b\d{4}-\d{2}-\d{2}\b/g;
 const DAY_LINE = /^(?=\d{4}-\d{2}-\d{2})/m;
 const MONTH = /\d{4}-\d{2}\.practice$/;

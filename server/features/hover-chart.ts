@@ -4,9 +4,9 @@ import { tempoChart } from "../charts/tempo-chart.ts";
 import { axisOf } from "../history/exercise-row.ts";
 import type { Strand } from "../history/strands.ts";
 import { LATELY, trendOf } from "../history/trend.ts";
-import type { Week } from "../history/weeks.ts";
+import { blankWeeks, type Week } from "../history/weeks.ts";
 import type { Notation } from "../history/words.ts";
-import { parseWeekLabel, weekIndex, weekLabels } from "../journal/calendar.ts";
+import { parseWeekLabel, weekIndex } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { escapeMarkdown, extract } from "./markdown.ts";
 
@@ -20,9 +20,7 @@ import { escapeMarkdown, extract } from "./markdown.ts";
 export function weeksUpTo(today: DayNumber, weeks: readonly Week[], last: DayNumber): readonly Week[] {
   const rested = weekIndex(today) - weekIndex(last);
   if (rested <= 0 || rested >= LATELY) return weeks.slice(-LATELY);
-  const empty = { bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
-  const since = weekLabels(weekIndex(last) + 1, weekIndex(today)).map((week) => ({ week, ...empty }));
-  return [...weeks, ...since].slice(-LATELY);
+  return [...weeks, ...blankWeeks(weekIndex(last) + 1, weekIndex(today))].slice(-LATELY);
 }
 
 /** A picture of weeks for a hover, at least one, as Markdown; undefined where there is nothing to draw. */

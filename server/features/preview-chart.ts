@@ -4,9 +4,9 @@ import { tempoChart } from "../charts/tempo-chart.ts";
 import type { TempoAim } from "../charts/tempo-data.ts";
 import { axisOf, type ExerciseRow } from "../history/exercise-row.ts";
 import type { AttemptRecord } from "../history/record.ts";
-import type { Week } from "../history/weeks.ts";
+import { blankWeeks, type Week } from "../history/weeks.ts";
 import { bestWithNote, shown, weekRows } from "../history/words.ts";
-import { isoDate, parseWeekLabel, weekIndex, weekLabels } from "../journal/calendar.ts";
+import { isoDate, parseWeekLabel, weekIndex } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { hashOf } from "./preview-text.ts";
 
@@ -48,8 +48,7 @@ export function rowChart(row: ExerciseRow, frame: ChartFrame): PreviewChart {
 /** The weeks, and those since without practice, so that a rest shows. */
 function weeksThrough(weeks: readonly Week[], today: DayNumber): readonly Week[] {
   const next = weekIndex(parseWeekLabel(weeks.at(-1)!.week)!) + 1;
-  const empty = { bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
-  return [...weeks, ...weekLabels(next, weekIndex(today)).map((week) => ({ week, ...empty }))];
+  return [...weeks, ...blankWeeks(next, weekIndex(today))];
 }
 
 function attemptsIn(records: readonly AttemptRecord[], first: DayNumber, today: DayNumber) {

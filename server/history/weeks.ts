@@ -1,4 +1,4 @@
-import { weekIndex, weekLabelOf } from "../journal/calendar.ts";
+import { weekIndex, weekLabels } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import type { AttemptRecord } from "./record.ts";
 
@@ -19,6 +19,13 @@ export interface Week {
   readonly about: boolean;
 }
 
+const NOTHING = { bestClean: null, tested: false, attempts: 0, minutes: 0, about: false } as const;
+
+/** A run of weeks without a record, by their running numbers (`weekIndex`), both ends included. */
+export function blankWeeks(first: number, last: number): Week[] {
+  return weekLabels(first, last).map((week) => ({ week, ...NOTHING }));
+}
+
 /** Weeks without a record, each made once: of a journal of years most weeks of most strands are such. */
 export class BlankWeeks {
   readonly #weeks = new Map<number, Week>();
@@ -27,7 +34,7 @@ export class BlankWeeks {
   at(index: number): Week {
     const known = this.#weeks.get(index);
     if (known) return known;
-    const blank = { week: weekLabelOf(index), bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
+    const blank = blankWeeks(index, index)[0]!;
     this.#weeks.set(index, blank);
     return blank;
   }

@@ -129,8 +129,8 @@ function messages(id: NamesId, line: string): readonly string[] {
 function checkMend(id: NamesId, line: string, says: string, mended: string): void {
   expect(messages(id, line).join("\n"), line).toBe(says);
   const text = head(id) + line;
-  const [first] = diagnosticsOf(journalOf(text), URI, TODAY);
-  const [fix] = codeActionsIn(diagnosticsOf(journalOf(text), URI, TODAY), first!.range);
+  const diagnostics = diagnosticsOf(journalOf(text), URI, TODAY);
+  const [fix] = codeActionsIn(diagnostics, diagnostics[0]!.range);
   expect(edited(text, fix!.edits)).toBe(head(id) + mended);
 }
 
