@@ -57,7 +57,7 @@ export interface PreviewFigures {
   /** Null where there is nothing for a lesson. */
   readonly lesson: PreviewLesson | null;
   readonly moving: PreviewMoving;
-  readonly pieces: readonly PreviewPiece[];
+  readonly pieces: PreviewPieces;
   readonly keys: PreviewKeys;
   readonly aims: readonly PreviewAim[];
 }
@@ -196,6 +196,12 @@ export interface PreviewExerciseContent {
   /** A sentence. */
   readonly trend: string;
   readonly chart: PreviewChart;
+}
+
+/** The pieces in hand; where none is, the one that was worked last and when, if there is one. */
+export interface PreviewPieces {
+  readonly inHand: readonly PreviewPiece[];
+  readonly latest: PreviewLink | null;
 }
 
 /** A piece in hand, or one of its movements. */

@@ -16,6 +16,7 @@ import type {
   PreviewLink,
   PreviewMoving,
   PreviewPiece,
+  PreviewPieces,
   PreviewPlace,
   PreviewSetWork,
   PreviewSpan,
@@ -183,7 +184,7 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   week: isWeek,
   lesson: orNull(isLesson),
   moving: isMoving,
-  pieces: list(isPiece),
+  pieces: object<PreviewPieces>({ inHand: list(isPiece), latest: orNull(isLink) }),
   keys: isKeys,
   aims: list(isAim),
 });
@@ -230,8 +231,9 @@ export function placesIn(figures: PreviewFigures): readonly PreviewPlace[] {
   const cells = keys.rows.flatMap((row) => row.cells.flatMap(({ place }) => place ?? []));
   return [
     ...(fingers ? [fingers.place] : []),
-    ...[...week.days, ...work, ...exercises, ...pieces, ...keys.others, ...aims].map(({ place }) => place),
+    ...[...week.days, ...work, ...exercises, ...pieces.inHand, ...keys.others, ...aims].map(({ place }) => place),
     ...cells,
+    ...(pieces.latest ? [pieces.latest.place] : []),
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { PreviewChart, PreviewPiece } from "../../shared/preview.ts";
+import type { PreviewChart, PreviewPiece, PreviewPieces } from "../../shared/preview.ts";
 import { type BarStrip, barRuns, lastBar, RECENCIES } from "../charts/bar-data.ts";
 import { barStrip } from "../charts/bar-strip.ts";
 import { ROW_SIZE } from "../charts/look.ts";
@@ -14,7 +14,7 @@ import { type DeclaredLine, type DeclaredMovement, type DeclaredPiece, ofType } 
 import { daysAhead } from "./preview-aims.ts";
 import { hashOf, placeOf, sentence, shownText } from "./preview-text.ts";
 
-/** A piece that was worked in so many days is in hand. */
+/** A piece that was worked in so many days is in hand: the twelve weeks that the page speaks of. */
 const DAYS_IN_HAND = 84;
 const HEIGHT = 74;
 
@@ -27,32 +27,50 @@ export interface Part {
   readonly due?: DayNumber;
 }
 
-/** The pieces and studies in hand, or their movements, in the order in which they are given. */
+/** The pieces and studies in hand, or their movements, in the order in which they are given; the latest where there are none. */
 export function piecesSection(
   journal: Journal,
-  inHand: readonly Part[],
+  parts: readonly Part[],
   lines: readonly DeclaredLine[],
   today: DayNumber,
-): readonly PreviewPiece[] {
-  return inHand.flatMap((piece) => partsOf(piece, lines)).map((part) => shownPart(journal, part, today));
+): PreviewPieces {
+  const inHand = inHandOf(parts, today);
+  return {
+    inHand: inHand.flatMap((piece) => partsOf(piece, lines)).map((part) => shownPart(journal, part, today)),
+    latest: inHand.length > 0 ? null : latestOf(journal, parts),
+  };
 }
 
-/** The pieces that are worked on or have a day ahead: the nearest day first, then the latest worked. */
-export function piecesInHand(journal: Journal, lines: readonly DeclaredLine[], today: DayNumber): Part[] {
+/** Every piece and study that is declared, with what was practised of it up to today. */
+export function declaredParts(journal: Journal, lines: readonly DeclaredLine[], today: DayNumber): Part[] {
   const byTitle = recordsByTitle(journal, today);
-  return firstOfEach(ofType(lines, "piece"))
-    .map((line): Part => {
-      const records = byTitle.get(nameKey(line.declared.title)) ?? [];
-      const due = dueOf(line, lines, today);
-      return { line, records, ...(due === undefined ? {} : { due }) };
-    })
+  return firstOfEach(ofType(lines, "piece")).map((line) => {
+    const records = byTitle.get(nameKey(line.declared.title)) ?? [];
+    const due = dueOf(line, lines, today);
+    return { line, records, ...(due === undefined ? {} : { due }) };
+  });
+}
+
+/** The pieces that are worked on, are new or have a day ahead: the nearest day first, then the latest worked. */
+export function inHandOf(parts: readonly Part[], today: DayNumber): Part[] {
+  return parts
     .filter(({ line: { declared }, records, due }) => {
       if (declared.from !== undefined && declared.from > today) return false;
-      return (due !== undefined && due >= today) || (records.at(-1)?.day ?? -Infinity) > today - DAYS_IN_HAND;
+      if (due !== undefined && due >= today) return true;
+      const last = records.at(-1);
+      return last === undefined ? due === undefined : last.day > today - DAYS_IN_HAND;
     })
     .sort(
       (a, b) => nearness(a, today) - nearness(b, today) || (b.records.at(-1)?.day ?? 0) - (a.records.at(-1)?.day ?? 0),
     );
+}
+
+function latestOf(journal: Journal, parts: readonly Part[]): PreviewPieces["latest"] {
+  const worked = parts.filter(({ records }) => records.length > 0);
+  const latest = worked.sort((a, b) => inTimeOrder(a.records.at(-1)!, b.records.at(-1)!)).at(-1);
+  if (!latest) return null;
+  const { day, uri, block, line } = latest.records.at(-1)!;
+  return { text: nameOfPart(latest.line), note: isoDate(day), place: placeOf(journal, uri, block, line) };
 }
 
 function nearness({ due }: Part, today: DayNumber): number {

@@ -11,7 +11,7 @@ import { aimsByStrand, aimsSection } from "./preview-aims.ts";
 import { keysSection, piecesInKeys } from "./preview-keys.ts";
 import { lessonSection } from "./preview-lesson.ts";
 import { movingSection } from "./preview-moving.ts";
-import { piecesInHand, piecesSection } from "./preview-pieces.ts";
+import { declaredParts, inHandOf, piecesSection } from "./preview-pieces.ts";
 import { isInSpan, spanOfDays, USUAL_SPAN } from "./preview-span.ts";
 import { shownText } from "./preview-text.ts";
 import { weekSection } from "./preview-week.ts";
@@ -36,7 +36,7 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
   const { span = usualSpan(journal, today), instrument: chosen = null } = asked.choice ?? {};
   const instrument = chosen !== null && instruments.includes(chosen) ? chosen : null;
   const days = spanOfDays(span, today);
-  const inHand = piecesInHand(journal, lines, today);
+  const parts = declaredParts(journal, lines, today);
   return {
     name: nameOfJournal(journal),
     choice: { span, instrument },
@@ -51,8 +51,8 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
       known: new Set(known),
       aims: aimsByStrand(journal, aims, today),
     }),
-    pieces: piecesSection(journal, inHand, lines, today),
-    keys: keysSection(journal, days, { instrument, pieces: piecesInKeys(inHand) }),
+    pieces: piecesSection(journal, parts, lines, today),
+    keys: keysSection(journal, days, { instrument, pieces: piecesInKeys(inHandOf(parts, today)) }),
     aims: aimsSection(journal, aims, today),
   };
 }

@@ -5,12 +5,12 @@ const GROUND = 'piece "Ground in G minor" as Ground: G minor, 96 bars, goal quar
 
 /** Each piece as it is shown on 2026-03-09. */
 function pieces(text: string): string[] {
-  return previewOf(text).pieces.map(({ name, sentences }) => `${name}: ${sentences.join(" ")}`);
+  return previewOf(text).pieces.inHand.map(({ name, sentences }) => `${name}: ${sentences.join(" ")}`);
 }
 
 /** The table of the first piece's strip. */
 function strip(text: string): string[] {
-  const { chart } = previewOf(text).pieces[0]!;
+  const { chart } = previewOf(text).pieces.inHand[0]!;
   return chart.ok ? chart.table.rows.map((cells) => cells.join(" ")) : [chart.reason];
 }
 
@@ -54,23 +54,40 @@ describe("a piece", () => {
 
   test("leads to where it was last worked, else to where it is declared", () => {
     const text = `${GROUND}2026-03-02\n  Ground, bars 17-32, at 70 clean\n`;
-    expect(lineAtPlace(text, previewOf(text).pieces[0]!.place)).toBe("Ground, bars 17-32, at 70 clean");
-    expect(lineAtPlace(GROUND, previewOf(GROUND).pieces[0]!.place)).toBe(GROUND.trim());
+    expect(lineAtPlace(text, previewOf(text).pieces.inHand[0]!.place)).toBe("Ground, bars 17-32, at 70 clean");
+    expect(lineAtPlace(GROUND, previewOf(GROUND).pieces.inHand[0]!.place)).toBe(GROUND.trim());
   });
 });
 
-test("in hand is what has a day ahead or was worked in the last twelve weeks, and was begun", () => {
+test("in hand is what has a day ahead, is new or was worked in the last twelve weeks, and was begun", () => {
   const text = `piece "Old": due 2025-01-01
 piece "Ahead": from 2026-04-01, due 2026-06-01
 piece "Long ago": C major
 piece "Lately": C major
+piece "New": C major
 piece "Near": due 2026-04-01
 2025-12-01
   "Long ago", slow
 2026-01-10
   "Lately", slow
 `;
-  expect(previewOf(text).pieces.map(({ name }) => name)).toEqual(["Near", "Lately"]);
+  const { inHand, latest } = previewOf(text).pieces;
+  expect(inHand.map(({ name }) => name)).toEqual(["Near", "Lately", "New"]);
+  expect(latest).toBeNull();
+});
+
+test("where none is in hand, the one that was worked last is named and leads to its line", () => {
+  const text = `piece "Long ago": C major
+piece "Longer ago": C major
+2025-11-30
+  "Longer ago", slow
+2025-12-01
+  "Long ago", slow
+`;
+  const { inHand, latest } = previewOf(text).pieces;
+  expect(inHand).toEqual([]);
+  expect(latest).toMatchObject({ text: "Long ago", note: "2025-12-01" });
+  expect(lineAtPlace(text, latest!.place)).toBe('"Long ago", slow');
 });
 
 test("movements that were worked stand by themselves, with their own goal", () => {
@@ -90,7 +107,7 @@ movement "Gates" 2 "Willow": Bb major, 40 bars
 test("a hostile title stays text", () => {
   const text =
     'piece "<script>alert(1)</script>\u202E": C major, 8 bars\n2026-03-02\n  "<script>alert(1)</script>\u202E", slow\n';
-  const [piece] = previewOf(text).pieces;
+  const [piece] = previewOf(text).pieces.inHand;
   expect(piece!.name).toBe("<script>alert(1)</script>");
   expect(piece!.chart.ok && piece!.chart.svg).not.toContain("<script");
 });

@@ -1,14 +1,15 @@
-import type { PreviewPiece } from "../../../shared/preview.ts";
+import type { PreviewPiece, PreviewPieces } from "../../../shared/preview.ts";
 import { chartBlock } from "./chart.ts";
 import { element, withWholeDates } from "./element.ts";
-import { placeLink, type Surroundings } from "./surroundings.ts";
+import { linkList, placeLink, type Surroundings } from "./surroundings.ts";
 
 /** The pieces in hand, each with a strip of its bars. */
-export function piecesSection(pieces: readonly PreviewPiece[], around: Surroundings): HTMLElement[] {
-  return [
-    element("h2", {}, ["The pieces"]),
-    ...(pieces.length === 0 ? [nothing()] : pieces.map((each) => piece(each, around))),
-  ];
+export function piecesSection({ inHand, latest }: PreviewPieces, around: Surroundings): HTMLElement[] {
+  const title = element("h2", {}, ["The pieces"]);
+  if (inHand.length > 0) return [title, ...inHand.map((each) => piece(each, around))];
+  if (latest === null) return [title, nothing()];
+  const resting = "No piece was worked on in the last twelve weeks. The latest before that:";
+  return [title, element("p", { class: "empty" }, [resting]), linkList([latest], around)];
 }
 
 function nothing(): HTMLElement {
