@@ -4,7 +4,7 @@ import { chordPhrases } from "../journal/language.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { KINDS } from "../music/kind.ts";
 import { fifthsOf, sameName } from "../music/note.ts";
-import { ENGLISH_NAMES, type NoteNames } from "../music/note-names.ts";
+import { ENGLISH_NAMES, keysInOtherWords, type NoteNames } from "../music/note-names.ts";
 import { describeFifths, isTheoretical } from "../music/signature.ts";
 import { nameKey } from "../syntax/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../syntax/meaning.ts";
@@ -178,6 +178,7 @@ function keysOfLetter({ tonic, note, names, fit }: OnTonic): Candidate[] {
 
 function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate[] {
   const key = (words: string): string => names.key(note, words, tonic);
+  const inOtherWords = (words: string): readonly string[] => keysInOtherWords(note, words, tonic, names);
   return kinds.flatMap(({ id, names: [name, ...others], signature }): Candidate[] => {
     const meaning: ScaleMeaning = {
       type: "scale",
@@ -188,7 +189,7 @@ function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate
     const detail = signature ? describeFifths(fifthsOf(note) + signature.own) : undefined;
     const offered = (words: string, alternatives: readonly string[], told = detail): Candidate => ({
       label: key(words),
-      alternatives: alternatives.map(key),
+      alternatives: [...alternatives.map(key), ...[words, ...alternatives].flatMap(inOtherWords)],
       kind: "scale",
       detail: told,
       fit,
@@ -215,7 +216,10 @@ function chordsOn({ tonic, note, names, fit }: OnTonic, { memo, vocabulary }: Jo
     return [
       {
         label,
-        alternatives: others.map((other) => names.key(note, other, tonic)),
+        alternatives: [
+          ...others.map((other) => names.key(note, other, tonic)),
+          ...[name!, ...others].flatMap((each) => keysInOtherWords(note, each, tonic, names)),
+        ],
         kind: "scale",
         fit,
         usage: `chord kind ${meaning.id}${meaning.broken ? " broken" : ""}`,

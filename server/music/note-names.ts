@@ -173,6 +173,18 @@ function withKeys(spoken: Spoken): NoteNames {
   return { ...spoken, key };
 }
 
+/** The key as `key` tells it, with each further word that the language has for its mode: `es klein` beside `es mineur`. */
+export function keysInOtherWords(
+  name: NoteName,
+  words: string,
+  tonic: string | undefined,
+  names: NoteNames,
+): readonly string[] {
+  const mode = MODE.exec(words)?.[0] as "major" | "minor" | undefined;
+  if (mode === undefined) return [];
+  return names[mode].slice(1).map((said) => withKeys({ ...names, [mode]: [said] }).key(name, words, tonic));
+}
+
 /** A kind of scale or chord without its tonic, in English words: `Moll melodic` for `melodic minor`. */
 export function kindText(words: string, { id, major, minor }: Pick<NoteNames, "id" | "major" | "minor">): string {
   const mode = id === "english" ? undefined : MODE.exec(words)?.[0];

@@ -241,6 +241,11 @@ describe("everything that is shown", () => {
     expect(labels("german", "E")).toEqual(expect.arrayContaining(["E-Dur", "Es-Dur"]));
     expect(labels("french", "fa#")).toEqual(expect.arrayContaining(["fa# majeur", "fa# mineur melodic"]));
     expect(labels("french", "si bémol ")).toEqual(expect.arrayContaining(["si bémol majeur"]));
+    expect(labels("dutch", "es kl")).toEqual(
+      expect.arrayContaining(["es klein", "es klein melodic", "es klein arpeggio"]),
+    );
+    expect(labels("dutch", "bes grote t")).toEqual(expect.arrayContaining(["bes grote terts"]));
+    expect(labels("dutch", "es m")).toEqual(expect.arrayContaining(["es mineur", "es majeur"]));
     expect(labels("german", "Fis-Dur: ")[0]).toBe("Fis Gis Ais H Cis Dis Eis Fis");
     expect(labels("german", "names ")).toEqual([]);
   });
