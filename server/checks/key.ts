@@ -38,16 +38,16 @@ function listed(letters: readonly string[]): string {
   return letters.length < 2 ? letters.join("") : `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
 }
 
-/** `F and C double sharp`: the accidentals of a signature that are more than single. */
+/** `F and C double sharp`, `Fisis and Cisis`: the accidentals of a signature that are more than single. */
 function doubled(fifths: number, names: NoteNames): string {
+  const several = signatureAccidentals(fifths).filter(({ alter }) => Math.abs(alter) > 1);
+  if (names.words !== null) return listed(several.map((name) => names.name(name)));
   const sign = fifths > 0 ? "sharp" : "flat";
   const phrases = [
     { times: 3, word: "triple" },
     { times: 2, word: "double" },
   ].map(({ times, word }) => {
-    const letters = signatureAccidentals(fifths).flatMap(({ letter, alter }) =>
-      Math.abs(alter) === times ? [names.name({ letter, alter: 0 })] : [],
-    );
+    const letters = several.flatMap(({ letter, alter }) => (Math.abs(alter) === times ? [letter] : []));
     return letters.length ? `${listed(letters)} ${word} ${sign}` : "";
   });
   return phrases.filter((phrase) => phrase !== "").join(", ");

@@ -1,6 +1,7 @@
 import { isoDate } from "../journal/calendar.ts";
 import type { DayNumber } from "../journal/model.ts";
 import { kindById } from "../music/kind.ts";
+import type { NoteNames } from "../music/note-names.ts";
 import { nearestSteps } from "../music/value.ts";
 import type { Fraction, Meaning, MeaningOf } from "../syntax/meaning.ts";
 import type { Vocabulary } from "../syntax/vocabulary.ts";
@@ -12,7 +13,7 @@ export function explainTerm(meaning: Meaning, vocabulary: Vocabulary): string | 
   const own = ownSentence(meaning, vocabulary);
   switch (meaning.type) {
     case "kind":
-      return meaning.unsaid === "natural" ? `\`minor\` alone means natural minor. ${own}` : own;
+      return meaning.unsaid === "natural" ? `${unsaidMinor(vocabulary.notes)} ${own}` : own;
     case "articulation":
       return own ? own + halfOf(meaning) : articulation(meaning);
     case "rhythm":
@@ -136,12 +137,18 @@ export function explainDeclaration(word: string): string | undefined {
   return Object.hasOwn(DECLARATIONS, word) ? DECLARATIONS[word] : undefined;
 }
 
-/** The sentence of a kind of scale, with what its name leaves unsaid. */
-export function explainKind(id: string, unsaid: string | undefined): string | undefined {
+/** The sentence of a kind of scale, with what its name leaves unsaid; `names` call minor as the journal does. */
+export function explainKind(id: string, unsaid: string | undefined, names: MinorNames): string | undefined {
   const sentence = kindById(id)?.sentence;
-  if (unsaid === "natural") return `\`minor\` alone means natural minor. ${sentence}`;
+  if (unsaid === "natural") return `${unsaidMinor(names)} ${sentence}`;
   if (unsaid === "major") return `A letter alone means major. ${sentence}`;
   return sentence;
+}
+
+type MinorNames = Pick<NoteNames, "minor">;
+
+function unsaidMinor({ minor: [minor] }: MinorNames): string {
+  return `\`${minor}\` alone means natural minor.`;
 }
 
 /** Whose order `leaps` are played in; a day without a date that exists has none to name. */

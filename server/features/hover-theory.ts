@@ -72,7 +72,7 @@ export function theoryOfSubject(
 export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): string | undefined {
   if (subject.type === "chord") return chordById(subject.chord)?.sentence;
   if (subject.type !== "scale") return undefined;
-  if (!subject.declared) return explainKind(subject.kind, subject.unsaid);
+  if (!subject.declared) return explainKind(subject.kind, subject.unsaid, conventions.names);
   const played = subjectToPlay(subject, 0, conventions);
   const sentence = played?.type === "scale" ? played.kind.sentence : undefined;
   return sentence && escapeMarkdown(sentence);

@@ -198,7 +198,7 @@ describe("claims are checked, and mended as they are written", () => {
     checkMend(
       "german",
       "Gis-Dur, slow",
-      "Gis-Dur would need 8 sharps (F double sharp). Its usual name is As-Dur, 4 flats.",
+      "Gis-Dur would need 8 sharps (Fisis). Its usual name is As-Dur, 4 flats.",
       "As-Dur, slow",
     );
   });
@@ -220,6 +220,7 @@ describe("everything that is shown", () => {
     ])
       expect(hover).toContain(words);
     expect(shown("german", "D-Dur: d e fis g a h‸ cis d")).toBe("H is the sixth degree of D-Dur.");
+    expect(shown("spanish", "la menor‸, slow")).toContain("`menor` alone means natural minor.");
     expect(shown("french", "D minor‸, slow")).toContain("Notes: ré mi fa sol la sib do ré");
     expect(shown("german", "H-Dur, 5 sharps‸")).toContain("H-Dur and gis-Moll have it.");
   });
