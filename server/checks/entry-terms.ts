@@ -155,11 +155,13 @@ function termFinding(
 
 /** Behind `on`, where the name of an instrument belongs. */
 function unknownInstrument(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
-  const name = typed.replace(/^on\s+/i, "");
+  const named = typed.replace(/^on\s+/i, "");
+  const name = named.replace(/^["“”„«»]|["“”„«»]$/g, "");
   const meant = instrumentsMeant(name, context.vocabulary);
   if (meant.length < 2) {
     const offers = meant.length > 0 ? meant.map((each) => `on ${each}`) : undefined;
-    return unknown(item, typed, "behind `on` stands an instrument that is known or declared", context, offers);
+    const words = name === named ? typed : name;
+    return unknown(item, words, "behind `on` stands an instrument that is known or declared", context, offers);
   }
   const fixes = meant.map((each) => replacement(`Change to "on ${each}"`, item, `on ${each}`));
   const choices = `${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}`;

@@ -126,12 +126,13 @@ function endsFreeWords(words: Words, i: number): boolean {
   return Boolean(tempoAt(words, i) ?? words.phrase(i, "outcome") ?? amountAt(words, i));
 }
 
-/** `on tenor recorder`, `on "my flute"`; a known instrument's name alone is read too. */
-export function instrumentAt(words: Words, i: number): Found<MeaningOf<"instrument">> | undefined {
+/** `on tenor recorder`, `on "my flute"`; a known instrument's name alone is read too. In quotes behind `on` stands nothing else. */
+export function instrumentAt(words: Words, i: number): Found<MeaningOf<"instrument" | "unknown">> | undefined {
   const on = words.is(i, "on") ? 1 : 0;
   const quoted = on ? words.quoted(i + 1) : undefined;
   const declared = quoted?.quote?.closed ? words.vocabulary.instrument(quoted.text) : undefined;
   if (declared !== undefined) return { length: 2, meaning: { type: "instrument", id: declared, declared: true } };
+  if (quoted?.quote?.closed) return { length: 2, meaning: { type: "unknown", words: words.text(i, i + 2) } };
   const found = words.phrase(i + on, "instrument");
   return found && { length: on + found.length, meaning: found.meaning };
 }

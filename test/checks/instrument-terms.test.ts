@@ -40,6 +40,19 @@ test("behind `on`", () => {
   );
 });
 
+test("in quotes behind `on`", () => {
+  check(
+    `instrument "my flute": D4 to B5\n${DAY}D minor, on "my fute", slow`,
+    '         ^^^^^^^^^^^^ unknown-term: "my fute" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on my flute"?',
+    ['Change to "on my flute"'],
+  );
+  check(
+    `${DAY}D minor, on “Tenor Recorder”`,
+    '         ^^^^^^^^^^^^^^^^^^^ unknown-term: "Tenor Recorder" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on tenor recorder"?',
+    ['Change to "on tenor recorder"'],
+  );
+});
+
 test("in a declaration", () => {
   check(
     "instrument keyboard",

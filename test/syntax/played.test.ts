@@ -200,6 +200,7 @@ test("instruments win over tonics", () => {
     on my flute           => instrument my flute
     on "My flute"         => instrument my flute
     on "my flute          => unknown on | "my flute" (open)
+    on "my fute", slow    => unknown on "my fute" | without click slow
     on clarinet in B flat => instrument clarinet in Bb
     alto voice            => instrument alto voice
     on piano              => instrument piano
