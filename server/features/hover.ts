@@ -1,5 +1,7 @@
 import type { Palette } from "../../shared/protocol.ts";
 import { weekday, weekLabel } from "../journal/calendar.ts";
+import { instrumentOf } from "../journal/conventions.ts";
+import type { Declared } from "../journal/declared.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { BlockModel, Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
@@ -12,6 +14,7 @@ import { type EntryAt, subjectHover } from "./hover-entry.ts";
 import { pieceParagraphs } from "./hover-piece.ts";
 import { termHover } from "./hover-term.ts";
 import { explainTuning } from "./hover-tuning.ts";
+import { instrumentInWords } from "./instrument-words.ts";
 import { paragraphs } from "./markdown.ts";
 import type { Hover, Settings } from "./types.ts";
 
@@ -122,7 +125,7 @@ function entryHover(at: EntryAt, line: EntryLine, character: number): Said | und
   return item && { ...stretch(item), markdown: termHover(at, item) };
 }
 
-/** Aims and set work are hovered as the entries that they speak of; for a piece its facts are told. */
+/** Aims and set work are hovered as the entries that they speak of; for a piece and an instrument their facts are told. */
 function declarationHover(
   line: LineOf<"declaration">,
   model: BlockModel,
@@ -141,10 +144,23 @@ function declarationHover(
     const entry = declared.entry && workEntry(declared.entry, at, where.journal);
     return entry && entryHover({ ...where, entry }, declared.entry!, character);
   }
-  if (declared?.type !== "piece" && declared?.type !== "movement") return undefined;
   const start = where.text.length - where.text.slice(line.wordEnd).trimStart().length;
-  if (!touches(start, line.end, character)) return undefined;
-  return { start, end: line.end, markdown: paragraphs(pieceParagraphs(declared, where.journal.names, where.today)) };
+  if (!declared || !touches(start, line.end, character)) return undefined;
+  return { start, end: line.end, markdown: factsOf(declared, where) };
+}
+
+function factsOf(declared: Declared, { journal, uri, today }: Where): string | undefined {
+  switch (declared.type) {
+    case "piece":
+    case "movement":
+      return paragraphs(pieceParagraphs(declared, journal.names, today));
+    case "instrument": {
+      const { id, instrument = instrumentOf(id, journal.conventions(uri)) } = declared;
+      return instrumentInWords(id, instrument, journal.names);
+    }
+    default:
+      return undefined;
+  }
 }
 
 function workEntry(source: EntryLine, line: number, { vocabulary }: Journal): Entry {

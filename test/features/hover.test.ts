@@ -344,6 +344,15 @@ test("a title tells what is declared of it", () => {
   expect(at(2, 3)).toContain(facts);
 });
 
+test("an instrument that is declared tells its range and how it sounds", () => {
+  const told = (line: string) =>
+    hoverAt(journalOf(line), URI, { line: 0, character: line.length }, { today: TODAY })?.markdown;
+  expect(told("instrument soprano recorder, german fingering")).toBe(
+    "Soprano recorder: C4 to D6 as written; it sounds an octave higher.",
+  );
+  expect(told('instrument "glass <b>pipe": C4 to G5')).toBe("Glass &lt;b&gt;pipe: C4 to G5 as written.");
+});
+
 test("a piece in no certain key tells its likely scale, why, and what else it may be", () => {
   const piece = 'piece "Lament": last note D, 1 flat, range G4 to F6\n';
   const text = `${piece}piece "Air": last note E\n2026-04-01\n"Lament", slow\n"Air", slow\n`;
