@@ -3,13 +3,15 @@ import type { Document } from "../syntax/document.ts";
 import { datedDays } from "./dated-days.ts";
 
 /**
- * So many days of a file, the latest, are told with what they hold; of those before, where all would be too much, only
- * themselves. Editors ask for the whole of a file again at every pause, and take longer to unpack that of many years than to
- * show it is worth.
+ * A file of so many days is told with all that they hold. Of a longer one, only its latest days (`LATEST_DAYS`) are; those
+ * before are told by themselves. Editors ask for the whole of a file again at every pause, and take longer to unpack that of
+ * many years than to show it is worth.
  */
-export const DAYS_TOLD_WHOLE = 366;
+export const MOST_DAYS_WHOLE = 366;
+/** A quarter of a year. */
+export const LATEST_DAYS = 92;
 
-/** The blocks of a file that are its latest; a file may begin with them or end with them. */
+/** The blocks of a file that are told with what they hold; a file may begin with them or end with them. */
 export interface LatestBlocks {
   readonly newestFirst: boolean;
   has(index: number): boolean;
@@ -18,7 +20,8 @@ export interface LatestBlocks {
 export function latestBlocks(uri: string, document: Document): LatestBlocks {
   const { newestFirst } = orderOf(datedDays(uri, document));
   const { blocks } = document;
-  const end = blocks.findIndex(({ day }) => day) + DAYS_TOLD_WHOLE;
-  const start = blocks.length - DAYS_TOLD_WHOLE;
-  return { newestFirst, has: (index) => (newestFirst ? index < end : index >= start) };
+  const first = blocks.findIndex(({ day }) => day);
+  if (blocks.length - first <= MOST_DAYS_WHOLE) return { newestFirst, has: () => true };
+  const [from, to] = newestFirst ? [0, first + LATEST_DAYS] : [blocks.length - LATEST_DAYS, blocks.length];
+  return { newestFirst, has: (index) => index >= from && index < to };
 }

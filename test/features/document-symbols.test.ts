@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { documentSymbols } from "../../server/features/document-symbols.ts";
-import { DAYS_TOLD_WHOLE } from "../../server/features/latest-days.ts";
+import { LATEST_DAYS, MOST_DAYS_WHOLE } from "../../server/features/latest-days.ts";
 import type { DocumentSymbol, Range } from "../../server/features/types.ts";
 import { createDocument, type Position } from "../../server/syntax/document.ts";
 import { anyText, journalOf, journalText, URI } from "./journal-text.ts";
@@ -152,20 +152,23 @@ test("every entry and every declaration is in the outline once", () => {
   );
 }, 20_000);
 
-test("of many days only the latest are told with what they hold, at whichever end of the file they stand", () => {
-  const days = Array.from({ length: DAYS_TOLD_WHOLE + 2 }, (_, i) => {
+/** Days with one entry each, the first with more on its line. */
+const days = (count: number): string[] =>
+  Array.from({ length: count }, (_, i) => {
     const date = new Date(Date.UTC(2020, 0, 1 + i)).toISOString().slice(0, 10);
     return `${date}${i === 0 ? " Wed, 30 min -- cold" : ""}\n  C major, slow\n`;
   });
-  const lines = outline(days.join("")).split("\n");
-  expect(lines.slice(0, 4)).toEqual([
-    "day 2020-01-01 Wed 0-1 [2020-01-01 Wed]",
-    "day 2020-01-02 2-3 [2020-01-02]",
-    "day 2020-01-03 4-5 [2020-01-03]",
-    "  entry C major 5-5 [C major]",
-  ]);
-  expect(lines).toHaveLength(2 * days.length - 2);
-  const reversed = outline([...days].reverse().join("")).split("\n");
-  expect(reversed.at(-1)).toBe(`day 2020-01-01 Wed ${2 * days.length - 2}-${2 * days.length - 1} [2020-01-01 Wed]`);
-  expect(reversed[1]).toBe("  entry C major 1-1 [C major]");
+
+test("a year is told with all that its days hold", () =>
+  expect(outline(days(MOST_DAYS_WHOLE).join("")).split("\n")).toHaveLength(2 * MOST_DAYS_WHOLE));
+
+test("of more days only the latest are told with what they hold, at whichever end of the file they stand", () => {
+  const many = days(MOST_DAYS_WHOLE + 1);
+  const lines = outline(many.join("")).split("\n");
+  expect(lines.slice(0, 2)).toEqual(["day 2020-01-01 Wed 0-1 [2020-01-01 Wed]", "day 2020-01-02 2-3 [2020-01-02]"]);
+  expect(lines).toHaveLength(many.length + LATEST_DAYS);
+  expect(lines.slice(-2 * LATEST_DAYS).filter((line) => line.startsWith("  entry"))).toHaveLength(LATEST_DAYS);
+  const reversed = outline([...many].reverse().join("")).split("\n");
+  expect(reversed.at(-1)).toBe(`day 2020-01-01 Wed ${2 * many.length - 2}-${2 * many.length - 1} [2020-01-01 Wed]`);
+  expect(reversed.slice(0, 2 * LATEST_DAYS).filter((line) => line.startsWith("  entry"))).toHaveLength(LATEST_DAYS);
 });

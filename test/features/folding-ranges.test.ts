@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { foldingRanges } from "../../server/features/folding-ranges.ts";
-import { DAYS_TOLD_WHOLE } from "../../server/features/latest-days.ts";
+import { LATEST_DAYS, MOST_DAYS_WHOLE } from "../../server/features/latest-days.ts";
 import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
 import { anyText, journalOf, journalText, URI } from "./journal-text.ts";
 
@@ -64,7 +64,7 @@ test("a single line folds nothing", () => {
 });
 
 test("where an editor takes only so many, the latest days keep theirs, older ones fold as a whole, and the oldest not at all", () => {
-  const days = Array.from({ length: DAYS_TOLD_WHOLE + 3 }, (_, i) => {
+  const days = Array.from({ length: MOST_DAYS_WHOLE + 3 }, (_, i) => {
     const date = isoDate(parseIsoDate("2026-03-08")! - i);
     return `${date}\nwarm-up\nC major\npieces\n"Solo"`;
   });
@@ -73,11 +73,9 @@ test("where an editor takes only so many, the latest days keep theirs, older one
       foldingRanges(journalOf(text), URI, most).map(({ startLine }) => startLine % 5);
     expect(foldsOf()).toHaveLength(3 * days.length);
     expect(foldsOf(3 * days.length)).toHaveLength(3 * days.length);
-    const fewer = foldsOf(3 * days.length - 1);
-    expect(fewer).toHaveLength(3 * DAYS_TOLD_WHOLE + 3);
-    expect(order === "newest" ? fewer.slice(-4) : fewer.slice(0, 4)).toEqual(
-      order === "newest" ? [3, 0, 0, 0] : [0, 0, 0, 0],
-    );
+    const whole = Array.from({ length: LATEST_DAYS }, () => [0, 1, 3]).flat();
+    const alone = Array.from({ length: days.length - LATEST_DAYS }, () => 0);
+    expect(foldsOf(3 * days.length - 1)).toEqual(order === "newest" ? [...whole, ...alone] : [...alone, ...whole]);
     expect(foldsOf(7)).toHaveLength(7);
   }
 });
