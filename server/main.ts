@@ -9,6 +9,5 @@ const goOn = (error: unknown) =>
   connection.console.error(`Daystave goes on after an error: ${error instanceof Error ? error.stack : String(error)}`);
 process.on("uncaughtException", goOn);
 process.on("unhandledRejection", goOn);
-// Loaded while the client is still busy with starting us: compiled beforehand, it takes less than the client's first question.
-const core = Promise.resolve().then(() => loadBundle<typeof import("./core.ts")>("core.js"));
-serve(connection, { reader: diskReader, clock: Date.now, handlers: () => core });
+const core = async () => loadBundle<typeof import("./core.ts")>("core.js");
+serve(connection, { reader: diskReader, clock: Date.now, handlers: core });

@@ -175,7 +175,7 @@ class Server {
     );
   }
 
-  /** Answers without the core, which the next message loads: so the editor need not wait for it. */
+  /** Answers without the core, which is loaded while the client is busy with the answer: so it need not wait for it. */
   #initialize(params: InitializeParams): InitializeResult {
     const client = clientOf(params.capabilities, readOptions(params.initializationOptions).canReadFiles === true);
     this.#hasFolders = client.hasFolders;
@@ -187,6 +187,7 @@ class Server {
       warmHistory(session);
       return session;
     };
+    setTimeout(() => this.#load(), 0);
     return { capabilities: capabilitiesFor(client), serverInfo: { name: "Daystave" } };
   }
 
