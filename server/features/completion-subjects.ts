@@ -178,7 +178,6 @@ function keysOfLetter({ tonic, note, names, fit }: OnTonic): Candidate[] {
 
 function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate[] {
   const key = (words: string): string => names.key(note, words, tonic);
-  const inOtherWords = (words: string): readonly string[] => keysInOtherWords(note, words, tonic, names);
   return kinds.flatMap(({ id, names: [name, ...others], signature }): Candidate[] => {
     const meaning: ScaleMeaning = {
       type: "scale",
@@ -189,7 +188,7 @@ function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate
     const detail = signature ? describeFifths(fifthsOf(note) + signature.own) : undefined;
     const offered = (words: string, alternatives: readonly string[], told = detail): Candidate => ({
       label: key(words),
-      alternatives: [...alternatives.map(key), ...[words, ...alternatives].flatMap(inOtherWords)],
+      alternatives: otherWays({ tonic, note, names }, words, alternatives),
       kind: "scale",
       detail: told,
       fit,
@@ -208,6 +207,16 @@ function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate
   });
 }
 
+/** The other ways to say a kind on a tonic: its further names, and each with what else the language calls the mode. */
+function otherWays(
+  { tonic, note, names }: Omit<OnTonic, "fit">,
+  name: string,
+  others: readonly string[],
+): readonly string[] {
+  const further = others.map((other) => names.key(note, other, tonic));
+  return [...further, ...[name, ...others].flatMap((each) => keysInOtherWords(note, each, tonic, names))];
+}
+
 function chordsOn({ tonic, note, names, fit }: OnTonic, { memo, vocabulary }: Journal): Candidate[] {
   const phrases = memo.of(vocabulary, "chords in English", () => chordPhrases(ENGLISH_NAMES));
   return phrases.flatMap(({ words: [name, ...others], meaning }): Candidate[] => {
@@ -216,10 +225,7 @@ function chordsOn({ tonic, note, names, fit }: OnTonic, { memo, vocabulary }: Jo
     return [
       {
         label,
-        alternatives: [
-          ...others.map((other) => names.key(note, other, tonic)),
-          ...[name!, ...others].flatMap((each) => keysInOtherWords(note, each, tonic, names)),
-        ],
+        alternatives: otherWays({ tonic, note, names }, name!, others),
         kind: "scale",
         fit,
         usage: `chord kind ${meaning.id}${meaning.broken ? " broken" : ""}`,

@@ -12,7 +12,8 @@ import type { DocumentSymbol, Range } from "./types.ts";
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
- * declarations where they stand; of a long file, days before the latest by themselves (`latestBlocks`). A range goes to the last line that is not blank and covers all children.
+ * declarations where they stand; of a long file, days before the latest by themselves (`latestBlocks`). A range goes to the last
+ * line that is not blank and covers all children.
  */
 export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
   const document = journal.files.get(uri);

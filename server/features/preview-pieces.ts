@@ -5,6 +5,7 @@ import { ROW_SIZE } from "../charts/look.ts";
 import { rateAsWritten } from "../history/exercise-row.ts";
 import { journalHistory } from "../history/journal-history.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
+import { latestOf } from "../history/strands.ts";
 import { barsOfPlace } from "../history/worked-bars.ts";
 import { isoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
@@ -27,17 +28,16 @@ export interface Part {
   readonly due?: DayNumber;
 }
 
-/** The pieces and studies in hand, or their movements, in the order in which they are given; the latest where there are none. */
+/** The pieces and studies in hand, or their movements, in the order in which they are given; where there are none, the latest. */
 export function piecesSection(
   journal: Journal,
-  parts: readonly Part[],
+  { parts, inHand }: { readonly parts: readonly Part[]; readonly inHand: readonly Part[] },
   lines: readonly DeclaredLine[],
   today: DayNumber,
 ): PreviewPieces {
-  const inHand = inHandOf(parts, today);
   return {
     inHand: inHand.flatMap((piece) => partsOf(piece, lines)).map((part) => shownPart(journal, part, today)),
-    latest: inHand.length > 0 ? null : latestOf(journal, parts),
+    latest: inHand.length > 0 ? null : workedLast(journal, parts),
   };
 }
 
@@ -65,12 +65,12 @@ export function inHandOf(parts: readonly Part[], today: DayNumber): Part[] {
     );
 }
 
-function latestOf(journal: Journal, parts: readonly Part[]): PreviewPieces["latest"] {
-  const worked = parts.filter(({ records }) => records.length > 0);
-  const latest = worked.sort((a, b) => inTimeOrder(a.records.at(-1)!, b.records.at(-1)!)).at(-1);
-  if (!latest) return null;
-  const { day, uri, block, line } = latest.records.at(-1)!;
-  return { text: nameOfPart(latest.line), note: isoDate(day), place: placeOf(journal, uri, block, line) };
+function workedLast(journal: Journal, parts: readonly Part[]): PreviewPieces["latest"] {
+  const latest = latestOf(parts);
+  const part = parts.find(({ records }) => latest !== undefined && records.at(-1) === latest);
+  if (!latest || !part) return null;
+  const { day, uri, block, line } = latest;
+  return { text: nameOfPart(part.line), note: isoDate(day), place: placeOf(journal, uri, block, line) };
 }
 
 function nearness({ due }: Part, today: DayNumber): number {

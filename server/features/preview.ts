@@ -37,6 +37,7 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
   const instrument = chosen !== null && instruments.includes(chosen) ? chosen : null;
   const days = spanOfDays(span, today);
   const parts = declaredParts(journal, lines, today);
+  const inHand = inHandOf(parts, today);
   return {
     name: nameOfJournal(journal),
     choice: { span, instrument },
@@ -51,8 +52,8 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
       known: new Set(known),
       aims: aimsByStrand(journal, aims, today),
     }),
-    pieces: piecesSection(journal, parts, lines, today),
-    keys: keysSection(journal, days, { instrument, pieces: piecesInKeys(inHandOf(parts, today)) }),
+    pieces: piecesSection(journal, { parts, inHand }, lines, today),
+    keys: keysSection(journal, days, { instrument, pieces: piecesInKeys(inHand) }),
     aims: aimsSection(journal, aims, today),
   };
 }
