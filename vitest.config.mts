@@ -10,8 +10,8 @@ const THOROUGH = [
   "test/checks/note-list-*.test.ts",
   "test/reference-journals/hands.test.ts",
   "test/cli/bundle.test.ts",
-  "test/features/completion.test.ts",
-  "test/features/formatting.test.ts",
+  "test/features/completion/completion.test.ts",
+  "test/features/layout/formatting.test.ts",
   "test/syntaxes/grammar.test.ts",
 ];
 

@@ -1,6 +1,6 @@
 import { type BarStrip, barRuns, lastBar, MOST_BARS, RECENCIES } from "./bar-data.ts";
 import { describeBars } from "./bar-words.ts";
-import { type KeyEntry, keyOf } from "./key.ts";
+import { type KeyEntry, keyOf } from "./legend.ts";
 import { type ChartPalette, coloursOf, FONT_SIZE, type Look, label, picture, sizeOf } from "./look.ts";
 import { type Attributes, type Drawing, element, figure } from "./svg.ts";
 

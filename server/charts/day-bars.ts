@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { type Day, type DayBars, sum, type WeekByDay, weekByDay } from "./day-data.ts";
 import { describeDays, shownMinutes } from "./day-words.ts";
-import { type Key, type KeyEntry, keyOf } from "./key.ts";
+import { type Key, type KeyEntry, keyOf } from "./legend.ts";
 import { type ChartPalette, coloursOf, FONT_SIZE, fitted, type Look, label, picture, sizeOf } from "./look.ts";
 import { type PhaseFills, phaseFills } from "./phase-fill.ts";
 import { type Drawing, element, figure, idFrom } from "./svg.ts";

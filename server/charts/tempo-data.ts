@@ -1,6 +1,6 @@
 import { LATELY, type Trend } from "../history/trend.ts";
+import { metronomeOf, type Notation, shown } from "../history/trend-words.ts";
 import type { Week } from "../history/weeks.ts";
-import { metronomeOf, type Notation, shown } from "../history/words.ts";
 
 /**
  * The tempos of one strand over a span of ISO weeks. Rates are notes a minute (titles: beats a minute); with a notation

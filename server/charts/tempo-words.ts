@@ -1,4 +1,4 @@
-import { trendInWords } from "../history/words.ts";
+import { trendInWords } from "../history/trend-words.ts";
 import { isRate, shownRate, type TempoChart, type TempoFrame, written } from "./tempo-data.ts";
 
 /** What the marks of a tempo chart mean, for a caption. */

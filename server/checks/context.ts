@@ -1,6 +1,6 @@
 import type { Conventions } from "../journal/conventions.ts";
-import type { PartMemo } from "../syntax/parts.ts";
-import type { Vocabulary } from "../syntax/vocabulary.ts";
+import type { PartMemo } from "../syntax/line/parts.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import type { Finding } from "./finding.ts";
 
 /** What a check may look at beside the line itself: the journal's words, and what its declarations settle. */

@@ -1,6 +1,6 @@
-import { patternById } from "../music/pattern.ts";
-import type { Item, Meaning } from "../syntax/meaning.ts";
-import { FASTEST, ONCE, ONCE_PER_TEMPO, SLOWEST } from "./entry-order.ts";
+import { patternById } from "../music/patterns/pattern.ts";
+import type { Item, Meaning } from "../syntax/words/meaning.ts";
+import { FASTEST, ONCE, ONCE_PER_TEMPO, SLOWEST } from "./line/entry-order.ts";
 
 /** What a part says, as bits. A part that may hold a finding of its own, or is rare, is `LOOK`: its line is read in full. */
 export const SAYS = bitsOf([

@@ -1,14 +1,14 @@
 import { USUAL_DAY_LINE } from "../journal/day-of-block.ts";
-import { KINDS } from "../music/kind.ts";
-import type { NoteName } from "../music/note.ts";
-import { inLanguage, type NoteNames } from "../music/note-names.ts";
-import { patternById } from "../music/pattern.ts";
-import { isTheoretical } from "../music/signature.ts";
-import { DECLARATION_WORDS } from "../syntax/declaration-word.ts";
-import { fold, phraseKey, withoutAccents } from "../syntax/fold.ts";
-import type { Meaning } from "../syntax/meaning.ts";
-import type { Vocabulary } from "../syntax/vocabulary.ts";
-import { FASTEST, SLOWEST } from "./entry-order.ts";
+import type { NoteName } from "../music/notes/note.ts";
+import { inLanguage, type NoteNames } from "../music/notes/note-names.ts";
+import { patternById } from "../music/patterns/pattern.ts";
+import { KINDS } from "../music/scales/kind.ts";
+import { isTheoretical } from "../music/scales/signature.ts";
+import { DECLARATION_WORDS } from "../syntax/line/declaration-word.ts";
+import { fold, phraseKey, withoutAccents } from "../syntax/words/fold.ts";
+import type { Meaning } from "../syntax/words/meaning.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
+import { FASTEST, SLOWEST } from "./line/entry-order.ts";
 
 /** Expressions for days in their usual order and spacing. Both are sticky. */
 export interface QuickDay {

@@ -1,8 +1,7 @@
 import { attemptsOfJournal } from "../history/attempts.ts";
 import type { AttemptRecord } from "../history/record.ts";
-import { isoDate, parseIsoDate } from "../journal/calendar.ts";
+import { type DayNumber, isoDate, parseIsoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
-import type { DayNumber } from "../journal/model.ts";
 import { nearest, notADay, offer } from "./arguments.ts";
 import type { Io } from "./io.ts";
 import type { NamedFile, ReadJournals } from "./journals.ts";

@@ -1,6 +1,6 @@
-import { NOTE_NAMES } from "../music/note-names.ts";
+import { NOTE_NAMES } from "../music/notes/note-names.ts";
 import type { Arguments } from "./arguments.ts";
-import { EXPORT_COLUMNS } from "./export-columns.ts";
+import { EXPORT_COLUMNS } from "./export/export-columns.ts";
 import type { Io, Status } from "./io.ts";
 
 export interface Option {
@@ -73,7 +73,7 @@ export const COMMANDS: readonly Command[] = [
       { line: "cat week.practice | daystave check -", does: "text from another program" },
     ],
     most: Number.POSITIVE_INFINITY,
-    load: async () => (await import("./check.ts")).check,
+    load: async () => (await import("./check/check.ts")).check,
   },
   {
     name: "notes",
@@ -115,7 +115,7 @@ export const COMMANDS: readonly Command[] = [
       { line: 'daystave notes "fis-Moll" --names german', does: "in German names" },
     ],
     most: 1,
-    load: async () => (await import("./notes.ts")).notes,
+    load: async () => (await import("./notes/notes.ts")).notes,
   },
   {
     name: "scales",
@@ -147,7 +147,7 @@ export const COMMANDS: readonly Command[] = [
       { line: 'daystave scales --notes "B D F Ab"', does: "a chord, and the scales it is found in" },
     ],
     most: 0,
-    load: async () => (await import("./scales.ts")).scales,
+    load: async () => (await import("./scales/scales.ts")).scales,
   },
   {
     name: "history",
@@ -169,7 +169,7 @@ export const COMMANDS: readonly Command[] = [
       { line: "daystave history --since 2026-01-01 --json", does: "this year's figures for a script" },
     ],
     most: Number.POSITIVE_INFINITY,
-    load: async () => (await import("./history.ts")).history,
+    load: async () => (await import("./history/history.ts")).history,
   },
   {
     name: "export",
@@ -196,7 +196,7 @@ export const COMMANDS: readonly Command[] = [
       { line: "daystave export week.practice --json", does: 'the same rows for a script: {"attempts": [{…}]}' },
     ],
     most: Number.POSITIVE_INFINITY,
-    load: async () => (await import("./export.ts")).exportAttempts,
+    load: async () => (await import("./export/export.ts")).exportAttempts,
   },
   {
     name: "format",
@@ -218,7 +218,7 @@ export const COMMANDS: readonly Command[] = [
       { line: "daystave format --check week.practice", does: "only ask" },
     ],
     most: Number.POSITIVE_INFINITY,
-    load: async () => (await import("./format.ts")).format,
+    load: async () => (await import("./format/format.ts")).format,
   },
   {
     name: "lsp",
@@ -233,6 +233,6 @@ export const COMMANDS: readonly Command[] = [
     },
     examples: [{ line: "daystave lsp --stdio", does: "the command to give to the editor" }],
     most: 0,
-    load: async () => (await import("./lsp.ts")).lsp,
+    load: async () => (await import("./lsp/lsp.ts")).lsp,
   },
 ];

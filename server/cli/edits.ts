@@ -1,5 +1,5 @@
 import type { TextEdit } from "../features/types.ts";
-import { applyChanges, blockIndexAt, type Document, type Position } from "../syntax/document.ts";
+import { applyChanges, blockIndexAt, type Document, type Position } from "../syntax/document/document.ts";
 
 /** The document after edits that all refer to it as it is, and do not overlap. New lines end as those around them do. */
 export function applyEdits(document: Document, edits: readonly TextEdit[]): Document {

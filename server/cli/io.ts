@@ -1,4 +1,4 @@
-import type { DayNumber } from "../journal/model.ts";
+import type { DayNumber } from "../journal/calendar.ts";
 
 export interface Output {
   /** Whoever writes much awaits what this returns: while the reader is behind, a promise that it has caught up. */

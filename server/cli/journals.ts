@@ -6,7 +6,7 @@ import { readFileText } from "../host/node/read-file.ts";
 import { readTree } from "../host/node/read-tree.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Journal, MARKER } from "../journal/journal.ts";
-import { createDocument, type Document } from "../syntax/document.ts";
+import { createDocument, type Document } from "../syntax/document/document.ts";
 import type { Io } from "./io.ts";
 import { MarkedFolders } from "./marked-folders.ts";
 import { type FoundFile, findFiles, type Skipped } from "./paths.ts";

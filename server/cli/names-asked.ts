@@ -1,6 +1,6 @@
-import { NOTE_NAMES, type NoteNames, namesById } from "../music/note-names.ts";
-import { createDocument, type Document } from "../syntax/document.ts";
-import { fold } from "../syntax/fold.ts";
+import { NOTE_NAMES, type NoteNames, namesById } from "../music/notes/note-names.ts";
+import { createDocument, type Document } from "../syntax/document/document.ts";
+import { fold } from "../syntax/words/fold.ts";
 import { nearest, offer } from "./arguments.ts";
 import { printable } from "./printable.ts";
 

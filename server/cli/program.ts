@@ -2,7 +2,7 @@ import { version } from "../../package.json";
 import { parseIsoDate } from "../journal/calendar.ts";
 import { nearest, notADay, offer, readArguments } from "./arguments.ts";
 import { COMMANDS, type Command } from "./commands.ts";
-import { commandHelp, programHelp } from "./help.ts";
+import { commandHelp, programHelp } from "./help/help.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
 import { printable } from "./printable.ts";
 

@@ -1,10 +1,10 @@
 import type { AttemptRecord } from "../history/record.ts";
+import { patternText } from "../journal/entry-exercise.ts";
 import type { Journal } from "../journal/journal.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import { subjectKey } from "../journal/subject-text.ts";
-import { patternText } from "../journal/to-play.ts";
-import { parseLine } from "../syntax/parse-line.ts";
-import { PartMemo } from "../syntax/parts.ts";
+import { parseLine } from "../syntax/line/parse-line.ts";
+import { PartMemo } from "../syntax/line/parts.ts";
 
 export interface SubjectAsked {
   readonly key: string;

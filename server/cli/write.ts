@@ -1,5 +1,5 @@
 import { writeByRename } from "../host/node/write-file.ts";
-import { textOf } from "../syntax/document.ts";
+import { textOf } from "../syntax/document/document.ts";
 import type { Io } from "./io.ts";
 import { documentOf, type Journals, type NamedFile } from "./journals.ts";
 import { printable } from "./printable.ts";

@@ -1,4 +1,4 @@
-import type { Position } from "../syntax/document.ts";
+import type { Position } from "../syntax/document/document.ts";
 
 /** Plain results, with absolute lines and UTF-16 columns from 0. Only `lsp/` turns them into protocol types. */
 export interface Range {

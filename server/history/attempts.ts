@@ -1,9 +1,9 @@
+import type { DayNumber } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import { USUAL_DAY_LINE, usualDay } from "../journal/day-of-block.ts";
 import { DaySkeleton } from "../journal/day-skeleton.ts";
 import type { Journal } from "../journal/journal.ts";
-import type { DayNumber } from "../journal/model.ts";
-import { type Block, blockIndexAt } from "../syntax/document.ts";
+import { type Block, blockIndexAt } from "../syntax/document/document.ts";
 import { DayAttempt, DayTime } from "./day-attempt.ts";
 import type { TimedDay } from "./minutes.ts";
 import { type PlayedEntry, playedEntry } from "./played.ts";

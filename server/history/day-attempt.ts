@@ -1,5 +1,5 @@
-import type { DayNumber } from "../journal/model.ts";
-import type { Block } from "../syntax/document.ts";
+import type { DayNumber } from "../journal/calendar.ts";
+import type { Block } from "../syntax/document/document.ts";
 import { type Share, sharedMinutes, type TimedDay } from "./minutes.ts";
 import type { PlayedAttempt, PlayedEntry } from "./played.ts";
 import type { AttemptRecord, Manner } from "./record.ts";

@@ -1,5 +1,5 @@
+import { patternText } from "../journal/entry-exercise.ts";
 import type { Entry } from "../journal/model.ts";
-import { patternText } from "../journal/to-play.ts";
 
 const INVERSIONS = ["", "1st inversion", "2nd inversion", "3rd inversion"];
 

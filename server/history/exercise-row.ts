@@ -2,9 +2,9 @@ import { isoDate } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
 import { type Exercise, latestOf, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
+import { type Notation, shown, trendInWords } from "./trend-words.ts";
 import { beatName, noteValueName } from "./value-names.ts";
 import type { Week } from "./weeks.ts";
-import { type Notation, shown, trendInWords } from "./words.ts";
 
 /** One exercise as it is shown: its strand with most weeks, in the player's own note value. */
 export interface ExerciseRow {

@@ -1,6 +1,6 @@
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
-import { changedBlocks, type Document } from "../syntax/document.ts";
+import { changedBlocks, type Document } from "../syntax/document/document.ts";
 import { attemptsOfJournal, recordsOfBlock } from "./attempts.ts";
 import { HistoryIndex } from "./history-index.ts";
 import type { AttemptRecord } from "./record.ts";

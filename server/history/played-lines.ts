@@ -1,11 +1,11 @@
 import type { Conventions } from "../journal/conventions.ts";
-import type { DeclarationContext } from "../journal/declared.ts";
+import type { DeclarationContext } from "../journal/declarations/declared.ts";
 import type { Entry } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
-import type { EntryLine, Line } from "../syntax/line.ts";
-import type { Item, MeaningOf } from "../syntax/meaning.ts";
-import { LONGEST_LINE, parseLine } from "../syntax/parse-line.ts";
-import { isQuote } from "../syntax/token.ts";
+import type { EntryLine, Line } from "../syntax/line/line.ts";
+import { LONGEST_LINE, parseLine } from "../syntax/line/parse-line.ts";
+import type { Item, MeaningOf } from "../syntax/words/meaning.ts";
+import { isQuote } from "../syntax/words/token.ts";
 import { type PlayedAttempt, type PlayedEntry, playedEntry } from "./played.ts";
 import { type Counting, countingOf, rateBy } from "./rate.ts";
 import type { Manner } from "./record.ts";

@@ -4,8 +4,8 @@ import { entryCount } from "../journal/read-entry.ts";
 import { subjectKey, subjectText } from "../journal/subject-text.ts";
 import { movementOfRecord, patternOfRecord } from "./exercise-name.ts";
 import { countingOf, goalBeat, rateBy } from "./rate.ts";
-import { reachClassOf } from "./reach-class.ts";
 import type { Manner } from "./record.ts";
+import { reachClassOf } from "./span-class.ts";
 import { exerciseKeyOf, strandKeyOf } from "./strand-key.ts";
 
 /** One attempt, whatever day it was made on. */

@@ -1,7 +1,7 @@
 import type { Conventions } from "../journal/conventions.ts";
 import type { Conditions, Entry, NoteValue, Tempo } from "../journal/model.ts";
-import { notesPerMinute } from "../music/value.ts";
-import { nameKey } from "../syntax/fold.ts";
+import { notesPerMinute } from "../music/notes/note-value.ts";
+import { nameKey } from "../syntax/words/fold.ts";
 
 export const QUARTER: NoteValue = { numerator: 1, denominator: 4 };
 

@@ -1,5 +1,6 @@
-import type { DayNumber, NoteValue, Tonguing } from "../journal/model.ts";
-import type { Block } from "../syntax/document.ts";
+import type { DayNumber } from "../journal/calendar.ts";
+import type { NoteValue, Tonguing } from "../journal/model.ts";
+import type { Block } from "../syntax/document/document.ts";
 
 /** Up to 9 semitones is `short`, to 14 `octave`, to 20 `twelfth`, above that `wide`. */
 export type ReachClass = "short" | "octave" | "twelfth" | "wide";

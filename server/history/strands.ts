@@ -1,5 +1,5 @@
-import { weekIndex } from "../journal/calendar.ts";
-import type { DayNumber, Tonguing } from "../journal/model.ts";
+import { type DayNumber, weekIndex } from "../journal/calendar.ts";
+import type { Tonguing } from "../journal/model.ts";
 import { type AttemptRecord, compareText, type Evenness, inTimeOrder, type ReachClass } from "./record.ts";
 
 /**

@@ -1,5 +1,4 @@
-import { weekLabel } from "../journal/calendar.ts";
-import type { DayNumber } from "../journal/model.ts";
+import { type DayNumber, weekLabel } from "../journal/calendar.ts";
 import { theilSen } from "./theil-sen.ts";
 import type { Week } from "./weeks.ts";
 

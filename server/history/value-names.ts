@@ -1,5 +1,5 @@
 import type { NoteValue } from "../journal/model.ts";
-import { BEATS, TERMS } from "../syntax/terms.ts";
+import { BEATS, TERMS } from "../syntax/words/terms.ts";
 
 /** A note value in the journal's first word for it: `8ths`, `triplets`. */
 export function noteValueName(value: NoteValue): string {

@@ -1,5 +1,4 @@
-import { weekIndex, weekLabels } from "../journal/calendar.ts";
-import type { DayNumber } from "../journal/model.ts";
+import { type DayNumber, weekIndex, weekLabels } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
 
 /** What one ISO 8601 week says of a strand. */

@@ -1,5 +1,4 @@
-import { dayNumber, parseIsoDate } from "../journal/calendar.ts";
-import type { DayNumber } from "../journal/model.ts";
+import { type DayNumber, dayNumber, parseIsoDate } from "../journal/calendar.ts";
 
 /** Milliseconds since 1970-01-01 UTC, as `Date.now` gives them. */
 export type Clock = () => number;

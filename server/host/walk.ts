@@ -1,5 +1,5 @@
 import type { FileReader, FileText } from "./file-reader.ts";
-import { Slices } from "./slices.ts";
+import { Slices } from "./time-slices.ts";
 
 /**
  * Reads every `.practice` file of the folders, in slices between which other work goes on. The map is in the order of

@@ -1,5 +1,5 @@
 import { Journal, MARKER } from "../journal/journal.ts";
-import { createDocument, type Document, textOf } from "../syntax/document.ts";
+import { createDocument, type Document, textOf } from "../syntax/document/document.ts";
 import type { FileReader } from "./file-reader.ts";
 import { foldersAbove, isMarker, isWalked, journalRoot, workspaceFolderOf } from "./journal-root.ts";
 import { canonicalFolder, folderOf, isBelow } from "./uri.ts";

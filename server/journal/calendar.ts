@@ -1,7 +1,8 @@
-import type { DayNumber } from "./model.ts";
-
 // Calendar days as integers. The conversions are those of Howard Hinnant, "chrono-Compatible Low-Level Date
 // Algorithms" (days_from_civil, civil_from_days): years begin in March, so that a leap day is the last of its year.
+
+/** Days since 1970-01-01 in the proleptic Gregorian calendar. A calendar day has no zone. */
+export type DayNumber = number;
 
 /** A date of the proleptic Gregorian calendar (ISO 8601). `month` is 1 to 12, `day` 1 to 31. */
 export interface CivilDate {

@@ -1,4 +1,4 @@
-import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
+import type { Item, Meaning, MeaningOf } from "../syntax/words/meaning.ts";
 import type { Attempt, Conditions, Outcome, Place, Tempo } from "./model.ts";
 
 /** Terms that hold for an attempt and may change from one tempo to the next. */

@@ -1,10 +1,10 @@
-import type { Cell } from "../music/cell.ts";
-import { type Instrument, instrumentById } from "../music/instrument.ts";
-import { kindById, type ScaleKind } from "../music/kind.ts";
-import type { NoteNames } from "../music/note-names.ts";
-import type { Tuning } from "../music/temperament.ts";
-import { nameKey } from "../syntax/fold.ts";
-import type { Declared } from "./declared.ts";
+import { type Instrument, instrumentById } from "../music/instruments/instrument.ts";
+import type { NoteNames } from "../music/notes/note-names.ts";
+import type { Cell } from "../music/patterns/cell.ts";
+import { kindById, type ScaleKind } from "../music/scales/kind.ts";
+import type { Tuning } from "../music/tuning/temperament.ts";
+import { nameKey } from "../syntax/words/fold.ts";
+import type { Declared } from "./declarations/declared.ts";
 import type { NoteValue, Tonguing } from "./model.ts";
 
 export type DeclaredPiece = Extract<Declared, { readonly type: "piece" | "movement" }>;

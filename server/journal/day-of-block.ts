@@ -1,7 +1,6 @@
-import { dateWord } from "../syntax/day-line.ts";
-import type { Block } from "../syntax/document.ts";
-import { parseIsoDate, SHORT_WEEKDAYS, shortWeekday } from "./calendar.ts";
-import type { DayNumber } from "./model.ts";
+import type { Block } from "../syntax/document/document.ts";
+import { dateWord } from "../syntax/line/day-line.ts";
+import { type DayNumber, parseIsoDate, SHORT_WEEKDAYS, shortWeekday } from "./calendar.ts";
 
 /** The day that a block opens; undefined for a head, and where there is no such date. Its lines are not cut for it. */
 export function dayOfBlock({ day, text }: Block): DayNumber | undefined {

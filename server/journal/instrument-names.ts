@@ -1,6 +1,6 @@
-import { namesShortenedTo } from "../music/instrument.ts";
-import { nameKey } from "../syntax/fold.ts";
-import type { Vocabulary } from "../syntax/vocabulary.ts";
+import { namesShortenedTo } from "../music/instruments/instrument.ts";
+import { nameKey } from "../syntax/words/fold.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 
 /** Every name of an instrument, the journal's own last. */
 export function instrumentNames({ own, declared }: Vocabulary): readonly string[] {

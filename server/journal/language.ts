@@ -1,9 +1,9 @@
-import { CHORDS } from "../music/chord.ts";
-import { INSTRUMENTS } from "../music/instrument.ts";
-import { KINDS } from "../music/kind.ts";
-import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/note-names.ts";
-import { PATTERNS, VARIANTS } from "../music/pattern.ts";
-import { type Phrase, TERMS } from "../syntax/terms.ts";
+import { CHORDS } from "../music/chords/chord.ts";
+import { INSTRUMENTS } from "../music/instruments/instrument.ts";
+import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
+import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
+import { KINDS } from "../music/scales/kind.ts";
+import { type Phrase, TERMS } from "../syntax/words/terms.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
 const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [

@@ -1,9 +1,9 @@
-import type { CompassOf } from "../music/ambitus.ts";
-import { type LikelyScales, likelyScales } from "../music/likely-scales.ts";
-import type { Note } from "../music/note.ts";
-import { ENGLISH_NAMES } from "../music/note-names.ts";
-import type { ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
-import type { PieceFacts } from "./declared.ts";
+import type { Note } from "../music/notes/note.ts";
+import { ENGLISH_NAMES } from "../music/notes/note-names.ts";
+import type { CompassOf } from "../music/scales/ambitus.ts";
+import { type LikelyScales, likelyScales } from "../music/scales/likely-scales.ts";
+import type { ScaleMeaning, WrittenNote } from "../syntax/words/meaning.ts";
+import type { PieceFacts } from "./declarations/declared.ts";
 
 /**
  * What a piece in no certain key is likely in: of one declared by its last note and signature in place of a key. `names` are

@@ -1,9 +1,9 @@
-import type { Direction, Reach } from "../music/reach.ts";
-import type { NoteValue } from "../music/value.ts";
-
-import type { EntryLine, Line, LineOf } from "../syntax/line.ts";
-import type { SubjectMeaning } from "../syntax/meaning.ts";
-import type { Declaration } from "./declared.ts";
+import type { NoteValue } from "../music/notes/note-value.ts";
+import type { Direction, Reach } from "../music/patterns/reach.ts";
+import type { EntryLine, Line, LineOf } from "../syntax/line/line.ts";
+import type { SubjectMeaning } from "../syntax/words/meaning.ts";
+import type { DayNumber } from "./calendar.ts";
+import type { Declaration } from "./declarations/declared.ts";
 
 export type { Direction, NoteValue, Reach };
 export type Subject = SubjectMeaning;
@@ -14,9 +14,6 @@ export interface Place {
   readonly start: number;
   readonly end: number;
 }
-
-/** Days since 1970-01-01 in the proleptic Gregorian calendar. A calendar day has no zone. */
-export type DayNumber = number;
 
 /** The ids of `music/pattern.ts`; a declared pattern carries its name and cell. */
 export type PatternRef =

@@ -1,11 +1,11 @@
-import type { Block } from "../syntax/document.ts";
-import type { Line, LineOf } from "../syntax/line.ts";
-import type { MeaningOf } from "../syntax/meaning.ts";
-import { parseLine } from "../syntax/parse-line.ts";
+import type { Block } from "../syntax/document/document.ts";
+import type { Line, LineOf } from "../syntax/line/line.ts";
+import { parseLine } from "../syntax/line/parse-line.ts";
+import type { MeaningOf } from "../syntax/words/meaning.ts";
 import { parseIsoDate } from "./calendar.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
-import { readDeclaration } from "./declaration.ts";
-import type { Declaration, DeclarationContext } from "./declared.ts";
+import { readDeclaration } from "./declarations/declaration.ts";
+import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
 import type { BlockModel, DayFrame, Entry } from "./model.ts";
 import { entryCount, readEntry } from "./read-entry.ts";
 

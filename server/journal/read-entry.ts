@@ -1,8 +1,8 @@
-import { patternById, type Variant } from "../music/pattern.ts";
-import { nameKey } from "../syntax/fold.ts";
-import type { EntryLine } from "../syntax/line.ts";
-import type { Item, Meaning, MeaningOf } from "../syntax/meaning.ts";
-import type { Vocabulary } from "../syntax/vocabulary.ts";
+import { patternById, type Variant } from "../music/patterns/pattern.ts";
+import type { EntryLine } from "../syntax/line/line.ts";
+import { nameKey } from "../syntax/words/fold.ts";
+import type { Item, Meaning, MeaningOf } from "../syntax/words/meaning.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import { attemptsOf } from "./conditions.ts";
 import type { EntryCount } from "./day-skeleton.ts";
 import type { Entry, PatternRef, PiecePlace, Subject } from "./model.ts";

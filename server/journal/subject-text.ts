@@ -1,7 +1,7 @@
-import { chordById } from "../music/chord.ts";
-import { ENGLISH_NAMES, type NoteNames, noteText } from "../music/note-names.ts";
-import { nameKey } from "../syntax/fold.ts";
-import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/meaning.ts";
+import { chordById } from "../music/chords/chord.ts";
+import { ENGLISH_NAMES, type NoteNames, noteText } from "../music/notes/note-names.ts";
+import { nameKey } from "../syntax/words/fold.ts";
+import type { MeaningOf, ScaleMeaning, WrittenNote } from "../syntax/words/meaning.ts";
 import type { Subject } from "./model.ts";
 
 /** A subject in the words that are shown: `D melodic minor`, `A dominant seventh`, a title without quotes. */

@@ -1,6 +1,6 @@
 import { type ServerCapabilities, TextDocumentSyncKind } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
-import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../features/token-legend.ts";
+import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../features/colours/token-legend.ts";
 import type { Client } from "./client.ts";
 
 /** After these an editor asks for completions unasked. A space is not among them: prose is full of spaces. */

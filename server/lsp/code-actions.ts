@@ -1,6 +1,6 @@
 import type { CodeAction, CodeActionParams } from "vscode-languageserver";
-import { codeActionsIn } from "../features/code-actions.ts";
-import { nameNotesIn } from "../features/name-notes.ts";
+import { nameNotesIn } from "../features/commands/name-notes.ts";
+import { codeActionsIn } from "../features/diagnostics/code-actions.ts";
 import { diagnostic, textEdit } from "./convert.ts";
 import { shownDiagnostics } from "./diagnostics.ts";
 import type { Place } from "./session.ts";

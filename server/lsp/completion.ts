@@ -1,5 +1,5 @@
 import type { CompletionItem, CompletionList, CompletionParams } from "vscode-languageserver";
-import { completionsAt, explainCompletion } from "../features/completion.ts";
+import { completionsAt, explainCompletion } from "../features/completion/completion.ts";
 import { completionItem } from "./convert.ts";
 import type { Place } from "./session.ts";
 

@@ -1,6 +1,6 @@
 import type { DocumentDiagnosticParams, DocumentDiagnosticReport } from "vscode-languageserver";
-import { diagnosticsOf } from "../features/diagnostics.ts";
-import { hasHistory } from "../features/history-reading.ts";
+import { diagnosticsOf } from "../features/diagnostics/diagnostics.ts";
+import { hasHistory } from "../features/diagnostics/history-reading.ts";
 import type { Diagnostic } from "../features/types.ts";
 import type { Report } from "./reports.ts";
 import type { Place } from "./session.ts";

@@ -1,5 +1,5 @@
 import type { DocumentSymbol, DocumentSymbolParams, SymbolInformation } from "vscode-languageserver";
-import { documentSymbols } from "../features/document-symbols.ts";
+import { documentSymbols } from "../features/outline/document-symbols.ts";
 import { documentSymbol, symbolInformation } from "./convert.ts";
 import type { Place } from "./session.ts";
 

@@ -1,7 +1,7 @@
 import { type Connection, TextDocuments } from "vscode-languageserver";
 import { canonicalUri } from "../host/uri.ts";
 import type { OpenDocument } from "../host/workspace.ts";
-import { applyChanges, createDocument } from "../syntax/document.ts";
+import { applyChanges, createDocument } from "../syntax/document/document.ts";
 import type { Session } from "./session.ts";
 
 /** The library's document store, over block documents: an edit copies no text. */

@@ -1,5 +1,5 @@
 import type { FoldingRange } from "vscode-languageserver";
-import { foldingRanges } from "../features/folding-ranges.ts";
+import { foldingRanges } from "../features/outline/folding-ranges.ts";
 import type { Place } from "./session.ts";
 
 export function folding({ session, journal, uri }: Place): FoldingRange[] {

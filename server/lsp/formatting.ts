@@ -1,5 +1,5 @@
 import type { DocumentFormattingParams, DocumentRangeFormattingParams, TextEdit } from "vscode-languageserver";
-import { formatEdits } from "../features/formatting.ts";
+import { formatEdits } from "../features/layout/formatting.ts";
 import { textEdit } from "./convert.ts";
 import type { Place } from "./session.ts";
 

@@ -1,5 +1,5 @@
 import type { Hover, HoverParams } from "vscode-languageserver";
-import { hoverAt } from "../features/hover.ts";
+import { hoverAt } from "../features/hover/hover.ts";
 import type { Place } from "./session.ts";
 
 export function hover({ session, journal, uri }: Place, { position }: HoverParams): Hover | null {

@@ -7,11 +7,11 @@ import type {
   PreviewResult,
   PreviewSpan,
 } from "../../shared/preview.ts";
-import { exerciseUnderCursor, preview as figuresOf } from "../features/preview.ts";
-import { fingersUnderCursor } from "../features/preview-fingers.ts";
+import { fingersUnderCursor } from "../features/preview/fingers.ts";
+import { exerciseUnderCursor, preview as figuresOf } from "../features/preview/preview.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
-import { collectQuietly } from "./quiet.ts";
+import { collectQuietly } from "./debounce.ts";
 import type { Place, Session } from "./session.ts";
 
 /** How long nobody must have typed before a preview is told, in milliseconds. */

@@ -1,5 +1,5 @@
+import { collectQuietly } from "./debounce.ts";
 import { reportOn } from "./diagnostics.ts";
-import { collectQuietly } from "./quiet.ts";
 import type { Session } from "./session.ts";
 
 /** A burst of changes is answered once, in milliseconds. */

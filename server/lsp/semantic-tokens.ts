@@ -1,5 +1,5 @@
 import type { SemanticTokens, SemanticTokensParams, SemanticTokensRangeParams } from "vscode-languageserver";
-import { semanticTokens } from "../features/semantic-tokens.ts";
+import { semanticTokens } from "../features/colours/semantic-tokens.ts";
 import type { Place } from "./session.ts";
 
 export function tokens(

@@ -15,8 +15,8 @@ import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
 import { configurationChanged, startConfiguration } from "./configuration.ts";
 import { listenToDocuments } from "./documents.ts";
+import { cancelled, Rim } from "./error-boundary.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
-import { cancelled, Rim } from "./rim.ts";
 import type { Handlers, Host, Place, Session } from "./session.ts";
 
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */

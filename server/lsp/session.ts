@@ -11,8 +11,8 @@ import {
 import { type Clock, Today } from "../host/today.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Workspace, type WorkspaceChange } from "../host/workspace.ts";
+import type { DayNumber } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
-import type { DayNumber } from "../journal/model.ts";
 import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";

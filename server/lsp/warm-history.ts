@@ -1,7 +1,7 @@
 import type { Disposable } from "vscode-languageserver";
-import { hasHistory, journalHistory, readAhead } from "../features/history-reading.ts";
-import { Slices } from "../host/slices.ts";
-import { collectQuietly } from "./quiet.ts";
+import { hasHistory, journalHistory, readAhead } from "../features/diagnostics/history-reading.ts";
+import { Slices } from "../host/time-slices.ts";
+import { collectQuietly } from "./debounce.ts";
 import type { Session } from "./session.ts";
 
 /** Long enough that what the player sees first comes first, in milliseconds. */

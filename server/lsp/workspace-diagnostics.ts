@@ -6,10 +6,10 @@ import type {
   WorkspaceDiagnosticReportPartialResult,
   WorkspaceDocumentDiagnosticReport,
 } from "vscode-languageserver";
-import { Slices } from "../host/slices.ts";
+import { Slices } from "../host/time-slices.ts";
 import { canonicalUri } from "../host/uri.ts";
+import { collectQuietly } from "./debounce.ts";
 import { reportOn } from "./diagnostics.ts";
-import { collectQuietly } from "./quiet.ts";
 import type { Session } from "./session.ts";
 
 /** Longer than most pauses between keystrokes, in milliseconds: the document that is typed in is pulled by itself. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Look } from "../../server/charts/look.ts";
 import { tempoChart } from "../../server/charts/tempo-chart.ts";
 import type { TempoChart } from "../../server/charts/tempo-data.ts";
-import { trendInWords } from "../../server/history/words.ts";
+import { trendInWords } from "../../server/history/trend-words.ts";
 import { ofClass, pictureOf, within } from "./svg-reader.ts";
 import { tempos, weekly } from "./tempo-sample.ts";
 

@@ -2,11 +2,11 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { bringUpTo } from "../../client/workbench/bring-up-to.mjs";
 import { readSample } from "../../client/workbench/serve.mjs";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
-import { formatEdits } from "../../server/features/formatting.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
+import { formatEdits } from "../../server/features/layout/formatting.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 const HEAD = "-- Invented.\n";
 const TEXTS = {

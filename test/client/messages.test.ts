@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { hashesIn, isFromPage, isPageState, isToPage, placesIn } from "../../client/preview/messages.ts";
-import { fingersUnderCursor } from "../../server/features/preview-fingers.ts";
+import { fingersUnderCursor } from "../../server/features/preview/fingers.ts";
 import type { PreviewFigures } from "../../shared/preview.ts";
 import { journalOf, URI } from "../features/journal-text.ts";
-import { previewOf } from "../features/preview-asked.ts";
+import { previewOf } from "../features/preview/preview-asked.ts";
 
 /** A journal that has something for every section. */
 const TEXT = `instrument alto recorder

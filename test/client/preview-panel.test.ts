@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Uri } from "vscode";
 import type { FromPage, ToPage } from "../../client/preview/messages.ts";
 import type { PreviewFingers, PreviewParams } from "../../shared/preview.ts";
-import { previewOf } from "../features/preview-asked.ts";
+import { previewOf } from "../features/preview/preview-asked.ts";
 
 /** As much of the editor as the panel asks of it. */
 const editor = vi.hoisted(() => ({ cursor: 0, shown: [] as string[] }));

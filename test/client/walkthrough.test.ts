@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import manifest from "../../package.json";
 import { daystave } from "../cli/command-line.ts";
-import { exercisesOf, journalOfFiles, previewOf } from "../features/preview-asked.ts";
+import { exercisesOf, journalOfFiles, previewOf } from "../features/preview/preview-asked.ts";
 
 const [walkthrough] = manifest.contributes.walkthroughs;
 const MEDIA = "client/media";

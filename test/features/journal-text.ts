@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { TextEdit } from "../../server/features/types.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 export const URI = "file:///journal/week.practice";
 

@@ -1,7 +1,7 @@
-import type { CommandAnswer } from "../../server/features/command-answer.ts";
+import type { CommandAnswer } from "../../server/features/commands/command-answer.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument, type Position } from "../../server/syntax/document.ts";
+import { createDocument, type Position } from "../../server/syntax/document/document.ts";
 import { edited, URI } from "./journal-text.ts";
 
 export const TODAY = parseIsoDate("2026-03-09")!;

@@ -1,7 +1,7 @@
 import type { AttemptRecord } from "../../server/history/record.ts";
 import { exerciseKeyOf, strandKeyOf } from "../../server/history/strand-key.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 /** An attempt at D minor melodic in thirds, reached, with what differs. */
 export function attempt(different: Partial<AttemptRecord> = {}): AttemptRecord {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { dayMinutes } from "../../server/history/day-minutes.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 /** The minutes of one day, phase by phase; `about` where they were shared out. */
 function check(day: string, expected: string): void {

@@ -1,6 +1,6 @@
 import type { AttemptRecord } from "../../server/history/record.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
-import { METRONOME_STEPS } from "../../server/music/value.ts";
+import { METRONOME_STEPS } from "../../server/music/notes/note-value.ts";
 import { attempt } from "./attempt.ts";
 
 /** Numbers spread evenly from 0 to below 1, the same for the same seed: SplitMix with a mixer of 32 bits (from memory). */

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { FileReader } from "../../server/host/file-reader.ts";
 import { Workspace } from "../../server/host/workspace.ts";
-import { createDocument, textOf } from "../../server/syntax/document.ts";
+import { createDocument, textOf } from "../../server/syntax/document/document.ts";
 
 // However the files came to be as they are, the journals are those of a workspace that is opened now.
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { FileReader } from "../../server/host/file-reader.ts";
 import { canonicalUri } from "../../server/host/uri.ts";
 import { Workspace } from "../../server/host/workspace.ts";
-import { createDocument, textOf } from "../../server/syntax/document.ts";
+import { createDocument, textOf } from "../../server/syntax/document/document.ts";
 
 /** A disk in memory. Tests change `files` as other programs would. */
 class Disk implements FileReader {

@@ -82,7 +82,7 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       await page.keyboard.press("Escape"); // what is offered there
       const before = await linesOf(editor);
       await runByKeys(page, "Daystave: Practise the Hardest Step");
-      const added = "  notes G#4 A#4, back and forth, slurred, on alto recorder"; // as test/features/isolate-step.test.ts has it
+      const added = "  notes G#4 A#4, back and forth, slurred, on alto recorder"; // as test/features/commands/isolate-step.test.ts has it
       await cursorAt(page, 7, added.length + 1);
       await linesBecome(editor, [...before.slice(0, 6), added, ...before.slice(6)]);
       await page.keyboard.press("Control+z");

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
-import { rowsOf } from "../syntax/print.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
+import { rowsOf } from "../syntax/line/print.ts";
 import { attemptText } from "./print.ts";
 
 // Which conditions and outcomes hold for which tempo: the rules under "Entries" of the format.

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 import { blockText } from "./print.ts";
 
 // What the lines of a day say together: sittings, phases, plans, rest, minutes, remarks.

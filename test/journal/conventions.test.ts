@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 // What declarations settle for entries, in all files of one journal and in none of another.
 

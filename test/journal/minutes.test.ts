@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { sharedMinutes } from "../../server/history/minutes.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 // The minutes of a day: what entries without their own share, and what is said where they do not add up.
 

@@ -1,10 +1,10 @@
 import { isoDate } from "../../server/journal/calendar.ts";
+import { patternText } from "../../server/journal/entry-exercise.ts";
 import type { Attempt, BlockModel, Conditions, Entry, Tempo } from "../../server/journal/model.ts";
 import { subjectText } from "../../server/journal/subject-text.ts";
-import { patternText } from "../../server/journal/to-play.ts";
-import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
-import type { Claim } from "../../server/syntax/line.ts";
-import type { Fraction } from "../../server/syntax/meaning.ts";
+import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
+import type { Claim } from "../../server/syntax/line/line.ts";
+import type { Fraction } from "../../server/syntax/words/meaning.ts";
 
 /** `1/8`, `3/8`. */
 export function fractionText({ numerator, denominator }: Fraction): string {

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../server/features/types.ts";
 import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument, lineAt, textOf } from "../../server/syntax/document.ts";
-import type { Item } from "../../server/syntax/meaning.ts";
-import { LONGEST_LINE } from "../../server/syntax/parse-line.ts";
+import { createDocument, lineAt, textOf } from "../../server/syntax/document/document.ts";
+import { LONGEST_LINE } from "../../server/syntax/line/parse-line.ts";
+import type { Item } from "../../server/syntax/words/meaning.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // Any text is read: parsing never fails, and every place that is told of lies in the text.

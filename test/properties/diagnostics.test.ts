@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { applyChanges, createDocument, textOf } from "../../server/syntax/document.ts";
+import { applyChanges, createDocument, textOf } from "../../server/syntax/document/document.ts";
 import { afresh, DAYS, FILES, head, journalOf, lines, MARKER, ROOT, step, TODAY, taken } from "./edits.ts";
 
 // After any series of edits the diagnostics are those of a journal built afresh from the same texts.

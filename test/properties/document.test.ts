@@ -1,8 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { TextDocument } from "vscode-languageserver-textdocument";
-import { isDayLine } from "../../server/syntax/day-line.ts";
-import { applyChanges, createDocument, lineAt, type TextChange, textOf } from "../../server/syntax/document.ts";
+import {
+  applyChanges,
+  createDocument,
+  lineAt,
+  type TextChange,
+  textOf,
+} from "../../server/syntax/document/document.ts";
+import { isDayLine } from "../../server/syntax/line/day-line.ts";
 
 // The oracle: `TextDocument` of vscode-languageserver-textdocument, the document store of the protocol's own library.
 

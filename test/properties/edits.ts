@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { applyChanges, createDocument, type TextChange, textOf } from "../../server/syntax/document.ts";
+import { applyChanges, createDocument, type TextChange, textOf } from "../../server/syntax/document/document.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // Journals and series of edits, for what must hold after any of them.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import type { Journal } from "../../server/journal/journal.ts";
-import { applyChanges, type Document } from "../../server/syntax/document.ts";
+import { applyChanges, type Document } from "../../server/syntax/document/document.ts";
 import { JOURNALS, journalOf, type Name, TODAY, textsOf } from "../reference-journals/journals.ts";
 
 // A line being typed is never an exception, and silences or accuses no other line, but for what crosses lines by design.

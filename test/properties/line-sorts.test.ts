@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
-import { LineSorts, sortOf } from "../../server/syntax/line-sorts.ts";
-import { parseLine } from "../../server/syntax/parse-line.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
+import { LineSorts, sortOf } from "../../server/syntax/line/line-sorts.ts";
+import { parseLine } from "../../server/syntax/line/parse-line.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // What a line is to those around it is told by its opening. Here that is held against reading every line in full.

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
-import { writeNotes } from "../../server/features/write-notes.ts";
+import { writeNotes } from "../../server/features/commands/write-notes.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { subjectKey, subjectText } from "../../server/journal/subject-text.ts";
-import { CHORDS } from "../../server/music/chord.ts";
-import { KINDS } from "../../server/music/kind.ts";
-import { LETTERS, type NoteName, printName } from "../../server/music/note.ts";
-import { type NamesId, NOTE_NAMES } from "../../server/music/note-names.ts";
-import { isTheoretical } from "../../server/music/signature.ts";
+import { CHORDS } from "../../server/music/chords/chord.ts";
+import { LETTERS, type NoteName, printName } from "../../server/music/notes/note.ts";
+import { type NamesId, NOTE_NAMES } from "../../server/music/notes/note-names.ts";
+import { KINDS } from "../../server/music/scales/kind.ts";
+import { isTheoretical } from "../../server/music/scales/signature.ts";
 import { journalOf, URI } from "../features/journal-text.ts";
 import { run } from "../features/marked-text.ts";
 

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { languagePhrases } from "../../server/journal/language.ts";
-import { ENGLISH_NAMES } from "../../server/music/note-names.ts";
-import { readPart } from "../../server/syntax/part.ts";
-import { PartMemo } from "../../server/syntax/parts.ts";
-import { NO_NAMES, Vocabulary } from "../../server/syntax/vocabulary.ts";
+import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
+import { readPart } from "../../server/syntax/line/part.ts";
+import { PartMemo } from "../../server/syntax/line/parts.ts";
+import { NO_NAMES, Vocabulary } from "../../server/syntax/words/vocabulary.ts";
 
 const word = fc.constantFrom(
   "at",

@@ -4,9 +4,9 @@ import { playedEntry } from "../../server/history/played.ts";
 import { PlayedLines } from "../../server/history/played-lines.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { readEntry } from "../../server/journal/read-entry.ts";
-import { createDocument } from "../../server/syntax/document.ts";
-import { parseLine } from "../../server/syntax/parse-line.ts";
-import { PartMemo } from "../../server/syntax/parts.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
+import { parseLine } from "../../server/syntax/line/parse-line.ts";
+import { PartMemo } from "../../server/syntax/line/parts.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // Lines are read for the history by what was read before. Here that is held against reading every line in full.

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { safeFixEdits } from "../../server/features/code-actions.ts";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { safeFixEdits } from "../../server/features/diagnostics/code-actions.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import type { Entry } from "../../server/journal/model.ts";
-import { applyChanges, createDocument, textOf } from "../../server/syntax/document.ts";
+import { applyChanges, createDocument, textOf } from "../../server/syntax/document/document.ts";
 import { attemptText } from "../journal/print.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 

@@ -1,18 +1,18 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { LineFinding } from "../../server/checks/context.ts";
-import { checkDayMinutes } from "../../server/checks/day-minutes.ts";
-import { checkLine } from "../../server/checks/line.ts";
+import { checkDayMinutes } from "../../server/checks/day/day-minutes.ts";
+import { checkLine } from "../../server/checks/line/line.ts";
 import { quickDay } from "../../server/checks/quick-day.ts";
 import { Survey } from "../../server/checks/survey.ts";
 import type { Conventions } from "../../server/journal/conventions.ts";
 import type { DaySkeleton } from "../../server/journal/day-skeleton.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { readBlock } from "../../server/journal/read-block.ts";
-import { type Block, createDocument } from "../../server/syntax/document.ts";
-import type { Item } from "../../server/syntax/meaning.ts";
-import { PartMemo } from "../../server/syntax/parts.ts";
-import type { Vocabulary } from "../../server/syntax/vocabulary.ts";
+import { type Block, createDocument } from "../../server/syntax/document/document.ts";
+import { PartMemo } from "../../server/syntax/line/parts.ts";
+import type { Item } from "../../server/syntax/words/meaning.ts";
+import type { Vocabulary } from "../../server/syntax/words/vocabulary.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // The survey reads in full only the lines that may be at fault. Here it is held against reading every line in full.

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 import { blockText } from "../journal/print.ts";
 
 // The journals of test/reference/journals; its README says where they come from.

@@ -1,9 +1,9 @@
 import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../server/cli/exercise-report.ts";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
-import { hoverAt } from "../../server/features/hover.ts";
-import { writeNotes } from "../../server/features/write-notes.ts";
+import type { ExerciseReport } from "../../server/cli/notes/exercise-report.ts";
+import { writeNotes } from "../../server/features/commands/write-notes.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
+import { hoverAt } from "../../server/features/hover/hover.ts";
 import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
 import { daystave } from "../cli/command-line.ts";
 import { edited, journalOf, URI } from "../features/journal-text.ts";
@@ -154,7 +154,7 @@ test("leaps are one exercise in the history, whatever the day's order; each vari
 
 test("as text, leaps say whose order they are in", async () => {
   const { stdout } = await daystave(["notes", "C major, leaps, slow", "--today", "2026-03-02"]);
-  // The order is this project's own: test/music/leaps.test.ts.
+  // The order is this project's own: test/music/patterns/leaps.test.ts.
   expect(stdout).toContain(
     "\n  as played    C4 A4 F4 D4 B4 G4 C5 E4 C4\n  order        of 2026-03-02: the same all day; another day has another\n",
   );

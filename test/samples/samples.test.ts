@@ -2,12 +2,12 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CODES } from "../../server/checks/codes.ts";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../server/features/types.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { NOTE_NAMES } from "../../server/music/note-names.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { NOTE_NAMES } from "../../server/music/notes/note-names.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 
 // The samples and the examples of the format reference mean what they say, on 2026-06-01.
 

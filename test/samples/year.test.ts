@@ -2,14 +2,14 @@ import { execFileSync } from "node:child_process";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { diagnosticsOf } from "../../server/features/diagnostics.ts";
-import { formatEdits } from "../../server/features/formatting.ts";
+import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
+import { formatEdits } from "../../server/features/layout/formatting.ts";
 import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { type HistoryOfExercise, historyOf } from "../../server/history/history.ts";
 import type { Verdict } from "../../server/history/trend.ts";
 import { parseIsoDate, weekIndex, weekLabel, weekLabels } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 import { temporaryFolder } from "../support/temporary-folder.ts";
 
 // The year of an invented player is what its generator writes, and shows what it is there to show.

@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { INSTRUMENTS } from "../../server/music/instrument.ts";
-import { printName, printNote } from "../../server/music/note.ts";
-import { readTemperament, TEMPERAMENT_NAMES } from "../../server/music/read-temperament.ts";
-import { temperamentText, wolves } from "../../server/music/temperament.ts";
-import { transpositionWords } from "../../server/music/transposition.ts";
+import { INSTRUMENTS } from "../../server/music/instruments/instrument.ts";
+import { transpositionWords } from "../../server/music/instruments/transposition.ts";
+import { printName, printNote } from "../../server/music/notes/note.ts";
+import { readTemperament, TEMPERAMENT_NAMES } from "../../server/music/tuning/read-temperament.ts";
+import { temperamentText, wolves } from "../../server/music/tuning/temperament.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const REFERENCE = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");

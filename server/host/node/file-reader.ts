@@ -1,6 +1,6 @@
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { FileReader, FileText } from "../file-reader.ts";
-import { Slices } from "../slices.ts";
+import { Slices } from "../time-slices.ts";
 import { canonicalUri } from "../uri.ts";
 import { readFileText } from "./read-file.ts";
 import { readTree } from "./read-tree.ts";

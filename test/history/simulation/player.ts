@@ -1,4 +1,4 @@
-import { METRONOME_STEPS } from "../../../server/music/value.ts";
+import { METRONOME_STEPS } from "../../../server/music/notes/note-value.ts";
 import { normal } from "../random.ts";
 
 /**

@@ -3,7 +3,7 @@ import { type HistoryOfStrand, historyOf } from "../../../server/history/history
 import { trendOf, type Verdict } from "../../../server/history/trend.ts";
 import { weeksOf } from "../../../server/history/weeks.ts";
 import { Journal } from "../../../server/journal/journal.ts";
-import { createDocument } from "../../../server/syntax/document.ts";
+import { createDocument } from "../../../server/syntax/document/document.ts";
 import { randomFrom } from "../random.ts";
 import { type Player, practiceOf, type Sitting, withSlowWeeks } from "./player.ts";
 import { trueSlope } from "./truth.ts";

@@ -1,0 +1,149 @@
+import { swappedOutcomes } from "../../journal/conditions.ts";
+import type { EntryLine } from "../../syntax/line/line.ts";
+import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
+import type { LineContext } from "../context.ts";
+import { type Finding, finding, quoted, type Stretch } from "../finding.ts";
+
+/** Beats a minute outside which a tempo is hardly meant. */
+export const SLOWEST = 20;
+export const FASTEST = 400;
+
+/** Terms that say one thing twice, outcomes in front of their tempo, and tempos that no metronome has. */
+export function checkEntryOrder(
+  line: EntryLine,
+  { text, vocabulary }: Pick<LineContext, "text" | "vocabulary">,
+): readonly Finding[] {
+  return [
+    ...repeatedTerms(line, text, vocabulary),
+    ...outcomesBeforeTempo(line.items, text),
+    ...triesWithoutOutcome(line.items, text),
+    ...temposOutOfRange(line.items, text),
+  ];
+}
+
+export const ONCE: readonly Meaning["type"][] = [
+  "pattern",
+  "variant",
+  "amount",
+  "focus",
+  "instrument",
+  "inversion",
+  "done",
+  "times",
+];
+export const ONCE_PER_TEMPO: readonly Meaning["type"][] = [
+  "articulation",
+  "rhythm",
+  "note value",
+  "span",
+  "direction",
+  "without click",
+];
+
+/** A second word for the same thing. What may change from tempo to tempo may be said again for each. */
+function repeatedTerms(line: EntryLine, text: string, vocabulary: Vocabulary): readonly Finding[] {
+  const lastTempo = line.items.findLastIndex((item) => item.meaning.type === "tempo");
+  const said = new Map<string, Item>();
+  const findings: Finding[] = [];
+  let tempos = 0;
+  for (const [i, item] of line.items.entries()) {
+    if (item.meaning.type === "tempo") tempos++;
+    const isPattern = item.meaning.type === "quoted" && vocabulary.pattern(item.meaning.text) !== undefined;
+    const type = isPattern ? "pattern" : item.meaning.type;
+    const key = ONCE.includes(type)
+      ? type
+      : ONCE_PER_TEMPO.includes(type)
+        ? `${conditionKey(item.meaning)} ${i > lastTempo ? 0 : tempos}`
+        : undefined;
+    if (key === undefined) continue;
+    const earlier = said.get(key);
+    if (earlier) findings.push(repeated(item, earlier, text));
+    else said.set(key, item);
+  }
+  return findings;
+}
+
+/** The two halves of `slurred up, tongued down` are two things. */
+function conditionKey(meaning: Meaning): string {
+  return meaning.type === "articulation" && meaning.half ? `articulation ${meaning.half}` : meaning.type;
+}
+
+function repeated(item: Item, earlier: Item, text: string): Finding {
+  const first = quoted(text.slice(earlier.start, earlier.end));
+  const second = quoted(text.slice(item.start, item.end));
+  const message = `"${first}" stands on this line already; "${second}" says the same thing again, or something else. One of them belongs on a line of its own.`;
+  const start = text.slice(0, item.start).replace(/[\s,]+$/, "").length;
+  return finding("repeated-term", item, message, [
+    { title: `Remove "${second}"`, safe: false, edits: [{ start, end: item.end, text: "" }] },
+  ]);
+}
+
+/** An outcome stands behind the tempo it belongs to. */
+function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Finding[] {
+  return swappedOutcomes(items).map(({ from, to, tempo }) => {
+    const first = items[from]!;
+    const last = items[to - 1]!;
+    const outcome = text.slice(first.start, last.end);
+    const rate = text.slice(items[tempo]!.start, items[tempo]!.end);
+    const stretch = { start: first.start, end: items[tempo]!.end };
+    return finding(
+      "outcome-order",
+      stretch,
+      `How it went stands behind its tempo: "${quoted(`${rate} ${outcome}`)}".`,
+      [
+        {
+          title: `Write "${quoted(`${rate} ${outcome}`)}"`,
+          safe: true,
+          edits: [
+            {
+              ...withComma(stretch, text),
+              text: `${comma(stretch, text)}${rate} ${outcome}${parted(items, tempo, text)}`,
+            },
+          ],
+        },
+      ],
+    );
+  });
+}
+
+/** Only an aim has tries without an outcome. */
+function triesWithoutOutcome(items: readonly Item[], text: string): readonly Finding[] {
+  return items.flatMap((item, i) => {
+    if (item.meaning.type !== "tries" || items[i - 1]?.meaning.type === "outcome") return [];
+    const typed = quoted(text.slice(item.start, item.end));
+    return finding("unknown-term", item, `"${typed}": how it went belongs before it, as in \`clean ${typed}\`.`);
+  });
+}
+
+/**
+ * A comma within the stretch stood between two parts: it goes in front of it, where none stands yet, as the words before
+ * it may make a line an entry only by themselves.
+ */
+function comma({ start, end }: Stretch, text: string): string {
+  const before = text.slice(0, start).trimEnd();
+  return before !== "" && !/[,:>→]$/.test(before) && text.slice(start, end).includes(",") ? ", " : "";
+}
+
+/** `clean at 60 5x`: the amount behind the tempo would become tries right behind the outcome. */
+function parted(items: readonly Item[], tempo: number, text: string): string {
+  const next = items[tempo + 1];
+  return next?.meaning.type === "times" && text.slice(items[tempo]!.end, next.start).trim() === "" ? "," : "";
+}
+
+function withComma(stretch: Stretch, text: string): Stretch {
+  return comma(stretch, text) === "" ? stretch : { ...stretch, start: text.slice(0, stretch.start).trimEnd().length };
+}
+
+function temposOutOfRange(items: readonly Item[], text: string): readonly Finding[] {
+  return items.flatMap((item) => {
+    if (item.meaning.type !== "tempo") return [];
+    const { bpm, low = bpm } = item.meaning;
+    if (low >= SLOWEST && bpm <= FASTEST) return [];
+    return finding(
+      "tempo-range",
+      item,
+      `${quoted(text.slice(item.start, item.end))}: a metronome goes from ${SLOWEST} to ${FASTEST} beats a minute. Is a digit missing, or one too many?`,
+    );
+  });
+}

@@ -1,0 +1,308 @@
+import { instrumentsMeant } from "../../journal/instrument-names.ts";
+import { PATTERNS, patternById } from "../../music/patterns/pattern.ts";
+import type { EntryLine } from "../../syntax/line/line.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
+import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import { hasTooManySigns } from "../../syntax/words/note-word.ts";
+import { isQuote } from "../../syntax/words/token.ts";
+import type { LineContext } from "../context.ts";
+import { type Finding, type FindingFix, finding, offered, quoted, replacement } from "../finding.ts";
+
+/** Every word of an entry says something that has its place there. */
+export function checkEntryTerms(
+  line: EntryLine,
+  { text, vocabulary }: Pick<LineContext, "text" | "vocabulary">,
+): readonly Finding[] {
+  const pattern = line.items.find((item) => item.meaning.type === "pattern");
+  const counted = { ...line, items: withCountedWords(line.items, text) };
+  return counted.items.flatMap((item, i) => {
+    const notes = notesWithoutColon(counted, i, text);
+    if (notes) return notes;
+    if (i === 0 && !line.subject && item.meaning.type === "unknown")
+      return unknownSubject(item, text.slice(item.start, item.end), { vocabulary });
+    return termFinding(item, text, line, pattern, { vocabulary }) ?? [];
+  });
+}
+
+function dash(item: Item): Finding {
+  const message = "Terms are separated by commas; a dash by itself says nothing here.";
+  return finding("unknown-term", item, message, [
+    { title: "Write a comma", safe: true, edits: [{ start: item.start - 1, end: item.end, text: "," }] },
+  ]);
+}
+
+/** Where the subject belongs stands something else: a piece that is not declared, more often than not. */
+function unknownSubject(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
+  const { titles, activities } = context.vocabulary.declared;
+  const near = context.vocabulary.nearest(typed, [
+    ...titles.flatMap(({ title, short }) => [nameKey(title), ...(short ? [nameKey(short)] : [])]),
+    ...activities.map(nameKey),
+    ...SUBJECT_WORDS,
+  ]);
+  const found = unknown(
+    item,
+    typed,
+    "a scale, notes, or a title in quotes belongs first",
+    context,
+    near === undefined ? [] : [near],
+  );
+  const isName = /^\p{Lu}/u.test(typed) && !/["“”„«»]/.test(typed);
+  return isName
+    ? { ...found, fixes: [...found.fixes, replacement("Put it in quotes, as a title", item, `"${typed}"`)] }
+    : found;
+}
+
+/** What a subject may begin with beside a tonic. */
+const SUBJECT_WORDS = [
+  "notes",
+  "long tones",
+  "trill",
+  "chromatic",
+  "sight-reading",
+  "improvising",
+  "tuning",
+  "breathing",
+  "listening",
+  "score study",
+  "run-through",
+  "rehearsal",
+  "dominant seventh",
+];
+
+/** Notes right behind the subject without their colon are one finding, with the colon as its mend. */
+function notesWithoutColon(line: EntryLine, i: number, text: string): readonly Finding[] | undefined {
+  const isNote = (item: Item | undefined): boolean =>
+    item?.meaning.type === "note" || (item?.meaning.type === "unknown" && /^[-–|]$/.test(item.meaning.words));
+  if (!isNote(line.items[i])) return undefined;
+  if (isNote(line.items[i - 1])) return [];
+  const end = line.items.slice(i).findIndex((item) => !isNote(item));
+  const run = line.items.slice(i, end < 0 ? undefined : i + end);
+  const notes = run.filter((item) => item.meaning.type === "note");
+  if (notes.length < 2) return undefined;
+  const subject = line.subject;
+  const behind = i === 0 && subject && line.claims.length === 0;
+  const stretch = { start: notes[0]!.start, end: run.at(-1)!.end };
+  const mend = behind
+    ? [
+        {
+          title: "Put a colon before the notes",
+          safe: false,
+          edits: [{ start: subject.end, end: stretch.start, text: ": " }],
+        },
+      ]
+    : [];
+  return [
+    finding(
+      "unknown-term",
+      stretch,
+      `Notes stand behind a colon, after the subject: \`D minor: ${quoted(text.slice(stretch.start, stretch.end))}\`.`.replace(
+        "D minor",
+        subject ? quoted(text.slice(subject.start, subject.end)) : "D minor",
+      ),
+      mend,
+    ),
+  ];
+}
+
+function termFinding(
+  item: Item,
+  text: string,
+  line: EntryLine,
+  pattern: Item | undefined,
+  context: Pick<LineContext, "vocabulary">,
+): Finding | undefined {
+  const { meaning } = item;
+  const typed = text.slice(item.start, item.end);
+  switch (meaning.type) {
+    case "unknown":
+      if (typed === "-") return dash(item);
+      if (hasTooManySigns(typed)) return unknown(item, typed, "a note has at most two sharps or flats", context, []);
+      if (/^on\s+\S/i.test(typed)) return unknownInstrument(item, typed, context);
+      return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
+    case "quoted":
+      return quotedTerm(item, meaning.text, meaning.closed, context);
+    case "variant":
+      return variant(item, meaning.id, text, pattern);
+    case "inversion":
+      return line.subject?.meaning.type === "chord"
+        ? undefined
+        : unknown(item, typed, "inversions belong to arpeggios and chords", context, []);
+    case "number":
+    case "range":
+      return finding(
+        "unknown-term",
+        item,
+        `${typed}: nothing says what this counts. A tempo is written \`at ${typed}\`, minutes \`${typed} min\`, bars \`bars ${typed}\`.`,
+        [replacement(`Write "at ${typed}"`, item, `at ${typed}`)],
+      );
+    case "note":
+      return finding(
+        "unknown-term",
+        item,
+        `${typed}: notes stand behind a colon, after the subject: \`D minor: D E F G A Bb C D\`.`,
+      );
+    default:
+      return MISPLACED[meaning.type] === undefined
+        ? undefined
+        : finding(
+            "unknown-term",
+            item,
+            `"${quoted(typed)}" has no place here: ${MISPLACED[meaning.type]}.`,
+            misplacedFixes(item, typed, meaning),
+          );
+  }
+}
+
+/** Behind `on`, where the name of an instrument belongs. */
+function unknownInstrument(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
+  const named = typed.replace(/^on\s+/i, "");
+  const name = named.replace(/^["“”„«»]|["“”„«»]$/g, "");
+  const meant = instrumentsMeant(name, context.vocabulary);
+  if (meant.length < 2) {
+    const offers = meant.length > 0 ? meant.map((each) => `on ${each}`) : undefined;
+    const words = name === named ? typed : name;
+    return unknown(item, words, "behind `on` stands an instrument that is known or declared", context, offers);
+  }
+  const fixes = meant.map((each) => replacement(`Change to "on ${each}"`, item, `on ${each}`));
+  const choices = `${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}`;
+  return finding("unknown-term", item, `"${quoted(name)}" stands for several instruments: ${choices}.`, fixes);
+}
+
+/** What is known, but not as a term of an entry. */
+const MISPLACED: Partial<Record<Meaning["type"], string>> = {
+  scale: "one line is for one subject, and this is a second one",
+  chord: "one line is for one subject, and this is a second one",
+  title: "one line is for one subject, and this is a second one",
+  figure: "one line is for one subject, and this is a second one",
+  activity: "one line is for one subject, and this is a second one",
+  free: "one line is for one subject, and this is a second one",
+  chain: "one line is for one subject, and this is a second one",
+  "faulty subject": "one line is for one subject, and this is a second one",
+  kind: "a kind of scale stands right behind its tonic, as in `D minor`",
+  "part of a kind": "a kind of scale stands right behind its tonic, as in `D harmonic minor`",
+  "chord kind": "a chord stands right behind its root, as in `D minor arpeggio`",
+  weekday: "a weekday stands on a day line",
+  clock: "a time of day stands on a `session` line",
+  phase: "a phase stands on a line of its own",
+  "line word": "it stands on a line of its own",
+  date: "a date opens a day, or belongs to a declaration",
+  goal: "a goal belongs to a piece's declaration",
+  bars: "bars are named as in `bars 17-32`",
+  days: "days belong to work that is `set`",
+  "last note": "it belongs to a piece's declaration",
+};
+
+function misplacedFixes(item: Item, typed: string, meaning: Meaning): readonly FindingFix[] {
+  if (meaning.type !== "bars") return [];
+  const bars = `bars ${typed.replace(/\D+/g, "")}`;
+  return [replacement(`Write "${bars}"`, item, bars)];
+}
+
+/** Words that are not known, and the nearest that are. */
+export function unknown(
+  item: Item,
+  typed: string,
+  expected: string,
+  { vocabulary }: Pick<LineContext, "vocabulary">,
+  offers?: readonly string[],
+): Finding {
+  const near = offers ?? nearestTo(typed, vocabulary);
+  const guess = near[0] === undefined ? "" : ` Did you mean ${offered(near[0])}?`;
+  const fixes = near.map((each) => replacement(`Change to ${offered(each)}`, item, each));
+  return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
+}
+
+/** What is counted on a journal's lines. */
+const UNITS = ["minutes", "hours", "notes", "octaves", "bars", "times", "sharps", "flats", "in a row"];
+
+/** A number and the unknown word behind it are one slip: `50 minuts`. */
+export function withCountedWords(items: readonly Item[], text: string): readonly Item[] {
+  return items.flatMap((item, i): Item[] => {
+    const before = items[i - 1];
+    const next = items[i + 1];
+    if (item.meaning.type === "number" && next?.meaning.type === "unknown" && next.start - item.end <= 1) {
+      return [
+        { start: item.start, end: next.end, meaning: { type: "unknown", words: text.slice(item.start, next.end) } },
+      ];
+    }
+    const taken = item.meaning.type === "unknown" && before?.meaning.type === "number" && item.start - before.end <= 1;
+    return taken ? [] : [item];
+  });
+}
+
+/** The nearest phrase, or where each word is near one, those. */
+function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readonly string[] {
+  if (/^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
+  const name = vocabulary.pattern(typed) ?? vocabulary.title(typed);
+  if (name !== undefined) return [`"${name}"`];
+  const counted = /^(\d\S*)\s+(\p{L}+)$/u.exec(typed);
+  const unit = counted && vocabulary.nearest(counted[2]!, UNITS);
+  if (unit) return [`${counted[1]} ${unit}`];
+  const whole = vocabulary.nearest(typed);
+  if (whole !== undefined) return [whole];
+  const words = typed.split(/\s+/);
+  if (words.length < 2 || words.length > 4 || words.some((word) => word.length < 4)) return [];
+  const each = words.map((word) => vocabulary.nearest(word));
+  return each.every((word) => word !== undefined) ? [each.join(", ")] : [];
+}
+
+function quotedTerm(
+  item: Item,
+  name: string,
+  closed: boolean,
+  { vocabulary }: Pick<LineContext, "vocabulary">,
+): Finding | undefined {
+  if (!closed) return unclosedQuote(item);
+  if (vocabulary.pattern(name) !== undefined) return undefined;
+  const near = vocabulary.nearest(nameKey(name), vocabulary.declared.patterns);
+  const message = `No pattern called "${quoted(name)}" is declared.${near === undefined ? ` A declaration says its degrees: \`pattern "${quoted(name)}": 1 3 2 4\`.` : ` Did you mean "${near}"?`}`;
+  return finding(
+    "unknown-pattern",
+    item,
+    message,
+    near === undefined ? [] : [replacement(`Change to "${near}"`, item, `"${near}"`)],
+  );
+}
+
+export function unclosedQuote(item: { readonly start: number; readonly end: number }): Finding {
+  return finding("unclosed-quote", item, "This quote does not close: a second one belongs behind the name.", [
+    { title: "Close the quote", safe: false, edits: [{ start: item.end, end: item.end, text: '"' }] },
+  ]);
+}
+
+/** Whether a stretch of a line begins with a quote that does not close. */
+export function isUnclosed(text: string, { start, end }: { readonly start: number; readonly end: number }): boolean {
+  if (!isQuote(text[start] ?? "")) return false;
+  return end - start < 2 || ![...text.slice(start + 1, end)].some(isQuote);
+}
+
+/** A variant is one of its pattern's; the fixes are those that the pattern has, or the pattern as it is. */
+function variant(item: Item, id: string, text: string, pattern: Item | undefined): Finding | undefined {
+  if (pattern?.meaning.type !== "pattern") {
+    const having = PATTERNS.filter(({ variants }) => isAmong(variants, id)).map(({ names }) => names[0]!);
+    const message = `"${id}" says how a pattern is played, and no pattern of the language stands on this line. These have it: ${having.join(", ")}.`;
+    return finding("unknown-term", item, message, [withoutTerm(item, text)]);
+  }
+  const { names, variants } = patternById(pattern.meaning.id)!;
+  if (isAmong(variants, id)) return undefined;
+  const has = variants.length ? `it has ${variants.join(" and ")}` : "it has no other form";
+  const offers = variants.map((each) => replacement(`Change to ${each}`, item, each));
+  return finding("unknown-pattern", item, `${names[0]} has no ${id} form: ${has}.`, [
+    ...offers,
+    withoutTerm(item, text),
+  ]);
+}
+
+function isAmong(variants: readonly string[], id: string): boolean {
+  return variants.includes(id);
+}
+
+/** The line without a term, and without the comma before it. */
+function withoutTerm({ start, end }: Item, text: string): FindingFix {
+  const before = text.slice(0, start);
+  return replacement(
+    `Take out "${quoted(text.slice(start, end))}"`,
+    { start: before.replace(/[\s,]+$/u, "").length, end },
+    "",
+  );
+}

@@ -1,0 +1,61 @@
+import type { Line } from "../../syntax/line/line.ts";
+import { LONGEST_LINE } from "../../syntax/line/parse-line.ts";
+import type { LineContext } from "../context.ts";
+import { type Finding, finding, quoted, replacement } from "../finding.ts";
+
+/** Lines that are no part of a journal's language, or stand where they cannot be. */
+export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "text" | "head">): readonly Finding[] {
+  switch (line.type) {
+    case "prose":
+      return [prose(line, text)];
+    case "conflict marker":
+      return [
+        finding(
+          "conflict-marker",
+          line,
+          "Two versions of this journal were merged and this mark was left: keep the lines that are right and remove the marks.",
+        ),
+      ];
+    case "too long":
+      return [
+        finding(
+          "line-too-long",
+          { start: 0, end: line.length },
+          `This line has ${line.length} characters and was not read: one line holds ${LONGEST_LINE} at most. Break it into several.`,
+        ),
+      ];
+    case "near declaration": {
+      const message = `"${quoted(line.word.meaning.words)}" opens no declaration. Did you mean \`${line.nearest}\`?`;
+      return [
+        finding("unknown-declaration", line.word, message, [
+          replacement(`Change to "${line.nearest}"`, line.word, line.nearest),
+        ]),
+      ];
+    }
+    case "entry":
+    case "phase":
+    case "session":
+    case "break":
+      return head ? [noDay(line)] : [];
+    default:
+      return [];
+  }
+}
+
+function prose(line: { readonly start: number; readonly end: number }, text: string): Finding {
+  const start = text.length - text.trimStart().length;
+  return finding(
+    "prose",
+    line,
+    "This reads as a sentence: it is kept and counts for nothing. A remark begins with `--`.",
+    [{ title: "Make it a remark", safe: false, edits: [{ start, end: start, text: "-- " }] }],
+  );
+}
+
+function noDay(line: { readonly start: number; readonly end: number }): Finding {
+  return finding(
+    "no-day",
+    line,
+    "No day stands above this line, so nothing says when it was: a date belongs before it, written year-month-day, as in `2026-03-02`.",
+  );
+}

@@ -1,0 +1,66 @@
+import type { Line } from "../../syntax/line/line.ts";
+import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { LineContext } from "../context.ts";
+import { type Finding, finding, quoted, replacement } from "../finding.ts";
+import { unknown, withCountedWords } from "./entry-terms.ts";
+
+type FrameLine = Extract<
+  Line,
+  { readonly items: readonly Item[]; readonly type: "day" | "session" | "phase" | "break" | "plan" | "rest" }
+>;
+
+/** What each line that frames others may say, and how that is told. */
+const MAY_SAY: Readonly<
+  Record<FrameLine["type"], { readonly types: readonly Meaning["type"][]; readonly expected: string }>
+> = {
+  day: {
+    types: ["weekday", "amount", "line word"],
+    expected: "a day line has a weekday, minutes, `plan`, or `rest` with a reason",
+  },
+  session: {
+    types: ["line word", "clock", "number", "amount", "with", "focus"],
+    expected: "a session has a time of day and minutes",
+  },
+  phase: {
+    types: ["phase", "amount", "line word", "with", "focus"],
+    expected: "a phase has minutes, `plan`, or `with` and words",
+  },
+  break: { types: ["line word", "amount"], expected: "a break has minutes" },
+  plan: { types: ["line word"], expected: "nothing more belongs on this line" },
+  rest: { types: [], expected: "" },
+};
+
+/** Day, session, phase and break lines say only what such lines say; their minutes and every other amount can be. */
+export function checkFrame(line: Line, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
+  if (!("items" in line)) return [];
+  const impossible = (line.items as readonly Item[]).flatMap((item) => badMinutes(item, context.text));
+  return line.type === "entry" ? impossible : [...misplaced(line as FrameLine, context), ...impossible];
+}
+
+function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
+  const rest = line.items.findIndex(({ meaning }) => meaning.type === "line word" && meaning.id === "rest");
+  if (line.type === "rest") return [];
+  const { types, expected } = MAY_SAY[line.type];
+  const said = line.type === "day" && rest >= 0 ? line.items.slice(0, rest) : line.items;
+  return withCountedWords(said, context.text).flatMap((item) => {
+    if (types.includes(item.meaning.type)) return [];
+    const typed = context.text.slice(item.start, item.end);
+    const withWords =
+      line.type === "phase" && item.meaning.type === "unknown"
+        ? [replacement(`Write "with ${quoted(typed)}"`, item, `with ${typed}`)]
+        : [];
+    const found = unknown(item, typed, expected, context);
+    return { ...found, fixes: [...found.fixes, ...withWords] };
+  });
+}
+
+function badMinutes(item: Item, text: string): readonly Finding[] {
+  if (item.meaning.type !== "amount" || item.meaning.possible) return [];
+  return [
+    finding(
+      "bad-minutes",
+      item,
+      `"${quoted(text.slice(item.start, item.end))}" is no amount of practice: minutes go from 1 to 1,440 a day, and from 0 to 59 behind an hour.`,
+    ),
+  ];
+}

@@ -1,0 +1,91 @@
+import { chordById } from "../../music/chords/chord.ts";
+import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import {
+  chordSignature,
+  describeFifths,
+  isTheoretical,
+  isTheoreticalChord,
+  type KeySignature,
+  keySignature,
+  signatureAccidentals,
+  usualKey,
+  usualRoot,
+} from "../../music/scales/signature.ts";
+import { type Finding, finding, replacement, type Stretch } from "../finding.ts";
+import { chordName, scaleName } from "./subject-name.ts";
+
+/** A scale or chord on another tonic, in the words of a journal. */
+interface Named {
+  readonly tonic: NoteName;
+  readonly text: string;
+  readonly signature: KeySignature | null;
+}
+
+function scaleNamed(tonic: NoteName, subject: ScaleToPlay, names: NoteNames): Named {
+  return { tonic, text: scaleName(subject, tonic, names), signature: keySignature(tonic, subject.kind) };
+}
+
+function chordNamed(root: NoteName, subject: ChordToPlay, names: NoteNames): Named {
+  const kind = chordById(subject.chord)!;
+  // `dominant seventh in D` names the key: a fifth below the root.
+  const key = subject.key && nameAtFifths(chordSignature(root, kind)!.fifths);
+  return { tonic: root, text: chordName({ ...subject, key }, root, names), signature: chordSignature(root, kind, key) };
+}
+
+function listed(letters: readonly string[]): string {
+  return letters.length < 2 ? letters.join("") : `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
+}
+
+/** `F and C double sharp`, `Fisis and Cisis`: the accidentals of a signature that are more than single. */
+function doubled(fifths: number, names: NoteNames): string {
+  const several = signatureAccidentals(fifths).filter(({ alter }) => Math.abs(alter) > 1);
+  if (names.words !== null) return listed(several.map((name) => names.name(name)));
+  const sign = fifths > 0 ? "sharp" : "flat";
+  const phrases = [
+    { times: 3, word: "triple" },
+    { times: 2, word: "double" },
+  ].map(({ times, word }) => {
+    const letters = several.flatMap(({ letter, alter }) => (Math.abs(alter) === times ? [letter] : []));
+    return letters.length ? `${listed(letters)} ${word} ${sign}` : "";
+  });
+  return phrases.filter((phrase) => phrase !== "").join(", ");
+}
+
+function wouldNeed({ tonic, text, signature }: Named, names: NoteNames): string {
+  if (!signature) return `${names.name(tonic)} is the tonic of no major or minor key in use.`;
+  const sentence = text[0]!.toUpperCase() + text.slice(1);
+  return `${sentence} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths, names)}).`;
+}
+
+function usualName({ text, signature }: Named): string {
+  return `Its usual name is ${text}${signature ? `, ${describeFifths(signature.fifths)}` : ""}.`;
+}
+
+/**
+ * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no key
+ * are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb and B#
+ * among them, not Cb). The fix replaces `stretch`, which is the subject's.
+ */
+export function checkKey(subject: ScaleToPlay | ChordToPlay, stretch: Stretch, names: NoteNames): readonly Finding[] {
+  const found = subject.type === "scale" ? theoreticalScale(subject, names) : theoreticalChord(subject, names);
+  if (!found) return [];
+  const [here, usual] = found;
+  const fix = replacement(`Change to ${usual.text}`, stretch, usual.text);
+  const message = `${wouldNeed(here, names)} ${usualName(usual)}`;
+  return [finding("theoretical-key", stretch, message, [fix])];
+}
+
+function theoreticalScale(subject: ScaleToPlay, names: NoteNames): [Named, Named] | undefined {
+  const { tonic, kind } = subject;
+  if (!isTheoretical(tonic, kind)) return undefined;
+  return [scaleNamed(tonic, subject, names), scaleNamed(usualKey(tonic, kind), subject, names)];
+}
+
+function theoreticalChord(subject: ChordToPlay, names: NoteNames): [Named, Named] | undefined {
+  const { root, chord } = subject;
+  const kind = chordById(chord)!;
+  if (!isTheoreticalChord(root, kind)) return undefined;
+  return [chordNamed(root, subject, names), chordNamed(usualRoot(root, kind), subject, names)];
+}

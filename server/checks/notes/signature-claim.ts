@@ -1,0 +1,153 @@
+import { chordById } from "../../music/chords/chord.ts";
+import { fifthsOf, type NoteName, nameAtFifths } from "../../music/notes/note.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import {
+  chordSignature,
+  describeFifths,
+  keySignature,
+  parallelSignature,
+  signatureAccidentals,
+} from "../../music/scales/signature.ts";
+import { type Finding, finding, replacement } from "../finding.ts";
+import { scaleName } from "./subject-name.ts";
+
+type Subject = ScaleToPlay | ChordToPlay;
+
+export interface SignatureClaim {
+  readonly start: number;
+  readonly end: number;
+  /** Sharps, or flats where negative. */
+  readonly fifths: number;
+  /** As typed, where it is known: `2♭`. Without it the length tells `2b` from `2 flats`. */
+  readonly text?: string;
+}
+
+/** A signature in which the subject may be written. */
+interface Accepted {
+  readonly fifths: number;
+  /** What it is, as a phrase. */
+  readonly what: string;
+  /** The key whose it is, where that is not the subject's own. */
+  readonly key?: string;
+}
+
+/** Chords that minor keys have with their leading note, which the signature leaves to an accidental. */
+const ON_LEADING_NOTE = ["dominant seventh", "diminished"];
+
+const MAJOR_TO_MINOR = 3;
+
+function keyName(fifths: number, mode: "major" | "minor", names: NoteNames): string {
+  return names.key(nameAtFifths(mode === "minor" ? fifths + MAJOR_TO_MINOR : fifths), mode);
+}
+
+function scaleSignatures(subject: ScaleToPlay, names: NoteNames): Accepted[] {
+  const { tonic, kind } = subject;
+  const own = keySignature(tonic, kind);
+  const parallel = parallelSignature(tonic, kind);
+  if (!own || !parallel) return [];
+  const name = scaleName(subject, tonic, names);
+  if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: `the key signature of ${name}` }];
+  const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major", names);
+  const what = `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`;
+  return [
+    { fifths: own.fifths, what: `the signature of ${name} itself, which holds all its notes` },
+    { fifths: parallel.fifths, what, key },
+  ];
+}
+
+function chordSignatures({ root, chord, key }: ChordToPlay, names: NoteNames): Accepted[] {
+  const kind = chordById(chord)!;
+  const own = chordSignature(root, kind, key);
+  if (!own) return [];
+  const isMinor = !key && kind.signature === -MAJOR_TO_MINOR;
+  const accepted = {
+    fifths: own.fifths,
+    what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major", names)}`,
+  };
+  if (key || !ON_LEADING_NOTE.includes(chord)) return [accepted];
+  const minor = own.fifths - MAJOR_TO_MINOR;
+  const minorKey = keyName(minor, "minor", names);
+  const what = `the signature of ${minorKey}, which has this chord with its leading note raised`;
+  return [accepted, { fifths: minor, what, key: minorKey }];
+}
+
+/** The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key. */
+function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
+  return subject.type === "scale" ? scaleSignatures(subject, names) : chordSignatures(subject, names);
+}
+
+/** Which of the right signatures this is, as a phrase; undefined where it is none of them. */
+export function describeAcceptedSignature(fifths: number, subject: Subject, names: NoteNames): string | undefined {
+  const accepted = acceptedSignatures(subject, names);
+  if (accepted.length === 0 && fifths === 0) return "no key signature, as it belongs to no key";
+  return accepted.find((each) => each.fifths === fifths)?.what;
+}
+
+/** `6 sharps (F# C# G# D# A# E#)`. */
+function inFull(fifths: number, names: NoteNames): string {
+  const accidentals = signatureAccidentals(fifths).map((name) => names.name(name));
+  return describeFifths(fifths) + (accidentals.length ? ` (${accidentals.join(" ")})` : "");
+}
+
+function isOnMinorSide(subject: Subject): boolean {
+  const offset =
+    subject.type === "scale" ? subject.kind.signature?.parallel : (chordById(subject.chord)!.signature ?? undefined);
+  return offset === -MAJOR_TO_MINOR;
+}
+
+/** What the claimed signature is right for, as a sentence. */
+function belongsTo(fifths: number, subject: Subject, names: NoteNames): string {
+  if (Math.abs(fifths) > 7) return "No key signature has more than seven accidentals.";
+  const modes = isOnMinorSide(subject) ? (["minor", "major"] as const) : (["major", "minor"] as const);
+  const [first, second] = modes.map((mode) => keyName(fifths, mode, names));
+  const shown = describeFifths(fifths);
+  return `${shown[0]!.toUpperCase()}${shown.slice(1)} ${Math.abs(fifths) === 1 ? "belongs" : "belong"} to ${first} and ${second}.`;
+}
+
+/** Raised notes are not in the signature: what to say of harmonic, melodic and jazz minor. */
+function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number, names: NoteNames): string {
+  const raisesBoth = kind.id === "melodic minor" || kind.id === "jazz minor";
+  if (kind.id !== "harmonic minor" && !raisesBoth) return "";
+  const leading: NoteName = nameAtFifths(fifthsOf(tonic) + 5);
+  const raised = [names.name(leading)];
+  if (raisesBoth) raised.unshift(names.name(nameAtFifths(fifthsOf(tonic) + 3)));
+  const verb = raised.length === 1 ? "is" : "are";
+  return ` It has the signature of ${keyName(fifths, "minor", names)}; ${raised.join(" and ")} ${verb} written with accidentals.`;
+}
+
+/** The signature in the style of the one that was typed: `2b`, `2♭`, `2 flats`. */
+function inStyle(fifths: number, { start, end, text }: SignatureClaim): string {
+  const compact = text === undefined ? end - start <= 3 : /^\s*\d+\s*[#♯b♭]\s*$/u.test(text);
+  if (!compact || fifths === 0) return describeFifths(fifths);
+  const signs = text !== undefined && /[♯♭]/u.test(text) ? "♯♭" : "#b";
+  return `${Math.abs(fifths)}${signs[fifths > 0 ? 0 : 1]}`;
+}
+
+function mismatch(claim: SignatureClaim, message: string, right: number): Finding {
+  const text = inStyle(right, claim);
+  return finding("key-signature", claim, message, [replacement(`Change to ${text}`, claim, text)]);
+}
+
+/**
+ * Whether a claimed key signature is one in which the scale or chord is rightly written: a mode's own or its parallel
+ * major's or minor's, a chord's key's. What belongs to no key has no accidentals.
+ */
+export function checkSignature(
+  claim: SignatureClaim,
+  subject: Subject,
+  subjectText: string,
+  names: NoteNames,
+): readonly Finding[] {
+  const { fifths } = claim;
+  if (describeAcceptedSignature(fifths, subject, names) !== undefined) return [];
+  const [own, other] = acceptedSignatures(subject, names);
+  if (!own) {
+    const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
+    return [mismatch(claim, message, 0)];
+  }
+  const alternative = other ? `, or ${describeFifths(other.fifths)} as ${other.key} has` : "";
+  const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths, names) : "";
+  const message = `${subjectText} has ${inFull(own.fifths, names)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject, names)}`;
+  return [mismatch(claim, message, own.fifths)];
+}

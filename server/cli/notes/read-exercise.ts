@@ -1,0 +1,167 @@
+import { CODES, type Code } from "../../checks/codes.ts";
+import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
+import type { Diagnostic } from "../../features/types.ts";
+import { type DayNumber, isoDate } from "../../journal/calendar.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
+import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
+import { instrumentsMeant } from "../../journal/instrument-names.ts";
+import { Journal } from "../../journal/journal.ts";
+import type { Entry, Subject } from "../../journal/model.ts";
+import { notesHidden } from "../../journal/notes-hidden.ts";
+import type { Instrument } from "../../music/instruments/instrument.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import type { ExerciseInput } from "../../music/patterns/exercise.ts";
+import { CONCERT_TUNING, type Tuning } from "../../music/tuning/temperament.ts";
+import { createDocument, type Document } from "../../syntax/document/document.ts";
+import { phraseKey } from "../../syntax/words/fold.ts";
+import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
+import { offer } from "../arguments.ts";
+import type { Io } from "../io.ts";
+import { readMarker } from "../journals.ts";
+import { declaring } from "../names-asked.ts";
+
+/** What goes before the journal's declarations. */
+export interface ExerciseOptions {
+  readonly instrument?: string;
+  /** `A=415` or `A=415, Vallotti`, as in the declaration. */
+  readonly pitch?: string;
+  /** How the line names notes, and the answer does. */
+  readonly names?: NoteNames;
+}
+
+/** An exercise as the words of the line and the journal around make it. */
+export interface ExerciseRead {
+  readonly ok: true;
+  readonly subject: Extract<Subject, { readonly type: "scale" | "chord" }>;
+  readonly input: ExerciseInput;
+  readonly instrument?: Instrument;
+  readonly tuning: Tuning;
+  readonly names: NoteNames;
+  /** The line or the journal wants no names of notes unasked. */
+  readonly hidden: boolean;
+  /** What the player should know besides: a claim that is not true. */
+  readonly remarks: readonly string[];
+  /** Something that the line claims is not true, or probably not meant. */
+  readonly untrue: boolean;
+}
+
+export type ReadExercise = ExerciseRead | { readonly ok: false; readonly reasons: readonly string[] };
+
+const LINE_URI = "argument:/exercise";
+
+/** What a line claims may be wrong, and the exercise is still clear. */
+const CLAIM_CODES: readonly Code[] = [
+  "scale-note",
+  "missing-note",
+  "extra-note",
+  "arpeggio-note",
+  "pattern-notes",
+  "key-signature",
+  "step-formula",
+];
+
+/** The answer itself says it. */
+const ANSWERED: readonly Code[] = ["out-of-range"];
+
+/**
+ * Reads a line as an entry of today, in the light of the nearest `journal.practice` at or above the current folder. What
+ * cannot be read is told in the words of `check`.
+ */
+export function readExercise(line: string, options: ExerciseOptions, io: Io): ReadExercise {
+  if (/[\r\n]/.test(line)) return { ok: false, reasons: ["One exercise at a time: the line has a line break in it."] };
+  const marker = readMarker(io.cwd);
+  const document = createDocument(`${isoDate(io.today)}\n${line}`);
+  const files = new Map<string, Document>([[LINE_URI, document]]);
+  if (marker) files.set(marker.uri, marker.document);
+  if (options.names) files.set(...declaring(options.names));
+  const journal = new Journal(LINE_URI, files);
+  const declared = journal.conventions(LINE_URI);
+  const instrument = instrumentNamed(options.instrument, journal.vocabulary);
+  if (!instrument.ok) return instrument;
+  const tuning = options.pitch === undefined ? declaredTuning(declared) : pitchOption(options.pitch);
+  if (!tuning.ok) return tuning;
+  const findings = diagnosticsOf(journal, LINE_URI, io.today).filter(({ range }) => range.start.line === 1);
+  const entry = journal.model(document.blocks[0]!).entries.find(({ place }) => place.line === 1);
+  const exercise = exerciseOf(entry, findings, instrument.id, declared, io.today);
+  if (!exercise.ok) return exercise;
+  const doubts = findings.filter(isDoubt).map(({ message }) => message);
+  return {
+    ...exercise,
+    tuning: tuning.tuning,
+    names: journal.names,
+    hidden: notesHidden(entry!, declared),
+    remarks: doubts,
+    untrue: doubts.length > 0,
+  };
+}
+
+type Exercise =
+  | Pick<ExerciseRead, "ok" | "subject" | "input" | "instrument">
+  | { readonly ok: false; readonly reasons: readonly string[] };
+
+function exerciseOf(
+  entry: Entry | undefined,
+  findings: readonly Diagnostic[],
+  chosen: string | undefined,
+  declared: Conventions,
+  today: DayNumber,
+): Exercise {
+  const unread = findings.filter(({ code, severity }) => severity === "error" && !CLAIM_CODES.includes(code as Code));
+  if (unread.length > 0) return { ok: false, reasons: unread.map(({ message }) => message) };
+  const subject = entry?.subject;
+  if (!isPlayable(subject)) return { ok: false, reasons: [withoutNotes(subject)] };
+  const id = chosen ?? entry!.instrument ?? declared.instrument;
+  const conventions = { ...declared, instrument: id };
+  const conditions = entry!.attempts[0]?.conditions;
+  const input = exerciseToPlay({ ...entry!, instrument: id }, conditions, conventions, today);
+  if (!input)
+    return { ok: false, reasons: ["The journal declares this scale or pattern, but its declaration cannot be read."] };
+  return { ok: true, subject, input, instrument: instrumentOf(id, conventions) };
+}
+
+function withoutNotes(subject: Subject | undefined): string {
+  const example = 'Name a scale or an arpeggio, as "D minor, thirds" or "G minor arpeggio, 2 octaves".';
+  if (subject === undefined) return `This is no exercise that is known. ${example}`;
+  if (subject.type === "title") return `What notes a piece or study has is not known here. ${example}`;
+  return `Only scales, arpeggios and chords can be written out. ${example}`;
+}
+
+function isDoubt({ code, severity }: Diagnostic): boolean {
+  const known = code as Code;
+  return (severity === "error" || severity === "warning") && known in CODES && !ANSWERED.includes(known);
+}
+
+type Named = { readonly ok: true; readonly id?: string } | { readonly ok: false; readonly reasons: readonly string[] };
+
+function instrumentNamed(name: string | undefined, vocabulary: Vocabulary): Named {
+  if (name === undefined) return { ok: true };
+  for (const meaning of vocabulary.meanings(phraseKey(name)) ?? [])
+    if (meaning.type === "instrument") return { ok: true, id: meaning.id };
+  const meant = instrumentsMeant(name, vocabulary);
+  const reason =
+    meant.length > 1
+      ? `“${name}” stands for several instruments: ${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}.`
+      : `There is no instrument “${name}” that is known.${offer(meant[0])}`;
+  return { ok: false, reasons: [reason] };
+}
+
+type ReadTuning =
+  | { readonly ok: true; readonly tuning: Tuning }
+  | { readonly ok: false; readonly reasons: readonly string[] };
+
+/** The option is read as the declaration is, and stands in its place: without a temperament it means the equal one. */
+function pitchOption(text: string): ReadTuning {
+  const document = createDocument(`pitch ${text.replace(/[\r\n]+/g, " ")}`);
+  const journal = new Journal(LINE_URI, new Map([[LINE_URI, document]]));
+  const [declaration] = journal.model(document.blocks[0]!).declarations.map((each) => each.declaration);
+  const declared = declaration?.declared;
+  const [fault] = declaration?.faults ?? [];
+  if (declared?.type === "pitch" && !fault)
+    return { ok: true, tuning: { a: declared.a, temperament: declared.temperament } };
+  const because = `“--pitch ${text}”: ${fault?.because ?? "it cannot be read"}.`;
+  return { ok: false, reasons: [because + offer(fault?.offers?.join("” or “"))] };
+}
+
+function declaredTuning({ tuning = CONCERT_TUNING }: Conventions): ReadTuning {
+  return { ok: true, tuning };
+}

@@ -1,0 +1,25 @@
+import type { Position } from "../../syntax/document/document.ts";
+import type { TextEdit } from "../types.ts";
+
+/** What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not. */
+export type CommandAnswer = CommandDone | Refusal;
+
+export interface CommandDone {
+  readonly ok: true;
+  /** The file that is edited and shown: most often, not always, the one that was asked about. */
+  readonly uri: string;
+  /** None where the cursor only goes somewhere. */
+  readonly edits: readonly TextEdit[];
+  /** In the text after the edits. */
+  readonly cursor: Position;
+}
+
+export interface Refusal {
+  readonly ok: false;
+  /** Shown as it is. It holds no words of the journal's: editors read links in what they show. */
+  readonly reason: string;
+}
+
+export function refusal(reason: string): Refusal {
+  return { ok: false, reason };
+}

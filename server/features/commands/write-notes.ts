@@ -1,0 +1,89 @@
+import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import { degreesOf } from "../../music/scales/scale.ts";
+import type { Position } from "../../syntax/document/document.ts";
+import { cutLine } from "../../syntax/line/cut.ts";
+import type { EntryLine } from "../../syntax/line/line.ts";
+import { LONGEST_LINE } from "../../syntax/line/parse-line.ts";
+import { noteRow } from "../completion/claims.ts";
+import { entryUnderCursor } from "../explain/line-under-cursor.ts";
+import { separatorsOf } from "../layout/separators.ts";
+import { type CommandAnswer, refusal } from "./command-answer.ts";
+
+/**
+ * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and the
+ * direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of leaps the
+ * order of the entry's day. They take the place of notes or letters of steps that stand behind a colon already. The cursor goes behind them.
+ */
+export function writeNotes(journal: Journal, uri: string, position: Position): CommandAnswer {
+  const found = entryUnderCursor(journal, uri, position);
+  if (!found.ok) return found;
+  const { entry, text, model } = found;
+  if (!isPlayable(entry.subject)) return NOT_PLAYABLE;
+  const conventions = journal.conventions(uri);
+  const conditions = entry.attempts[0]?.conditions;
+  const input = exerciseToPlay(entry, conditions, conventions, model.day?.date);
+  if (!input) return UNREADABLE;
+  const direction = conditions?.direction ?? (fallsOtherwise(input.subject) ? "up and down" : "up");
+  const subject = entry.source.subject!;
+  const row = noteRow({ ...input, direction }, text.slice(subject.start, subject.end), conventions.names);
+  if (row === "") return NOTHING_TO_PLAY;
+  const { start, end, before, after } = placeOfClaim(text, entry.source);
+  const newText = before + row + after;
+  if (text.length - (end - start) + newText.length > LONGEST_LINE) return TOO_LONG;
+  const { line } = position;
+  const same = text.slice(start, end) === newText;
+  return {
+    ok: true,
+    uri,
+    edits: same ? [] : [{ range: { start: { line, character: start }, end: { line, character: end } }, newText }],
+    cursor: { line, character: start + before.length + row.length },
+  };
+}
+
+const NOT_PLAYABLE = refusal(
+  "Only the notes of a scale or an arpeggio can be written out, and this line does not begin with one that can be read.",
+);
+const UNREADABLE = refusal(
+  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
+);
+const NOTHING_TO_PLAY = refusal(
+  "Over the span of this line the pattern has no notes. Name a longer one, such as 2 octaves.",
+);
+const TOO_LONG = refusal(
+  `With its notes this line would be longer than ${LONGEST_LINE} characters, and not be read. Name a shorter span.`,
+);
+
+function fallsOtherwise(subject: ScaleToPlay | ChordToPlay): boolean {
+  if (subject.type !== "scale") return false;
+  const steps = (direction: "up" | "down"): string => JSON.stringify(degreesOf(subject.kind, direction));
+  return steps("up") !== steps("down");
+}
+
+/** What of a line the notes take the place of, and what goes before and behind them. */
+interface ClaimPlace {
+  readonly start: number;
+  readonly end: number;
+  readonly before: string;
+  readonly after: string;
+}
+
+function placeOfClaim(text: string, source: EntryLine): ClaimPlace {
+  const { cuts } = cutLine(text.slice(0, source.end), source.start);
+  const colon = separatorsOf(text, cuts).find(({ sign }) => sign === ":")?.column;
+  if (colon === undefined) {
+    const start = source.subject!.end;
+    const rest = text.slice(start, source.end).trim();
+    return { start, end: start, before: ": ", after: rest === "" || rest.startsWith(",") ? "" : "," };
+  }
+  const claim = source.claims.find(
+    ({ type, start }) => type !== "signature" && start > colon && !source.items.some((item) => item.start === start),
+  );
+  if (claim) return { start: colon + 1, end: claim.end, before: " ", after: "" };
+  const rest = text.slice(colon + 1, source.end);
+  if (rest.trim() === "")
+    return { start: colon + 1, end: source.remark ? source.end : text.length, before: " ", after: "" };
+  const end = colon + 1 + rest.length - rest.trimStart().length;
+  return { start: colon + 1, end, before: " ", after: rest.trimStart().startsWith(",") ? "" : ", " };
+}

@@ -1,0 +1,82 @@
+import { type NoteStyle, styleOf, writtenNote } from "../../checks/notes/note-style.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Conventions } from "../../journal/conventions.ts";
+import { exerciseToPlay } from "../../journal/entry-exercise.ts";
+import type { Entry } from "../../journal/model.ts";
+import { notesHidden } from "../../journal/notes-hidden.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
+import { isDrawn } from "../../music/patterns/pattern.ts";
+import { describeFifths } from "../../music/scales/signature.ts";
+import { printSteps } from "../../music/scales/steps.ts";
+import { orderOf } from "../explain/explain.ts";
+import type { Candidate } from "./rank.ts";
+
+/** The longest row of notes that is shown whole in a list; in UTF-16 units. */
+const LONGEST_LABEL = 72;
+
+/**
+ * What may be claimed after a colon: the notes over the stated span and pattern, the signature, the steps.
+ *
+ * @param day the day that the entry stands on, where there is one
+ */
+export function claimCandidates(
+  entry: Entry,
+  text: string,
+  conventions: Conventions,
+  day: DayNumber | undefined,
+): Candidate[] {
+  const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions, day);
+  if (!input) return [];
+  const { start = 0, end = 0 } = entry.source.subject ?? {};
+  const typed = text.slice(start, end);
+  return [
+    ...noteRows(input, typed, { names: conventions.names, hidden: notesHidden(entry, conventions) }),
+    ...signatureAndSteps(input),
+  ];
+}
+
+/**
+ * The notes of an exercise in a row, in the signs that its subject is typed with, and never in small letters; empty where
+ * nothing lies within the span.
+ */
+export function noteRow(input: ExerciseInput, typed: string, names: NoteNames): string {
+  const { subject } = input;
+  const note = subject.type === "scale" ? subject.tonic : subject.root;
+  const written = styleOf([{ start: 0, end: typed.length, text: typed, note }], names);
+  const style: NoteStyle = { ...written, lower: false, octaves: "none" };
+  return exercise(input)
+    .notes.map((each) => writtenNote(each, style))
+    .join(" ");
+}
+
+/** Up, and up and down; where a direction is stated that one alone. Leaps have the day's order and no direction. */
+function noteRows(
+  input: ExerciseInput,
+  typed: string,
+  { names, hidden }: { readonly names: NoteNames; readonly hidden: boolean },
+): Candidate[] {
+  const { direction, pattern, day } = input;
+  const ways = direction || isDrawn(pattern) ? [direction] : (["up", "up and down"] as const);
+  return ways.flatMap((way, fit): Candidate[] => {
+    const row = noteRow({ ...input, direction: way }, typed, names);
+    if (row === "") return [];
+    const label = hidden ? ["the notes", ...(way ? [way] : [])].join(", ") : shortened(row);
+    const detail = isDrawn(pattern) ? orderOf(day) : way;
+    return [{ label, aliases: [row], insert: row, kind: "claim", detail, fit }];
+  });
+}
+
+function shortened(row: string): string {
+  return row.length > LONGEST_LABEL ? `${row.slice(0, LONGEST_LABEL - 1)}…` : row;
+}
+
+function signatureAndSteps({ subject }: ExerciseInput): Candidate[] {
+  const { signature, steps } = exercise({ subject });
+  const claims: Candidate[] = signature
+    ? [{ label: describeFifths(signature.fifths), kind: "claim", detail: "signature", fit: 2 }]
+    : [];
+  if (subject.type !== "scale" || subject.kind.degrees.some(({ cents }) => cents !== undefined)) return claims;
+  const words = printSteps(steps, "TS");
+  return [...claims, { label: `steps ${words}`, aliases: [words], kind: "claim", detail: "read upward", fit: 3 }];
+}

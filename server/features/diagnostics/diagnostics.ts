@@ -1,0 +1,188 @@
+import { CODES } from "../../checks/codes.ts";
+import type { LineFinding } from "../../checks/context.ts";
+import type { FindingFix } from "../../checks/finding.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Journal } from "../../journal/journal.ts";
+import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
+import type { Diagnostic, Fix, TextEdit } from "../types.ts";
+import { type FileFindings, fileFindings } from "./file-findings.ts";
+import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
+
+/** The most diagnostics that are given for one file; the last says how many more there are. */
+export const MOST_DIAGNOSTICS = 1000;
+
+const NONE: readonly Diagnostic[] = [];
+const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
+
+/**
+ * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
+ * they say the same: then a client that has them need not be sent them again. What only the history tells can wait: then what
+ * was told of lines that still stand is told again, and nothing new.
+ */
+export function diagnosticsOf(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  { history = true }: { readonly history?: boolean } = {},
+): readonly Diagnostic[] {
+  if (!journal.files.has(uri)) return NONE;
+  const last = journal.memo.latest<Latest>("diagnostics", uri);
+  const findings = fileFindings(journal, uri, today, last?.findings);
+  const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
+  if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
+  const now = placed(journal, findings, told);
+  const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
+  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told, diagnostics });
+  return diagnostics;
+}
+
+/** The findings of a file's latest state, and the diagnostics that were made of them. */
+interface Latest {
+  readonly findings: FileFindings;
+  readonly told: readonly HistoryFinding[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+const NO_HISTORY: readonly HistoryFinding[] = [];
+
+function historyFindings(
+  journal: Journal,
+  uri: string,
+  { aims }: FileFindings,
+  today: DayNumber,
+): readonly HistoryFinding[] {
+  const leaps = leapFindings(journal).filter((each) => each.uri === uri);
+  return aims.length ? [...leaps, ...farAimFindings(journal, uri, aims, today)] : leaps;
+}
+
+/** What was told of a file before, as far as it stands on lines that are still there. */
+function stillTold(last: Latest | undefined, document: Document): readonly HistoryFinding[] {
+  if (!last || last.told.length === 0) return NO_HISTORY;
+  const { from, after } = changedBlocks(last.findings.document, document);
+  const changed = document.blocks.slice(from, after);
+  return last.told.flatMap((each) => {
+    if (document.blocks.includes(each.block)) return [each];
+    const text = each.block.lines[each.finding.line]!;
+    const block = changed.find(({ lines }) => lines.includes(text));
+    return block ? [{ ...each, block, finding: { ...each.finding, line: block.lines.indexOf(text) } }] : [];
+  });
+}
+
+function sameHistory(a: readonly HistoryFinding[], b: readonly HistoryFinding[]): boolean {
+  return a.length === b.length && a.every(({ finding }, i) => finding === b[i]!.finding);
+}
+
+function placed(
+  journal: Journal,
+  { document, blocks, told, crossing }: FileFindings,
+  history: readonly HistoryFinding[],
+): readonly Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const byBlock = new Map<Block, LineFinding[]>();
+  for (const { block, finding } of history) byBlock.set(block, [...(byBlock.get(block) ?? []), finding]);
+  for (const index of byBlock.size ? toldAlso(document, told, byBlock) : told) {
+    const block = document.blocks[index]!;
+    const others = [...(crossing.get(block) ?? []), ...(byBlock.get(block) ?? [])];
+    const findings = blocks[index]!.findings;
+    const all = others.length
+      ? [...findings, ...others].sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end)
+      : findings;
+    for (const each of placedBlock(journal, block, all, document.starts[index]!, document)) found.push(each);
+  }
+  return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
+}
+
+/** The blocks with something to tell, those of which the history tells among them. */
+function toldAlso(
+  { blocks }: Document,
+  told: readonly number[],
+  history: ReadonlyMap<Block, unknown>,
+): readonly number[] {
+  const also = [...history.keys()].map((block) => blocks.indexOf(block)).filter((index) => index >= 0);
+  return [...new Set([...told, ...also])].sort((a, b) => a - b);
+}
+
+/** Blocks that did not move give the same objects, so that little is left to compare. */
+function sameDiagnostics(a: readonly Diagnostic[], b: readonly Diagnostic[]): boolean {
+  return a.length === b.length && a.every((each, i) => each === b[i] || JSON.stringify(each) === JSON.stringify(b[i]));
+}
+
+/** The diagnostics of one block; the same objects while it has not moved. */
+function placedBlock(
+  journal: Journal,
+  block: Block,
+  findings: readonly LineFinding[],
+  first: number,
+  document: Document,
+): readonly Diagnostic[] {
+  const cell = journal.memo.of(block, "placed", (): PlacedBlock => ({ first: -1, findings: [], diagnostics: [] }));
+  const head = document.blocks[0]!;
+  if (cell.first === first && cell.head === head && sameFindings(cell.findings, findings)) return cell.diagnostics;
+  cell.first = first;
+  cell.head = head;
+  cell.findings = findings;
+  cell.diagnostics = findings.map((finding) => diagnostic(finding, first, document));
+  return cell.diagnostics;
+}
+
+interface PlacedBlock {
+  first: number;
+  /** Where declarations would be put in. */
+  head?: Block;
+  findings: readonly LineFinding[];
+  diagnostics: readonly Diagnostic[];
+}
+
+function sameFindings(a: readonly LineFinding[], b: readonly LineFinding[]): boolean {
+  return a === b || (a.length === b.length && a.every((finding, i) => finding === b[i]));
+}
+
+function diagnostic(
+  { code, line, start, end, message, fixes }: LineFinding,
+  first: number,
+  document: Document,
+): Diagnostic {
+  const at = first + line;
+  const range = { start: { line: at, character: start }, end: { line: at, character: end } };
+  return {
+    code,
+    severity: CODES[code],
+    range,
+    message,
+    fixes: fixes.map((fix) => placedFix(fix, at, document)),
+  };
+}
+
+function placedFix({ title, safe, edits, head }: FindingFix, line: number, document: Document): Fix {
+  const placed = edits.map(
+    ({ start, end, further = 0, text }): TextEdit => ({
+      range: { start: { line, character: start }, end: { line: line + further, character: end } },
+      newText: text,
+    }),
+  );
+  return { title, safe, edits: head === undefined ? placed : [...placed, headInsertion(head, document)] };
+}
+
+/** A line of its own behind the last line of the head that says something; before the first day where there is no head. */
+function headInsertion(text: string, document: Document): TextEdit {
+  const head = document.blocks[0]!;
+  const end = head.ends.find((each) => each !== "") ?? "\n";
+  const last = head.day ? -1 : head.lines.findLastIndex((line) => line.trim() !== "");
+  if (last < 0)
+    return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, newText: `${text}${end}` };
+  const character = head.lines[last]!.length;
+  return { range: { start: { line: last, character }, end: { line: last, character } }, newText: `${end}${text}` };
+}
+
+function limited(found: readonly Diagnostic[]): readonly Diagnostic[] {
+  const ranked = found
+    .map((each, i) => ({ each, i }))
+    .sort((a, b) => RANK[a.each.severity] - RANK[b.each.severity] || a.i - b.i);
+  const kept = ranked.slice(0, MOST_DIAGNOSTICS).map(({ each }) => each);
+  const last = kept[MOST_DIAGNOSTICS - 1]!;
+  kept[MOST_DIAGNOSTICS - 1] = {
+    ...last,
+    message: `${last.message} (And ${found.length - MOST_DIAGNOSTICS} more in this file.)`,
+  };
+  return kept;
+}

@@ -1,0 +1,197 @@
+import type { LineFinding } from "../../checks/context.ts";
+import { pastAim } from "../../checks/file/aims.ts";
+import {
+  checkDayOrder,
+  type DatedDay,
+  type DaysElsewhere,
+  duplicateDeclaration,
+} from "../../checks/file/journal-order.ts";
+import { Survey } from "../../checks/survey.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Conventions } from "../../journal/conventions.ts";
+import { declarationKey } from "../../journal/declarations/declaration-key.ts";
+import type { Declaration } from "../../journal/declarations/declared.ts";
+import type { Journal } from "../../journal/journal.ts";
+import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
+import { daysElsewhere } from "./days-elsewhere.ts";
+
+/** Everything found in one state of a file. Lines count from each block's first. */
+export interface FileFindings {
+  readonly document: Document;
+  readonly blocks: readonly BlockFacts[];
+  /** The blocks with something to tell, by their index. */
+  readonly told: readonly number[];
+  readonly crossing: ReadonlyMap<Block, readonly LineFinding[]>;
+  /** The aims that it declares. */
+  readonly aims: readonly AimAt[];
+  /** The days follow each other one way, none twice and none ahead. */
+  readonly regular: boolean;
+  /** What else bore on the findings. */
+  readonly bearing: Bearing;
+}
+
+export interface AimAt {
+  readonly block: Block;
+  readonly line: number;
+  readonly declaration: Declaration;
+}
+
+interface Bearing {
+  readonly survey: Survey;
+  readonly today: DayNumber;
+  readonly declaredBefore: readonly string[];
+  readonly elsewhere: DaysElsewhere;
+}
+
+/** What one block shows by itself, and what of it bears on others. */
+export interface BlockFacts {
+  readonly findings: readonly LineFinding[];
+  readonly day?: DatedDay;
+  readonly declarations: readonly KeyedDeclaration[];
+}
+
+interface KeyedDeclaration {
+  readonly key: string | undefined;
+  readonly line: number;
+  readonly declaration: Declaration;
+  readonly text: string;
+}
+
+const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
+
+/**
+ * The findings of a file. With those of an earlier state only the blocks that differ are looked at, and what crosses blocks
+ * is looked at again only where they bear on it: the result is that of a fresh look (test/properties/diagnostics.test.ts).
+ */
+export function fileFindings(journal: Journal, uri: string, today: DayNumber, earlier?: FileFindings): FileFindings {
+  const document = journal.files.get(uri)!;
+  const conventions: Conventions = journal.conventions(uri);
+  const survey = journal.memo.of(conventions, "survey", () => new Survey(journal.partContext, conventions));
+  const bearing: Bearing = {
+    survey,
+    today,
+    declaredBefore: journal.keysBefore(uri),
+    elsewhere: daysElsewhere(journal, uri),
+  };
+  if (earlier && sameBearing(earlier.bearing, bearing))
+    return earlier.document === document ? earlier : updated(journal, document, earlier);
+  const blocks =
+    earlier?.bearing.survey === survey
+      ? blocksAfter(journal, document, earlier).blocks
+      : document.blocks.map((block) => blockFacts(journal, block, survey));
+  return { document, blocks, ...crossed(document, blocks, bearing), bearing };
+}
+
+function sameBearing(a: Bearing, b: Bearing): boolean {
+  return (
+    a.survey === b.survey &&
+    a.today === b.today &&
+    a.elsewhere === b.elsewhere &&
+    a.declaredBefore.join("\n") === b.declaredBefore.join("\n")
+  );
+}
+
+/** The facts of every block, of which only those that changed are found out anew. */
+function blocksAfter(journal: Journal, document: Document, { document: past, blocks: facts, bearing }: FileFindings) {
+  const changed = changedBlocks(past, document);
+  const { from, before, after } = changed;
+  const old = facts.slice(from, before);
+  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.survey));
+  return { ...changed, old, now, blocks: facts.slice(0, from).concat(now, facts.slice(before)) };
+}
+
+function updated(journal: Journal, document: Document, earlier: FileFindings): FileFindings {
+  const { bearing } = earlier;
+  const { from, before, after, old, now, blocks } = blocksAfter(journal, document, earlier);
+  const stays =
+    earlier.regular && !bearsOnOthers(old) && !bearsOnOthers(now) && staysRegular(blocks, from, after, bearing);
+  if (!stays) return { document, blocks, ...crossed(document, blocks, bearing), bearing };
+  const told = [
+    ...earlier.told.filter((index) => index < from),
+    ...now.flatMap(({ findings }, i) => (findings.length > 0 ? [from + i] : [])),
+    ...earlier.told.filter((index) => index >= before).map((index) => index + after - before),
+  ];
+  const { crossing, aims } = earlier;
+  return { document, blocks, told, crossing, aims, regular: true, bearing };
+}
+
+function bearsOnOthers(blocks: readonly BlockFacts[]): boolean {
+  return blocks.some(({ declarations }) => declarations.length > 0);
+}
+
+/** Whether the days around a change still go the way of the file's first and last, none twice and none ahead. */
+function staysRegular(
+  blocks: readonly BlockFacts[],
+  from: number,
+  after: number,
+  { today, elsewhere }: Bearing,
+): boolean {
+  const dates: number[] = [];
+  let first = from;
+  while (first > 0 && blocks[first - 1]!.day === undefined) first--;
+  let last = after;
+  while (last < blocks.length && blocks[last]!.day === undefined) last++;
+  for (let i = Math.max(0, first - 1); i <= Math.min(last, blocks.length - 1); i++) {
+    const date = blocks[i]!.day?.date;
+    if (date !== undefined) dates.push(date);
+  }
+  const way = Math.sign((lastDate(blocks) ?? 0) - (blocks.find(({ day }) => day)?.day?.date ?? 0));
+  if (dates.some((date) => date > today || elsewhere.earlier.has(date) || elsewhere.stray.has(date))) return false;
+  return dates.every((date, i) => i === 0 || (way !== 0 && Math.sign(date - dates[i - 1]!) === way));
+}
+
+function lastDate(blocks: readonly BlockFacts[]): number | undefined {
+  return blocks.findLast(({ day }) => day)?.day?.date;
+}
+
+/** What comes of the blocks together. */
+function crossed(
+  document: Document,
+  blocks: readonly BlockFacts[],
+  bearing: Bearing,
+): Pick<FileFindings, "told" | "crossing" | "aims" | "regular"> {
+  const crossing = new Map<Block, LineFinding[]>();
+  const add = (index: number, finding: LineFinding): void => {
+    const block = document.blocks[index]!;
+    crossing.set(block, [...(crossing.get(block) ?? []), finding]);
+  };
+  const dated: DatedDay[] = [];
+  const places: number[] = [];
+  for (let index = 0; index < blocks.length; index++) {
+    const { day } = blocks[index]!;
+    if (!day) continue;
+    dated.push(day);
+    places.push(index);
+  }
+  const days = checkDayOrder(dated, bearing.today, bearing.elsewhere);
+  for (const { day, finding } of days) add(places[day]!, { ...finding, line: 0 });
+  const seen = new Set(bearing.declaredBefore);
+  const aims: AimAt[] = [];
+  for (let index = 0; index < blocks.length; index++) {
+    for (const { key, line, declaration, text } of blocks[index]!.declarations) {
+      if (key !== undefined && seen.has(key)) add(index, { ...duplicateDeclaration(declaration, text), line });
+      if (key !== undefined) seen.add(key);
+      if (declaration.declared?.type === "aim") aims.push({ block: document.blocks[index]!, line, declaration });
+      const past = pastAim(declaration, bearing.today);
+      if (past) add(index, { ...past, line });
+    }
+  }
+  const told: number[] = [];
+  for (let index = 0; index < blocks.length; index++)
+    if (blocks[index]!.findings.length > 0 || crossing.has(document.blocks[index]!)) told.push(index);
+  return { told, crossing, aims, regular: days.length === 0 };
+}
+
+function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {
+  const { findings, day, declares } = survey.block(block);
+  return { findings, day, declarations: declares ? keyed(journal, block) : NO_DECLARATIONS };
+}
+
+function keyed(journal: Journal, block: Block): readonly KeyedDeclaration[] {
+  return journal.model(block).declarations.map(({ line, declaration }) => ({
+    line,
+    declaration,
+    key: declarationKey(declaration),
+    text: block.lines[line]!,
+  }));
+}

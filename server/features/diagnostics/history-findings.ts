@@ -1,0 +1,106 @@
+import type { LineFinding } from "../../checks/context.ts";
+import { farAim } from "../../checks/file/aims.ts";
+import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
+import type { Stretch } from "../../checks/finding.ts";
+import { recordsOfBlock } from "../../history/attempts.ts";
+import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
+import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
+import type { AttemptRecord } from "../../history/record.ts";
+import type { Exercise } from "../../history/strands.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Conventions } from "../../journal/conventions.ts";
+import type { Declaration } from "../../journal/declarations/declared.ts";
+import type { Journal } from "../../journal/journal.ts";
+import { readEntry } from "../../journal/read-entry.ts";
+import type { Block } from "../../syntax/document/document.ts";
+import type { EntryLine } from "../../syntax/line/line.ts";
+import { parseLine } from "../../syntax/line/parse-line.ts";
+import type { AimAt } from "./file-findings.ts";
+
+/** A finding on a line of a day that what was practised on other days bears on. */
+export interface HistoryFinding {
+  readonly uri: string;
+  readonly block: Block;
+  readonly finding: LineFinding;
+}
+
+/** Tempos that leap, in all files. The same objects for every exercise that stays the same. */
+export function leapFindings(journal: Journal): readonly HistoryFinding[] {
+  const found: HistoryFinding[] = [];
+  for (const exercise of journalHistory(journal).exercises.values())
+    for (const each of journal.memo.of(exercise, "leaps", () => leapsIn(journal, exercise))) found.push(each);
+  return found;
+}
+
+function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFinding[] {
+  return strands.flatMap((strand) => {
+    const leaps = journal.memo.of(strand, "leaps", () => leapsOf(strand));
+    return leaps.map((leap) => leapFinding(journal, leap));
+  });
+}
+
+/** The same object for the same two attempts. */
+function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
+  const { record, best } = leap;
+  const { uri, block, line } = record;
+  const kept = journal.memo.of(record, "leap", (): { best?: AttemptRecord; found?: HistoryFinding } => ({}));
+  if (kept.best !== best || !kept.found) {
+    kept.best = best;
+    kept.found = { uri, block, finding: { ...tempoLeap(leap, tempoPlace(journal, record)), line } };
+  }
+  return kept.found;
+}
+
+/** Where the tempo of an attempt stands on its line. */
+function tempoPlace(journal: Journal, record: AttemptRecord): Stretch {
+  const { uri, block, line } = record;
+  const text = block.lines[line]!;
+  const read = parseLine(text, { ...journal.partContext, head: false });
+  if (read.type !== "entry") return { start: 0, end: text.length };
+  const place = recordsOfBlock(journal, uri, block)
+    .filter((each) => each.line === line)
+    .indexOf(record);
+  return readEntry(read, line, journal.vocabulary).attempts[place]?.place ?? read;
+}
+
+/** Aims of one file, at a tempo by a day, that the trend does not lead to. */
+export function farAimFindings(
+  journal: Journal,
+  uri: string,
+  aims: readonly AimAt[],
+  today: DayNumber,
+): readonly HistoryFinding[] {
+  return aims.flatMap(({ block, line, declaration }) => {
+    const found = farAimFinding(journal, uri, declaration, today);
+    return found ? [{ uri, block, finding: { ...found, line } }] : [];
+  });
+}
+
+function farAimFinding(
+  journal: Journal,
+  uri: string,
+  declaration: Declaration,
+  today: DayNumber,
+): ReturnType<typeof farAim> {
+  const { declared } = declaration;
+  if (declared?.type !== "aim" || declared.by === undefined || declared.by < today) return undefined;
+  const conventions = journal.conventions(uri);
+  const aimed = journal.memo.of(conventions, "aimed at", () => new WeakMap<Declaration, readonly PlayedAttempt[]>());
+  if (!aimed.has(declaration)) aimed.set(declaration, attemptsAimedAt(declared.entry, journal, conventions));
+  const aim = aimed.get(declaration)!.find(({ rate }) => rate !== null);
+  if (!aim) return undefined;
+  const index = journalHistory(journal);
+  const { manner, rate } = aim;
+  const strand = index.strandOf(manner) ?? index.exercises.get(manner.exerciseKey)?.strands[0];
+  if (!strand) return undefined;
+  return farAim(
+    declaration,
+    { rate: rate!, by: declared.by, notation: manner, weeks: weeksOfStrand(journal, strand) },
+    today,
+  );
+}
+
+/** The aim as attempts, of which none need state a tempo. */
+function attemptsAimedAt(entry: EntryLine, journal: Journal, conventions: Conventions): readonly PlayedAttempt[] {
+  return playedEntry(readEntry(entry, 0, journal.vocabulary), conventions).attempts;
+}

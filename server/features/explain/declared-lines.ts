@@ -1,0 +1,61 @@
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Declared } from "../../journal/declarations/declared.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Block } from "../../syntax/document/document.ts";
+
+/** A declaration, and where it stands. */
+export interface DeclaredLine<D extends Declared = Declared> {
+  readonly declared: D;
+  readonly uri: string;
+  readonly block: Block;
+  /** Within the block. */
+  readonly line: number;
+  /** As it is written, without its first word and its remark. */
+  readonly text: string;
+  /** The day that it stands below; undefined in a head. */
+  readonly day?: DayNumber;
+}
+
+type OfType<T extends Declared["type"]> = DeclaredLine<Extract<Declared, { readonly type: T }>>;
+export type DeclaredAim = OfType<"aim">;
+export type DeclaredSet = OfType<"set">;
+export type DeclaredPiece = OfType<"piece">;
+export type DeclaredMovement = OfType<"movement">;
+
+/** What may be declared below a day. */
+const MAY_DECLARE = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?(?:aim|set|piece|study|movement|concert)[^\S\n\r]/im;
+
+/** The declarations of a journal, in the order of its files and lines. Of days only those with such a word are read. */
+export function declaredLines(journal: Journal): readonly DeclaredLine[] {
+  return journal.addresses.flatMap((uri) =>
+    journal.files.get(uri)!.blocks.flatMap((block) => linesIn(journal, uri, block)),
+  );
+}
+
+export function ofType<T extends Declared["type"]>(lines: readonly DeclaredLine[], type: T): readonly OfType<T>[] {
+  return lines.filter(({ declared }) => declared.type === type) as readonly DeclaredLine[] as readonly OfType<T>[];
+}
+
+const NONE: readonly DeclaredLine[] = [];
+
+function linesIn(journal: Journal, uri: string, block: Block): readonly DeclaredLine[] {
+  const kept = journal.memo.of(block, "declared lines", (): { uri?: string; found: readonly DeclaredLine[] } => ({
+    found: NONE,
+  }));
+  if (kept.uri !== uri) {
+    kept.uri = uri;
+    kept.found = !block.day || MAY_DECLARE.test(block.text) ? readLines(journal, uri, block) : NONE;
+  }
+  return kept.found;
+}
+
+function readLines(journal: Journal, uri: string, block: Block): readonly DeclaredLine[] {
+  const { declarations, day } = journal.model(block);
+  return declarations.flatMap(({ line, declaration: { declared, line: source } }): DeclaredLine[] => {
+    if (!declared) return [];
+    const text = block.lines[line]!.slice(source.wordEnd, source.end)
+      .replace(/^[\s:]+/, "")
+      .trimEnd();
+    return [{ declared, uri, block, line, text, ...(day?.date === undefined ? {} : { day: day.date }) }];
+  });
+}

@@ -1,0 +1,11 @@
+import type { AttemptRecord } from "../../history/record.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Entry } from "../../journal/model.ts";
+import { readEntry } from "../../journal/read-entry.ts";
+import { parseLine } from "../../syntax/line/parse-line.ts";
+
+/** The entry that a record comes from, read without its day: what it says by itself. */
+export function entryOf(journal: Journal, { block, line }: Pick<AttemptRecord, "block" | "line">): Entry | undefined {
+  const read = parseLine(block.lines[line] ?? "", { ...journal.partContext, head: false });
+  return read.type === "entry" ? readEntry(read, line, journal.vocabulary) : undefined;
+}

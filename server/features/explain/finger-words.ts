@@ -1,0 +1,53 @@
+import type { HardStep, Movement } from "../../music/fingering/finger-change.ts";
+import { type Fingering, printFingering, whyUnfingered } from "../../music/fingering/fingering.ts";
+import type { Instrument } from "../../music/instruments/instrument.ts";
+import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
+
+/** `E5 to F5, 0 1-- ---- to 0 -2- ----: 2 fingers, in contrary motion`; `mark` sets a fingering off from the words. */
+export function stepInWords(step: HardStep, names: NoteNames, mark: (fingering: string) => string = String): string {
+  const [from, to] = step.fingerings.map((fingering) => mark(printFingering(fingering)));
+  return `${noteText(step.from, names)} to ${noteText(step.to, names)}, ${from} to ${to}: ${movementInWords(step)}`;
+}
+
+/** What moves: `2 fingers, in contrary motion`. */
+export function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }: Movement): string {
+  const moved = [
+    ...(fingers > 0 ? [`${fingers} ${fingers === 1 ? "finger" : "fingers"}`] : []),
+    ...(thumb ? ["the thumb"] : []),
+    ...(bell ? ["the bell"] : []),
+  ];
+  return [
+    moved.join(" and "),
+    ...(contrary ? ["in contrary motion"] : []),
+    ...(halfHole ? ["with a half hole"] : []),
+    ...(register ? ["into the other register"] : []),
+  ].join(", ");
+}
+
+const THUMBS = { closed: "thumb", half: "thumb pinched", open: "thumb off" } as const;
+
+/** What is closed: `thumb, 1, 2, 4 and 5`, `thumb pinched, 1, 3, 4, 6 and the bell`, `thumb, 1, 2, 3, 4, 5, 6 and half of 7`. */
+export function fingeringInWords({ thumb, holes, bell }: Fingering): string {
+  const fingers = holes.flatMap((cover, i) =>
+    cover === "open" ? [] : `${cover === "half" ? "half of " : ""}${i + 1}`,
+  );
+  const words = [THUMBS[thumb], ...fingers, ...(bell ? ["the bell"] : [])];
+  return words.length === 1 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+/** For each note of a step on whose fingering charts do not agree, a clause that says so. */
+export function doubtsOf({ from, to, confidence }: HardStep, names: NoteNames): readonly string[] {
+  return [from, to].flatMap((note, i) => {
+    if (confidence[i] === "high") return [];
+    return confidence[i] === "medium"
+      ? [`${noteText(note, names)} has other fingerings too`]
+      : [`the fingering of ${noteText(note, names)} is uncertain and differs by maker`];
+  });
+}
+
+/** Why finger changes are not told of a recorder; undefined where they are, and for any other instrument. */
+export function unknownFingering(instrument: Pick<Instrument, "family" | "fingering">): string | undefined {
+  return whyUnfingered(instrument) === "german fingering"
+    ? "not known for German fingering, as Daystave has no table of it"
+    : undefined;
+}

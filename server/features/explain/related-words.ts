@@ -1,0 +1,44 @@
+import { scaleName } from "../../checks/notes/subject-name.ts";
+import { chordById } from "../../music/chords/chord.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import { type Collection, collectionOfChord, collectionOfScale } from "../../music/scales/collection.ts";
+import { parallelOf, relativeOf } from "../../music/scales/related-keys.ts";
+
+type Subject = ScaleToPlay | ChordToPlay;
+
+/** The names of a scale's relative and parallel scales; null where there is none, as for a chord. */
+export function relatedNames(
+  subject: Subject,
+  names: NoteNames,
+): { readonly relative: string | null; readonly parallel: string | null } {
+  if (subject.type === "chord") return { relative: null, parallel: null };
+  const { tonic, kind } = subject;
+  const [relative, parallel] = [relativeOf(tonic, kind), parallelOf(tonic, kind)];
+  return {
+    relative: relative && scaleName(relative, relative.tonic, names),
+    parallel: parallel && scaleName(parallel, parallel.tonic, names),
+  };
+}
+
+/** `relative: F major; parallel: D major`. */
+export function relatedWords(subject: Subject, names: NoteNames): string | undefined {
+  const { relative, parallel } = relatedNames(subject, names);
+  const words = [...(relative ? [`relative: ${relative}`] : []), ...(parallel ? [`parallel: ${parallel}`] : [])];
+  return words.join("; ") || undefined;
+}
+
+/** Which of the few sets of notes a symmetrical scale or chord has; null for any other. */
+export function collectionOf(subject: Subject): Collection | null {
+  if (subject.type === "scale") return collectionOfScale(subject.tonic, subject.kind);
+  return collectionOfChord(subject.root, chordById(subject.chord)!);
+}
+
+/** `collection: octatonic 3 of 3, with C and D; the same notes from F G# B`. */
+export function collectionWords(subject: Subject, names: NoteNames): string | undefined {
+  const found = collectionOf(subject);
+  if (!found) return undefined;
+  const marks = found.with.map((each) => names.name(each)).join(" and ");
+  const same = found.sameFrom.map((each) => names.name(each)).join(" ");
+  return `collection: ${found.name} ${found.number} of ${found.of}, with ${marks}; the same notes from ${same}`;
+}

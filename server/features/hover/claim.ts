@@ -1,0 +1,69 @@
+import { bestReading } from "../../checks/notes/best-reading.ts";
+import { type ClaimedExercise, rungsIn } from "../../checks/notes/claimed-exercise.ts";
+import type { Conventions } from "../../journal/conventions.ts";
+import { exerciseToPlay, subjectToPlay } from "../../journal/entry-exercise.ts";
+import type { Entry } from "../../journal/model.ts";
+import { notesHidden } from "../../journal/notes-hidden.ts";
+import { subjectText } from "../../journal/subject-text.ts";
+import { modulo } from "../../music/notes/note.ts";
+import { ordinal } from "../../music/scales/scale.ts";
+import { printSteps, stepsOf } from "../../music/scales/steps.ts";
+import type { Claim, ClaimedNote } from "../../syntax/line/line.ts";
+import { escapedExtract } from "../explain/markdown.ts";
+import type { EntryAt } from "./entry.ts";
+import { signatureHover } from "./theory.ts";
+
+/** What is to be said of a claim, and of which columns. */
+export interface ClaimHover {
+  readonly start: number;
+  readonly end: number;
+  readonly markdown: string | undefined;
+}
+
+/** A claim, and for a note list the note of it at the column. */
+export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimHover | undefined {
+  const { entry, journal, uri } = at;
+  const conventions = journal.conventions(uri);
+  const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
+  const telling = { names: conventions.names, hidden: notesHidden(entry, conventions) };
+  const stretch = { start: claim.start, end: claim.end };
+  if (claim.type === "signature") return { ...stretch, markdown: signatureHover(claim.fifths, subject, telling) };
+  if (claim.type === "steps") {
+    const right =
+      subject?.type === "scale"
+        ? ` ${escapedExtract(subjectText(entry.subject!, conventions.names))} has ${printSteps(stepsOf(subject.kind), "TS")}.`
+        : "";
+    return {
+      ...stretch,
+      markdown: `Steps, read upward: a tone is \`T\` or \`W\`, a semitone \`S\` or \`H\`, three semitones are \`A\` or \`3\`.${right}`,
+    };
+  }
+  const index = claim.notes.findLastIndex(({ start, end }) => start <= character && character <= end);
+  const note = claim.notes[index];
+  return note && { start: note.start, end: note.end, markdown: noteHover(at, claim.notes, index) };
+}
+
+function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote[], index: number): string | undefined {
+  const { note, text } = notes[index]!;
+  if (!note) return `${escapedExtract(text)} is no note.`;
+  const claimed = claimedExercise(entry, journal.conventions(uri));
+  const found = claimed && bestReading(notes, claimed);
+  if (!claimed || !found) return undefined;
+  const name = claimed.names.name(note);
+  const { steps } = found.alignment;
+  const step = steps.find((each) => each.typed === index && each.type !== "missing");
+  const whole = escapedExtract(claimed.subjectText);
+  const expected = step && step.type !== "extra" ? found.reading.notes[step.expected] : undefined;
+  if (!expected) return `${name}: one note more than ${whole} has here.`;
+  const degree = modulo(expected.degree - 1, rungsIn(found.reading.subject, expected.falling).length) + 1;
+  const what = claimed.subject.type === "chord" ? "note" : "degree";
+  if (step!.type !== "same" && step!.type !== "octave")
+    return `${name} stands where ${claimed.names.name(expected.note)} belongs: the ${ordinal(degree)} ${what} of ${whole}.`;
+  return `${name} is the ${ordinal(degree)} ${what} of ${whole}.`;
+}
+
+function claimedExercise(entry: Entry, conventions: Conventions): ClaimedExercise | undefined {
+  const toPlay = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
+  const { names } = conventions;
+  return toPlay && { ...toPlay, names, subjectText: subjectText(entry.subject!, names) };
+}

@@ -1,0 +1,25 @@
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Entry } from "../../journal/model.ts";
+import { entrySteps } from "../explain/entry-steps.ts";
+import { doubtsOf, stepInWords } from "../explain/finger-words.ts";
+
+/**
+ * The hardest step of what an entry plays on a recorder, as one paragraph of Markdown; none for any other instrument.
+ *
+ * @param day the day that the entry stands on, where there is one
+ */
+export function hardestStepHover(
+  entry: Entry,
+  journal: Journal,
+  uri: string,
+  day: DayNumber | undefined,
+): readonly string[] {
+  const found = entrySteps(entry, journal, uri, { most: 1, day });
+  if (!found) return [];
+  if (!found.known) return [`Hardest step: ${found.why}.`];
+  return found.steps.map((step) => {
+    const words = stepInWords(step, journal.names, (fingering) => `\`${fingering}\``);
+    return `Hardest step: ${[words, ...doubtsOf(step, journal.names)].join("; ")}.`;
+  });
+}

@@ -1,0 +1,136 @@
+import type { Journal } from "../../journal/journal.ts";
+import type { BlockModel } from "../../journal/model.ts";
+import { type Block, blockIndexAt } from "../../syntax/document/document.ts";
+import type { Line } from "../../syntax/line/line.ts";
+import { PartMemo } from "../../syntax/line/parts.ts";
+import type { Range, TextEdit } from "../types.ts";
+import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
+import type { ReadingContext } from "./missing-commas.ts";
+
+/** One step of indentation. */
+const STEP = "  ";
+
+/**
+ * The edits that lay out a file, or the lines that a range touches, canonically: in order, none upon another, each no
+ * longer than what changes. Days, sessions, phases and declarations begin at the first column; entries, `plan`, `rest` and
+ * breaks one step in below a phase line; a plain remark right under an entry one step further in than that, any other remark
+ * as typed. Of blank lines in a row one is left. Line ends and a byte order mark stay, and so does all that is said.
+ */
+export function formatEdits(journal: Journal, uri: string, range?: Range): readonly TextEdit[] {
+  const document = journal.files.get(uri);
+  if (!document) return [];
+  const from = Math.max(0, range?.start.line ?? 0);
+  const to = Math.min(document.lineCount - 1, range?.end.line ?? document.lineCount - 1);
+  const edits: TextEdit[] = [];
+  if (to < from) return edits;
+  const context = { vocabulary: journal.vocabulary, memo: new PartMemo() };
+  for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
+    const block = document.blocks[i]!;
+    for (const edit of new BlockLayout(block, journal.model(block), document.starts[i]!, context).edits(from, to))
+      edits.push(edit);
+  }
+  return edits;
+}
+
+/** Goes down a block once, and remembers what the lines so far opened. Lines count from the block's first. */
+class BlockLayout {
+  private readonly context: ReadingContext & { readonly head: boolean };
+  private belowPhase = false;
+  /** What the entry that a remark may belong to is indented by; undefined where none stands right above. */
+  private entryIndent: string | undefined;
+  /** The end of the last line that stays. */
+  private lineEnd = "";
+
+  constructor(
+    private readonly block: Block,
+    private readonly model: BlockModel,
+    private readonly firstLine: number,
+    context: ReadingContext,
+  ) {
+    this.context = { ...context, head: !block.day };
+  }
+
+  /** The edits of the lines from one absolute line to another. */
+  edits(from: number, to: number): readonly TextEdit[] {
+    const edits: TextEdit[] = [];
+    for (const [i, line] of this.model.lines.entries()) {
+      const at = this.firstLine + i;
+      if (at > to) break;
+      const text = this.block.lines[i]!;
+      const within = at >= from;
+      if (within && this.isSpareBlank(i, at === to)) {
+        edits.push(deletion(at));
+        continue;
+      }
+      const changes = within && !this.joinsLineEnds(i) ? this.layOut(line, text) : [];
+      edits.push(...changes.map((change) => placed(change, at)));
+      this.remember(line, applyLineEdits(text, changes), i);
+    }
+    return edits;
+  }
+
+  private layOut(line: Line, text: string): readonly LineEdit[] {
+    return lineEdits(text, line, this.indentOf(line, text), this.context);
+  }
+
+  /** What a line is to be indented by; undefined leaves it as typed. */
+  private indentOf(line: Line, text: string): string | undefined {
+    switch (line.type) {
+      case "day":
+      case "session":
+      case "phase":
+      case "declaration":
+        return "";
+      case "entry":
+      case "break":
+      case "plan":
+      case "rest":
+        return this.belowPhase ? STEP : "";
+      case "remark": {
+        const ofEntry = this.entryIndent !== undefined && line.remark?.kind === "remark";
+        return ofEntry ? this.entryIndent + STEP : leadOf(text).replaceAll("\t", STEP);
+      }
+      default:
+        return undefined;
+    }
+  }
+
+  private remember(line: Line, text: string, i: number): void {
+    if (line.type === "phase") this.belowPhase = true;
+    if (line.type === "day" || line.type === "session") this.belowPhase = false;
+    if (line.type === "entry") this.entryIndent = /^ *$/.test(leadOf(text)) ? leadOf(text) : undefined;
+    else if (line.type !== "remark") this.entryIndent = undefined;
+    this.lineEnd = this.block.ends[i]!;
+  }
+
+  /** A blank line under a blank line. What follows the last line end of a file is no line. */
+  private isSpareBlank(i: number, last: boolean): boolean {
+    const { lines, ends } = this.block;
+    if (i === 0 || ends[i] === "" || !isBlank(lines[i]!) || !isBlank(lines[i - 1]!)) return false;
+    return !(last && this.lineEnd === "\r" && lines[i + 1] === "" && ends[i + 1] === "\n");
+  }
+
+  /** Emptied, this line would leave a CR and an LF side by side: one line end out of two. */
+  private joinsLineEnds(i: number): boolean {
+    return this.lineEnd === "\r" && this.block.ends[i] === "\n" && isBlank(this.block.lines[i]!);
+  }
+}
+
+/** A line with a byte order mark is none: that stays. */
+function isBlank(text: string): boolean {
+  return !/[\S\uFEFF]/.test(text);
+}
+
+/** The white space that a line begins with, a byte order mark left out. */
+function leadOf(text: string): string {
+  const lead = text.slice(0, Math.max(0, text.search(/[^\s\uFEFF]/)));
+  return lead.slice(lead.lastIndexOf("\uFEFF") + 1);
+}
+
+function placed({ start, end, text }: LineEdit, line: number): TextEdit {
+  return { range: { start: { line, character: start }, end: { line, character: end } }, newText: text };
+}
+
+function deletion(line: number): TextEdit {
+  return { range: { start: { line, character: 0 }, end: { line: line + 1, character: 0 } }, newText: "" };
+}

@@ -1,0 +1,70 @@
+import type { Journal } from "../../journal/journal.ts";
+import type { Block } from "../../syntax/document/document.ts";
+import { type LineSort, LineSorts, sortOf } from "../../syntax/line/line-sorts.ts";
+import type { FoldingRange } from "../types.ts";
+import { latestBlocks } from "./latest-days.ts";
+import { framesOf } from "./sections.ts";
+
+/**
+ * What may be folded away: days, sessions and phases, what stands above the first day, and remarks on lines below each
+ * other; each to its last line that is not blank. At most one fold begins on a line: the longest.
+ *
+ * @param most where there are more, days before the latest (`latestBlocks`) fold as a whole alone; of what is still more,
+ * the latest are given
+ */
+export function foldingRanges(journal: Journal, uri: string, most = Number.POSITIVE_INFINITY): readonly FoldingRange[] {
+  const document = journal.files.get(uri);
+  if (!document) return [];
+  const byBlock = document.blocks.map((block, i) =>
+    blockFolds(journal, block).map(({ startLine, endLine }) => ({
+      startLine: document.starts[i]! + startLine,
+      endLine: document.starts[i]! + endLine,
+    })),
+  );
+  const all = byBlock.flat();
+  if (all.length <= most) return all;
+  const latest = latestBlocks(uri, document);
+  const fewer = byBlock.flatMap((folds, i) => (latest.has(i) || !document.blocks[i]!.day ? folds : folds.slice(0, 1)));
+  return latest.newestFirst ? fewer.slice(0, most) : fewer.slice(Math.max(0, fewer.length - most));
+}
+
+/** Lines are those of the block. An editor asks for the folds of all days before anything is known of most. */
+function blockFolds(journal: Journal, block: Block): readonly FoldingRange[] {
+  const { memo, vocabulary, partContext } = journal;
+  if (!block.day) return foldsOf(journal.model(block).lines.map(sortOf));
+  const sorts = memo.of(vocabulary, "line sorts", () => new LineSorts(partContext));
+  const kept = memo.of(block, "folds", (): { sorts?: LineSorts; folds: readonly FoldingRange[] } => ({ folds: [] }));
+  if (kept.sorts !== sorts) {
+    kept.sorts = sorts;
+    kept.folds = foldsOf(block.lines.map((text, i) => (i === 0 ? "day" : sorts.of(text))));
+  }
+  return kept.folds;
+}
+
+function foldsOf(lines: readonly LineSort[]): readonly FoldingRange[] {
+  const frames = framesOf(lines).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
+  const above = lines[0] === "day" ? [] : headOf(lines);
+  const longest = new Map<number, FoldingRange>();
+  for (const fold of [...above, ...frames, ...remarksOf(lines)]) {
+    const known = longest.get(fold.startLine)?.endLine ?? fold.startLine;
+    if (fold.endLine > known) longest.set(fold.startLine, fold);
+  }
+  return [...longest.values()].sort((a, b) => a.startLine - b.startLine);
+}
+
+function headOf(lines: readonly LineSort[]): readonly FoldingRange[] {
+  const startLine = lines.findIndex((sort) => sort !== "blank");
+  const endLine = lines.findLastIndex((sort) => sort !== "blank");
+  return startLine < 0 ? [] : [{ startLine, endLine }];
+}
+
+function remarksOf(lines: readonly LineSort[]): readonly FoldingRange[] {
+  const runs: { startLine: number; endLine: number }[] = [];
+  for (const [i, sort] of lines.entries()) {
+    if (sort !== "remark") continue;
+    const run = runs.at(-1);
+    if (run?.endLine === i - 1) run.endLine = i;
+    else runs.push({ startLine: i, endLine: i });
+  }
+  return runs;
+}

@@ -1,0 +1,134 @@
+import type { PreviewLesson, PreviewLink, PreviewSetWork, PreviewTick } from "../../../shared/preview.ts";
+import { answers, answersWords } from "../../history/aim-met.ts";
+import { plannedStretches } from "../../history/day-minutes.ts";
+import { type DayNumber, isoDate, shortWeekday } from "../../journal/calendar.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { BlockModel, Entry } from "../../journal/model.ts";
+import { readEntry } from "../../journal/read-entry.ts";
+import type { Remark } from "../../syntax/line/line.ts";
+import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
+import type { DeclaredSet } from "../explain/declared-lines.ts";
+import { daysAhead } from "./aims.ts";
+import { placeOf, shownText } from "./text.ts";
+
+/** How far back a lesson is looked for, and remarks where there was none, in days. */
+const LOOKED_BACK = 26 * 7;
+const REMARKS_BACK = 4 * 7;
+/** Work is for a week unless a day is named (format.md, Declarations). */
+const USUAL_DAYS = 7;
+/** The most days to show one by one. */
+const MOST_TICKS = 15;
+
+/** The last lesson: its day, and the line in it that opens the phase. */
+interface LastLesson {
+  readonly day: PlacedDay;
+  readonly line: number;
+}
+
+/** What was set, asked and said since the last lesson; null where there is nothing of it. */
+export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], today: DayNumber): PreviewLesson | null {
+  const days = daysOfJournal(journal).filter(({ date }) => date <= today);
+  const lesson = lastLesson(journal, days, today);
+  const since = lesson?.day.date ?? today - REMARKS_BACK;
+  const recent = days.filter(({ date }) => date >= since).sort((a, b) => a.date - b.date);
+  const set = sets
+    .filter((work) => dueOf(work, today) >= today || (work.day !== undefined && work.day >= since && work.day <= today))
+    .map((work) => setWork(journal, work, days, today));
+  const questions = recent.flatMap((day) =>
+    remarksOf(journal, day, "question", day.date === lesson?.day.date ? lesson.line : 0),
+  );
+  const words = recent.flatMap((day) => remarksOf(journal, day, "teacher", 0));
+  if (set.length + questions.length + words.length === 0) return null;
+  const sentence = lesson
+    ? `Since the lesson on ${shortWeekday(since)} ${isoDate(since)}.`
+    : "From the last four weeks, as no lesson is written.";
+  return { since: sentence, set, questions, words };
+}
+
+const MAY_BE_LESSON = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?lesson\b/im;
+
+function lastLesson(journal: Journal, days: readonly PlacedDay[], today: DayNumber): LastLesson | undefined {
+  const latestFirst = days.filter(({ date }) => date >= today - LOOKED_BACK).sort((a, b) => b.date - a.date);
+  for (const day of latestFirst) {
+    const block = day.document.blocks[day.index]!;
+    if (!MAY_BE_LESSON.test(block.text)) continue;
+    const model = journal.model(block);
+    const planned = plannedStretches(model);
+    const phase = model.phases.find((each, i) => each.phase === "lesson" && !planned[i]);
+    if (phase) return { day, line: phase.line };
+  }
+  return undefined;
+}
+
+/** The questions or the teacher's words of a day, from a line on. */
+function remarksOf(
+  journal: Journal,
+  { uri, document, index, date }: PlacedDay,
+  kind: Remark["kind"],
+  from: number,
+): PreviewLink[] {
+  const block = document.blocks[index]!;
+  return journal
+    .model(block)
+    .lines.flatMap(({ remark }, line) =>
+      line >= from && remark?.kind === kind && remark.text !== ""
+        ? [{ text: shownText(remark.text), note: isoDate(date), place: placeOf(journal, uri, block, line) }]
+        : [],
+    );
+}
+
+/** The last day that work is set for. In a head it stands as long as it stands there. */
+function dueOf({ declared: { by }, day }: DeclaredSet, today: DayNumber): DayNumber {
+  return by ?? (day === undefined ? today : day + USUAL_DAYS);
+}
+
+function setWork(journal: Journal, work: DeclaredSet, days: readonly PlacedDay[], today: DayNumber): PreviewSetWork {
+  const due = dueOf(work, today);
+  const from = work.day ?? due - USUAL_DAYS + 1;
+  const done = new Set(
+    days
+      .filter(({ date }) => date >= from && date <= due)
+      .filter(({ uri, document, index }) => isDone(journal, uri, work, journal.model(document.blocks[index]!)))
+      .map(({ date }) => date),
+  );
+  return {
+    text: shownText(work.text.replace(DAY_OF_SET, "")),
+    place: placeOf(journal, work.uri, work.block, work.line),
+    days: ticks(from, due, done, today),
+    sentence: standing(work, done.size, due, today),
+  };
+}
+
+const DAY_OF_SET = /[\s,]+(?:by|due|until)\s+\d{4}-\d\d-\d\d\s*$/i;
+
+function isDone(journal: Journal, uri: string, { declared }: DeclaredSet, { entries }: BlockModel): boolean {
+  const { words, entry } = declared;
+  if (words !== undefined) return entries.some((each) => answersWords(each, words));
+  const asked: Entry | undefined = entry && readEntry(entry, 0, journal.vocabulary);
+  return asked !== undefined && entries.some((each) => answers(each, asked, journal.conventions(uri)));
+}
+
+/** The days that it was set for; of a long stretch the latest. */
+function ticks(from: DayNumber, due: DayNumber, done: ReadonlySet<DayNumber>, today: DayNumber): PreviewTick[] {
+  const last = due - from < MOST_TICKS ? due : Math.min(due, today);
+  const first = Math.max(from, last - MOST_TICKS + 1);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, at): PreviewTick => {
+    const day = first + at;
+    const state = done.has(day) ? "done" : day > today ? "ahead" : "not done";
+    return { label: shortWeekday(day), date: isoDate(day), state };
+  });
+}
+
+function standing(
+  { declared: { days, by }, day }: DeclaredSet,
+  done: number,
+  due: DayNumber,
+  today: DayNumber,
+): string {
+  const count =
+    days === undefined
+      ? `Done on ${done} ${done === 1 ? "day" : "days"}`
+      : `Done on ${done} of ${days} ${days === 1 ? "day" : "days"}`;
+  if (by === undefined && day === undefined) return `${count}.`;
+  return `${count}; ${due < today ? `it was for ${isoDate(due)}` : `for ${isoDate(due)}, ${daysAhead(due - today)}`}.`;
+}

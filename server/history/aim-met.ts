@@ -1,0 +1,83 @@
+import type { Conventions } from "../journal/conventions.ts";
+import type { Attempt, Conditions, Entry } from "../journal/model.ts";
+import { subjectKey } from "../journal/subject-text.ts";
+import { nameKey } from "../syntax/words/fold.ts";
+import { patternOfRecord } from "./exercise-name.ts";
+import { countingOf, rateBy } from "./rate.ts";
+
+export interface AnswerOptions {
+  /** Notes a minute alone count where a tempo is asked for, in whichever note value. */
+  readonly byRate?: boolean;
+}
+
+/**
+ * Whether an entry is what was set or aimed at: the same subject and pattern, with every term that is stated there, in one and
+ * the same attempt. A tempo, tries and minutes are met by more as well. What was only planned is not done.
+ */
+export function answers(
+  entry: Entry,
+  asked: Entry,
+  conventions: Conventions,
+  { byRate = false }: AnswerOptions = {},
+): boolean {
+  const { subject } = asked;
+  if (entry.planned || !entry.subject || !subject || subjectKey(entry.subject) !== subjectKey(subject)) return false;
+  if (patternOfRecord(entry) !== patternOfRecord(asked)) return false;
+  if (asked.instrument !== undefined && entry.instrument !== asked.instrument) return false;
+  if (asked.minutes !== undefined && (entry.minutes ?? 0) < asked.minutes) return false;
+  if (asked.focus !== undefined && nameKey(entry.focus ?? "") !== nameKey(asked.focus)) return false;
+  if (asked.where && (entry.where?.text !== asked.where.text || entry.where.movement !== asked.where.movement))
+    return false;
+  return asked.attempts.every((wanted) =>
+    entry.attempts.some(
+      (attempt) =>
+        hasTerms(attempt, wanted) &&
+        ((byRate && wanted.tempo) || hasNoteValue(attempt, wanted)) &&
+        isAsFast(entry, attempt, asked, wanted, conventions),
+    ),
+  );
+}
+
+/** Whether an entry says that these words, set by a teacher, were done. */
+export function answersWords({ subject, planned }: Entry, words: string): boolean {
+  return !planned && subject?.type === "free" && nameKey(subject.words) === nameKey(words);
+}
+
+function hasTerms(attempt: Attempt, wanted: Attempt): boolean {
+  return (
+    wanted.outcomes.every((outcome) => attempt.outcomes.includes(outcome)) &&
+    attempt.tries.got >= wanted.tries.got &&
+    hasConditions(attempt.conditions, wanted.conditions)
+  );
+}
+
+function hasNoteValue({ conditions }: Attempt, wanted: Attempt): boolean {
+  const { noteValue } = wanted.conditions;
+  return !noteValue || same(conditions.noteValue, noteValue);
+}
+
+function hasConditions(own: Conditions, wanted: Conditions): boolean {
+  return (
+    (!wanted.articulation || own.articulation?.text === wanted.articulation.text) &&
+    (!wanted.rhythm || own.rhythm?.text === wanted.rhythm.text) &&
+    (!wanted.reach || same(own.reach, wanted.reach)) &&
+    (!wanted.direction || own.direction === wanted.direction) &&
+    (!wanted.withoutClick || own.withoutClick === wanted.withoutClick) &&
+    wanted.manner.every((manner) => own.manner.includes(manner))
+  );
+}
+
+function isAsFast(entry: Entry, attempt: Attempt, asked: Entry, wanted: Attempt, conventions: Conventions): boolean {
+  const rate = rateOf(asked, wanted, conventions);
+  return rate === null || (rateOf(entry, attempt, conventions) ?? 0) >= rate;
+}
+
+/** In notes a minute, for titles in beats a minute; null without a tempo. */
+function rateOf(entry: Entry, { tempo, conditions }: Attempt, conventions: Conventions): number | null {
+  const counting = tempo && countingOf(entry, conditions, tempo, conventions);
+  return tempo && counting ? rateBy(counting, tempo.bpm) : null;
+}
+
+function same(a: object | undefined, b: object): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}

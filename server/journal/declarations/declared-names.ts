@@ -1,0 +1,68 @@
+import { type NoteNames, namesById } from "../../music/notes/note-names.ts";
+import type { Block } from "../../syntax/document/document.ts";
+import { cutLine } from "../../syntax/line/cut.ts";
+import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
+import { NAMING_WORDS } from "../../syntax/line/naming-line.ts";
+import { fold } from "../../syntax/words/fold.ts";
+import { tokenise } from "../../syntax/words/token.ts";
+import type { DeclaredNames } from "../../syntax/words/vocabulary.ts";
+
+/** One name that a block declares. */
+export interface DeclaredName {
+  readonly word: string;
+  readonly name: string;
+  readonly short?: string;
+}
+
+const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
+
+/** In what language a head says that notes are named; the first declaration counts. */
+export function namesDeclaredIn(block: Block): NoteNames | undefined {
+  if (block.day) return undefined;
+  for (const line of block.lines) {
+    const start = FIRST_WORD.exec(line)![0].length;
+    const declared = declarationWordAt(line, start, line.length);
+    if (declared?.word !== "names") continue;
+    const said = line.slice(declared.end, cutLine(line).remark).replace(/^\s*:?/, "");
+    const names = namesById(fold(said.trim()));
+    if (names) return names;
+  }
+  return undefined;
+}
+
+/** The names that a block declares, read before any vocabulary: a declaration word and a quoted name behind it. */
+export function declaredNamesIn(block: Block): readonly DeclaredName[] {
+  return block.mayName ? block.lines.flatMap((line) => declaredName(line) ?? []) : NONE;
+}
+
+const NONE: readonly DeclaredName[] = [];
+
+function declaredName(line: string): DeclaredName | undefined {
+  const start = FIRST_WORD.exec(line)![0].length;
+  const declared = declarationWordAt(line, start, line.length);
+  if (!declared || !NAMING_WORDS.includes(declared.word)) return undefined;
+  const [quoted, as, short] = tokenise(line.slice(declared.end));
+  if (!quoted?.quote || !quoted.text.trim()) return undefined;
+  const name = { word: declared.word, name: quoted.text.trim().replace(/\s+/g, " ") };
+  if (as?.text.toLowerCase() !== "as" || !short) return name;
+  const words = short.quote
+    ? short.text
+    : /^[^:,]*?(?=\s*(?:[:,]|\s--|\s–|\s—|$))/.exec(line.slice(declared.end + short.start))?.[0];
+  return words?.trim() ? { ...name, short: words.trim().replace(/\s+/g, " ") } : name;
+}
+
+/** All names of a journal in the form the vocabulary takes. */
+export function gathered(names: readonly DeclaredName[]): DeclaredNames {
+  const of = (word: string): string[] => names.filter((each) => each.word === word).map((each) => each.name);
+  const titles = names
+    .filter(({ word }) => word === "piece" || word === "study")
+    .map(({ name, short }) => ({ title: name, short }));
+  return {
+    titles,
+    patterns: of("pattern"),
+    scales: of("scale"),
+    phases: of("phase"),
+    activities: of("activity"),
+    instruments: of("instrument"),
+  };
+}

@@ -1,0 +1,51 @@
+import { parseCell } from "../../music/patterns/cell.ts";
+import { declaredKind } from "../../music/scales/declared-kind.ts";
+import { afterColon, quotedName, trimmed } from "./body.ts";
+import { type Body, fault, type Reading } from "./declared.ts";
+
+/** `focus "…"`, `phase "…"`, `activity "…"`. */
+export function readNamed(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, end);
+  const declared = { type: body.word as "focus" | "phase" | "activity", name };
+  return { declared, faults: rest.text ? [fault(rest, "nothing more belongs on this line")] : [] };
+}
+
+/** `pattern "zigzag": 1 3 2 4, step 2`. */
+export function readPattern(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const [, degrees = "", step, by = ""] = /^(.*?)(?:(?:^|[,\s]+)(step(?:\s+(\S+))?))?$/i.exec(rest.text)!;
+  const reading = parseCell(degrees, step === undefined ? 1 : Number(by || Number.NaN));
+  if (reading.ok) return { declared: { type: "pattern", name, cell: reading.cell }, faults: [] };
+  const at =
+    reading.at === undefined
+      ? rest.text
+        ? rest
+        : { start: body.start - body.word.length, end }
+      : reading.at === "step"
+        ? { start: rest.end - (by || step!).length, end: rest.end }
+        : wordAt(rest.text, reading.at, rest.start);
+  return { declared: { type: "pattern", name }, faults: [fault(at, reading.reason)] };
+}
+
+/** `scale "double harmonic": 1 b2 3 4 5 b6 7`, `scale "…": cents 0 150 300`. */
+export function readScale(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const reading = declaredKind(name, rest.text);
+  if (reading.ok) return { declared: { type: "scale", name, kind: reading.kind }, faults: [] };
+  const at = rest.text ? wordAt(rest.text, reading.at, rest.start) : { start: body.start - body.word.length, end };
+  return { declared: { type: "scale", name }, faults: [fault(at, reading.reason)] };
+}
+
+/** Where the n-th word of a text stands, from 0; the whole text where it has not so many. */
+function wordAt(text: string, n: number, offset: number): { readonly start: number; readonly end: number } {
+  const word = [...text.matchAll(/[^\s,]+/g)][n];
+  return word
+    ? { start: offset + word.index, end: offset + word.index + word[0].length }
+    : { start: offset, end: offset + text.length };
+}

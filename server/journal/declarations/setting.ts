@@ -1,0 +1,193 @@
+import type { Instrument } from "../../music/instruments/instrument.ts";
+import { midi } from "../../music/notes/note.ts";
+import { NOTE_NAMES, namesById } from "../../music/notes/note-names.ts";
+import { readTemperament, TEMPERAMENT_SPELLINGS } from "../../music/tuning/read-temperament.ts";
+import { EQUAL } from "../../music/tuning/temperament.ts";
+import type { Part } from "../../syntax/line/parts.ts";
+import { fold, phraseKey } from "../../syntax/words/fold.ts";
+import type { MeaningOf } from "../../syntax/words/meaning.ts";
+import { noteAt } from "../../syntax/words/note-word.ts";
+import { tokenise } from "../../syntax/words/token.ts";
+import { instrumentsMeant } from "../instrument-names.ts";
+import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./body.ts";
+import { type Body, type Fault, fault, type Reading } from "./declared.ts";
+import { readFingering, readHalfHoles } from "./fingering.ts";
+
+const LOWEST_PITCH = 380;
+const HIGHEST_PITCH = 480;
+
+export function readPlayer(body: Body): Reading {
+  const rest = trimmed(body, afterColon(body, body.start));
+  if (!rest.text) return { faults: [fault(wordOf(body), "a name belongs after `player`")] };
+  return { declared: { type: "player", words: rest.text }, faults: [] };
+}
+
+/** `instrument alto recorder, german fingering`, `instrument "my flute": D4 to B5, half holes D#4`. */
+export function readInstrument(body: Body): Reading {
+  const rest = trimmed(body, afterColon(body, body.start));
+  if (/^["“”„«»]/.test(rest.text)) return ownInstrument(body);
+  const parts = bodyParts(body, rest.start);
+  const named = instrumentIn(body, parts[0]);
+  if (!named) return { faults: [noInstrument(body, parts[0])] };
+  const { id } = named;
+  const { instrument, faults } = readFingering(body, id, parts);
+  return { declared: { type: "instrument", id, ...(instrument && { instrument }) }, faults };
+}
+
+/** Here `piano` can only be the instrument, which as a term it is behind `on` alone. */
+function instrumentIn({ text, vocabulary }: Body, part: Part | undefined): MeaningOf<"instrument"> | undefined {
+  if (!part) return undefined;
+  const known = vocabulary.meanings(phraseKey(text.slice(part.start, part.end))) ?? [];
+  return [...part.items.slice(0, 1).map(({ meaning }) => meaning), ...known].find(
+    (meaning): meaning is MeaningOf<"instrument"> => meaning.type === "instrument",
+  );
+}
+
+function noInstrument(body: Body, part: Part | undefined): Fault {
+  const meant = part ? instrumentsMeant(body.text.slice(part.start, part.end), body.vocabulary) : [];
+  if (meant.length > 1) return fault(part!, "the word stands for several instruments, and one is meant", meant);
+  return fault(
+    part ?? wordOf(body),
+    'no instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`',
+    meant,
+  );
+}
+
+function ownInstrument(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const match = /^(\S+)\s+to\s+(\S+)(.*)$/i.exec(rest.text);
+  const [low, high] = [match?.[1], match?.[2]?.replace(/,$/, "")].map(
+    (word) => noteAt(tokenise(word ?? ""), 0, body.vocabulary.notes)?.note,
+  );
+  if (low?.octave === undefined || high?.octave === undefined) {
+    return {
+      declared: { type: "instrument", id: name },
+      faults: [
+        fault(
+          rest.text ? rest : wordOf(body),
+          "its range belongs here, lowest note to highest with their octaves: `D4 to B5`",
+        ),
+      ],
+    };
+  }
+  const range = { low: { ...low, octave: low.octave }, high: { ...high, octave: high.octave } };
+  if (midi(range.low) >= midi(range.high))
+    return {
+      declared: { type: "instrument", id: name },
+      faults: [fault(rest, "the lowest note stands first, then the highest")],
+    };
+  const { halfHoles, faults: beyond } = readHalfHoles(body, rest.end - match![3]!.length);
+  const instrument: Instrument = {
+    id: name,
+    names: [name],
+    family: "declared",
+    ...range,
+    sounding: { steps: 0, semitones: 0 },
+    ...(halfHoles && { halfHoles }),
+  };
+  return { declared: { type: "instrument", id: name, instrument }, faults: beyond };
+}
+
+/** `pitch A=415`, `pitch A=415, Vallotti`. */
+export function readPitch(body: Body): Reading {
+  const [first, second, third] = bodyParts(body, afterColon(body, body.start));
+  const match = first && PITCH.exec(body.text.slice(first.start, first.end));
+  if (!match) return { faults: [pitchFault(body, first)] };
+  const a = Number(match[1]);
+  if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
+    return { faults: [fault(first!, `A is anything from ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
+  if (!second) return { declared: { type: "pitch", a, temperament: EQUAL }, faults: [] };
+  const more = third ? [fault(third, "nothing belongs after the temperament")] : [];
+  const read = readTemperament(body.text.slice(second.start, second.end));
+  if (read.ok) return { declared: { type: "pitch", a, temperament: read.temperament }, faults: more };
+  const start = second.end - read.word.length;
+  const near = read.near.length > 0 ? read.near : nearestTemperament(body, read.word);
+  return {
+    declared: { type: "pitch", a, temperament: EQUAL },
+    faults: [fault({ start, end: second.end }, read.reason, near), ...more],
+  };
+}
+
+const PITCH = /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i;
+
+/** The comma before the temperament is easily left out. */
+function pitchFault(body: Body, part: Part | undefined): Fault {
+  const typed = part ? body.text.slice(part.start, part.end) : "";
+  const [, pitch = "", temperament = ""] = /^((?:A4?\s*=?\s*)?[\d.]+(?:\s*hz)?)\s+(\S.*)$/i.exec(typed) ?? [];
+  if (PITCH.test(pitch) && readTemperament(temperament).ok)
+    return fault(part!, "a comma belongs before the temperament", [`${pitch}, ${temperament}`]);
+  return fault(part ?? wordOf(body), "the pitch of A in hertz belongs here: `pitch A=440`");
+}
+
+function nearestTemperament({ vocabulary }: Body, word: string): readonly string[] {
+  const near = vocabulary.nearest(word, [...TEMPERAMENT_SPELLINGS.keys()]);
+  return near === undefined ? [] : [TEMPERAMENT_SPELLINGS.get(near)!];
+}
+
+/** `names german`. */
+export function readNames(body: Body): Reading {
+  const rest = trimmed(body, afterColon(body, body.start));
+  const names = namesById(fold(rest.text));
+  if (names) return { declared: { type: "names", id: names.id }, faults: [] };
+  const known = NOTE_NAMES.map(({ id }) => id);
+  const near = body.vocabulary.nearest(fold(rest.text), known);
+  const at = rest.text ? rest : wordOf(body);
+  return { faults: [fault(at, `a language of note names belongs here: ${known.join(", ")}`, near ? [near] : [])] };
+}
+
+/** `hide notes`. */
+export function readHideNotes(body: Body): Reading {
+  const rest = trimmed(body, body.start);
+  const faults = rest.text ? [fault(rest, "nothing belongs behind `hide notes`")] : [];
+  return { declared: { type: "hide notes" }, faults };
+}
+
+export function readNoteValue(body: Body): Reading {
+  const items = bodyItems(body, afterColon(body, body.start));
+  const value = items[0]?.meaning;
+  if (value?.type !== "note value" || items.length > 1)
+    return {
+      faults: [
+        fault(
+          restOf(body),
+          "a note value belongs here: `quarters`, `8ths`, `triplets`, `16ths`",
+          nearestOf(body, "note value"),
+        ),
+      ],
+    };
+  return { declared: { type: "note value", value: value.value }, faults: [] };
+}
+
+export function readUsualArticulation(body: Body): Reading {
+  const items = bodyItems(body, afterColon(body, body.start));
+  const articulation = items[0]?.meaning;
+  if (articulation?.type !== "articulation" || items.length > 1)
+    return {
+      faults: [
+        fault(
+          restOf(body),
+          "an articulation belongs here: `slurred`, `tongued`, `staccato`, `t-k`",
+          nearestOf(body, "articulation"),
+        ),
+      ],
+    };
+  return { declared: { type: "usual articulation", articulation }, faults: [] };
+}
+
+function wordOf(body: Body): { readonly start: number; readonly end: number } {
+  return { start: body.start - body.word.length, end: body.start };
+}
+
+function restOf(body: Body): { readonly start: number; readonly end: number } {
+  const rest = trimmed(body, body.start);
+  return rest.text ? rest : wordOf(body);
+}
+
+/** The phrase of a type that is nearest to the body. */
+function nearestOf(body: Body, type: "articulation" | "note value"): readonly string[] {
+  const among = body.vocabulary.own.filter(({ meaning }) => meaning.type === type).flatMap(({ words }) => words);
+  const near = body.vocabulary.nearest(trimmed(body, body.start).text, among);
+  return near === undefined ? [] : [near];
+}

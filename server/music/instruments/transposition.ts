@@ -1,0 +1,49 @@
+import { type Interval, modulo } from "../notes/note.ts";
+
+/** From the written note to the one that sounds, for the instruments that are written at another pitch. */
+export const AT_PITCH: Interval = { steps: 0, semitones: 0 };
+export const OCTAVE_HIGHER: Interval = { steps: 7, semitones: 12 };
+export const TWO_OCTAVES_HIGHER: Interval = { steps: 14, semitones: 24 };
+export const OCTAVE_LOWER: Interval = { steps: -7, semitones: -12 };
+/** In B flat. */
+export const MAJOR_SECOND_LOWER: Interval = { steps: -1, semitones: -2 };
+/** In B flat, an octave further down. */
+export const MAJOR_NINTH_LOWER: Interval = { steps: -8, semitones: -14 };
+/** In A. */
+export const MINOR_THIRD_LOWER: Interval = { steps: -2, semitones: -3 };
+/** In E flat, upward. */
+export const MINOR_THIRD_HIGHER: Interval = { steps: 2, semitones: 3 };
+/** In E flat. */
+export const MAJOR_SIXTH_LOWER: Interval = { steps: -5, semitones: -9 };
+/** In E flat, an octave further down. */
+export const MAJOR_THIRTEENTH_LOWER: Interval = { steps: -12, semitones: -21 };
+/** In F. */
+export const FIFTH_LOWER: Interval = { steps: -4, semitones: -7 };
+/** In G. */
+export const FOURTH_LOWER: Interval = { steps: -3, semitones: -5 };
+
+const SIMPLE = ["unison", "second", "third", "fourth", "fifth", "sixth", "seventh"];
+/** Semitones of the perfect and major intervals, by the letters they span. */
+const LARGE = [0, 2, 4, 5, 7, 9, 11];
+const PERFECT: readonly number[] = [0, 3, 4];
+
+/** `an octave higher`, `a major second lower`, `an octave and a major sixth lower`; undefined for what sounds as written. */
+export function transpositionWords({ steps, semitones }: Interval): string | undefined {
+  if (semitones === 0) return undefined;
+  const way = semitones > 0 ? "higher" : "lower";
+  const octaves = Math.floor(Math.abs(steps) / 7);
+  const rest = { steps: modulo(Math.abs(steps), 7), semitones: Math.abs(semitones) - 12 * octaves };
+  const words = [
+    ...(octaves > 0 ? [octaves === 1 ? "an octave" : `${COUNTED[octaves] ?? octaves} octaves`] : []),
+    ...(rest.semitones === 0 ? [] : [`a ${simpleInterval(rest)}`]),
+  ];
+  return `${words.join(" and ")} ${way}`;
+}
+
+const COUNTED = ["no", "one", "two", "three"];
+
+/** Perfect, major or minor: no instrument is written at any other distance. */
+function simpleInterval({ steps, semitones }: Interval): string {
+  const quality = PERFECT.includes(steps) ? "perfect" : semitones === LARGE[steps] ? "major" : "minor";
+  return `${quality} ${SIMPLE[steps]}`;
+}

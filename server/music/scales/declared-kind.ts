@@ -1,0 +1,139 @@
+import { readAccidentals } from "../notes/note.ts";
+import type { Degree, ScaleKind, SignatureRule } from "./kind.ts";
+
+export type DeclaredKind =
+  | { readonly ok: true; readonly kind: ScaleKind }
+  /** `at` is the word of the declaration's text that is to blame, from 0. */
+  | { readonly ok: false; readonly reason: string; readonly at: number };
+
+/** Semitones of the major scale's degrees above its tonic, by letter. */
+const MAJOR_STEPS = [0, 2, 4, 5, 7, 9, 11];
+/** Where those degrees lie on the line of fifths, counted from the tonic. */
+const MAJOR_FIFTHS = [0, 2, 4, -1, 1, 3, 5];
+/** The letter for each semitone where there is not one letter for each degree: 1 b2 2 b3 3 4 #4 5 b6 6 b7 7. */
+const USUAL_LETTERS = [0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6];
+
+/** More notes than any scale that a player would type; more than twelve only where cents are given. */
+const MOST_NOTES = 53;
+/** The keys of the octave: more degrees cannot rise within it. */
+const MOST_DEGREES = 12;
+
+type Reading = { readonly ok: true; readonly degrees: readonly Degree[] } | Extract<DeclaredKind, { ok: false }>;
+
+function refusal(reason: string, at: number): Extract<DeclaredKind, { ok: false }> {
+  return { ok: false, reason, at };
+}
+
+function quoted(word: string): string {
+  return `\`${word.slice(0, 40)}\``;
+}
+
+function readDegree(word: string): Degree | undefined {
+  const match = /^([^0-9]*)([1-8])$/u.exec(word);
+  const alter = match && readAccidentals(match[1]!);
+  if (!match || alter === null || alter === undefined) return undefined;
+  const step = Number(match[2]) - 1;
+  return { step, semitones: (MAJOR_STEPS[step] ?? 12) + alter };
+}
+
+function readDegrees(words: readonly string[]): Reading {
+  const degrees: Degree[] = [];
+  for (const [at, word] of words.entries()) {
+    const degree = readDegree(word);
+    if (!degree) {
+      return refusal(`${quoted(word)} is no degree: write 1 to 7, up to two # or b before, as in \`1 b2 3\``, at);
+    }
+    if (degree.step === 7) {
+      const closes = word === "8" && at === words.length - 1;
+      if (!closes) return refusal(`${quoted(word)} passes the octave: only a closing \`8\` may stand there`, at);
+      continue;
+    }
+    const before = degrees.at(-1);
+    if (!before && word !== "1") return refusal(`a scale starts on \`1\`, not on ${quoted(word)}`, at);
+    if (before && word === "1" && at === words.length - 1) {
+      return refusal("the closing tonic is written `8`, or left out", at);
+    }
+    if (degrees.length === MOST_DEGREES) {
+      return refusal(
+        `${quoted(word)} is one degree too many: an octave has ${MOST_DEGREES} keys, and a scale of more is declared in \`cents\``,
+        at,
+      );
+    }
+    if (before && degree.step < before.step) {
+      return refusal(`${quoted(word)} stands after ${quoted(words[at - 1]!)}: degrees go upward by number`, at);
+    }
+    if (before && degree.semitones <= before.semitones) {
+      return refusal(`${quoted(word)} is not higher than ${quoted(words[at - 1]!)} before it: a scale rises`, at);
+    }
+    if (degree.semitones >= 12)
+      return refusal(`${quoted(word)} reaches the octave: it belongs below the next tonic`, at);
+    degrees.push(degree);
+  }
+  return { ok: true, degrees };
+}
+
+/** Cents to degrees. Seven notes take a letter each; otherwise each takes the letter usual for its nearest key. */
+function spelledCents(cents: readonly number[]): Degree[] {
+  return cents.map((value, index) => {
+    const semitones = Math.min(11, Math.round(value / 100));
+    const step = cents.length === 7 ? index : USUAL_LETTERS[semitones]!;
+    return { step, semitones, cents: value };
+  });
+}
+
+/** `first` is the place of the first number among the declaration's words. */
+function readCents(words: readonly string[], first: number): Reading {
+  const cents: number[] = [];
+  for (const [index, word] of words.entries()) {
+    const at = index + first;
+    const value = /^[0-9]{1,4}(\.[0-9]{1,4})?$/u.test(word) ? Number(word) : Number.NaN;
+    if (Number.isNaN(value))
+      return refusal(`${quoted(word)} is no number of cents above the tonic, as in \`cents 0 150 300\``, at);
+    if (index === 0 && value !== 0) return refusal(`cents start with \`0\`, the tonic, not with ${quoted(word)}`, at);
+    if (index > 0 && value <= cents.at(-1)!) {
+      return refusal(`${quoted(word)} is not higher than ${quoted(words[index - 1]!)} before it: a scale rises`, at);
+    }
+    const closes = value === 1200 && index === words.length - 1;
+    if (value >= 1200 && !closes) return refusal(`${quoted(word)} reaches the octave: cents stay below 1200`, at);
+    if (!closes) cents.push(value);
+  }
+  return { ok: true, degrees: spelledCents(cents) };
+}
+
+/**
+ * The signature of a scale whose seven notes are those of some major key: seven neighbours on the line of fifths, which
+ * begin one below that key's tonic. Others have none.
+ */
+function signatureRule(degrees: readonly Degree[]): SignatureRule | null {
+  if (degrees.length !== 7 || degrees.some(({ cents }) => cents !== undefined)) return null;
+  const fifths = degrees.map(({ step, semitones }) => MAJOR_FIFTHS[step]! + 7 * (semitones - MAJOR_STEPS[step]!));
+  const lowest = Math.min(...fifths);
+  const areNeighbours = new Set(fifths).size === 7 && Math.max(...fifths) - lowest === 6;
+  if (!areNeighbours) return null;
+  const hasMinorThird = degrees.some(({ step, semitones }) => step === 2 && semitones === 3);
+  return { own: lowest + 1, parallel: hasMinorThird ? -3 : 0 };
+}
+
+/**
+ * A scale that a journal declares: `1 b2 3 4 5 b6 7`, or `cents 0 150 300 …` above the tonic. Spaces or commas part the
+ * words; a closing `8` or `1200` is welcome and adds nothing.
+ */
+export function declaredKind(name: string, text: string): DeclaredKind {
+  const words = text.split(/[\s,]+/u).filter((word) => word !== "");
+  const inCents = words[0]?.toLowerCase() === "cents";
+  const reading = inCents ? readCents(words.slice(1), 1) : readDegrees(words);
+  if (!reading.ok) return reading;
+  const { degrees } = reading;
+  if (degrees.length < 2) return refusal("a scale needs at least two notes, as in `1 b2 3 4 5 b6 7`", words.length);
+  if (degrees.length > MOST_NOTES) return refusal(`a scale may have ${MOST_NOTES} notes at most`, MOST_NOTES);
+  const sentence = `${name}: a scale declared in this journal, ${words.slice(0, MOST_NOTES + 2).join(" ")}.`;
+  const kind: ScaleKind = {
+    id: name,
+    names: [name],
+    degrees,
+    family: "declared",
+    signature: signatureRule(degrees),
+    sentence,
+  };
+  return { ok: true, kind };
+}

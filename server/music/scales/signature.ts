@@ -1,0 +1,93 @@
+import type { ChordKind } from "../chords/chord.ts";
+import { fifthsOf, modulo, type NoteName, nameAtFifths } from "../notes/note.ts";
+import type { ScaleKind } from "./kind.ts";
+
+export interface KeySignature {
+  /** Sharps, or flats where negative, as in MIDI files (FF 59) and MusicXML. Beyond seven the key is theoretical. */
+  readonly fifths: number;
+  /** In the order in which they are written: F# C# G# …, Bb Eb Ab …; a double one takes its letter's place. */
+  readonly accidentals: readonly NoteName[];
+}
+
+/** The accidentals of a signature, in the order in which they are written: 2 is F# C#, -8 is Bbb Eb Ab Db Gb Cb Fb. */
+export function signatureAccidentals(fifths: number): NoteName[] {
+  const accidentals: NoteName[] = [];
+  for (let place = 0; place < Math.min(7, Math.abs(fifths)); place++) {
+    const times = Math.ceil((Math.abs(fifths) - place) / 7);
+    const { letter } = nameAtFifths(fifths > 0 ? place - 1 : 5 - place);
+    accidentals.push({ letter, alter: fifths > 0 ? times : -times });
+  }
+  return accidentals;
+}
+
+function signatureOf(fifths: number): KeySignature {
+  return { fifths, accidentals: signatureAccidentals(fifths) };
+}
+
+/** The signature that holds the scale's notes (for minor scales, natural minor's); null for scales of no key. */
+export function keySignature(tonic: NoteName, kind: ScaleKind): KeySignature | null {
+  return kind.signature && signatureOf(fifthsOf(tonic) + kind.signature.own);
+}
+
+/** The signature of the major or minor key on the same tonic: the other one in which a mode is rightly written. */
+export function parallelSignature(tonic: NoteName, kind: ScaleKind): KeySignature | null {
+  return kind.signature && signatureOf(fifthsOf(tonic) + kind.signature.parallel);
+}
+
+/**
+ * The signature of an arpeggio: that of its key. Triads and sevenths on a tonic have that key's; the dominant seventh
+ * has the major key's a fifth below, diminished triads and half-diminished sevenths the major key's a semitone above.
+ * Null for the chords that divide the octave evenly, unless `key` names a major key. Common practice, no source.
+ */
+export function chordSignature(root: NoteName, chord: ChordKind, key?: NoteName): KeySignature | null {
+  if (key) return signatureOf(fifthsOf(key));
+  return chord.signature === null ? null : signatureOf(fifthsOf(root) + chord.signature);
+}
+
+/** Whether a major or a minor key of at most seven accidentals has its tonic at this place among fifths. */
+function isKeyTonic(fifths: number): boolean {
+  return Math.min(Math.abs(fifths), Math.abs(fifths - 3)) <= 7;
+}
+
+/** Whether no signature of up to seven accidentals serves; scales of no key are judged by their tonic as a key's. */
+export function isTheoretical(tonic: NoteName, kind: ScaleKind): boolean {
+  const fifths = fifthsOf(tonic);
+  if (kind.signature) return Math.abs(fifths + kind.signature.own) > 7;
+  return !isKeyTonic(fifths);
+}
+
+/** Whether an arpeggio's key would need more than seven accidentals; the even chords are judged by their root. */
+export function isTheoreticalChord(root: NoteName, chord: ChordKind): boolean {
+  const fifths = fifthsOf(root);
+  if (chord.signature !== null) return Math.abs(fifths + chord.signature) > 7;
+  return !isKeyTonic(fifths);
+}
+
+/** The place among fifths, twelve apart from the given one, that is nearest to 0; of 6 and -6 the one on its own side. */
+function nearestToNone(fifths: number): number {
+  const sharps = modulo(fifths, 12);
+  if (sharps === 6) return fifths >= 0 ? 6 : -6;
+  return sharps > 6 ? sharps - 12 : sharps;
+}
+
+/**
+ * The tonic that sounds the same and needs the fewest accidentals: A flat for G# major, C sharp for Db natural minor.
+ * Scales of no key go by the place of the tonic itself.
+ */
+export function usualKey(tonic: NoteName, kind: ScaleKind): NoteName {
+  const own = kind.signature?.own ?? 0;
+  return nameAtFifths(nearestToNone(fifthsOf(tonic) + own) - own);
+}
+
+/** The root that sounds the same and whose key needs the fewest accidentals. */
+export function usualRoot(root: NoteName, chord: ChordKind): NoteName {
+  const offset = chord.signature ?? 0;
+  return nameAtFifths(nearestToNone(fifthsOf(root) + offset) - offset);
+}
+
+/** `6 sharps`, `1 flat`, `no accidentals`. */
+export function describeFifths(fifths: number): string {
+  if (fifths === 0) return "no accidentals";
+  const number = Math.abs(fifths);
+  return `${number} ${fifths > 0 ? "sharp" : "flat"}${number === 1 ? "" : "s"}`;
+}

@@ -1,0 +1,75 @@
+import { isNoteLike, type NoteReading, noteAt } from "../words/note-word.ts";
+import { isSyllables } from "../words/term-words.ts";
+import { tokenise } from "../words/token.ts";
+import type { Claim, ClaimedNote } from "./line.ts";
+
+/** A word at most, with what separates notes taken away in front of it. */
+const NOTE_WORD = /([\s|\-–,]*)([^\s|,\-–:>"“”„«»]+)/uy;
+/** `| D E F G |`: a bar line may close the list too. */
+const CLOSING_BARS = /^(?:\s*\|)*/;
+const STEP_LETTERS = /^[TSAWH]+$/;
+
+/** The claim that stands after a colon: notes, or steps in letters; undefined for anything else. */
+export function claimAfterColon(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {
+  return lettersOfSteps(line, from, to) ?? noteList(line, from, to, reading);
+}
+
+/** Tones and semitones in letters need no word before them once a colon stands: at least five, and no note list. */
+function lettersOfSteps(line: string, from: number, to: number): Claim | undefined {
+  const words = tokenise(line.slice(from, to).split(",")[0]!, from);
+  let end = 0;
+  while (words[end] && !words[end]!.quote && STEP_LETTERS.test(words[end]!.text.replaceAll("-", ""))) end++;
+  const letters = words
+    .slice(0, end)
+    .map((word) => word.text.replaceAll("-", ""))
+    .join("");
+  if (letters.length < 5 || !/[TSWH]/.test(letters) || !/^[TSA]+$|^[WHA]+$/.test(letters)) return undefined;
+  const start = words[0]!.start;
+  return { type: "steps", start, end: words[end - 1]!.end, words: line.slice(start, words[end - 1]!.end) };
+}
+
+/** Notes over spaces, bars, hyphens and commas, up to the first word that is no note. */
+export function noteList(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {
+  const notes: ClaimedNote[] = [];
+  const pattern = new RegExp(NOTE_WORD);
+  let at = from;
+  for (;;) {
+    const next = claimedNote(line, at, to, pattern, { first: notes.length === 0, reading });
+    if (!next) break;
+    notes.push(next);
+    at = next.end;
+  }
+  if (!notes.some((note) => note.note)) return undefined;
+  const end = notes.at(-1)!.end + CLOSING_BARS.exec(line.slice(notes.at(-1)!.end, to))![0].length;
+  return { type: "notes", start: notes[0]!.start, end, notes };
+}
+
+function claimedNote(
+  line: string,
+  at: number,
+  to: number,
+  pattern: RegExp,
+  { first, reading }: { readonly first: boolean; readonly reading: NoteReading },
+): ClaimedNote | undefined {
+  pattern.lastIndex = at;
+  const match = pattern.exec(line);
+  const start = match ? match.index + match[1]!.length : to;
+  if (!match || start >= to || (first && match[1]!.includes(",")) || startsSyllables(line, start)) return undefined;
+  const spoken = tokenise(line.slice(start, Math.min(to, start + 40)).split(/[,|:>]/)[0]!, start);
+  const run = noteAt(spoken, 0, reading);
+  if (run) {
+    // `E-F` is one token to the tokeniser, two notes here
+    const end = spoken[run.length - 1]!.end;
+    return { start, end, text: line.slice(start, end), note: run.note };
+  }
+  const end = start + match[2]!.length;
+  const single = noteAt([{ start, end, text: match[2]! }], 0, reading);
+  if (single) return { start, end, text: match[2]!, note: single.note };
+  return isNoteLike(match[2]!, reading) ? { start, end, text: match[2]! } : undefined;
+}
+
+/** `, d-g` after a list is an articulation, not two notes. */
+function startsSyllables(line: string, start: number): boolean {
+  const word = /^[a-z]+(?:[-‐‑][a-z]+)+/.exec(line.slice(start, start + 30))?.[0];
+  return word !== undefined && isSyllables(word);
+}

@@ -1,0 +1,85 @@
+import type { FaultySubject, Item, MeaningOf, SubjectMeaning, WrittenNote } from "../words/meaning.ts";
+
+/** The remark at the end of a line, or the line that is one. */
+export interface Remark {
+  readonly start: number;
+  readonly kind: "remark" | "question" | "teacher";
+  readonly text: string;
+}
+
+/** A note in a claim; without `note` it is a note-like word that names none. */
+export interface ClaimedNote {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  readonly note?: WrittenNote;
+}
+
+/** What a line says its exercise consists of. */
+export type Claim =
+  | { readonly type: "notes"; readonly start: number; readonly end: number; readonly notes: readonly ClaimedNote[] }
+  | { readonly type: "signature"; readonly start: number; readonly end: number; readonly fifths: number }
+  | { readonly type: "steps"; readonly start: number; readonly end: number; readonly words: string };
+
+interface Base {
+  readonly remark?: Remark;
+}
+
+export interface EntryLine extends Base {
+  readonly type: "entry";
+  readonly start: number;
+  readonly end: number;
+  readonly subject?: Item<SubjectMeaning | FaultySubject>;
+  /** In the order of the line; bare numbers are already tempos or places. Notes and quoted texts are not resolved. */
+  readonly items: readonly Item[];
+  readonly claims: readonly Claim[];
+}
+
+export interface DeclarationLine extends Base {
+  readonly type: "declaration";
+  readonly start: number;
+  readonly end: number;
+  readonly word: string;
+  /** The end of the declaration word. */
+  readonly wordEnd: number;
+}
+
+/** A line that frames those below it. */
+interface FrameLine<T extends string> extends Base {
+  readonly type: T;
+  readonly start: number;
+  readonly end: number;
+  readonly items: readonly Item[];
+}
+
+/** The lines of a journal. Columns are UTF-16, from the beginning of the line. Every text is one of these. */
+export type Line =
+  | ({ readonly type: "blank" } & Base)
+  | ({ readonly type: "remark"; readonly start: number } & Base)
+  | ({
+      readonly type: "day";
+      readonly start: number;
+      readonly end: number;
+      readonly date: string;
+      readonly dateEnd: number;
+      readonly items: readonly Item[];
+    } & Base)
+  | FrameLine<"session">
+  | FrameLine<"phase">
+  | FrameLine<"break">
+  | FrameLine<"plan">
+  | FrameLine<"rest">
+  | DeclarationLine
+  | EntryLine
+  | ({
+      readonly type: "near declaration";
+      readonly start: number;
+      readonly end: number;
+      readonly word: Item<MeaningOf<"unknown">>;
+      readonly nearest: string;
+    } & Base)
+  | ({ readonly type: "prose"; readonly start: number; readonly end: number } & Base)
+  | ({ readonly type: "conflict marker"; readonly start: number; readonly end: number } & Base)
+  | ({ readonly type: "too long"; readonly length: number } & Base);
+
+export type LineOf<T extends Line["type"]> = Extract<Line, { readonly type: T }>;

@@ -1,0 +1,86 @@
+import { expect, test } from "vitest";
+import { diagnosticsOf } from "../../../server/features/diagnostics/diagnostics.ts";
+import { parseIsoDate } from "../../../server/journal/calendar.ts";
+import { Journal } from "../../../server/journal/journal.ts";
+import { createDocument } from "../../../server/syntax/document/document.ts";
+
+// Instruments that are not known, where one is expected: the words, and what is said of them.
+
+const URI = "file:///j/journal.practice";
+
+/** Lines of a journal, the one thing that is found, under its text, and the titles of its mends. */
+function check(lines: string, expected: string, mends: readonly string[]): void {
+  const journal = new Journal("file:///j", new Map([[URI, createDocument(lines)]]));
+  const found = diagnosticsOf(journal, URI, parseIsoDate("2026-06-01")!);
+  const told = found.map(({ range: { start, end }, code, message }) => {
+    const carets = " ".repeat(start.character) + "^".repeat(end.character - start.character);
+    return `${carets} ${code}: ${message}`;
+  });
+  expect(told).toEqual([expected]);
+  expect(found.flatMap(({ fixes }) => fixes.map(({ title }) => title))).toEqual(mends);
+}
+
+const DAY = "2026-03-02\n";
+
+test("behind `on`", () => {
+  check(
+    `${DAY}D minor, on kazoo`,
+    '         ^^^^^^^^ unknown-term: "on kazoo" is not known here: behind `on` stands an instrument that is known or declared.',
+    [],
+  );
+  check(
+    `${DAY}D minor, on basoon`,
+    '         ^^^^^^^^^ unknown-term: "on basoon" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on bassoon"?',
+    ['Change to "on bassoon"'],
+  );
+  check(
+    `${DAY}D minor, on soprano`,
+    '         ^^^^^^^^^^ unknown-term: "soprano" stands for several instruments: soprano recorder, soprano saxophone or soprano voice.',
+    ['Change to "on soprano recorder"', 'Change to "on soprano saxophone"', 'Change to "on soprano voice"'],
+  );
+});
+
+test("in quotes behind `on`", () => {
+  check(
+    `instrument "my flute": D4 to B5\n${DAY}D minor, on "my fute", slow`,
+    '         ^^^^^^^^^^^^ unknown-term: "my fute" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on my flute"?',
+    ['Change to "on my flute"'],
+  );
+  check(
+    `${DAY}D minor, on “Tenor Recorder”`,
+    '         ^^^^^^^^^^^^^^^^^^^ unknown-term: "Tenor Recorder" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on tenor recorder"?',
+    ['Change to "on tenor recorder"'],
+  );
+});
+
+test("in a declaration", () => {
+  check(
+    "instrument keyboard",
+    '           ^^^^^^^^ bad-declaration: The word stands for several instruments, and one is meant: "piano" or "harpsichord" or "organ".',
+    ['Change to "piano"', 'Change to "harpsichord"', 'Change to "organ"'],
+  );
+  check(
+    "instrument basoon",
+    '           ^^^^^^ bad-declaration: No instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`: "bassoon".',
+    ['Change to "bassoon"'],
+  );
+});
+
+test("a word that the journal declares is that instrument, whatever else it is short for", () =>
+  expect(
+    diagnosticsOf(
+      new Journal(
+        "file:///j",
+        new Map([[URI, createDocument('instrument "soprano": C4 to D6\n2026-03-02\nD minor, on soprano\n')]]),
+      ),
+      URI,
+      parseIsoDate("2026-06-01")!,
+    ),
+  ).toEqual([]));
+
+test("a voice beyond its usual range: the finding says that voices differ, and how to declare one's own", () =>
+  check(
+    `${DAY}notes G3 E6, on alto voice`,
+    "^^^^^^^^^^^ out-of-range: Beyond the usual range of the alto voice: E6 (E3 to F5 as written). Its range is not firm: voices differ, and a range of your own may be declared.",
+    [],
+  ));

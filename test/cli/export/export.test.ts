@@ -1,0 +1,259 @@
+import { parse } from "csv-parse/sync";
+import { describe, expect, test } from "vitest";
+import { EXPORT_COLUMN_NAMES, EXPORT_COLUMNS } from "../../../server/cli/export/export-columns.ts";
+import { attemptsOfJournal } from "../../../server/history/attempts.ts";
+import { Journal } from "../../../server/journal/journal.ts";
+import { createDocument } from "../../../server/syntax/document/document.ts";
+import type { Files } from "../../support/temporary-folder.ts";
+import { daystave } from "../command-line.ts";
+
+type Row = Record<string, string>;
+
+/** The rows that are printed for files, as csv-parse reads them. */
+async function exported(files: Files, argv: readonly string[] = []): Promise<Row[]> {
+  const { status, stdout, stderr } = await daystave(["export", "--csv", ...argv], { files });
+  expect([status, stderr]).toEqual([0, ""]);
+  return parse(stdout, { record_delimiter: "\r\n", columns: true });
+}
+
+/** What stands in some columns for an entry of 2026-03-02. */
+async function check(entry: string, columns: string, ...expected: string[][]) {
+  const files = { "journal.practice": JOURNAL, "a.practice": `2026-03-02 Mon\n  ${entry}\n` };
+  const rows = await exported(files);
+  expect(rows.map((row) => columns.split(" ").map((column) => row[column]))).toEqual(expected);
+}
+
+const JOURNAL = `instrument alto recorder
+piece "Lanterns on the canal" as Lanterns: D minor, goal half=60
+`;
+
+const YEAR = `2026-03-02 Mon, 30 min
+groundwork, 20 min
+  D minor, thirds, slurred, 8ths at 60 clean, 66 clean 4 of 5, 72 uneven
+  C major, slow
+pieces
+  Lanterns, bars 1-8, at 50 clean
+2026-03-04
+  sight-reading, 10 min
+  F major, 16ths at 60, 5 min
+`;
+
+test("a row for each attempt, the oldest first; activities are none", async () => {
+  const rows = await exported({ "journal.practice": JOURNAL, "year.practice": YEAR });
+  const told = rows.map((row) => [row["date"], row["order"], row["line"], row["subject"], row["tempo"]]);
+  expect(told).toEqual([
+    ["2026-03-02", "1", "3", "D natural minor", "60"],
+    ["2026-03-02", "2", "3", "D natural minor", "66"],
+    ["2026-03-02", "3", "3", "D natural minor", "72"],
+    ["2026-03-02", "4", "4", "C major", ""],
+    ["2026-03-02", "5", "6", "Lanterns on the canal", "50"],
+    ["2026-03-04", "1", "9", "F major", "60"],
+  ]);
+});
+
+test("every column of a row", async () => {
+  const [first] = await exported({ "journal.practice": JOURNAL, "year.practice": YEAR });
+  expect(first).toEqual({
+    date: "2026-03-02",
+    week: "2026-W10", // ISO 8601
+    order: "1",
+    file: "year.practice",
+    line: "3",
+    phase: "groundwork",
+    instrument: "alto recorder",
+    subject: "D natural minor",
+    pattern: "thirds",
+    movement: "",
+    place: "",
+    reach: "octave",
+    tonguing: "slurred",
+    evenness: "even",
+    manner: "",
+    note_value: "8ths",
+    beat: "quarter",
+    tempo: "60",
+    tempo_low: "",
+    rate: "120", // two 8ths to a quarter
+    unit: "notes",
+    outcome: "clean",
+    reached: "yes",
+    tries: "1",
+    tries_with_outcome: "1",
+    minutes: "3.333333", // 20 for two entries, and 10 for three attempts
+    about: "yes",
+  });
+});
+
+test("the rows are the attempts that the history is made of", async () => {
+  const rows = await exported({ "journal.practice": JOURNAL, "year.practice": YEAR });
+  const journal = new Journal(
+    "file:///j",
+    new Map([
+      ["file:///j/journal.practice", createDocument(JOURNAL)],
+      ["file:///j/year.practice", createDocument(YEAR)],
+    ]),
+  );
+  const told = attemptsOfJournal(journal).map(({ subject, rate, reached, count }) => [
+    subject,
+    rate === null ? "" : String(rate),
+    reached ? "yes" : "no",
+    String(count),
+  ]);
+  expect(rows.map((row) => [row["subject"], row["rate"], row["reached"], row["tries"]])).toEqual(told);
+});
+
+describe("tempos", () => {
+  const TEMPO = "note_value beat tempo tempo_low rate unit";
+  test("in a note value", () =>
+    check("D minor, triplets at 60 clean", TEMPO, ["triplets", "quarter", "60", "", "180", "notes"]));
+  test("in another beat", () =>
+    check("D minor, 16ths at half=60 clean", TEMPO, ["16ths", "half", "60", "", "480", "notes"]));
+  test("in a dotted beat", () =>
+    check("D minor, 8ths at dotted quarter=46 clean", TEMPO, ["8ths", "dotted quarter", "46", "", "138", "notes"]));
+  test("a dotted beat as a fraction, which a spreadsheet would take for a day", () =>
+    check("D minor, 8ths at 3/8=46 clean", "beat", ["dotted quarter"]));
+  test("a range", () => check("D minor, 8ths at 60-72 clean", TEMPO, ["8ths", "quarter", "72", "60", "144", "notes"]));
+  test("without a note value: one note a beat", () =>
+    check("D minor, at 60 clean", TEMPO, ["", "quarter", "60", "", "60", "notes"]));
+  test("a title's, in the beat of its goal", () =>
+    check(
+      "Lanterns, at quarter=96 clean, half=50",
+      TEMPO,
+      ["", "quarter", "96", "", "48", "beats"],
+      ["", "half", "50", "", "50", "beats"],
+    ));
+  test("none", () => check("D minor, slow clean", TEMPO, ["", "", "", "", "", "notes"]));
+  test("in silence there is a tempo and no rate", () =>
+    check("D minor, silent, 8ths at 60 clean", "manner tempo rate", ["silent", "60", ""]));
+});
+
+describe("outcomes", () => {
+  const OUTCOME = "outcome reached tries tries_with_outcome";
+  test("one", () => check("D minor, at 60 easy", OUTCOME, ["easy", "yes", "1", "1"]));
+  test("two", () => check("D minor, at 60 clean tense", OUTCOME, ["clean tense", "no", "1", "1"]));
+  test("tries", () =>
+    check(
+      "D minor, at 60 clean 2 of 5, 54 clean 3 of 5",
+      OUTCOME,
+      ["clean", "no", "5", "2"],
+      ["clean", "yes", "5", "3"],
+    ));
+  test("none", () => check("D minor, at 60", OUTCOME, ["", "no", "1", ""]));
+});
+
+test("minutes: as written, and none where none were", async () => {
+  await check("D minor, at 60 clean, 12 min", "minutes about", ["12", "no"]);
+  await check("D minor, at 60 clean", "minutes about", ["", "no"]);
+});
+
+test("a title's movement and place", () =>
+  check('"Sonata", mvt 2, bars 1-8, at 60', "subject pattern movement place reach", [
+    "Sonata",
+    "",
+    "mvt 2",
+    "bars 1-8",
+    "",
+  ]));
+
+describe("which attempts", () => {
+  const files = { "journal.practice": JOURNAL, "year.practice": YEAR };
+  const tempos = async (argv: string[]) => (await exported(files, argv)).map((row) => row["tempo"]);
+  test("--subject, in any words", async () => {
+    expect(await tempos(["--subject", "D minor"])).toEqual(["60", "66", "72"]);
+    expect(await tempos(["--subject", "lanterns"])).toEqual(["50"]);
+  });
+  test("--since, from the very day on", async () => {
+    expect(await tempos(["--since", "2026-03-03"])).toEqual(["60"]);
+    expect(await tempos(["--since", "2026-03-04"])).toEqual(["60"]);
+  });
+  test("files that are named, with what their journal declares", async () => {
+    const more = { ...files, "b/b.practice": "2026-03-03\n  Lanterns, at 44\n" };
+    const rows = await exported(more, ["b"]);
+    expect(rows.map((row) => [row["file"], row["subject"], row["instrument"]])).toEqual([
+      ["b/b.practice", "Lanterns on the canal", "alto recorder"],
+    ]);
+  });
+  test("planned lines are none", async () => {
+    const rows = await exported({ "a.practice": "2026-03-02 plan\n  D minor, at 60\n  C major, at 60 clean\n" });
+    expect(rows.map((row) => row["subject"])).toEqual(["C major"]);
+  });
+  test("days of several files in the order of time", async () => {
+    const rows = await exported({
+      "a.practice": "2026-03-02\n  D minor, at 61\n2026-03-04\n  D minor, at 63\n",
+      "b.practice": "2026-03-03\n  D minor, at 62\n",
+    });
+    expect(rows.map((row) => row["tempo"])).toEqual(["61", "62", "63"]);
+  });
+  test("one journal after the other", async () => {
+    const rows = await exported({
+      "anna/journal.practice": "",
+      "anna/a.practice": "2026-03-04\n  D minor, at 60\n",
+      "ben/journal.practice": "",
+      "ben/b.practice": "2026-03-02\n  D minor, at 90\n",
+    });
+    expect(rows.map((row) => row["file"])).toEqual(["anna/a.practice", "ben/b.practice"]);
+  });
+});
+
+// A line holds no line break; for the rest see csv.test.ts.
+test("hostile titles come back, and do not run", async () => {
+  const titles = ["=1+1", "-Lanterns", "@A1", "=cmd|' /C calc'!A0", "a, b; c", "春の海", "🎵 Café", "'quoted'"];
+  const text = `2026-03-02\n${titles.map((title) => `  "${title}", at 60\n`).join("")}  "Lan\u202Eterns\u001B[31m", at 60\n`;
+  const rows = await exported({ "a.practice": text });
+  const isFormula = (title: string) => /^[=+\-@]/.test(title);
+  expect(rows.map((row) => row["subject"])).toEqual([
+    ...titles.map((title) => (isFormula(title) ? `'${title}` : title)),
+    "Lan\\u202Eterns\\u001B[31m",
+  ]);
+});
+
+describe("nothing to write: the header alone", () => {
+  const header = `${EXPORT_COLUMN_NAMES.join(",")}\r\n`;
+  const empty = async (files: Files, argv: string[], says: string) => {
+    const { status, stdout, stderr } = await daystave(["export", "--csv", ...argv], { files });
+    expect({ status, stdout, stderr }).toEqual({ status: 0, stdout: header, stderr: `daystave: ${says}\n` });
+  };
+  test("no files", () => empty({}, [], "There is no .practice file here."));
+  test("no exercise", () =>
+    empty(
+      { "a.practice": "2026-03-02 rest\n" },
+      [],
+      "No exercise was practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
+    ));
+  test("none since", () =>
+    empty({ "a.practice": YEAR }, ["--since", "2026-03-09"], "No exercise was practised since that day."));
+  test("another subject", () =>
+    empty({ "a.practice": YEAR }, ["--subject", "D mayor"], "“D mayor” was not practised. Did you mean “C major”?"));
+});
+
+test("--json: the same rows, figures as figures", async () => {
+  const files = { "journal.practice": JOURNAL, "year.practice": YEAR, "b.practice": new Uint8Array([0]) };
+  const { stdout } = await daystave(["export", "--json"], { files });
+  const { attempts, skipped } = JSON.parse(stdout);
+  expect(Object.keys(attempts[0])).toEqual(EXPORT_COLUMN_NAMES);
+  expect(attempts).toHaveLength(6);
+  expect(attempts[1]).toMatchObject({ rate: 132, movement: null, reached: true, tries: 5, tries_with_outcome: 4 });
+  expect(skipped.map(({ path }: { path: string }) => path)).toEqual(["b.practice"]);
+});
+
+describe("what it cannot write", () => {
+  const refused = async (argv: string[], says: string) => {
+    const { status, stdout, stderr } = await daystave(["export", ...argv], { files: { "a.practice": YEAR } });
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain(says);
+  };
+  test("nothing named: what it can", () => refused([], "the attempts as a table (daystave export --csv) or as JSON"));
+  test("two at once", () => refused(["--csv", "--json"], "“--csv” and “--json” cannot both be printed."));
+  test.each(["midi", "musicxml"])("--%s, which is not there yet", (format) =>
+    refused(["D minor", `--${format}`, "out"], `“--${format}”: exercises as MIDI or MusicXML are not there yet.`),
+  );
+  test("a day that does not exist", () =>
+    refused(["--csv", "--since", "2026-02-29"], "“--since” wants a day that exists"));
+  test("a place that is not there", () => refused(["--csv", "gone"], "gone: "));
+});
+
+test("the help tells of every column", async () => {
+  const { stdout } = await daystave(["export", "--help"]);
+  const words = stdout.replace(/\s+/g, " ");
+  for (const [column, holds] of Object.entries(EXPORT_COLUMNS)) expect(words).toContain(` ${column} ${holds} `);
+});

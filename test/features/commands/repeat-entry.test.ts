@@ -1,0 +1,180 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { repeatEntry } from "../../../server/features/commands/repeat-entry.ts";
+import type { Journal } from "../../../server/journal/journal.ts";
+import type { Conditions } from "../../../server/journal/model.ts";
+import { edited, journalOf, URI } from "../journal-text.ts";
+import { type OtherFiles, run, TODAY } from "../marked-text.ts";
+
+// Invented journals. The steps of a metronome: 40-60 by 2, 60-72 by 3, 72-120 by 4, 120-144 by 6, 144-208 by 8, common
+// practice; their range stands in the Oxford Dictionary of Music under "metronome". They are typed out here as figures.
+
+const STEPS =
+  "40 42 44 46 48 50 52 54 56 58 60 63 66 69 72 76 80 84 88 92 96 100 104 108 112 116 120 126 132 138 144 152 160 168 176 184 192 200 208"
+    .split(" ")
+    .map(Number);
+
+const DAY = "2026-03-09 Mon\n";
+
+function check(step: "faster" | "slower", before: string, after: string, others?: OtherFiles): void {
+  expect(
+    run((journal, uri, position) => repeatEntry(journal, uri, position, { today: TODAY, step }), before, others),
+  ).toBe(after);
+}
+
+/** An entry, and the line that is put in below it. */
+function checkLine(step: "faster" | "slower", entry: string, copy: string): void {
+  check(step, `${DAY}${entry}‸`, `${DAY}${entry}\n${copy}`);
+}
+
+/** An entry that is not repeated, and the beginning of the sentence that says why. */
+function checkRefused(step: "faster" | "slower", marked: string, reason: RegExp): void {
+  expect(run((journal, uri, position) => repeatEntry(journal, uri, position, { today: TODAY, step }), marked)).toMatch(
+    reason,
+  );
+}
+
+test("the tempo goes to the next metronome step, and the cursor behind it", () => {
+  checkLine("faster", "D minor, at 60", "D minor, at 63‸");
+  checkLine("slower", "D minor, at 60", "D minor, at 58‸");
+  checkLine("faster", "D minor, at 61", "D minor, at 63‸");
+  checkLine("slower", "D minor, at 72.5 bpm", "D minor, at 72 bpm‸");
+  checkLine("faster", "D minor, 8ths at 120, focus ease", "D minor, 8ths at 126‸, focus ease");
+});
+
+test("what was found is left off: outcomes, tries, minutes, soreness and remarks", () => {
+  checkLine("faster", "D minor, thirds, 8ths at 72 clean 5 in a row, 10 min", "D minor, thirds, 8ths at 76‸");
+  checkLine("slower", "D minor, at 60 tense 1 of 4, sore left thumb -- too far", "D minor, at 58‸");
+  checkLine("faster", "D minor, clean at 60, 3 times, by heart", "D minor, at 63‸, by heart");
+  checkLine("faster", "  - D minor, done, at 60", "  - D minor, at 63‸");
+});
+
+test("of several tempos the last goes on, in the words of the first", () => {
+  checkLine("faster", "D minor, 8ths at 60 clean, 66 clean, 72 uneven, by heart", "D minor, 8ths at 76‸, by heart");
+  checkLine("slower", "D minor, 8ths at 60 clean, 66 clean, 72 uneven", "D minor, 8ths at 69‸");
+  checkLine("faster", "D minor, at quarter=60 clean, half=40 slips", "D minor, half=42‸");
+  checkLine("faster", "D minor, ♩. = 60 clean, 66 clean", "D minor, ♩. = 69‸");
+  checkLine("faster", "D minor, straight 8ths at 60 to 66 clean", "D minor, straight 8ths at 69‸");
+  checkLine("faster", "D minor, 60-66 bpm clean", "D minor, 69 bpm‸");
+});
+
+test("what held for the last attempt holds for the copy", () => {
+  checkLine("faster", "D minor, slurred at 60 clean, tongued at 66 clean", "D minor, tongued at 69‸");
+  checkLine("faster", "D minor, 8ths, slurred at 60 clean, 16ths, 66 clean", "D minor, slurred, 16ths, at 69‸");
+  checkLine("faster", "D minor, slurred up, tongued down, at 60 clean", "D minor, slurred up, tongued down, at 63‸");
+  checkLine("faster", "D minor, by heart, with drone D, at 60 clean, sung, 66", "D minor, with drone D, sung, at 69‸");
+});
+
+test("notes and names stay as they are written", () => {
+  checkLine("faster", "D minor: D, E,F  G A Bb C D, at 60 clean", "D minor: D, E,F  G A Bb C D, at 63‸");
+  checkLine("faster", '"Ground,  at 60", bars 5-8, 17-20, at 60 clean', '"Ground,  at 60", bars 5-8, 17-20, at 63‸');
+  checkLine("faster", "C major > F major, at 60 nearly", "C major > F major, at 63‸");
+});
+
+test("the copy goes below the entry and the remarks that are its own", () => {
+  check(
+    "faster",
+    `${DAY}pieces\n  D minor, at 60‸ clean\n    -- E to F\n  -- ? breathe\n  C major, slow\n`,
+    `${DAY}pieces\n  D minor, at 60 clean\n    -- E to F\n  -- ? breathe\n  D minor, at 63‸\n  C major, slow\n`,
+  );
+  check("faster", "2026-03-02\r\nD minor, at 60‸\r\n", "2026-03-02\r\nD minor, at 60\r\nD minor, at 63‸\r\n");
+});
+
+const MONDAY = "2026-03-02 Mon\ngroundwork, 10 min\n  D minor, at 60‸ clean\n";
+const PLAYED = MONDAY.replace("‸", "");
+
+test("an entry of an earlier day is repeated today: in the same phase, or at the end", () => {
+  check(
+    "faster",
+    `${MONDAY}\n${DAY}groundwork, 5 min\n\tC major, slow\npieces\n`,
+    `${PLAYED}\n${DAY}groundwork, 5 min\n\tC major, slow\n\tD minor, at 63‸\npieces\n`,
+  );
+  check(
+    "faster",
+    `${MONDAY}\n${DAY}groundwork\n  \npieces\n`,
+    `${PLAYED}\n${DAY}groundwork\n  D minor, at 63‸\npieces\n`,
+  );
+  check("faster", `${MONDAY}\n${DAY}pieces\n`, `${PLAYED}\n${DAY}pieces\n  D minor, at 63‸\n`);
+  check("faster", `${MONDAY}\n${DAY}`, `${PLAYED}\n${DAY}D minor, at 63‸\n`);
+  check("faster", MONDAY, `today.practice\n${DAY}D minor, at 63‸\n\n2026-03-08\n`, {
+    "today.practice": `${DAY}\n2026-03-08\n`,
+  });
+});
+
+test("without a today it goes below, as does a line of a plan", () => {
+  check("slower", MONDAY, `${PLAYED}  D minor, at 58‸\n`);
+  check(
+    "slower",
+    `${DAY}\n2026-03-10, plan\nD minor, at 60‸`,
+    `${DAY}\n2026-03-10, plan\nD minor, at 60\nD minor, at 58‸`,
+  );
+});
+
+test("where there is nothing to go on from, a sentence says so", () => {
+  checkRefused("faster", `${DAY}D minor, slow‸`, /^This entry has no tempo/);
+  checkRefused("faster", `${DAY}D minor, at 208‸`, /: 208 is the highest\./);
+  checkRefused("slower", `${DAY}D minor, at 40‸`, /: 40 is the lowest\./);
+  checkRefused("faster", `${DAY}D minor, thrids, at 60‸`, /^Something on this line cannot be read/);
+  checkRefused("faster", `${DAY}Dm, at 60‸`, /^Something on this line cannot be read/);
+  checkRefused("faster", `${DAY}‸`, /^There is no entry on this line/);
+  checkRefused("faster", `${DAY}Sound freer today.‸`, /^There is no entry on this line/);
+  checkRefused("faster", "aim D minor, at 60 by 2026-04-30‸", /^There is no entry on this line/);
+});
+
+/** Invented terms, some of them several times, in any order and with commas or without. */
+const terms = fc.array(
+  fc.constantFrom(
+    ..."slurred|tongued up|slurred down|t-k|dotted|straight 8ths|16ths|2 octaves|five notes|down|by heart|sung".split(
+      "|",
+    ),
+    ..."slow|thirds|focus ease|with drone D|sore thumb|10 min|3 times|1 flat|done|done|on tenor recorder".split("|"),
+    ..."at 60|at 60|at 72 clean|at 66 slips|clean at 84|at half=50|♩. = 52 to 56 nearly|at 63.5 bpm|100 bpm".split("|"),
+  ),
+  { minLength: 1, maxLength: 9 },
+);
+const entry = fc
+  .tuple(
+    fc.constantFrom("D minor", "D minor: D E F G A", "Ground", "notes E5 F5", "D minor > A minor"),
+    terms,
+    fc.infiniteStream(fc.constantFrom(", ", ", ", " ")),
+  )
+  .map(([subject, words, gaps]) => words.reduce((line, word) => line + gaps.next().value + word, subject));
+
+/** Halves and manners, which mean the same in whatever order they stand. */
+function inAnyOrder({ articulation, manner, ...conditions }: Conditions): unknown {
+  return {
+    ...conditions,
+    halves: articulation?.text.split(", ").sort(),
+    tonguing: articulation?.tonguing,
+    manner: [...manner].sort(),
+  };
+}
+
+test("whatever the line, the copy is read as the last attempt at the step after its tempo", () => {
+  const entryAt = (journal: Journal, line: number) =>
+    journal.model(journal.files.get(URI)!.blocks[1]!).entries.find(({ place }) => place.line === line);
+  let repeated = 0;
+  fc.assert(
+    fc.property(entry, fc.constantFrom("faster", "slower"), (line, step) => {
+      const text = `piece "Ground" as Ground: C major\n${DAY}${line}\n`;
+      const journal = journalOf(text);
+      const before = entryAt(journal, 1);
+      const last = before?.attempts.findLast(({ tempo }) => tempo);
+      const answer = repeatEntry(journal, URI, { line: 2, character: 0 }, { today: TODAY, step });
+      expect(answer.ok).toBe(last !== undefined);
+      if (!answer.ok || !last?.tempo) return;
+      repeated++;
+      const copy = entryAt(journalOf(edited(text, answer.edits)), 2)!;
+      const { bpm, beat } = last.tempo;
+      const next = step === "faster" ? STEPS.find((each) => each > bpm) : STEPS.findLast((each) => each < bpm);
+      expect(copy.attempts).toHaveLength(1);
+      expect(copy.attempts[0]!.outcomes).toEqual([]);
+      expect(inAnyOrder(copy.attempts[0]!.conditions)).toEqual(inAnyOrder(last.conditions));
+      expect(copy.attempts[0]!.tempo).toEqual({ bpm: next, ...(beat ? { beat } : {}) });
+      expect(copy).toMatchObject({ subject: before!.subject, pattern: before!.pattern, remarks: [] });
+      expect([copy.minutes, copy.sore, copy.done]).toEqual([undefined, undefined, false]);
+    }),
+    { seed: 6066, numRuns: 800 },
+  );
+  expect(repeated).toBeGreaterThan(400);
+}, 30_000);
