@@ -3,8 +3,8 @@ import { patternText } from "../journal/entry-exercise.ts";
 import type { Journal } from "../journal/journal.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import { subjectKey } from "../journal/subject-text.ts";
+import { LineReader } from "../syntax/line/line-reader.ts";
 import { parseLine } from "../syntax/line/parse-line.ts";
-import { PartMemo } from "../syntax/line/parts.ts";
 
 export interface SubjectAsked {
   readonly key: string;
@@ -14,7 +14,7 @@ export interface SubjectAsked {
 
 /** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
 export function subjectAsked(words: string, { vocabulary }: Journal): SubjectAsked {
-  const line = parseLine(words, { vocabulary, memo: new PartMemo(), head: false });
+  const line = parseLine(words, { vocabulary, memo: new LineReader(vocabulary), head: false });
   const entry = line.type === "entry" ? readEntry(line, 0, vocabulary) : undefined;
   if (!entry?.subject)
     return { key: subjectKey({ type: "title", title: titleOf(words, vocabulary), declared: false }) };

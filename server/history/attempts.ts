@@ -1,13 +1,18 @@
-import type { DayNumber } from "../journal/calendar.ts";
+import { type DayNumber, parseIsoDate } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
-import { USUAL_DAY_LINE, usualDay } from "../journal/day-of-block.ts";
 import { DaySkeleton } from "../journal/day-skeleton.ts";
+import type { DayVisitor, DayWalk, LinePlace } from "../journal/day-walk.ts";
 import type { Journal } from "../journal/journal.ts";
+import { entryCount, readEntry } from "../journal/read-entry.ts";
 import { type Block, blockIndexAt } from "../syntax/document/document.ts";
-import { DayAttempt, DayTime } from "./day-attempt.ts";
-import type { TimedDay } from "./minutes.ts";
-import { type PlayedEntry, playedEntry } from "./played.ts";
-import { PlayedLines } from "./played-lines.ts";
+import type { EntryLine, Line } from "../syntax/line/line.ts";
+import type { LineReader } from "../syntax/line/line-reader.ts";
+import { lineRead } from "../syntax/line/parse-line.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
+import { AttemptColumns } from "./attempt-columns.ts";
+import { DayAttempts } from "./day-attempt.ts";
+import { EntryAttempts } from "./entry-attempts.ts";
+import { playedEntry } from "./played.ts";
 import type { AttemptRecord } from "./record.ts";
 
 /** Every attempt of a journal that counts: planned lines, days without a date, and activities do not. */
@@ -50,78 +55,68 @@ export function recordsOfBlock(journal: Journal, uri: string, block: Block): rea
   const conventions = journal.conventions(uri);
   const kept = journal.memo.of(block, "attempts", (): Kept => ({ records: NONE }));
   if (kept.conventions === conventions && kept.uri === uri) return kept.records;
-  const lines = journal.memo.of(conventions, "played lines", () => new PlayedLines(journal.partContext, conventions));
-  const day = playedDay(block, lines) ?? readDay(journal, block, conventions);
-  kept.records = day ? dayRecords(day, uri, block) : NONE;
+  const reading = journal.memo.of(conventions, "day reading", () => new DayReading(journal, conventions));
+  kept.records = reading.of(block, uri);
   kept.conventions = conventions;
   kept.uri = uri;
   return kept.records;
 }
 
-/** A day's entries, each with its line and what it says, and the frames that bear on their time. */
-interface PlayedDay extends TimedDay {
-  readonly date: DayNumber;
-  readonly entries: readonly DayEntry[];
-}
+/** Reads days for the history. It lasts as long as the words and the conventions that it was made for. */
+class DayReading implements DayVisitor {
+  private readonly attempts: EntryAttempts;
+  private readonly walk: DayWalk;
+  private readonly vocabulary: Vocabulary;
+  private readonly columns = new AttemptColumns();
+  private entries: { minutes?: number; planned: boolean; stretch: number }[] = [];
+  private day: DayNumber | undefined;
+  private skeleton = new DaySkeleton();
 
-interface DayEntry {
-  readonly line: number;
-  readonly entry: PlayedEntry;
-  readonly minutes?: number;
-  readonly planned: boolean;
-  readonly stretch: number;
-}
-
-const USUAL = new RegExp(`^${USUAL_DAY_LINE}$`);
-
-/** A day whose line says its date and its minutes, and which holds entries and phases; undefined for any other. */
-function playedDay(block: Block, played: PlayedLines): PlayedDay | undefined {
-  // Cut for this once: what a block keeps of its lines would stay for as long as the journal is open.
-  const lines = block.text.includes("\r") ? block.lines : block.text.split("\n");
-  const day = USUAL.test(lines[0]!) ? usualDay(lines[0]!) : undefined;
-  if (!day) return undefined;
-  const skeleton = new DaySkeleton();
-  skeleton.openDay(0, day.minutes, false, false);
-  const entries: DayEntry[] = [];
-  for (let line = 1; line < lines.length; line++) {
-    const said = played.read(lines[line]!);
-    if (!said) return undefined;
-    if (said.type === "phase") skeleton.openPhase(line, said.phase, said.minutes, false);
-    if (said.type !== "entry") continue;
-    const { entry } = said;
-    const planned = skeleton.addEntry(line, entry);
-    entries.push({ line, entry, minutes: entry.minutes, planned, stretch: skeleton.phases.length - 1 });
+  constructor(
+    journal: Journal,
+    private readonly conventions: Conventions,
+  ) {
+    this.attempts = new EntryAttempts(journal.partContext, conventions);
+    this.walk = journal.dayWalk;
+    this.vocabulary = journal.vocabulary;
   }
-  return { date: day.date, entries, sittings: skeleton.sittings, phases: skeleton.phases };
-}
 
-/** Any day, read line by line. */
-function readDay(journal: Journal, block: Block, conventions: Conventions): PlayedDay | undefined {
-  const { day, entries, sittings, phases } = journal.readOnce(block);
-  if (day?.date === undefined) return undefined;
-  return {
-    date: day.date,
-    sittings,
-    phases,
-    entries: entries.map((entry) => ({
-      line: entry.place.line,
-      entry: playedEntry(entry, conventions),
-      minutes: entry.minutes,
-      planned: entry.planned,
-      stretch: entry.stretch,
-    })),
-  };
-}
-
-function dayRecords(day: PlayedDay, uri: string, block: Block): readonly AttemptRecord[] {
-  const records: AttemptRecord[] = [];
-  const time = new DayTime(day);
-  const { date } = day;
-  for (let i = 0; i < day.entries.length; i++) {
-    const { line, entry, planned } = day.entries[i]!;
-    if (planned || entry.attempts.length === 0) continue;
-    const place = { uri, block, line, time, entry: i };
-    for (const attempt of entry.attempts) records.push(new DayAttempt(date, records.length, attempt, place));
+  of(block: Block, uri: string): readonly AttemptRecord[] {
+    this.day = undefined;
+    this.entries = [];
+    this.skeleton = new DaySkeleton();
+    const { sittings, phases } = this.walk.go(block, [this], this.skeleton);
+    const columns = this.columns.take();
+    if (this.day === undefined || columns.count === 0) return NONE;
+    return new DayAttempts(this.day, uri, block, columns, { sittings, phases, entries: this.entries }).records;
   }
-  return records;
+
+  entry(reader: LineReader, text: string, from: number, to: number, place: LinePlace): void {
+    this.begin(place, reader.minutes);
+    if (place.planned || this.attempts.add(reader, text, from, to, this.columns)) return;
+    const line = lineRead(reader, text.slice(from, to), { vocabulary: this.vocabulary, memo: reader, head: false });
+    if (line.type === "entry") this.addWhole(line, place);
+  }
+
+  line(line: Line, _text: string, place: LinePlace): void {
+    if (line.type === "day") this.day ??= parseIsoDate(line.date);
+    if (line.type !== "entry") return;
+    this.begin(place, entryCount(line).minutes);
+    if (!place.planned) this.addWhole(line, place);
+  }
+
+  private begin({ line, planned }: LinePlace, minutes: number | undefined): void {
+    this.columns.begin(line, this.entries.length);
+    this.entries.push({ minutes, planned, stretch: this.skeleton.phases.length - 1 });
+  }
+
+  /** An entry that only the whole line tells. */
+  private addWhole(line: EntryLine, place: LinePlace): void {
+    const entry = readEntry(line, place.line, this.vocabulary);
+    for (const [i, { manner, rate, reached, count }] of playedEntry(entry, this.conventions).attempts.entries()) {
+      const { start, end } = entry.attempts[i]!.place;
+      this.columns.add(manner, rate, start, end);
+      this.columns.answer(reached, count);
+    }
+  }
 }

@@ -12,7 +12,7 @@ import { exerciseKeyOf, strandKeyOf } from "./strand-key.ts";
 export interface PlayedAttempt {
   readonly manner: Manner;
   readonly rate: number | null;
-  readonly reached: boolean;
+  readonly reached: boolean | null;
   /** How many tries it stands for. */
   readonly count: number;
 }

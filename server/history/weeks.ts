@@ -101,8 +101,8 @@ function add(sums: Sums, record: AttemptRecord): void {
   sums.minuteParts += Math.round(record.minutes * PARTS_OF_A_MINUTE);
   sums.about ||= record.about;
   if (record.rate === null) return;
-  if (!record.reached) sums.failed = Math.max(sums.failed, record.rate);
-  else if (sums.best === null || record.rate > sums.best) sums.best = record.rate;
+  if (record.reached === false) sums.failed = Math.max(sums.failed, record.rate);
+  else if (record.reached && (sums.best === null || record.rate > sums.best)) sums.best = record.rate;
 }
 
 function weekFrom(at: number, blank: Week, sums: readonly (Sums | undefined)[]): Week {

@@ -184,13 +184,17 @@ function articulationWith(
 
 function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
   const tries = trial.tries ?? { got: 1, count: 1 };
-  const good =
-    trial.outcomes.some((outcome) => outcome === "easy" || outcome === "clean") && !trial.outcomes.includes("tense");
-  const reached = good && tries.got * 2 >= tries.count;
   const { tempo, outcomes } = trial;
+  const good = outcomes.some((outcome) => outcome === "easy" || outcome === "clean");
+  const reached = outcomes.length === 0 ? null : isReached(good, outcomes.includes("tense"), tries);
   return tempo
     ? { tempo, outcomes, tries, reached, conditions, place }
     : { outcomes, tries, reached, conditions, place };
+}
+
+/** Whether what was said of a tempo means that it was reached: easy or clean, not tense, in at least half of the tries. */
+export function isReached(good: boolean, tense: boolean, { got, count }: Attempt["tries"]): boolean {
+  return good && !tense && got * 2 >= count;
 }
 
 function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {

@@ -1,9 +1,10 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
-import { PartMemo } from "../syntax/line/parts.ts";
+import { LineReader } from "../syntax/line/line-reader.ts";
 import type { Phrase } from "../syntax/words/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
+import { DayWalk } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
@@ -84,6 +85,12 @@ export class Journal {
     return this.memo.partContext(this.vocabulary);
   }
 
+  /** For going over days with this journal's words. */
+  get dayWalk(): DayWalk {
+    const { vocabulary, partContext } = this;
+    return this.memo.of(vocabulary, "day walk", () => new DayWalk(partContext));
+  }
+
   /** What is declared once in the files that count before this one (see `declarationKey`). */
   keysBefore(uri: string): readonly string[] {
     const settled = this.settle();
@@ -151,7 +158,7 @@ export class Memo {
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
-  private parts = new PartMemo();
+  private reader: LineReader | undefined;
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
   private readonly settledConventions = new Map<string, Conventions>();
   private readonly derived = new Map<string, WeakMap<object, object>>();
@@ -175,7 +182,7 @@ export class Memo {
     const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
-    this.parts = new PartMemo();
+    this.reader = new LineReader(vocabulary);
     this.settledConventions.clear();
     this.derived.clear();
     this.latestByFile.clear();
@@ -183,7 +190,8 @@ export class Memo {
   }
 
   partContext(vocabulary: Vocabulary): DeclarationContext {
-    return { vocabulary, memo: vocabulary === this.known?.vocabulary ? this.parts : new PartMemo() };
+    const known = vocabulary === this.known?.vocabulary ? this.reader : undefined;
+    return { vocabulary, memo: known ?? new LineReader(vocabulary) };
   }
 
   /** Only for the vocabulary given out last: an older state of the journal reads its blocks anew. */

@@ -13,7 +13,7 @@ export function tempos(lines: string, different: Partial<TempoChart> = {}): Temp
   const weeks = weeksOf(records);
   const monday = mondayOf(weekIndex(records[0]!.day));
   const attempts = records.flatMap(({ day, rate, reached }): TempoAttempt[] =>
-    rate === null ? [] : [{ day: day - monday, rate, reached }],
+    rate === null ? [] : [{ day: day - monday, rate, reached: reached === true }],
   );
   const trend = trendOf(weeks, { lastWeeks: different.span ?? 26 });
   return { title: "D melodic minor, thirds", axis: "at", weeks, attempts, trend, ...different };

@@ -6,7 +6,7 @@ import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { createDocument, lineAt, textOf } from "../../server/syntax/document/document.ts";
-import { LONGEST_LINE } from "../../server/syntax/line/parse-line.ts";
+import { LONGEST_LINE } from "../../server/syntax/line/line-reader.ts";
 import type { Item } from "../../server/syntax/words/meaning.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 

@@ -23,7 +23,7 @@ export const EXPORT_COLUMNS = {
   unit: "what rate counts: notes or beats",
   outcome: "how it went, as clean",
   reached:
-    "yes where that was easy or clean, not tense, in at least half of the tries; no where it was not, or nothing was said",
+    "yes where that was easy or clean, not tense, in at least half of the tries; no where it was not; empty where nothing was said",
   tries: "how many tries the row stands for",
   tries_with_outcome: "how many of them went as outcome says",
   minutes: "its share of the practice time; empty where none was written",

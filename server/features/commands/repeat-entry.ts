@@ -3,7 +3,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel } from "../../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../../music/notes/note-value.ts";
 import type { Block, Position } from "../../syntax/document/document.ts";
-import { sortOf } from "../../syntax/line/line-sorts.ts";
+import { sortOf } from "../../syntax/line/line.ts";
 import { dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { isReadEntry } from "../layout/missing-commas.ts";
@@ -69,7 +69,7 @@ function repeatedToday(
   const frame =
     phase === undefined
       ? undefined
-      : framesOf(model.lines.map(sortOf)).findLast(({ line }) => phaseOf(model, line) === phase);
+      : framesOf(model.lines.map(({ type }) => sortOf(type))).findLast(({ line }) => phaseOf(model, line) === phase);
   const line = frame?.lastLine ?? lastLineOf(block);
   return insertedBelow(
     { uri, document, first: document.starts[index]!, block },

@@ -5,7 +5,7 @@ import { degreesOf } from "../../music/scales/scale.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { LONGEST_LINE } from "../../syntax/line/parse-line.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { noteRow } from "../completion/claims.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { separatorsOf } from "../layout/separators.ts";

@@ -7,8 +7,8 @@ import { type Block, blockIndexAt, type Document, type Position } from "../../sy
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import type { EntryLine, Line } from "../../syntax/line/line.ts";
+import { LineReader } from "../../syntax/line/line-reader.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
-import { PartMemo } from "../../syntax/line/parts.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { CompletionItem } from "../types.ts";
@@ -138,7 +138,7 @@ function withoutWord({ text, end, remark }: Typing, from: number, start: number)
 function read({ vocabulary, memo }: Journal, text: string, head: boolean): Line {
   return parseLine(text, {
     vocabulary,
-    memo: memo.of(vocabulary, "parts being typed", () => new PartMemo()),
+    memo: memo.of(vocabulary, "parts being typed", () => new LineReader(vocabulary)),
     head,
   });
 }

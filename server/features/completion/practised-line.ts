@@ -76,8 +76,7 @@ function writtenFor(journal: Journal, conventions: Conventions, record: AttemptR
   const entry = entryIn(journal, text);
   const subject = entry?.source.subject;
   if (!entry?.subject || !subject) return undefined;
-  const { attempts } = playedEntry(entry, conventions);
-  const at = attemptOf(attempts, record);
+  const at = record.attempt;
   const attempt = entry.attempts[at];
   if (!attempt) return undefined;
   const items = itemsOf(entry, at);
@@ -88,13 +87,6 @@ function writtenFor(journal: Journal, conventions: Conventions, record: AttemptR
   const noteValueIsLast = told.at(-1)?.meaning.type === "note value";
   const opening = `${noteValueIsLast ? " " : ", "}${beatIn(entry, attempt, text)}`;
   return readBack(journal, conventions, record.strandKey, phrase, opening);
-}
-
-/** Which attempt of a line a record stands for: of those of its strand the last at its rate. */
-function attemptOf(attempts: readonly PlayedAttempt[], { strandKey, rate }: AttemptRecord): number {
-  const isOfStrand = ({ manner }: PlayedAttempt): boolean => manner.strandKey === strandKey;
-  const exact = attempts.findLastIndex((each) => isOfStrand(each) && each.rate === rate);
-  return exact < 0 ? attempts.findLastIndex(isOfStrand) : exact;
 }
 
 function entryIn(journal: Journal, text: string): Entry | undefined {

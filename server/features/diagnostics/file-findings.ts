@@ -1,4 +1,5 @@
 import type { LineFinding } from "../../checks/context.ts";
+import { DayFindings } from "../../checks/day/day-findings.ts";
 import { pastAim } from "../../checks/file/aims.ts";
 import {
   checkDayOrder,
@@ -6,7 +7,6 @@ import {
   type DaysElsewhere,
   duplicateDeclaration,
 } from "../../checks/file/journal-order.ts";
-import { Survey } from "../../checks/survey.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import { declarationKey } from "../../journal/declarations/declaration-key.ts";
@@ -37,7 +37,7 @@ export interface AimAt {
 }
 
 interface Bearing {
-  readonly survey: Survey;
+  readonly checks: DayFindings;
   readonly today: DayNumber;
   readonly declaredBefore: readonly string[];
   readonly elsewhere: DaysElsewhere;
@@ -66,9 +66,13 @@ const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
 export function fileFindings(journal: Journal, uri: string, today: DayNumber, earlier?: FileFindings): FileFindings {
   const document = journal.files.get(uri)!;
   const conventions: Conventions = journal.conventions(uri);
-  const survey = journal.memo.of(conventions, "survey", () => new Survey(journal.partContext, conventions));
+  const checks = journal.memo.of(
+    conventions,
+    "day findings",
+    () => new DayFindings(journal.partContext, conventions, journal.dayWalk),
+  );
   const bearing: Bearing = {
-    survey,
+    checks,
     today,
     declaredBefore: journal.keysBefore(uri),
     elsewhere: daysElsewhere(journal, uri),
@@ -76,15 +80,15 @@ export function fileFindings(journal: Journal, uri: string, today: DayNumber, ea
   if (earlier && sameBearing(earlier.bearing, bearing))
     return earlier.document === document ? earlier : updated(journal, document, earlier);
   const blocks =
-    earlier?.bearing.survey === survey
+    earlier?.bearing.checks === checks
       ? blocksAfter(journal, document, earlier).blocks
-      : document.blocks.map((block) => blockFacts(journal, block, survey));
+      : document.blocks.map((block) => blockFacts(journal, block, checks));
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
 }
 
 function sameBearing(a: Bearing, b: Bearing): boolean {
   return (
-    a.survey === b.survey &&
+    a.checks === b.checks &&
     a.today === b.today &&
     a.elsewhere === b.elsewhere &&
     a.declaredBefore.join("\n") === b.declaredBefore.join("\n")
@@ -96,7 +100,7 @@ function blocksAfter(journal: Journal, document: Document, { document: past, blo
   const changed = changedBlocks(past, document);
   const { from, before, after } = changed;
   const old = facts.slice(from, before);
-  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.survey));
+  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.checks));
   return { ...changed, old, now, blocks: facts.slice(0, from).concat(now, facts.slice(before)) };
 }
 
@@ -182,8 +186,8 @@ function crossed(
   return { told, crossing, aims, regular: days.length === 0 };
 }
 
-function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {
-  const { findings, day, declares } = survey.block(block);
+function blockFacts(journal: Journal, block: Block, checks: DayFindings): BlockFacts {
+  const { findings, day, declares } = checks.of(block);
   return { findings, day, declarations: declares ? keyed(journal, block) : NO_DECLARATIONS };
 }
 

@@ -1,8 +1,6 @@
 import type { LineFinding } from "../../checks/context.ts";
 import { farAim } from "../../checks/file/aims.ts";
 import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
-import type { Stretch } from "../../checks/finding.ts";
-import { recordsOfBlock } from "../../history/attempts.ts";
 import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
 import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
 import type { AttemptRecord } from "../../history/record.ts";
@@ -14,7 +12,6 @@ import type { Journal } from "../../journal/journal.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { parseLine } from "../../syntax/line/parse-line.ts";
 import type { AimAt } from "./file-findings.ts";
 
 /** A finding on a line of a day that what was practised on other days bears on. */
@@ -46,21 +43,9 @@ function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
   const kept = journal.memo.of(record, "leap", (): { best?: AttemptRecord; found?: HistoryFinding } => ({}));
   if (kept.best !== best || !kept.found) {
     kept.best = best;
-    kept.found = { uri, block, finding: { ...tempoLeap(leap, tempoPlace(journal, record)), line } };
+    kept.found = { uri, block, finding: { ...tempoLeap(leap, record), line } };
   }
   return kept.found;
-}
-
-/** Where the tempo of an attempt stands on its line. */
-function tempoPlace(journal: Journal, record: AttemptRecord): Stretch {
-  const { uri, block, line } = record;
-  const text = block.lines[line]!;
-  const read = parseLine(text, { ...journal.partContext, head: false });
-  if (read.type !== "entry") return { start: 0, end: text.length };
-  const place = recordsOfBlock(journal, uri, block)
-    .filter((each) => each.line === line)
-    .indexOf(record);
-  return readEntry(read, line, journal.vocabulary).attempts[place]?.place ?? read;
 }
 
 /** Aims of one file, at a tempo by a day, that the trend does not lead to. */

@@ -32,7 +32,7 @@ export function chartInMarkdown(
   const attempts = [];
   for (let i = records.length - 1; i >= 0 && records[i]!.day >= first; i--) {
     const { day, rate, reached } = records[i]!;
-    if (rate !== null) attempts.push({ day: day - first, rate, reached });
+    if (rate !== null) attempts.push({ day: day - first, rate, reached: reached === true });
   }
   const drawing = tempoChart(
     {

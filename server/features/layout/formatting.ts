@@ -2,7 +2,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel } from "../../journal/model.ts";
 import { type Block, blockIndexAt } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
-import { PartMemo } from "../../syntax/line/parts.ts";
+import { LineReader } from "../../syntax/line/line-reader.ts";
 import type { Range, TextEdit } from "../types.ts";
 import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
 import type { ReadingContext } from "./missing-commas.ts";
@@ -23,7 +23,7 @@ export function formatEdits(journal: Journal, uri: string, range?: Range): reado
   const to = Math.min(document.lineCount - 1, range?.end.line ?? document.lineCount - 1);
   const edits: TextEdit[] = [];
   if (to < from) return edits;
-  const context = { vocabulary: journal.vocabulary, memo: new PartMemo() };
+  const context = { vocabulary: journal.vocabulary, memo: new LineReader(journal.vocabulary) };
   for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
     const block = document.blocks[i]!;
     for (const edit of new BlockLayout(block, journal.model(block), document.starts[i]!, context).edits(from, to))

@@ -1,13 +1,14 @@
 import { swappedOutcomes } from "../../journal/conditions.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { DeclarationLine, EntryLine, Line } from "../../syntax/line/line.ts";
-import { type PartMemo, partsOf } from "../../syntax/line/parts.ts";
+import type { LineReader } from "../../syntax/line/line-reader.ts";
+import { partsOf } from "../../syntax/line/parts.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 
 export interface ReadingContext {
   readonly vocabulary: Vocabulary;
-  readonly memo: PartMemo;
+  readonly memo: LineReader;
 }
 
 /** Terms of an entry. What else may turn up on its line is known, but has no place there. */

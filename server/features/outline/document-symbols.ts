@@ -2,8 +2,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel, Entry, Sitting } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import { dateWord } from "../../syntax/line/day-line.ts";
-import type { DeclarationLine, LineOf } from "../../syntax/line/line.ts";
-import { sortOf } from "../../syntax/line/line-sorts.ts";
+import { type DeclarationLine, type LineOf, sortOf } from "../../syntax/line/line.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { lastLineOf } from "../explain/dated-days.ts";
 import type { DocumentSymbol, Range } from "../types.ts";
@@ -67,7 +66,7 @@ class Outline {
 
   symbols(): readonly DocumentSymbol[] {
     return nested([
-      ...framesOf(this.model.lines.map(sortOf)).map((frame) => this.frame(frame)),
+      ...framesOf(this.model.lines.map(({ type }) => sortOf(type))).map((frame) => this.frame(frame)),
       ...this.entries(),
       ...this.declarations(),
     ]);

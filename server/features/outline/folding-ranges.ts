@@ -1,6 +1,6 @@
 import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
-import { type LineSort, LineSorts, sortOf } from "../../syntax/line/line-sorts.ts";
+import { type LineSort, sortOf } from "../../syntax/line/line.ts";
 import type { FoldingRange } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
 import { framesOf } from "./sections.ts";
@@ -30,15 +30,9 @@ export function foldingRanges(journal: Journal, uri: string, most = Number.POSIT
 
 /** Lines are those of the block. An editor asks for the folds of all days before anything is known of most. */
 function blockFolds(journal: Journal, block: Block): readonly FoldingRange[] {
-  const { memo, vocabulary, partContext } = journal;
-  if (!block.day) return foldsOf(journal.model(block).lines.map(sortOf));
-  const sorts = memo.of(vocabulary, "line sorts", () => new LineSorts(partContext));
-  const kept = memo.of(block, "folds", (): { sorts?: LineSorts; folds: readonly FoldingRange[] } => ({ folds: [] }));
-  if (kept.sorts !== sorts) {
-    kept.sorts = sorts;
-    kept.folds = foldsOf(block.lines.map((text, i) => (i === 0 ? "day" : sorts.of(text))));
-  }
-  return kept.folds;
+  const sorts = (): readonly LineSort[] =>
+    block.day ? journal.dayWalk.sortsOf(block) : journal.model(block).lines.map(({ type }) => sortOf(type));
+  return journal.memo.of(block, "folds", () => foldsOf(sorts()));
 }
 
 function foldsOf(lines: readonly LineSort[]): readonly FoldingRange[] {

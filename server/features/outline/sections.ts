@@ -1,5 +1,5 @@
 import type { Block } from "../../syntax/document/document.ts";
-import type { LineSort } from "../../syntax/line/line-sorts.ts";
+import type { LineSort } from "../../syntax/line/line.ts";
 
 /** A line that frames those below it, up to the last that holds anything. Lines are those of the block. */
 export interface Frame {

@@ -52,7 +52,7 @@ function weeksThrough(weeks: readonly Week[], today: DayNumber): readonly Week[]
 
 function attemptsIn(records: readonly AttemptRecord[], first: DayNumber, today: DayNumber) {
   return records.flatMap(({ day, rate, reached }) =>
-    rate !== null && day >= first && day <= today ? [{ day: day - first, rate, reached }] : [],
+    rate !== null && day >= first && day <= today ? [{ day: day - first, rate, reached: reached === true }] : [],
   );
 }
 

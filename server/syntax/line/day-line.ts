@@ -66,7 +66,13 @@ export function isSpace(code: number): boolean {
     (code >= 9 && code <= 13) ||
     code === 0xa0 ||
     code === 0xfeff ||
-    code === 0x3000 ||
-    (code >= 0x2000 && code <= 0x200a)
+    (code >= 0x1680 &&
+      (code === 0x1680 ||
+        (code >= 0x2000 && code <= 0x200a) ||
+        code === 0x2028 ||
+        code === 0x2029 ||
+        code === 0x202f ||
+        code === 0x205f ||
+        code === 0x3000))
   );
 }

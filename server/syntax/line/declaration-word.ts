@@ -4,8 +4,7 @@ import { isQuote } from "../words/token.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { cutLine } from "./cut.ts";
 import { isEntry } from "./entry-rule.ts";
-import type { Part, PartMemo } from "./parts.ts";
-import { partsOf, readPartOnce } from "./parts.ts";
+import { type Part, type PartContext, partsOf, readPartOnce } from "./parts.ts";
 
 /** The words that open a declaration, as they are written. */
 export const DECLARATION_WORDS = [
@@ -60,9 +59,7 @@ export function declarationWordAt(text: string, start: number, end: number): Dec
 /** What an aim or set work has beside the terms of an entry. */
 const DATED: readonly Item["meaning"]["type"][] = ["date", "days"];
 
-interface Context {
-  readonly vocabulary: Vocabulary;
-  readonly memo: PartMemo;
+interface Context extends PartContext {
   readonly head: boolean;
 }
 

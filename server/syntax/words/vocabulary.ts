@@ -38,8 +38,8 @@ export class Vocabulary {
   private readonly scales = new Map<string, string>();
   private readonly instruments = new Map<string, string>();
   private words: readonly string[] | undefined;
-  /** Some declared name that may stand without quotes holds a number of two figures or more. */
-  readonly hasNumberedNames: boolean;
+  /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
+  readonly numbersInNames: ReadonlySet<string>;
 
   constructor(
     readonly own: readonly Phrase[],
@@ -53,7 +53,7 @@ export class Vocabulary {
       ...declared.instruments,
       ...declared.titles.flatMap(({ short }) => short ?? []),
     ];
-    this.hasNumberedNames = unquoted.some((name) => /\d\d/.test(name));
+    this.numbersInNames = new Set(unquoted.flatMap((name) => name.match(/\d+/g) ?? []));
     for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
     for (const { title, short } of declared.titles) {
       this.titles.set(nameKey(title), title);

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { languagePhrases } from "../../server/journal/language.ts";
 import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
 import { readPart } from "../../server/syntax/line/part.ts";
-import { PartMemo } from "../../server/syntax/line/parts.ts";
+import { PieceTable } from "../../server/syntax/line/pieces.ts";
 import { NO_NAMES, Vocabulary } from "../../server/syntax/words/vocabulary.ts";
 
 const word = fc.constantFrom(
@@ -49,20 +49,20 @@ const numbered = new Vocabulary(languagePhrases(ENGLISH_NAMES), ENGLISH_NAMES, {
 test.each([
   ["the language's own words", plain],
   ["a short title with a number in it", numbered],
-])("a part that is read by its shape is what reading it gives: %s", (_, vocabulary) => {
+])("a part that is read in pieces is what reading it gives: %s", (_, vocabulary) => {
   fc.assert(
     fc.property(fc.array(part, { minLength: 2, maxLength: 40 }), (parts) => {
-      const memo = new PartMemo();
-      for (const text of parts) expect(memo.read(text, vocabulary)).toEqual(readPart(text, vocabulary));
+      const table = new PieceTable(vocabulary);
+      for (const text of parts) expect(table.itemsIn(text, 0, text.length)).toEqual(readPart(text, vocabulary));
     }),
     { seed: 4, numRuns: 400 },
   );
 });
 
 test("the same shape with another number is told apart from the first", () => {
-  const memo = new PartMemo();
+  const table = new PieceTable(plain);
   const tempos = ["8ths at 60 clean", "8ths at 63 clean", "8ths at 104 clean"].map((text) =>
-    memo.read(text, plain).map(({ start, end, meaning }) => [text.slice(start, end), meaning]),
+    table.itemsIn(text, 0, text.length).map(({ start, end, meaning }) => [text.slice(start, end), meaning]),
   );
   expect(tempos.map((items) => items[1])).toEqual([
     ["at 60", { type: "tempo", bpm: 60 }],

@@ -1,21 +1,22 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { LineFinding } from "../../server/checks/context.ts";
+import { DayFindings } from "../../server/checks/day/day-findings.ts";
 import { checkDayMinutes } from "../../server/checks/day/day-minutes.ts";
 import { checkLine } from "../../server/checks/line/line.ts";
-import { quickDay } from "../../server/checks/quick-day.ts";
-import { Survey } from "../../server/checks/survey.ts";
 import type { Conventions } from "../../server/journal/conventions.ts";
 import type { DaySkeleton } from "../../server/journal/day-skeleton.ts";
+import { DayWalk } from "../../server/journal/day-walk.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { readBlock } from "../../server/journal/read-block.ts";
 import { type Block, createDocument } from "../../server/syntax/document/document.ts";
-import { PartMemo } from "../../server/syntax/line/parts.ts";
+import { LineReader } from "../../server/syntax/line/line-reader.ts";
 import type { Item } from "../../server/syntax/words/meaning.ts";
 import type { Vocabulary } from "../../server/syntax/words/vocabulary.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
-// The survey reads in full only the lines that may be at fault. Here it is held against reading every line in full.
+// What is found on a day is found once for each set of pieces that bear on each other. Here it is held against reading and
+// checking every line by itself, with nothing kept.
 
 const URI = "file:///journal/journal.practice";
 const HEAD = [
@@ -31,26 +32,24 @@ const HEAD = [
 
 const journalWith = (head: string) => new Journal("file:///journal", new Map([[URI, createDocument(head)]]));
 const JOURNALS = [
-  ["days may be told as a whole", HEAD],
-  [
-    "one name could be taken for a word of the language, so that each line is looked at",
-    `${HEAD}\nactivity "pitch"\nstudy "Second set" as Set: C minor`,
-  ],
+  ["usual names", HEAD],
+  ["names that are words of the language", `${HEAD}\nactivity "pitch"\nstudy "Second set" as Set: C minor`],
   ["notes have German names", `names german\n${HEAD}`],
   ["notes have French names", `${HEAD}\nnames french`],
 ] as const;
 
-/** The words and conventions of a journal, and the survey made for them. */
+/** The words and conventions of a journal, and the checks made for them. */
 interface Words {
   readonly vocabulary: Vocabulary;
   readonly conventions: Conventions;
-  readonly survey: Survey;
+  readonly checks: DayFindings;
 }
 
 function wordsOf(journal: Journal): Words {
   const conventions = journal.conventions(URI);
   const { vocabulary } = journal;
-  return { vocabulary, conventions, survey: new Survey({ vocabulary, memo: new PartMemo() }, conventions) };
+  const context = { vocabulary, memo: new LineReader(vocabulary) };
+  return { vocabulary, conventions, checks: new DayFindings(context, conventions, new DayWalk(context)) };
 }
 
 interface Found {
@@ -61,7 +60,7 @@ interface Found {
 
 /** Every line parsed and checked, and the minutes of the day by the frames that the model has. */
 function readInFull(block: Block, { vocabulary, conventions }: Words): Found {
-  const context = { vocabulary, memo: new PartMemo(), conventions };
+  const context = { vocabulary, memo: new LineReader(vocabulary), conventions };
   const { lines, day, sittings, phases, entries } = readBlock(block, context);
   const findings = lines.flatMap((line, i) =>
     checkLine(line, { ...context, text: block.lines[i]!, head: false }).map((found) => ({ ...found, line: i })),
@@ -87,14 +86,14 @@ function amountOn(line: object, text: string): { readonly start: number; readonl
   return amount ? { start: amount.start, end: amount.end } : { start: 0, end: text.length };
 }
 
-function surveyed(survey: Survey, block: Block): Found {
-  const { findings, day, declares } = survey.block(block);
+function found(checks: DayFindings, block: Block): Found {
+  const { findings, day, declares } = checks.of(block);
   return { findings, planned: day?.planned ?? false, declares };
 }
 
 function check(words: Words, lines: readonly string[]): void {
   const block = createDocument(lines.join("\n")).blocks.find(({ day }) => day)!;
-  const fast = surveyed(words.survey, block);
+  const fast = found(words.checks, block);
   const full = readInFull(block, words);
   expect({ ...fast, findings: shown(fast.findings, block) }).toEqual({
     ...full,
@@ -147,15 +146,8 @@ const dayLine = fc
   .map((parts) => parts.join(""));
 const day = fc.tuple(dayLine, fc.array(line, { maxLength: 9 })).map(([first, rest]) => [first, ...rest]);
 
-test("only of the second journal no day is told as a whole", () => {
-  const told = JOURNALS.map(([, head]) => journalWith(head)).map(
-    ({ vocabulary, names }) => quickDay(vocabulary, names) !== undefined,
-  );
-  expect(told).toEqual([true, false, true, true]);
-});
-
 test.each(JOURNALS)(
-  "the survey finds what reading every line in full finds, whatever it has seen before: %s",
+  "the checks of days find what reading every line in full finds, whatever it has seen before: %s",
   (_, head) => {
     const words = wordsOf(journalWith(head));
     fc.assert(
@@ -166,7 +158,7 @@ test.each(JOURNALS)(
   30_000,
 );
 
-test("and so does a survey that has seen nothing", () => {
+test("and so do checks that have seen nothing", () => {
   const journal = journalWith(HEAD);
   fc.assert(
     fc.property(day, (lines) => check(wordsOf(journal), lines)),
@@ -186,7 +178,7 @@ test.each(JOURNALS)(
     const single = [...SCALE_SUBJECTS, ...CHORD_SUBJECTS].flatMap((opening) =>
       TERMS.map((each) => `${opening}, ${each}`),
     );
-    for (const line of [...pairs, ...single]) check(words, ["2026-03-02", line]); // each its own day: one odd line has the whole day read line by line
+    for (const line of [...pairs, ...single]) check(words, ["2026-03-02", line]);
   },
   30_000,
 );
@@ -301,7 +293,7 @@ test.each([
   ["German", "\nnames german", 2000],
   ["French", "\nnames french", 2000],
 ])(
-  "days in their usual order, which are told as a whole, are found to be what they are line by line: %s names",
+  "days in their usual order: %s names",
   (_, names, numRuns) => {
     const words = wordsOf(journalWith(HEAD + names));
     fc.assert(
@@ -320,19 +312,19 @@ test.each([
 ])("the minutes of a day are not misled by a remark, nor by where the text ends: %j", (lines, codes) => {
   const words = wordsOf(journalWith(HEAD));
   check(words, lines);
-  expect(words.survey.block(createDocument(lines.join("\n")).blocks.at(-1)!).findings.map(({ code }) => code)).toEqual(
+  expect(words.checks.of(createDocument(lines.join("\n")).blocks.at(-1)!).findings.map(({ code }) => code)).toEqual(
     codes,
   );
 });
 
-test("the survey of a head finds what reading it in full finds", () => {
-  const { vocabulary, conventions, survey } = wordsOf(journalWith(HEAD));
+test("the checks of a head find what reading it in full finds", () => {
+  const { vocabulary, conventions, checks } = wordsOf(journalWith(HEAD));
   const block = createDocument(`${HEAD}\naim D minor\nD minor, slow\nplayr X\n-- y`).blocks[0]!;
-  const context = { vocabulary, memo: new PartMemo(), conventions };
+  const context = { vocabulary, memo: new LineReader(vocabulary), conventions };
   const { lines } = readBlock(block, context);
   const full = lines.flatMap((each, i) =>
     checkLine(each, { ...context, text: block.lines[i]!, head: true }).map((found) => ({ ...found, line: i })),
   );
-  expect(survey.block(block)).toEqual({ findings: full, day: undefined, declares: true });
+  expect(checks.of(block)).toEqual({ findings: full, day: undefined, declares: true });
   expect(full.map(({ code }) => code)).toEqual(["no-day", "unknown-declaration"]);
 });
