@@ -2,19 +2,18 @@ import { area, curveStepAfter, line } from "d3-shape";
 import { median } from "simple-statistics";
 import type { Trend } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
-import { isRate, type TempoAttempt, type TempoFrame } from "./tempo-data.ts";
+import { isRate, type TempoFrame, type TimedAttempt } from "./tempo-data.ts";
 import type { TempoPlot } from "./tempo-plot.ts";
 
-const DAYS_OF_WEEK = 7;
 const DIGITS = 2;
 
 /** The weekly best as the `d` of a path: level through its week, a step to the next; a week without a figure is a gap. */
 export function bestLine(weeks: readonly Week[], plot: TempoPlot): string {
-  const corners = weeks.flatMap(({ bestClean }, week) => {
+  const corners = weeks.flatMap(({ index: week, bestClean }, at) => {
     if (!isRate(bestClean)) return [];
     const rate = bestClean;
-    const next = weeks[week + 1];
-    const goesOn = next !== undefined && isRate(next.bestClean);
+    const next = weeks[at + 1];
+    const goesOn = next?.index === week + 1 && isRate(next.bestClean);
     return goesOn
       ? [{ week, rate }]
       : [
@@ -34,7 +33,7 @@ export function bestLine(weeks: readonly Week[], plot: TempoPlot): string {
 
 /** Where the weeks that were worked below best have their tick, from left to right: in the middle of the week. */
 export function belowBest(weeks: readonly Week[], plot: TempoPlot): number[] {
-  return weeks.flatMap(({ bestClean, tested }, week) => (isRate(bestClean) && !tested ? [plot.x(week + 0.5)] : []));
+  return weeks.flatMap(({ index, bestClean, tested }) => (isRate(bestClean) && !tested ? [plot.x(index + 0.5)] : []));
 }
 
 /**
@@ -44,8 +43,8 @@ export function belowBest(weeks: readonly Week[], plot: TempoPlot): number[] {
  */
 export function trendBand(weeks: readonly Week[], trend: Trend, plot: TempoPlot): string {
   const { low, high, verdict } = trend;
-  const tested = weeks.flatMap(({ tested, bestClean }, week) =>
-    tested && isRate(bestClean) ? [{ week, rate: bestClean }] : [],
+  const tested = weeks.flatMap(({ index, tested, bestClean }) =>
+    tested && isRate(bestClean) ? [{ week: index, rate: bestClean }] : [],
   );
   if ((verdict !== "rising" && verdict !== "falling") || tested.length < 2) return "";
   if (low === null || high === null || !Number.isFinite(low) || !Number.isFinite(high)) return "";
@@ -96,9 +95,9 @@ export function dotsOf({ attempts }: TempoFrame, plot: TempoPlot): Dots {
   return { dots: kept.sort((a, b) => a.x - b.x || a.y - b.y), left };
 }
 
-function dotOf({ day, rate, reached }: TempoAttempt, plot: TempoPlot): Dot {
+function dotOf({ day, rate, reached }: TimedAttempt, plot: TempoPlot): Dot {
   const rounded = (value: number) => Math.round(value * 10) / 10;
-  return { x: rounded(plot.x((day + 0.5) / DAYS_OF_WEEK)), y: rounded(plot.y(rate)), reached };
+  return { x: rounded(plot.day(day)), y: rounded(plot.y(rate)), reached };
 }
 
 /** The first of each key, in order. */

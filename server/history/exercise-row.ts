@@ -20,14 +20,10 @@ export interface ExerciseRow {
   readonly latest: AttemptRecord;
 }
 
-/** The row of an exercise, with the weeks of its first strand; the trend is fitted on the last `lastWeeks`, or on all. */
-export function exerciseRow(
-  exercise: Exercise,
-  weeks: readonly Week[],
-  { lastWeeks }: { readonly lastWeeks?: number } = {},
-): ExerciseRow {
+/** The row of an exercise, with the weeks of its first strand, on which the trend is fitted. */
+export function exerciseRow(exercise: Exercise, weeks: readonly Week[]): ExerciseRow {
   const strand = exercise.strands[0]!;
-  const trend = trendOf(weeks, { lastWeeks });
+  const trend = trendOf(weeks);
   const notation = notationOf(strand.records);
   const latest = latestOf(exercise.strands)!;
   return {

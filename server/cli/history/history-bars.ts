@@ -1,4 +1,4 @@
-import type { Week } from "../../history/weeks.ts";
+import type { HistoryWeek } from "../../history/history.ts";
 
 /** As many weeks as a row of bars shows: half a year. */
 export const MOST_WEEKS = 26;
@@ -17,7 +17,7 @@ export interface Bars {
 }
 
 /** The latest weeks. The lowest figure has the lowest bar; where all are alike, a middling one. */
-export function barsOf(weeks: readonly Week[]): Bars {
+export function barsOf(weeks: readonly HistoryWeek[]): Bars {
   const shown = weeks.slice(-MOST_WEEKS);
   const rates = shown.flatMap(({ bestClean }) => bestClean ?? []);
   if (rates.length === 0) return { signs: shown.map((week) => signOf(week, () => "")).join("") };
@@ -30,7 +30,7 @@ export function barsOf(weeks: readonly Week[]): Bars {
   return { signs: shown.map((week) => signOf(week, barOf)).join(""), scale };
 }
 
-function signOf({ bestClean, tested, attempts }: Week, barOf: (bars: string, rate: number) => string): string {
+function signOf({ bestClean, tested, attempts }: HistoryWeek, barOf: (bars: string, rate: number) => string): string {
   if (bestClean !== null) return barOf(tested ? SIGNS.tested : SIGNS.belowBest, bestClean);
   return attempts > 0 ? SIGNS.notReached : SIGNS.notPractised;
 }

@@ -1,5 +1,4 @@
-import type { HistoryOfExercise } from "../../history/history.ts";
-import type { Week } from "../../history/weeks.ts";
+import type { HistoryOfExercise, HistoryWeek } from "../../history/history.ts";
 import type { Skipped } from "../paths.ts";
 import { jsonText } from "../printable.ts";
 
@@ -62,13 +61,13 @@ function json(value: unknown): string {
 }
 
 /** Of weeks without an attempt, which strands share. */
-type BlankTexts = Map<Week, string>;
+type BlankTexts = Map<HistoryWeek, string>;
 
-function weeksJson(weeks: readonly Week[], blanks: BlankTexts): string {
+function weeksJson(weeks: readonly HistoryWeek[], blanks: BlankTexts): string {
   return `[${weeks.map((week) => (week.attempts === 0 ? blankJson(week, blanks) : JSON.stringify(week))).join(",")}]`;
 }
 
-function blankJson(week: Week, blanks: BlankTexts): string {
+function blankJson(week: HistoryWeek, blanks: BlankTexts): string {
   const text = blanks.get(week) ?? JSON.stringify(week);
   blanks.set(week, text);
   return text;

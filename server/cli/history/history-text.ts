@@ -1,7 +1,6 @@
 import stringWidth from "string-width";
-import type { HistoryOfExercise } from "../../history/history.ts";
+import type { HistoryOfExercise, HistoryWeek } from "../../history/history.ts";
 import { type Trend, WEEKS_FOR_A_TREND } from "../../history/trend.ts";
-import type { Week } from "../../history/weeks.ts";
 import { type Paint, painter } from "../colour.ts";
 import { wrapped } from "../help/help.ts";
 import type { Io } from "../io.ts";
@@ -116,7 +115,7 @@ function nameOf({ subject, pattern, strand, strands, instrument }: HistoryOfExer
 }
 
 /** The latest, whether or not its week was tested. */
-function latestBest(weeks: readonly Week[]): number | null {
+function latestBest(weeks: readonly HistoryWeek[]): number | null {
   return weeks.findLast(({ bestClean }) => bestClean !== null)?.bestClean ?? null;
 }
 

@@ -51,7 +51,7 @@ async function writeJson(report: HistoryReport, { stdout }: Io): Promise<void> {
 function historyIn(named: NamedJournal, { since, subject }: AttemptsAsked, cwd: string): JournalHistory {
   const asked = subject === undefined ? undefined : subjectAsked(subject, named.journal);
   const records = namedAttempts(named).filter((record) => isAttemptAt(asked, record));
-  const { exercises } = historyOf(records, { since });
+  const { exercises } = historyOf(records, { since, blankWeeks: true });
   return { journal: nameOf(named.root, cwd), exercises, days: records.map(({ day }) => day) };
 }
 
