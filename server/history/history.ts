@@ -58,8 +58,7 @@ export function historyOf(records: readonly AttemptRecord[], choice: HistoryChoi
   return { exercises: exercisesOf(records, choice).map((exercise) => historyOfExercise(exercise, choice)) };
 }
 
-/** The history of one exercise that was formed by the same choice. */
-export function historyOfExercise(exercise: Exercise, choice: HistoryChoice): HistoryOfExercise {
+function historyOfExercise(exercise: Exercise, choice: HistoryChoice): HistoryOfExercise {
   const strands = exercise.strands.map((strand) => historyOfStrand(strand, choice));
   const shown = strands[0]!;
   return {
