@@ -131,10 +131,10 @@ function bestOf(reached: readonly AttemptRecord[], last: AttemptRecord, notation
 }
 
 function tableOf(weeks: readonly Week[], notation: Notation): string[] {
-  const practised = weeks.filter(({ attempts }) => attempts > 0).slice(-TABLE_WEEKS);
-  if (practised.length === 0) return [];
-  const timed = practised.some(({ minutes }) => Math.round(minutes) > 0);
-  const rows = weekRows(practised, notation).map((row) => [
+  const latest = weeks.slice(-TABLE_WEEKS);
+  if (latest.length === 0) return [];
+  const timed = latest.some(({ minutes }) => Math.round(minutes) > 0);
+  const rows = weekRows(latest, notation).map((row) => [
     row.week,
     bestWithNote(row),
     row.attempts,

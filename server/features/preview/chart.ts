@@ -44,14 +44,10 @@ export function rowChart(row: ExerciseRow, frame: ChartFrame): PreviewChart {
 /** One row for each week with practice, oldest first, in the player's note value. */
 function weekTable({ weeks, notation, latest }: ExerciseRow, { aim }: ChartFrame): PreviewTable {
   const axis = axisOf(latest, notation);
-  const practised = weekRows(
-    weeks.filter(({ attempts }) => attempts > 0),
-    notation,
-  );
   const aimed = aim ? ` Aim: ${shown(aim.rate, notation.noteValue, notation.beat)} by ${isoDate(aim.by)}.` : "";
   return {
     caption: `By week; weeks without practice are left out.${aimed}`,
     headings: ["Week", axis === "" || axis === "at" ? "Best" : `Best, ${axis}`, "Attempts", "Minutes"],
-    rows: practised.map((row) => [row.week, bestWithNote(row), row.attempts, row.minutes]),
+    rows: weekRows(weeks, notation).map((row) => [row.week, bestWithNote(row), row.attempts, row.minutes]),
   };
 }
