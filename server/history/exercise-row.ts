@@ -51,7 +51,9 @@ export function rateAsWritten(rate: number, of: Pick<AttemptRecord, "unit">, not
   return before === "" || before.endsWith("=") ? before + bpm : `${before} ${bpm}`;
 }
 
-/** What the player writes before a tempo: `8ths at`, `16ths at half=`, `quarter=`; nothing for a title without a beat. */
+/**
+ * What the player writes before a tempo: `8ths at`, `16ths at half=`, `quarter=`; nothing for a title without a beat.
+ */
 export function axisOf({ unit }: Pick<AttemptRecord, "unit">, { noteValue, beat }: Notation): string {
   const isTitle = unit === "beats";
   const named = beat && (isTitle || beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)}=` : "";

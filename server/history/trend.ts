@@ -27,12 +27,13 @@ export const WEEKS_FOR_A_TREND = 4;
 const LEVEL = 0.95;
 
 /**
- * The Theil–Sen slope over (weeks since the first, best reached rate) of the tested weeks among these. It rises or falls
- * only when the confidence interval leaves zero out; under four tested weeks it is too early. Weeks without a record
- * count as time, whether or not they are among those given: each week knows its running number.
+ * The Theil–Sen slope over (weeks since the first, best reached rate) of the tested weeks among these. It rises or
+ * falls only when the confidence interval leaves zero out; under four tested weeks it is too early. Weeks without a
+ * record count as time, whether or not they are among those given: each week knows its running number.
  *
- * Leaving out weeks worked below best has a price: in simulation, a level player whose weekly best swings by some ten per
- * cent, and who never notes a failure, is called rising in 6 % of runs of 26 weeks; one who swings by five, in under 1 %.
+ * Leaving out weeks worked below best has a price: in simulation, a level player whose weekly best swings by some ten
+ * per cent, and who never notes a failure, is called rising in 6 % of runs of 26 weeks; one who swings by five, in
+ * under 1 %.
  */
 export function trendOf(weeks: readonly Week[]): Trend {
   const xs: number[] = [];

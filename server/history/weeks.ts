@@ -41,9 +41,9 @@ interface Sums {
 }
 
 /**
- * The weekly figures of one strand: the ISO weeks with a record, oldest first. With `since`, the weeks from the one that
- * holds that day on, as whole weeks; what went before still counts in judging whether a week was tested. The records may
- * come in any order.
+ * The weekly figures of one strand: the ISO weeks with a record, oldest first. With `since`, the weeks from the one
+ * that holds that day on, as whole weeks; what went before still counts in judging whether a week was tested. The
+ * records may come in any order.
  */
 export function weeksOf(records: readonly AttemptRecord[], since: DayNumber = Number.NEGATIVE_INFINITY): Week[] {
   const sums = sumByWeek(records);

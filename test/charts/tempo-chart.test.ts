@@ -186,7 +186,8 @@ describe("the trend", () => {
     return there.map(([x, y], at) => ({ x, upper: Math.min(y, back[at]![1]), lower: Math.max(y, back[at]![1]) }));
   }
 
-  // Sen (1968), JASA 63, 1379: weeks 1, 2, 3, 4, 10, 12, 18; SciPy's `theilslopes`, its intercept by the method "separate".
+  // Sen (1968), JASA 63, 1379: weeks 1, 2, 3, 4, 10, 12, 18; SciPy's `theilslopes`, its intercept by the method
+  // "separate".
   test("it goes through the medians, as SciPy's line does, and opens by the slopes of the interval", () => {
     const { x, y, "theil_sen_0.95": scipy } = reference.cases.sen1968;
     const rates = Array.from({ length: 18 }, (_, week) => y[x.indexOf(week + 1)] ?? 0);

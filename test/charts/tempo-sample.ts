@@ -11,8 +11,8 @@ interface Different extends Partial<Omit<TempoChart, "span">> {
 }
 
 /**
- * The chart's data for attempts of one strand (`practised`), counted in beats with one note to a beat, with what differs.
- * Invented.
+ * The chart's data for attempts of one strand (`practised`), counted in beats with one note to a beat, with what
+ * differs. Invented.
  */
 export function tempos(lines: string, { wide = LATELY, ...different }: Different = {}): TempoChart {
   const attempts = practised(lines);

@@ -14,7 +14,9 @@ function weekly(bests: readonly number[], since?: number) {
   return weeksOf(played, since);
 }
 
-/** Bests of one week after another have this trend; of the last weeks where it says how many, or of those since a day. */
+/**
+ * Bests of one week after another have this trend; of the last weeks where it says how many, or of those since a day.
+ */
 function check(
   bests: readonly number[],
   expected: Partial<Trend>,

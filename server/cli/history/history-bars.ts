@@ -16,8 +16,8 @@ export interface Bars {
 }
 
 /**
- * The weeks of half a year up to the last that was practised; at least one. The lowest figure has the lowest bar; where all
- * are alike, a middling one.
+ * The weeks of half a year up to the last that was practised; at least one. The lowest figure has the lowest bar; where
+ * all are alike, a middling one.
  */
 export function barsOf(weeks: readonly Week[]): Bars {
   const shown = everyWeek(weeks, toldSpan(weeks, weeksUpTo(weeks.at(-1)!.index, LATELY)));

@@ -27,7 +27,9 @@ export function historyReport(
 /** So many weeks are at most 200 MB of JSON; a text of much over 500 cannot be made. */
 const MOST_WEEKS = 1_000_000;
 
-/** Why blank weeks are not listed, where they are too many: one mistyped year may add tens of thousands to each strand. */
+/**
+ * Why blank weeks are not listed, where they are too many: one mistyped year may add tens of thousands to each strand.
+ */
 export function tooManyWeeks(journals: readonly JournalAttempts[], since?: DayNumber): string | undefined {
   const weeks = journals.reduce((sum, each) => sum + weeksSpanned(each, since), 0);
   if (weeks <= MOST_WEEKS) return undefined;

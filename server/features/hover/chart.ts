@@ -11,8 +11,8 @@ import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 import { escapeMarkdown, extract } from "../explain/markdown.ts";
 
 /**
- * The latest weeks up to this one, so that a picture shows a rest; for what was not practised in any of them, those up to
- * the week of its latest record.
+ * The latest weeks up to this one, so that a picture shows a rest; for what was not practised in any of them, those up
+ * to the week of its latest record.
  *
  * @param last the day of that
  */

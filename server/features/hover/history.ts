@@ -92,7 +92,10 @@ export interface Telling {
   readonly hardest: readonly string[];
 }
 
-/** Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies ahead. */
+/**
+ * Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies
+ * ahead.
+ */
 export function historyInMarkdown(
   { strand, strands, notation }: ExerciseHistory,
   weeks: readonly Week[],

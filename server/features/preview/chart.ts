@@ -21,7 +21,9 @@ export interface AimedTempo {
   readonly by: DayNumber;
 }
 
-/** The tempos of a row's strand, with the weeks up to this one, so that a rest shows, and the same figures as a table. */
+/**
+ * The tempos of a row's strand, with the weeks up to this one, so that a rest shows, and the same figures as a table.
+ */
 export function rowChart(row: ExerciseRow, frame: ChartFrame): PreviewChart {
   const { exercise, weeks, notation, trend, latest } = row;
   const { name, span, aim } = frame;

@@ -31,7 +31,10 @@ const GROUPS: readonly { readonly title: string; readonly verdicts: readonly Ver
   { title: "Too early to say", verdicts: ["too early"] },
 ];
 
-/** The exercises of a span: those that moved, those that rest, those too young to say; in each group the latest practised first. */
+/**
+ * The exercises of a span: those that moved, those that rest, those too young to say; in each group the latest
+ * practised first.
+ */
 export function movingSection(journal: Journal, asked: MovingAsked): PreviewMoving {
   const all = [...journalHistory(journal).exercises.values()].filter(
     ({ instrument }) => asked.instrument === null || instrument === asked.instrument,
