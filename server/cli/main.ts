@@ -1,4 +1,3 @@
-import { once } from "node:events";
 import { isatty } from "node:tty";
 import { loadBundle } from "../host/node/load-bundle.ts";
 import { Today } from "../host/today.ts";
@@ -21,8 +20,7 @@ function outputTo(name: "stdout" | "stderr"): Output {
           open = false;
         });
       }
-      if (!open || text === "" || process[name].write(text)) return undefined;
-      return once(process[name], "drain").catch(() => undefined); // of an error the listener above has heard
+      if (open) process[name].write(text);
     },
   };
 }
