@@ -208,8 +208,8 @@ class Player {
 }
 
 /**
- * The days of a journal, each with its date and its lines: six a week but for the odd one, phases, ten to fourteen lines a
- * day, tempos that rise over the years, a remark here and there.
+ * The days of a journal, each with its date and its lines: six a week but for the odd one, phases, ten to fourteen
+ * lines a day, tempos that rise over the years, a remark here and there.
  */
 function* daysOf({ lines, wrong, seed = 1, from = "2016-01-04", hand = HANDS.usual }) {
   const player = new Player(seed, lines);
@@ -240,8 +240,8 @@ function* daysOf({ lines, wrong, seed = 1, from = "2016-01-04", hand = HANDS.usu
 /**
  * A player's journal in one file. In each hand it has the same days and entries, a line each.
  *
- * @param {{ lines: number, wrong: number, seed?: number, from?: string, hand?: import("../support/hands.mjs").Hand }} size how
- *   many lines, how many of them are wrong, the first day, and who writes
+ * @param {{ lines: number, wrong: number, seed?: number, from?: string, hand?: import("../support/hands.mjs").Hand }}
+ *   size how many lines, how many of them are wrong, the first day, and who writes
  * @returns {string}
  */
 export function journalText(size) {
@@ -255,6 +255,20 @@ export function journalFiles(size) {
   const { hand = HANDS.usual } = size;
   const days = Array.from(daysOf(size), ({ date, text }) => [`${date}.practice`, text.join(hand.end) + hand.end]);
   return new Map([["journal.practice", headLines(hand, HEAD).join(hand.end) + hand.end], ...days]);
+}
+
+/**
+ * The same journal, in the middle of which a day is so many lines long: as if whole weeks had been noted under one
+ * date. Returns the line of that day, too.
+ */
+export function withLongDay(size, long) {
+  const { hand = HANDS.usual } = size;
+  const days = Array.from(daysOf(size), ({ text }) => text);
+  const more = [...daysOf({ ...size, lines: long * 2, seed: 2 })].flatMap(({ text }) => text.slice(1, -1));
+  const middle = days.length >> 1;
+  days[middle] = [days[middle][0], ...more.slice(0, long - 2), ""];
+  const before = [...headLines(hand, HEAD), "", ...days.slice(0, middle).flat()];
+  return { text: [...before, ...days.slice(middle).flat(), ""].join(hand.end), line: before.length };
 }
 
 /** As many lines for plain-text accounting: one transaction of three lines and a blank for every four lines. */

@@ -1,5 +1,5 @@
-// How players write: the same practice in other hands. What is practised is data, and a hand makes lines of it. The
-// benchmark's journals are written so, and whatever else must hold for any hand. Players, pieces and names are invented.
+// How players write: the same practice in other hands. What is practised is data, and a hand makes lines of it: the
+// journals of the benchmark, and of whatever else must hold for any hand. Players, pieces and names are invented.
 
 /**
  * @typedef {readonly [tonic: string, kind: string]} Scale as ["F#", "minor melodic"]
@@ -20,7 +20,7 @@
  * @property {string} [rhythm]
  * @property {string} [instrument]
  * @property {string} [value] a note value
- * @property {readonly { readonly tempo: number, readonly outcome: string }[]} [trials]
+ * @property {readonly { readonly tempo: number, readonly outcome?: string }[]} [trials]
  * @property {string} [manner]
  * @property {string} [outcome] of an entry without a tempo
  * @property {string} [drone] a note
@@ -32,7 +32,8 @@
  * @property {readonly Piece[]} pieces each of 96 bars, its goal 84
  * @property {{ readonly entry: Entry, readonly by: string }} aim
  *
- * @typedef {typeof USUAL} Hand
+ * @typedef {typeof USUAL & { readonly by?: (number: number) => Hand }} Hand `by` says whose hand a line is in, if not
+ *   its own
  */
 
 /** The terms of a line from left to right. `tempo` is the note value and the tempos; the two may stand apart. */
@@ -53,7 +54,9 @@ const USUAL_ORDER = [
   "minutes",
 ];
 
-/** Four players who see it otherwise: a tempo first, what is listened for first, the value apart, what is claimed last. */
+/**
+ * Four players who see it otherwise: a tempo first, what is listened for first, the value apart, what is claimed last.
+ */
 const OTHER_ORDERS = [
   "place tempo articulation instrument pattern span outcome minutes manner direction drone rhythm focus claim",
   "focus minutes drone place articulation rhythm span pattern direction manner outcome claim instrument tempo",
@@ -124,61 +127,53 @@ const USUAL = {
   line: (/** @type {string} */ text, /** @type {number} */ _number) => text,
 };
 
-/** @type {Hand} */
-const TIGHT = { ...USUAL, comma: "," };
-/** @type {Hand} */
-const REORDERED = { ...USUAL, order: (number) => OTHER_ORDERS[number % OTHER_ORDERS.length] };
-/** Every other line in capitals throughout. @type {Hand} */
-const CAPITALS = { ...USUAL, line: (text, number) => capitalised(text, number % 2 === 0) };
-/** @type {Hand} */
-const SIGNS = {
-  ...USUAL,
-  joint: " → ",
-  dash: "–",
-  range: "–",
-  note: (note) => note.replace("#", "♯").replace(/(?<=[A-G])b/, "♭"),
-  quote: (name) => `“${name.replaceAll("'", "’")}”`,
-  minutes: (minutes) => `${minutes}’`,
-};
-/** @type {Hand} */
-const GERMAN = { ...USUAL, declares: ["names german"], note: germanNote, scale: germanScale };
-/** @type {Hand} */
-const OWN = {
-  ...USUAL,
-  declares: [
-    ...[...OWN_PHASES.values()].map((name) => `phase "${name}"`),
-    ...[...OWN_PATTERNS.values()].map(([name, degrees]) => `pattern "${name}": ${degrees}`),
-  ],
-  piece: ({ title }) => `"${title}"`,
-  pattern: (name) => `"${OWN_PATTERNS.get(name)?.[0] ?? name}"`,
-  phase: (name) => OWN_PHASES.get(name) ?? name,
-};
-/** @type {Hand} */
-const MANY = { ...USUAL, more: manyTerms };
-/** @type {Hand} */
-const REMARKS = { ...USUAL, line: (text, number) => `${text} -- ${TAILS[number % TAILS.length]}` };
-/** @type {Hand} */
-const CRLF = { ...USUAL, end: "\r\n" };
-/** @type {Hand} */
-const MINUTES = { ...USUAL, more: () => ({ minutes: 3 }), minutes: (minutes, number) => minutes + unit(number) };
-/** Without commas in days and entries; declarations keep theirs. @type {Hand} */
-const BARE = { ...USUAL, comma: " " };
+/** Those that share their declarations. */
+const ALIKE = ["usual", "tight", "reordered", "capitals", "signs", "remarks", "minutes", "bare"];
 
 /** Each by its name. Every hand says the same, but for what it adds of its own. */
 export const HANDS = {
   usual: USUAL,
-  tight: TIGHT,
-  reordered: REORDERED,
-  capitals: CAPITALS,
-  signs: SIGNS,
-  german: GERMAN,
-  own: OWN,
-  many: MANY,
-  remarks: REMARKS,
-  crlf: CRLF,
-  minutes: MINUTES,
-  bare: BARE,
+  tight: hand({ comma: "," }),
+  reordered: hand({ order: (number) => OTHER_ORDERS[number % OTHER_ORDERS.length] }),
+  /** Every other line in capitals throughout. */
+  capitals: hand({ line: (text, number) => capitalised(text, number % 2 === 0) }),
+  signs: hand({
+    joint: " → ",
+    dash: "–",
+    range: "–",
+    note: (note) => note.replace("#", "♯").replace(/(?<=[A-G])b/, "♭"),
+    quote: (name) => `“${name.replaceAll("'", "’")}”`,
+    minutes: (minutes) => `${minutes}’`,
+  }),
+  german: hand({ declares: ["names german"], note: germanNote, scale: germanScale }),
+  own: hand({
+    declares: [
+      ...[...OWN_PHASES.values()].map((name) => `phase "${name}"`),
+      ...[...OWN_PATTERNS.values()].map(([name, degrees]) => `pattern "${name}": ${degrees}`),
+    ],
+    piece: ({ title }) => `"${title}"`,
+    pattern: (name) => `"${OWN_PATTERNS.get(name)?.[0] ?? name}"`,
+    phase: (name) => OWN_PHASES.get(name) ?? name,
+  }),
+  many: hand({ more: manyTerms }),
+  remarks: hand({ line: (text, number) => `${text} -- ${TAILS[number % TAILS.length]}` }),
+  crlf: hand({ end: "\r\n" }),
+  minutes: hand({ more: () => ({ minutes: 3 }), minutes: (minutes, number) => minutes + unit(number) }),
+  /** The format reads lines without commas where every word is known. With a word that is not, such a line is prose. */
+  bare: hand({ comma: " " }),
+  /** Every line in another of those hands. */
+  mixed: hand({ by: (number) => HANDS[ALIKE[(number + (number >> 3)) % ALIKE.length]] }),
 };
+
+/**
+ * A hand that differs from the usual one in these writers.
+ *
+ * @param {Partial<Hand>} writers
+ * @returns {Hand}
+ */
+function hand(writers) {
+  return { ...USUAL, ...writers };
+}
 
 /**
  * The declarations of a journal, a line each.
@@ -187,34 +182,36 @@ export const HANDS = {
  * @param {Head} head
  */
 export function headLines(hand, { lines, pieces, aim }) {
-  const comma = hand === BARE ? USUAL.comma : hand.comma;
   const piece = ({ title, short, key }) =>
-    `piece ${hand.quote(title)} as ${short}: ${[scaleOf(hand, key), "96 bars", "goal quarter=84"].join(comma)}`;
+    `piece ${hand.quote(title)} as ${short}: ${[scaleOf(hand, key), "96 bars", "goal quarter=84"].join(hand.comma)}`;
   const last = `aim ${entryText({ ...hand, more: USUAL.more, order: USUAL.order }, aim.entry)} by ${aim.by}`;
   return [...hand.declares, ...lines, ...pieces.map(piece), last].map(hand.line);
 }
 
 /**
- * @param {Hand} hand
+ * @param {Hand} own
  * @param {{ readonly date: string, readonly weekday: string, readonly minutes: number, readonly number: number }} day
  */
-export function dayLine(hand, { date, weekday, minutes, number }) {
+export function dayLine(own, { date, weekday, minutes, number }) {
+  const hand = own.by?.(number) ?? own;
   return hand.line(`${date} ${weekday}${hand.comma}${hand.minutes(minutes, number)}`, number);
 }
 
 /**
- * @param {Hand} hand
+ * @param {Hand} own
  * @param {{ readonly name: string, readonly minutes: number, readonly number: number }} phase
  */
-export function phaseLine(hand, { name, minutes, number }) {
+export function phaseLine(own, { name, minutes, number }) {
+  const hand = own.by?.(number) ?? own;
   return hand.line(`${hand.phase(name)}${hand.comma}${hand.minutes(minutes, number)}`, number);
 }
 
 /**
- * @param {Hand} hand
+ * @param {Hand} own
  * @param {Entry} entry
  */
-export function entryLine(hand, entry) {
+export function entryLine(own, entry) {
+  const hand = own.by?.(entry.number) ?? own;
   return hand.line(`  ${entryText(hand, entry)}`, entry.number);
 }
 
