@@ -10,7 +10,7 @@ const TYPED = {
   number: 0,
 };
 /** An exercise's name in any hand, at the head of a line. */
-const EXERCISE = /^ {2}[A-H](es|[#b♯♭])?[ -](major|minor|dur|moll)/i;
+const EXERCISE = /^ {2}[A-H](e?s|is|[#b♯♭])?[ -](major|minor|dur|moll)/i;
 
 export function median(values) {
   return quantile(values, 0.5);
