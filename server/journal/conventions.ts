@@ -1,4 +1,5 @@
-import { type Instrument, instrumentById } from "../music/instruments/instrument.ts";
+import type { Instrument } from "../music/instruments/instrument.ts";
+import { instrumentById } from "../music/instruments/instruments.ts";
 import type { NoteNames } from "../music/notes/note-names.ts";
 import type { Cell } from "../music/patterns/cell.ts";
 import { kindById, type ScaleKind } from "../music/scales/kind.ts";

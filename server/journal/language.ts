@@ -1,5 +1,5 @@
 import { CHORDS } from "../music/chords/chord.ts";
-import { INSTRUMENTS } from "../music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../music/instruments/instruments.ts";
 import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kind.ts";

@@ -5,7 +5,7 @@ import { completionsAt, explainCompletion } from "../../../server/features/compl
 import type { CompletionItem } from "../../../server/features/types.ts";
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
-import { INSTRUMENTS } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../../../server/music/instruments/instruments.ts";
 import { createDocument, lineAt, type Position } from "../../../server/syntax/document/document.ts";
 import scales from "../../reference/scales.json" with { type: "json" };
 import { anyText, edited, journalOf, journalText, URI } from "../journal-text.ts";

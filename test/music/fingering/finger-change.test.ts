@@ -7,7 +7,8 @@ import {
   WEIGHTS,
 } from "../../../server/music/fingering/finger-change.ts";
 import { printFingering } from "../../../server/music/fingering/fingering.ts";
-import { INSTRUMENTS, type Instrument, instrumentById } from "../../../server/music/instruments/instrument.ts";
+import type { Instrument } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { midi, type Note, type NoteName, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import { exercise } from "../../../server/music/patterns/exercise.ts";
 import { kindById } from "../../../server/music/scales/kind.ts";

@@ -1,13 +1,8 @@
 import fc from "fast-check";
 import { Interval, Note as Tonal } from "tonal";
 import { describe, expect, test } from "vitest";
-import {
-  INSTRUMENTS,
-  instrumentById,
-  isInRange,
-  namesShortenedTo,
-  soundingNote,
-} from "../../../server/music/instruments/instrument.ts";
+import { isInRange, soundingNote } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById, namesShortenedTo } from "../../../server/music/instruments/instruments.ts";
 import { transpositionWords } from "../../../server/music/instruments/transposition.ts";
 import { midi, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import reference from "../../reference/instrument-ranges.json" with { type: "json" };

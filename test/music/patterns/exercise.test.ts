@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CHORDS } from "../../../server/music/chords/chord.ts";
-import { INSTRUMENTS, instrumentById, isInRange } from "../../../server/music/instruments/instrument.ts";
+import { isInRange } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { LETTERS, midi, type Note, parseNote, pitchClass, printNote } from "../../../server/music/notes/note.ts";
 import { type ExerciseInput, exercise } from "../../../server/music/patterns/exercise.ts";
 import { PATTERNS, parseCell } from "../../../server/music/patterns/pattern.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { CHORDS } from "../../../server/music/chords/chord.ts";
-import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { LETTERS, type Note, parseNote, printNote, sameName } from "../../../server/music/notes/note.ts";
 import { fnv1a, shuffled, xorshift32 } from "../../../server/music/patterns/draw.ts";
 import { type ExerciseInput, exercise } from "../../../server/music/patterns/exercise.ts";
