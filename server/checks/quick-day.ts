@@ -2,7 +2,7 @@ import { USUAL_DAY_LINE } from "../journal/day-of-block.ts";
 import type { NoteName } from "../music/notes/note.ts";
 import { inLanguage, type NoteNames } from "../music/notes/note-names.ts";
 import { patternById } from "../music/patterns/pattern.ts";
-import { KINDS } from "../music/scales/kind.ts";
+import { KINDS } from "../music/scales/kinds.ts";
 import { isTheoretical } from "../music/scales/signature.ts";
 import { DECLARATION_WORDS } from "../syntax/line/declaration-word.ts";
 import { fold, phraseKey, withoutAccents } from "../syntax/words/fold.ts";

@@ -5,7 +5,7 @@ import { chordName, scaleName } from "../../checks/notes/subject-name.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { chordsOf } from "../../music/chords/chords-of-notes.ts";
 import { type NoteName, pitchClass } from "../../music/notes/note.ts";
-import { KINDS } from "../../music/scales/kind.ts";
+import { KINDS } from "../../music/scales/kinds.ts";
 import { isExactly, scalesHolding } from "../../music/scales/scales-holding.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import { LONGEST_LINE, parseLine } from "../../syntax/line/parse-line.ts";

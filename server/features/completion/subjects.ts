@@ -4,7 +4,7 @@ import { chordPhrases } from "../../journal/language.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { fifthsOf, sameName } from "../../music/notes/note.ts";
 import { ENGLISH_NAMES, keysInOtherWords, type NoteNames } from "../../music/notes/note-names.ts";
-import { KINDS } from "../../music/scales/kind.ts";
+import { KINDS } from "../../music/scales/kinds.ts";
 import { describeFifths, isTheoretical } from "../../music/scales/signature.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../../syntax/words/meaning.ts";

@@ -1,6 +1,6 @@
+import type { Degree } from "../notes/degree.ts";
+import { noteOnDegree } from "../notes/degree.ts";
 import { type Note, type NoteName, transposed } from "../notes/note.ts";
-import type { Degree } from "../scales/kind.ts";
-import { degreeOnLadder } from "../scales/scale-degrees.ts";
 
 export interface ChordKind {
   readonly id: string;
@@ -163,5 +163,5 @@ export function chordNames(root: NoteName, chord: ChordKind): NoteName[] {
 
 /** The note of a chord by its place, 1 being the root and any integer welcome: of D4 minor, 4 is D5 and 0 is A3. */
 export function chordNote(root: Note, chord: ChordKind, place: number): Note {
-  return degreeOnLadder(root, chord.degrees, place);
+  return noteOnDegree(root, chord.degrees, place);
 }

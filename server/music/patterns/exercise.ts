@@ -1,10 +1,12 @@
 import { type ChordKind, chordById } from "../chords/chord.ts";
+import { chordSignature } from "../chords/chord-signature.ts";
 import { type Instrument, isInRange, type Range, soundingNote } from "../instruments/instrument.ts";
+import type { Degree } from "../notes/degree.ts";
+import { noteOnDegree } from "../notes/degree.ts";
 import { midi, type Note, type NoteName, printName, samePitch } from "../notes/note.ts";
-import type { Degree, ScaleKind } from "../scales/kind.ts";
+import type { ScaleKind } from "../scales/kind.ts";
 import { degreesOf } from "../scales/scale.ts";
-import { degreeOnLadder } from "../scales/scale-degrees.ts";
-import { chordSignature, type KeySignature, keySignature } from "../scales/signature.ts";
+import { type KeySignature, keySignature } from "../scales/signature.ts";
 import { stepsBetween } from "../scales/steps.ts";
 import { leapOrder } from "./leaps.ts";
 import { type Cell, isDrawn, type Pattern, patternById, type Rungs, type Variant } from "./pattern.ts";
@@ -90,7 +92,7 @@ function chordOf(id: string): ChordKind {
 }
 
 function noteAt(ladder: Ladder, degree: number, falling: boolean): Note {
-  return degreeOnLadder(ladder.tonic, falling ? ladder.falling : ladder.rising, degree);
+  return noteOnDegree(ladder.tonic, falling ? ladder.falling : ladder.rising, degree);
 }
 
 /** The lowest octave in which the note on `degree` is not below `floor`. */

@@ -1,5 +1,6 @@
+import type { Degree } from "../notes/degree.ts";
 import { readAccidentals } from "../notes/note.ts";
-import type { Degree, ScaleKind, SignatureRule } from "./kind.ts";
+import type { ScaleKind, SignatureRule } from "./kind.ts";
 
 export type DeclaredKind =
   | { readonly ok: true; readonly kind: ScaleKind }

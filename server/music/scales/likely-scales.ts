@@ -1,7 +1,8 @@
 import { fifthsOf, type NoteName, nameAtFifths } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
 import { type Ambitus, ambitusOf, type CompassOf } from "./ambitus.ts";
-import { kindById, type ScaleKind } from "./kind.ts";
+import type { ScaleKind } from "./kind.ts";
+import { kindById } from "./kinds.ts";
 import { describeFifths, signatureAccidentals } from "./signature.ts";
 
 /** One scale that a piece may be in. */

@@ -1,5 +1,6 @@
 import { fifthsOf, type NoteName, nameAtFifths } from "../notes/note.ts";
-import { kindById, type ScaleKind } from "./kind.ts";
+import type { ScaleKind } from "./kind.ts";
+import { kindById } from "./kinds.ts";
 import { type KeySignature, keySignature, parallelSignature } from "./signature.ts";
 
 /** A scale by its tonic and kind. */

@@ -1,8 +1,9 @@
+import type { Degree } from "../notes/degree.ts";
+import { noteOnDegree } from "../notes/degree.ts";
 import { modulo, type Note, type NoteName, pitchClass, printName, sameName, transposed } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
-import type { Degree, ScaleKind } from "./kind.ts";
-import { kindById } from "./kind.ts";
-import { degreeOnLadder } from "./scale-degrees.ts";
+import type { ScaleKind } from "./kind.ts";
+import { kindById } from "./kinds.ts";
 
 /** The degrees of a kind going up or going down, both low to high. */
 export function degreesOf(kind: ScaleKind, direction: "up" | "down"): readonly Degree[] {
@@ -25,7 +26,7 @@ export function scaleNames(tonic: NoteName, kind: ScaleKind, direction: "up" | "
  * @param falling whether to take the falling form, where the kind has one
  */
 export function degreeNote(tonic: Note, kind: ScaleKind, degree: number, falling: boolean): Note {
-  return degreeOnLadder(tonic, degreesOf(kind, falling ? "down" : "up"), degree);
+  return noteOnDegree(tonic, degreesOf(kind, falling ? "down" : "up"), degree);
 }
 
 /** The two conventions for writing a chromatic scale, each low to high, without the closing tonic. */

@@ -1,3 +1,4 @@
+import type { Degree } from "../notes/degree.ts";
 import { modulo, type NoteName, pitchClass } from "../notes/note.ts";
 import {
   bestSpelled,
@@ -8,7 +9,8 @@ import {
   type Respelled,
   tonicsAt,
 } from "../notes/note-set.ts";
-import { type Degree, KINDS, type ScaleKind } from "./kind.ts";
+import type { ScaleKind } from "./kind.ts";
+import { KINDS } from "./kinds.ts";
 import { allowsRespelling, scaleNames } from "./scale.ts";
 import { isTheoretical } from "./signature.ts";
 

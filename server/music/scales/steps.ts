@@ -1,4 +1,5 @@
-import type { Degree, ScaleKind } from "./kind.ts";
+import type { Degree } from "../notes/degree.ts";
+import type { ScaleKind } from "./kind.ts";
 import { degreesOf } from "./scale.ts";
 
 /** How steps are written: tone and semitone, whole and half, or plain semitones. */

@@ -1,7 +1,7 @@
 import { chordById } from "../chords/chord.ts";
+import type { Degree } from "../notes/degree.ts";
 import { type Interval, modulo, type NoteName, pitchClass, transposed } from "../notes/note.ts";
 import type { ExerciseInput } from "../patterns/exercise.ts";
-import type { Degree } from "../scales/kind.ts";
 import { degreesOf } from "../scales/scale.ts";
 import { centsFromEqual, type FromPure, PURE, type Temperament } from "./temperament.ts";
 

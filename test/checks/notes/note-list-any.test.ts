@@ -7,7 +7,7 @@ import { LETTERS } from "../../../server/music/notes/note.ts";
 import { NOTE_NAMES } from "../../../server/music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../../../server/music/patterns/pattern.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
-import { KINDS } from "../../../server/music/scales/kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { listed, mended } from "./claims.ts";
 
 const name = fc.record({ letter: fc.constantFrom(...LETTERS), alter: fc.integer({ min: -2, max: 2 }) });

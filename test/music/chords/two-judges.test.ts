@@ -11,7 +11,9 @@ import {
   printNote,
   transposed,
 } from "../../../server/music/notes/note.ts";
-import { declaredKind, kindById, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, scaleNames } from "../../../server/music/scales/scale.ts";
 import { keySignature } from "../../../server/music/scales/signature.ts";
 import { hertz } from "../../../server/music/tuning/temperament.ts";

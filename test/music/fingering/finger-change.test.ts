@@ -11,7 +11,7 @@ import type { Instrument } from "../../../server/music/instruments/instrument.ts
 import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { midi, type Note, type NoteName, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import { exercise } from "../../../server/music/patterns/exercise.ts";
-import { kindById } from "../../../server/music/scales/kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 
 const ALTO = instrumentById("alto recorder")!;
 

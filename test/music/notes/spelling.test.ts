@@ -19,7 +19,9 @@ import { type ExerciseInput, exercise } from "../../../server/music/patterns/exe
 import { PATTERNS } from "../../../server/music/patterns/pattern.ts";
 import { lengthFormula } from "../../../server/music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
-import { declaredKind, KINDS, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, degreesOf, scaleNames } from "../../../server/music/scales/scale.ts";
 import { keySignature } from "../../../server/music/scales/signature.ts";
 

@@ -7,7 +7,8 @@ import { LETTERS, midi, type Note, parseNote, pitchClass, printNote } from "../.
 import { type ExerciseInput, exercise } from "../../../server/music/patterns/exercise.ts";
 import { PATTERNS, parseCell } from "../../../server/music/patterns/pattern.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
-import { declaredKind, KINDS, kindById } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 
 const note = (text: string): Note => ({ octave: 4, ...parseNote(text)! });
 const print = (notes: readonly Note[]) => notes.map(printNote).join(" ");

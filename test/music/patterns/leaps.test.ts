@@ -8,7 +8,7 @@ import { type ExerciseInput, exercise } from "../../../server/music/patterns/exe
 import { leapOrder } from "../../../server/music/patterns/leaps.ts";
 import { lengthFormula } from "../../../server/music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
-import { KINDS, kindById } from "../../../server/music/scales/kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 
 const note = (text: string): Note => ({ octave: 4, ...parseNote(text)! });
 const scale = (tonic: string, kind: string) =>

@@ -10,7 +10,7 @@ import {
   playedDegrees,
   turnedForms,
 } from "../../../server/music/patterns/pattern-forms.ts";
-import { kindById } from "../../../server/music/scales/kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import reference from "../../reference/patterns.json" with { type: "json" };
 
 const words = (degrees: readonly number[]) => degrees.join(" ");

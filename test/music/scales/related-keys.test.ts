@@ -1,6 +1,7 @@
 import { Key, Mode, Note } from "tonal";
 import { describe, expect, test } from "vitest";
 import { CHORDS, chordById, chordNames } from "../../../server/music/chords/chord.ts";
+import { collectionOfChord } from "../../../server/music/chords/chord-collection.ts";
 import {
   LETTERS,
   type NoteName,
@@ -9,8 +10,10 @@ import {
   printName,
   sameName,
 } from "../../../server/music/notes/note.ts";
-import { type Collection, collectionOfChord, collectionOfScale } from "../../../server/music/scales/collection.ts";
-import { declaredKind, KINDS, kindById, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { type Collection, collectionOfScale } from "../../../server/music/scales/collection.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 import {
   otherSignature,
   parallelOf,

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { type Interval, parseNote, pitchClass, printName } from "../../../server/music/notes/note.ts";
 import type { ExerciseInput } from "../../../server/music/patterns/exercise.ts";
-import { declaredKind, kindById } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import { intonationOf } from "../../../server/music/tuning/intonation.ts";
 import { readTemperament } from "../../../server/music/tuning/read-temperament.ts";
 import { centsOf, type FromPure, type Temperament } from "../../../server/music/tuning/temperament.ts";
