@@ -1,4 +1,4 @@
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import { reportOn } from "./diagnostics.ts";
 import type { Session } from "./session.ts";
 
@@ -20,7 +20,7 @@ export function refreshDiagnostics(session: Session): void {
       reportOn({ session, journal, uri: key }).resultId !== before.resultId
     );
   };
-  collectQuietly(session.onChange, QUIET, ({ cause }) => {
+  debounced(session.onChange, QUIET, ({ cause }) => {
     if (client.refreshesDiagnostics && [...workspace.openDocuments].some(isStale))
       connection.languages.diagnostics.refresh();
     if (client.refreshesTokens && cause === "files") connection.languages.semanticTokens.refresh();

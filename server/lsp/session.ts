@@ -17,16 +17,12 @@ import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
 
-/** What the entry point brings: how files are reached here, the time, and the core. */
-export interface Host {
+/** How files are reached here, and the time. */
+export interface Surroundings {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
-  /** All that needs the core, which is a bundle of its own in Node; asked for once. */
-  readonly handlers: () => Promise<Handlers>;
 }
-
-export type Handlers = typeof import("./handlers.ts");
 
 /** Calls the listener at every change, until it is disposed of. */
 export type ChangeEvent = (listener: (change: WorkspaceChange) => void) => Disposable;
@@ -51,12 +47,12 @@ export interface Place {
 export function openSession(
   connection: Connection,
   client: Client,
-  host: Host,
+  { reader: ownReader, clock }: Surroundings,
   { initializationOptions, workspaceFolders, rootUri }: InitializeParams,
 ): Session {
   const options = readOptions(initializationOptions);
-  const reader = readerByScheme(host.reader, client.readsFiles ? clientReader(connection) : noReader);
-  const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
+  const reader = readerByScheme(ownReader, client.readsFiles ? clientReader(connection) : noReader);
+  const session = new Session(connection, client, reader, clock, options.timeZone ?? "");
   session.fixToday(options.today);
   session.warnOfTimeZones();
   session.palette = options.palette;

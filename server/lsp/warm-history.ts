@@ -1,7 +1,7 @@
 import type { Disposable } from "vscode-languageserver";
 import { hasHistory, journalHistory, readAhead } from "../features/diagnostics/history-reading.ts";
 import { Slices } from "../host/time-slices.ts";
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import type { Session } from "./session.ts";
 
 /** Long enough that what the player sees first comes first, in milliseconds. */
@@ -12,7 +12,7 @@ const QUIET = 400;
  * then what only the history tells can be told, and a hover need not wait for it.
  */
 export function warmHistory(session: Session): Disposable {
-  return collectQuietly(session.onChange, QUIET, async ({ journals }) => {
+  return debounced(session.onChange, QUIET, async ({ journals }) => {
     for (const root of journals) await warm(session, root);
   });
 }
