@@ -1,15 +1,7 @@
 import { parseArgs } from "node:util";
-import { closest, distance } from "fastest-levenshtein";
-import type { Command, Option } from "./commands.ts";
+import type { Arguments, Command, Option } from "./command.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
-
-/** A command's arguments, checked against what the command takes. */
-export interface Arguments {
-  /** What is no option, in order. */
-  readonly positionals: readonly string[];
-  readonly flags: ReadonlySet<string>;
-  readonly values: ReadonlyMap<string, string>;
-}
 
 export type ReadArguments = ({ readonly ok: true } & Arguments) | { readonly ok: false; readonly reason: string };
 
@@ -42,19 +34,6 @@ export function readArguments(argv: readonly string[], command: Command): ReadAr
   if (positionals.length > command.most && !flags.has("help"))
     return { ok: false, reason: tooMany(positionals, command) };
   return { ok: true, positionals, flags, values };
-}
-
-/** The name that was probably meant, where one is near enough. None is sought for words over 40 characters. */
-export function nearest(word: string, among: readonly string[]): string | undefined {
-  if (word.length > 40 || among.length === 0) return undefined;
-  const found = closest(word.toLowerCase(), among as string[]);
-  const allowed = found.length <= 3 ? 1 : found.length <= 7 ? 2 : 3;
-  return distance(word.toLowerCase(), found) <= allowed ? found : undefined;
-}
-
-/** ` Did you mean “check”?`, or nothing. */
-export function offer(near: string | undefined): string {
-  return near === undefined ? "" : ` Did you mean “${near}”?`;
 }
 
 /** Why the value of an option is no day. */

@@ -2,9 +2,10 @@ import { attemptsOfJournal } from "../history/attempts.ts";
 import type { AttemptRecord } from "../history/record.ts";
 import { type DayNumber, isoDate, parseIsoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
-import { nearest, notADay, offer } from "./arguments.ts";
+import { notADay } from "./arguments.ts";
 import type { Io } from "./io.ts";
 import type { NamedFile, ReadJournals } from "./journals.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
 
 /** Which attempts to tell of. */

@@ -4,7 +4,7 @@ import { loadBundle } from "../host/node/load-bundle.ts";
 import { Today } from "../host/today.ts";
 import { type Output, STATUS } from "./io.ts";
 
-const { run } = loadBundle<typeof import("../core.ts")>("core.js");
+const { run } = loadBundle<typeof import("./program.ts")>("core.js");
 
 /**
  * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The stream

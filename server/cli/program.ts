@@ -1,19 +1,22 @@
 import { version } from "../../package.json";
 import { parseIsoDate } from "../journal/calendar.ts";
-import { nearest, notADay, offer, readArguments } from "./arguments.ts";
-import { COMMANDS, type Command } from "./commands.ts";
+import { notADay, readArguments } from "./arguments.ts";
+import type { Command } from "./command.ts";
+import { COMMANDS } from "./commands.ts";
 import { commandHelp, programHelp } from "./help/help.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
 
 /** Runs one command line, without `node` and the script's name. */
 export async function run(argv: readonly string[], io: Io): Promise<Status> {
   const [first, ...rest] = argv;
   if (first === undefined) {
-    io.stderr.write(programHelp());
+    io.stderr.write(programHelp(COMMANDS));
     return STATUS.failed;
   }
-  if (first === "--help" || first === "-h" || (first === "help" && rest.length === 0)) return show(io, programHelp());
+  if (first === "--help" || first === "-h" || (first === "help" && rest.length === 0))
+    return show(io, programHelp(COMMANDS));
   if (first === "--version") return show(io, `${version}\n`);
   const [name, args] = first === "help" ? [rest[0]!, ["--help"]] : [first, rest];
   const command = COMMANDS.find((each) => each.name === name);

@@ -1,7 +1,7 @@
 import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../features/types.ts";
-import type { Arguments } from "../arguments.ts";
 import { painter } from "../colour.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { type Journals, type ReadJournals, readJournals } from "../journals.ts";
 import { type Skipped, STANDARD_INPUT } from "../paths.ts";

@@ -3,9 +3,9 @@ import type { HistoryOfExercise } from "../../history/history.ts";
 import { type Trend, WEEKS_FOR_A_TREND } from "../../history/trend.ts";
 import type { Week } from "../../history/weeks.ts";
 import { type Paint, painter } from "../colour.ts";
-import { wrapped } from "../help/help.ts";
 import type { Io } from "../io.ts";
 import { printable } from "../printable.ts";
+import { wrapped } from "../wrapped.ts";
 import type { JournalHistory } from "./history.ts";
 import { type Bars, barsOf, MOST_WEEKS, SIGNS } from "./history-bars.ts";
 

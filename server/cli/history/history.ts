@@ -1,7 +1,6 @@
 import { relative } from "node:path";
 import { type HistoryOfExercise, historyOf } from "../../history/history.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
-import type { Arguments } from "../arguments.ts";
 import {
   type AttemptsAsked,
   attemptsAsked,
@@ -11,6 +10,7 @@ import {
   nothingFound,
   warnOfDaysAhead,
 } from "../attempts-asked.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
 import { isAttemptAt, subjectAsked } from "../subject-asked.ts";

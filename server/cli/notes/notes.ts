@@ -1,6 +1,7 @@
-import { type Arguments, nearest, offer } from "../arguments.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { namesAsked } from "../names-asked.ts";
+import { nearest, offer } from "../nearest.ts";
 import { jsonText, printable } from "../printable.ts";
 import { type ExerciseReport, exerciseReport } from "./exercise-report.ts";
 import { exerciseText } from "./exercise-text.ts";

@@ -15,10 +15,10 @@ import { CONCERT_TUNING, type Tuning } from "../../music/tuning/temperament.ts";
 import { createDocument, type Document } from "../../syntax/document/document.ts";
 import { phraseKey } from "../../syntax/words/fold.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
-import { offer } from "../arguments.ts";
 import type { Io } from "../io.ts";
 import { readMarker } from "../journals.ts";
 import { declaring } from "../names-asked.ts";
+import { offer } from "../nearest.ts";
 
 /** What goes before the journal's declarations. */
 export interface ExerciseOptions {

@@ -1,5 +1,5 @@
-import { wrapped } from "../help/help.ts";
 import { printable } from "../printable.ts";
+import { wrapped } from "../wrapped.ts";
 import type { NamedChord, NamedMiss, NamedScale, ScalesReport } from "./scales-report.ts";
 
 const WIDTH = 80;
