@@ -3,7 +3,7 @@ import { pathToFileURL } from "node:url";
 import { version } from "../../../package.json";
 import { CODES } from "../../checks/codes.ts";
 import type { Diagnostic, Fix, Range, Severity } from "../../features/types.ts";
-import type { CheckReport } from "./check.ts";
+import type { CheckReport } from "./check-report.ts";
 
 const RULES = Object.keys(CODES);
 const LEVELS = { error: "error", warning: "warning", information: "note", hint: "note" } as const satisfies Record<

@@ -2,16 +2,25 @@ import stringWidth from "string-width";
 import type { HistoryOfExercise } from "../../history/history.ts";
 import { type Trend, WEEKS_FOR_A_TREND } from "../../history/trend.ts";
 import type { Week } from "../../history/weeks.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
 import { type Paint, painter } from "../colour.ts";
 import type { Io } from "../io.ts";
 import { printable } from "../printable.ts";
 import { wrapped } from "../wrapped.ts";
-import type { JournalHistory } from "./history.ts";
 import { type Bars, barsOf, MOST_WEEKS, SIGNS } from "./history-bars.ts";
 
 /** Of a terminal that does not say how wide it is, and of the sentences below the table. */
 const WIDTH = 80;
 const GAP = "  ";
+
+/** The exercises of one journal. */
+export interface JournalHistory {
+  /** The journal's folder, as seen from the current one; a lone file's own name. */
+  readonly journal: string;
+  readonly exercises: readonly HistoryOfExercise[];
+  /** Of the attempts that the exercises are made of. */
+  readonly days: readonly DayNumber[];
+}
 
 /** What is told of an exercise, ready to print. */
 interface Row {

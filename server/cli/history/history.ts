@@ -1,6 +1,5 @@
 import { relative } from "node:path";
 import { type HistoryOfExercise, historyOf } from "../../history/history.ts";
-import type { DayNumber } from "../../journal/calendar.ts";
 import {
   type AttemptsAsked,
   attemptsAsked,
@@ -15,16 +14,7 @@ import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
 import { isAttemptAt, subjectAsked } from "../subject-asked.ts";
 import { type HistoryReport, historyJson } from "./history-json.ts";
-import { historyText } from "./history-text.ts";
-
-/** The exercises of one journal. */
-export interface JournalHistory {
-  /** The journal's folder, as seen from the current one; a lone file's own name. */
-  readonly journal: string;
-  readonly exercises: readonly HistoryOfExercise[];
-  /** Of the attempts that the exercises are made of. */
-  readonly days: readonly DayNumber[];
-}
+import { historyText, type JournalHistory } from "./history-text.ts";
 
 /** `daystave history`: the attempts in the files named, by journal. */
 export async function history({ positionals, flags, values }: Arguments, io: Io): Promise<Status> {
