@@ -1,4 +1,5 @@
 import type { Position } from "../../syntax/document/document.ts";
+import type { Refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
 
 /** What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not. */
@@ -12,14 +13,4 @@ export interface CommandDone {
   readonly edits: readonly TextEdit[];
   /** In the text after the edits. */
   readonly cursor: Position;
-}
-
-export interface Refusal {
-  readonly ok: false;
-  /** Shown as it is. It holds no words of the journal's: editors read links in what they show. */
-  readonly reason: string;
-}
-
-export function refusal(reason: string): Refusal {
-  return { ok: false, reason };
 }

@@ -9,7 +9,7 @@ import { KINDS } from "../../music/scales/kinds.ts";
 import { isExactly, scalesHolding } from "../../music/scales/scales-holding.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import { LONGEST_LINE, parseLine } from "../../syntax/line/parse-line.ts";
-import { isAsked } from "../diagnostics/code-actions.ts";
+import { isAsked } from "../explain/action-kinds.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import type { CodeAction, Range } from "../types.ts";
 import { type NamelessNotes, namelessNotes, type Replaced } from "./nameless-notes.ts";

@@ -5,7 +5,8 @@ import type { Document, Position } from "../../syntax/document/document.ts";
 import { datedDays, dayOn, daysOfJournal, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { WEEKDAY_NAMES } from "../explain/explain.ts";
 import { lineEndOf } from "../explain/line-under-cursor.ts";
-import { type CommandAnswer, type CommandDone, refusal } from "./command-answer.ts";
+import { refusal } from "../explain/refusal.ts";
+import type { CommandAnswer, CommandDone } from "./command-answer.ts";
 import { type DayFrame, lastFrame } from "./phases-before.ts";
 
 export interface NewDayOptions {

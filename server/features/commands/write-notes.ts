@@ -6,10 +6,11 @@ import type { Position } from "../../syntax/document/document.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import { LONGEST_LINE } from "../../syntax/line/parse-line.ts";
-import { noteRow } from "../completion/claims.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
-import { separatorsOf } from "../layout/separators.ts";
-import { type CommandAnswer, refusal } from "./command-answer.ts";
+import { noteRow } from "../explain/note-row.ts";
+import { refusal } from "../explain/refusal.ts";
+import { separatorsOf } from "../explain/separators.ts";
+import type { CommandAnswer } from "./command-answer.ts";
 
 /**
  * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and the

@@ -1,4 +1,3 @@
-import { type NoteStyle, styleOf, writtenNote } from "../../checks/notes/note-style.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
@@ -10,6 +9,7 @@ import { isDrawn } from "../../music/patterns/pattern.ts";
 import { describeFifths } from "../../music/scales/signature.ts";
 import { printSteps } from "../../music/scales/steps.ts";
 import { orderOf } from "../explain/explain.ts";
+import { noteRow } from "../explain/note-row.ts";
 import type { Candidate } from "./rank.ts";
 
 /** The longest row of notes that is shown whole in a list; in UTF-16 units. */
@@ -34,20 +34,6 @@ export function claimCandidates(
     ...noteRows(input, typed, { names: conventions.names, hidden: notesHidden(entry, conventions) }),
     ...signatureAndSteps(input),
   ];
-}
-
-/**
- * The notes of an exercise in a row, in the signs that its subject is typed with, and never in small letters; empty where
- * nothing lies within the span.
- */
-export function noteRow(input: ExerciseInput, typed: string, names: NoteNames): string {
-  const { subject } = input;
-  const note = subject.type === "scale" ? subject.tonic : subject.root;
-  const written = styleOf([{ start: 0, end: typed.length, text: typed, note }], names);
-  const style: NoteStyle = { ...written, lower: false, octaves: "none" };
-  return exercise(input)
-    .notes.map((each) => writtenNote(each, style))
-    .join(" ");
 }
 
 /** Up, and up and down; where a direction is stated that one alone. Leaps have the day's order and no direction. */

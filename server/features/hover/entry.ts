@@ -13,10 +13,10 @@ import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
+import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "../explain/theory.ts";
 import { hardestStepHover } from "./fingers.ts";
 import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./history.ts";
 import { pieceParagraphs } from "./piece.ts";
-import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./theory.ts";
 
 /** An entry, and where it stands. */
 export interface EntryAt {

@@ -14,8 +14,8 @@ import { explainTerm, metronomeWords, orderOf, sentenceCase } from "../explain/e
 import { instrumentInWords } from "../explain/instrument-words.ts";
 import { escapedExtract, escapeMarkdown, paragraphs } from "../explain/markdown.ts";
 import { termKey } from "../explain/term-key.ts";
+import { cutRow, rowOf } from "../explain/theory.ts";
 import type { EntryAt } from "./entry.ts";
-import { cutRow, rowOf } from "./theory.ts";
 
 /** What a term means where it stands. */
 export function termHover(at: EntryAt, item: Item): string | undefined {

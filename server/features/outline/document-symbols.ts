@@ -6,9 +6,9 @@ import type { DeclarationLine, LineOf } from "../../syntax/line/line.ts";
 import { sortOf } from "../../syntax/line/line-sorts.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { lastLineOf } from "../explain/dated-days.ts";
+import { endOfLine, type Frame, framesOf } from "../explain/sections.ts";
 import type { DocumentSymbol, Range } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
-import { endOfLine, type Frame, framesOf } from "./sections.ts";
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and

@@ -1,9 +1,9 @@
 import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import { type LineSort, LineSorts, sortOf } from "../../syntax/line/line-sorts.ts";
+import { framesOf } from "../explain/sections.ts";
 import type { FoldingRange } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
-import { framesOf } from "./sections.ts";
 
 /**
  * What may be folded away: days, sessions and phases, what stands above the first day, and remarks on lines below each

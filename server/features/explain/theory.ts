@@ -9,9 +9,9 @@ import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
 import { describeFifths, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
 import { printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
-import { explainKind, sentenceCase } from "../explain/explain.ts";
-import { escapeMarkdown } from "../explain/markdown.ts";
-import { collectionWords, relatedWords } from "../explain/related-words.ts";
+import { explainKind, sentenceCase } from "./explain.ts";
+import { escapeMarkdown } from "./markdown.ts";
+import { collectionWords, relatedWords } from "./related-words.ts";
 import { tuningOf } from "./tuning.ts";
 
 export type Explain = "signature" | "steps" | "both" | "none";
@@ -130,7 +130,7 @@ function isInCents(subject: ExerciseInput["subject"]): boolean {
 }
 
 /** Which keys have a signature, and which of its own it is for what is practised. */
-export function signatureHover(
+export function explainSignature(
   fifths: number,
   subject: ExerciseInput["subject"] | undefined,
   telling: Omit<Telling, "explain">,
