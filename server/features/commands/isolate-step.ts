@@ -7,8 +7,8 @@ import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { exercise } from "../../music/patterns/exercise.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
+import { isReadEntry } from "../explain/read-in-full.ts";
 import { refusal } from "../explain/refusal.ts";
-import { isReadEntry } from "../layout/missing-commas.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 import { belowEntry } from "./entry-below.ts";
 

@@ -9,6 +9,7 @@ import { describeFifths, isTheoretical } from "../../music/scales/signature.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../../syntax/words/meaning.ts";
 import { noteAt, parted } from "../../syntax/words/note-word.ts";
+import { isSubjectType } from "../../syntax/words/term-types.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { headDeclarations } from "./heads.ts";
 import type { Candidate } from "./rank.ts";
@@ -22,8 +23,6 @@ export interface SubjectPlace {
   readonly typed: string;
   readonly fit: number;
 }
-
-const SUBJECTS: readonly string[] = ["scale", "chord", "title", "figure", "chain", "activity"];
 
 /** Everything that may be practised: what was practised lately, what is aimed at, titles, tonic and kind, activities. */
 export function subjectCandidates(place: SubjectPlace): Candidate[] {
@@ -41,7 +40,7 @@ export function subjectCandidates(place: SubjectPlace): Candidate[] {
 function usedSubjects({ journal, usage, fit, typed }: SubjectPlace): Candidate[] {
   const tonic = tonicIn(typed, journal.names);
   return [...usage.used].flatMap(([key, { text, type }]) =>
-    SUBJECTS.includes(type) && key.startsWith(`${type}: `) && text.length <= 80
+    isSubjectType(type) && key.startsWith(`${type}: `) && text.length <= 80
       ? [
           {
             label: withTonic(text, type, tonic, journal.names),

@@ -6,7 +6,8 @@ import type { Entry, NoteValue, Tempo } from "../../journal/model.ts";
 import { subjectKey } from "../../journal/subject-text.ts";
 import type { Block, Document } from "../../syntax/document/document.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { Item } from "../../syntax/words/meaning.ts";
+import type { MeaningType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
 
 /** How many days of the journal count: the latest that are written. Older ones say little of what is played now. */
@@ -17,7 +18,7 @@ const HALF_LIFE = 30;
 /** Something that the journal used: its words as they were last typed, and its weight. */
 export interface Used {
   readonly text: string;
-  readonly type: Meaning["type"];
+  readonly type: MeaningType;
   readonly score: number;
 }
 
@@ -44,7 +45,7 @@ export interface Usage {
 
 interface Count {
   readonly text: string;
-  readonly type: Meaning["type"];
+  readonly type: MeaningType;
   readonly count: number;
 }
 
@@ -85,7 +86,7 @@ function addedUp(
   countsOf: (day: DayUsage) => readonly (readonly [string, Count])[] | undefined,
 ): ReadonlyMap<string, Used> {
   const newest = days[0]?.day ?? 0;
-  const sum = new Map<string, { text: string; type: Meaning["type"]; score: number }>();
+  const sum = new Map<string, { text: string; type: MeaningType; score: number }>();
   for (const each of days) {
     const weight = 0.5 ** ((newest - each.day!) / HALF_LIFE);
     for (const [key, { text, type, count }] of countsOf(each) ?? []) {
@@ -174,7 +175,7 @@ function countItems(items: readonly Item[], text: string, counts: Counts, ofAmou
   }
 }
 
-function count(counts: Counts, key: string, text: string, type: Meaning["type"]): void {
+function count(counts: Counts, key: string, text: string, type: MeaningType): void {
   counts.set(key, { text: text.replace(/\s+/g, " "), type, count: (counts.get(key)?.count ?? 0) + 1 });
 }
 
