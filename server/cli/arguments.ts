@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { type DayNumber, parseIsoDate } from "../journal/calendar.ts";
 import type { Arguments, Command, Option } from "./command.ts";
 import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
@@ -36,9 +37,17 @@ export function readArguments(argv: readonly string[], command: Command): ReadAr
   return { ok: true, positionals, flags, values };
 }
 
-/** Why the value of an option is no day. */
-export function notADay(option: string, value: string): string {
-  return `“${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(value)}” is none.`;
+export type DayAsked =
+  | { readonly ok: true; readonly day?: DayNumber }
+  | { readonly ok: false; readonly reason: string };
+
+/** The day that an option names; none where the option is not given. */
+export function dayAsked(values: Arguments["values"], option: "since" | "today"): DayAsked {
+  const text = values.get(option);
+  const day = text === undefined ? undefined : parseIsoDate(text);
+  if (text === undefined || day !== undefined) return { ok: true, day };
+  const reason = `“--${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(text)}” is none.`;
+  return { ok: false, reason };
 }
 
 function unknownOption(rawName: string, { name, options }: Command): string {

@@ -1,6 +1,5 @@
 import { version } from "../../package.json";
-import { parseIsoDate } from "../journal/calendar.ts";
-import { notADay, readArguments } from "./arguments.ts";
+import { dayAsked, readArguments } from "./arguments.ts";
 import type { Command } from "./command.ts";
 import { COMMANDS } from "./commands.ts";
 import { commandHelp, programHelp } from "./help/help.ts";
@@ -28,11 +27,10 @@ async function runCommand(command: Command, argv: readonly string[], io: Io): Pr
   const args = readArguments(argv, command);
   if (!args.ok) return fail(io, `${args.reason}\nMore is told by: daystave ${command.name} --help`);
   if (args.flags.has("help")) return show(io, commandHelp(command));
-  const today = args.values.get("today");
-  const day = today === undefined ? io.today : parseIsoDate(today);
-  if (day === undefined) return fail(io, notADay("--today", today!));
+  const today = dayAsked(args.values, "today");
+  if (!today.ok) return fail(io, today.reason);
   const execute = await command.load();
-  return execute(args, { ...io, today: day });
+  return execute(args, { ...io, today: today.day ?? io.today });
 }
 
 function show(io: Io, text: string): Status {

@@ -1,7 +1,5 @@
 import type { Command } from "../command.ts";
-import { wrapped } from "../wrapped.ts";
-
-const WIDTH = 80;
+import { WIDTH, wrapped } from "../wrapped.ts";
 
 /** What `daystave --help` prints. */
 export function programHelp(commands: readonly Command[]): string {

@@ -1,4 +1,5 @@
 import stringWidth from "string-width";
+import { exerciseInWords } from "../../features/explain/exercise-words.ts";
 import type { HistoryOfExercise } from "../../history/history.ts";
 import { type Trend, WEEKS_FOR_A_TREND } from "../../history/trend.ts";
 import type { Week } from "../../history/weeks.ts";
@@ -6,11 +7,9 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import { type Paint, painter } from "../colour.ts";
 import type { Io } from "../io.ts";
 import { printable } from "../printable.ts";
-import { wrapped } from "../wrapped.ts";
+import { WIDTH, wrapped } from "../wrapped.ts";
 import { type Bars, barsOf, MOST_WEEKS, SIGNS } from "./history-bars.ts";
 
-/** Of a terminal that does not say how wide it is, and of the sentences below the table. */
-const WIDTH = 80;
 const GAP = "  ";
 
 /** The exercises of one journal. */
@@ -118,8 +117,7 @@ function padded(cell: string, width: number, right: boolean): string {
  * `on alto recorder` where there are several instruments.
  */
 function nameOf({ subject, pattern, strand, strands, instrument }: HistoryOfExercise, withInstrument: boolean): string {
-  const what =
-    pattern === null || pattern === "straight" || pattern === "broken chord" ? subject : `${subject}, ${pattern}`;
+  const what = exerciseInWords(subject, pattern);
   const which = strands.length > 1 ? `${strand}; 1 of ${strands.length} strands` : strand;
   return printable(`${what} (${which})${withInstrument && instrument !== null ? ` on ${instrument}` : ""}`);
 }

@@ -8,12 +8,11 @@ import { printSteps } from "../../music/scales/steps.ts";
 import { intonationOf } from "../../music/tuning/intonation.ts";
 import { type FromPure, isWolf } from "../../music/tuning/temperament.ts";
 import { printable } from "../printable.ts";
-import { wrapped } from "../wrapped.ts";
+import { WIDTH, wrapped } from "../wrapped.ts";
 import type { ExerciseReport, SignatureReport } from "./exercise-report.ts";
 import { fingerRows } from "./finger-text.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
-const WIDTH = 80;
 const COLUMN = 15;
 
 /** How an exercise is told. */

@@ -1,4 +1,5 @@
 import { CODES, type Code } from "../../checks/codes.ts";
+import { listed } from "../../checks/listed.ts";
 import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../features/types.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
@@ -140,7 +141,7 @@ function instrumentNamed(name: string | undefined, vocabulary: Vocabulary): Name
   const meant = instrumentsMeant(name, vocabulary);
   const reason =
     meant.length > 1
-      ? `“${name}” stands for several instruments: ${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}.`
+      ? `“${name}” stands for several instruments: ${listed(meant, "or")}.`
       : `There is no instrument “${name}” that is known.${offer(meant[0])}`;
   return { ok: false, reasons: [reason] };
 }

@@ -1,5 +1,5 @@
 import type { Position } from "../../syntax/document/document.ts";
-import type { Refusal } from "../explain/refusal.ts";
+import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
 
 /** What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not. */
@@ -14,3 +14,8 @@ export interface CommandDone {
   /** In the text after the edits. */
   readonly cursor: Position;
 }
+
+/** For commands that play what a declaration says. */
+export const UNREADABLE_DECLARATION = refusal(
+  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
+);

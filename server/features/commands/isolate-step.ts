@@ -9,7 +9,7 @@ import type { Position } from "../../syntax/document/document.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { isReadEntry } from "../explain/read-in-full.ts";
 import { refusal } from "../explain/refusal.ts";
-import type { CommandAnswer } from "./command-answer.ts";
+import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
 import { belowEntry } from "./entry-below.ts";
 
 /**
@@ -25,7 +25,7 @@ export function isolateStep(journal: Journal, uri: string, position: Position, r
   if (!isPlayable(entry.subject) || !isReadEntry(entry.source)) return NOT_PLAYABLE;
   const conventions = journal.conventions(uri);
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions, model.day?.date);
-  if (!input) return UNREADABLE;
+  if (!input) return UNREADABLE_DECLARATION;
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   if (instrument?.family !== "recorder") return NO_RECORDER;
   if (whyUnfingered(instrument)) return UNKNOWN_FINGERING;
@@ -42,9 +42,6 @@ function entryOf({ from, to }: HardStep, instrument: string | undefined, names: 
 
 const NOT_PLAYABLE = refusal(
   "The hardest step can be taken out of a scale or an arpeggio, and this line is not one that can be read as a whole.",
-);
-const UNREADABLE = refusal(
-  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
 );
 const NO_RECORDER = refusal(
   "Which step is hardest is known for recorders only. Name yours: at the top of the journal as instrument alto recorder, or on this line as on alto recorder.",

@@ -4,6 +4,7 @@ import type { BlockModel } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { daysOfJournal } from "../explain/dated-days.ts";
+import { INDENT } from "../explain/indentation.ts";
 
 /** The phases that a session went through. */
 export interface DayFrame {
@@ -43,13 +44,10 @@ function phaseLine(text: string, line: BlockModel["lines"][number]): string {
   return told.map(({ start, end }) => text.slice(start, end)).join(", ");
 }
 
-/** One step of indentation, as formatting has it. */
-const STEP = "  ";
-
 /** As the last entry of a day that stands below a phase has it; the usual step where none does. */
 export function indentBelowPhase(block: Block, { entries }: BlockModel): string {
   const entry = entries.findLast(({ phase }) => phase !== undefined);
-  return entry ? indentOf(block.lines[entry.place.line]!) : STEP;
+  return entry ? indentOf(block.lines[entry.place.line]!) : INDENT;
 }
 
 /** The white space that a line begins with. */

@@ -10,7 +10,7 @@ import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { noteRow } from "../explain/note-row.ts";
 import { refusal } from "../explain/refusal.ts";
 import { separatorsOf } from "../explain/separators.ts";
-import type { CommandAnswer } from "./command-answer.ts";
+import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
 
 /**
  * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and the
@@ -25,7 +25,7 @@ export function writeNotes(journal: Journal, uri: string, position: Position): C
   const conventions = journal.conventions(uri);
   const conditions = entry.attempts[0]?.conditions;
   const input = exerciseToPlay(entry, conditions, conventions, model.day?.date);
-  if (!input) return UNREADABLE;
+  if (!input) return UNREADABLE_DECLARATION;
   const direction = conditions?.direction ?? (fallsOtherwise(input.subject) ? "up and down" : "up");
   const subject = entry.source.subject!;
   const row = noteRow({ ...input, direction }, text.slice(subject.start, subject.end), conventions.names);
@@ -45,9 +45,6 @@ export function writeNotes(journal: Journal, uri: string, position: Position): C
 
 const NOT_PLAYABLE = refusal(
   "Only the notes of a scale or an arpeggio can be written out, and this line does not begin with one that can be read.",
-);
-const UNREADABLE = refusal(
-  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
 );
 const NOTHING_TO_PLAY = refusal(
   "Over the span of this line the pattern has no notes. Name a longer one, such as 2 octaves.",

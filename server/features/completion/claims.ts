@@ -3,6 +3,7 @@ import type { Conventions } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
 import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
+import { areInCents } from "../../music/notes/degree.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
@@ -62,7 +63,7 @@ function signatureAndSteps({ subject }: ExerciseInput): Candidate[] {
   const claims: Candidate[] = signature
     ? [{ label: describeFifths(signature.fifths), kind: "claim", detail: "signature", fit: 2 }]
     : [];
-  if (subject.type !== "scale" || subject.kind.degrees.some(({ cents }) => cents !== undefined)) return claims;
+  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return claims;
   const words = printSteps(steps, "TS");
   return [...claims, { label: `steps ${words}`, aliases: [words], kind: "claim", detail: "read upward", fit: 3 }];
 }

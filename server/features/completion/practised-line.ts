@@ -6,10 +6,9 @@ import { termsOfAttempt } from "../../journal/conditions.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Attempt, Entry, Subject } from "../../journal/model.ts";
-import { readEntry } from "../../journal/read-entry.ts";
-import { parseLine } from "../../syntax/line/parse-line.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { termType } from "../../syntax/words/term-types.ts";
+import { entryIn } from "../explain/entry-of-record.ts";
 import { startTempo } from "../explain/start-tempo.ts";
 
 /** A practised strand as the player would write it today. */
@@ -96,11 +95,6 @@ function attemptOf(attempts: readonly PlayedAttempt[], { strandKey, rate }: Atte
   const isOfStrand = ({ manner }: PlayedAttempt): boolean => manner.strandKey === strandKey;
   const exact = attempts.findLastIndex((each) => isOfStrand(each) && each.rate === rate);
   return exact < 0 ? attempts.findLastIndex(isOfStrand) : exact;
-}
-
-function entryIn(journal: Journal, text: string): Entry | undefined {
-  const line = parseLine(text, { ...journal.partContext, head: false });
-  return line.type === "entry" ? readEntry(line, 0, journal.vocabulary) : undefined;
 }
 
 /** What tells how an attempt was played, in the order to write it in: the note value last, as the tempo goes with it. */

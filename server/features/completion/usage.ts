@@ -9,11 +9,7 @@ import type { EntryLine } from "../../syntax/line/line.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import type { MeaningType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
-
-/** How many days of the journal count: the latest that are written. Older ones say little of what is played now. */
-const DAYS = 100;
-/** A use counts half as much after so many days. */
-const HALF_LIFE = 30;
+import { LATEST_DAYS, weightAfter } from "./lately.ts";
 
 /** Something that the journal used: its words as they were last typed, and its weight. */
 export interface Used {
@@ -88,7 +84,7 @@ function addedUp(
   const newest = days[0]?.day ?? 0;
   const sum = new Map<string, { text: string; type: MeaningType; score: number }>();
   for (const each of days) {
-    const weight = 0.5 ** ((newest - each.day!) / HALF_LIFE);
+    const weight = weightAfter(newest - each.day!);
     for (const [key, { text, type, count }] of countsOf(each) ?? []) {
       const known = sum.get(key);
       if (known) known.score += weight * count;
@@ -104,8 +100,8 @@ function latestDays(journal: Journal, typed: TypedLine): DayUsage[] {
   files.sort((a, b) => b.newest - a.newest);
   const days: DayUsage[] = [];
   for (const { blocks } of files) {
-    if (days.length >= DAYS) break;
-    for (const block of blocks(DAYS - days.length)) {
+    if (days.length >= LATEST_DAYS) break;
+    for (const block of blocks(LATEST_DAYS - days.length)) {
       const usage = block === typed.block ? readUsage(journal, block, typed.line) : dayUsage(journal, block);
       if (usage.day !== undefined) days.push(usage);
     }

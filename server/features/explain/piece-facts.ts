@@ -4,6 +4,7 @@ import type { DeclaredPiece } from "../../journal/conventions.ts";
 import { scaleText } from "../../journal/subject-text.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { describeFifths } from "../../music/scales/signature.ts";
+import { daysAgo, daysAhead } from "./days-away.ts";
 import { escapedExtract } from "./markdown.ts";
 
 /** What is declared of a piece or a movement, in one line of Markdown. */
@@ -26,14 +27,5 @@ export function pieceFacts(piece: DeclaredPiece, names: NoteNames, today?: DayNu
 
 function dueWords(due: DayNumber, today: DayNumber | undefined): string {
   if (today === undefined) return `due ${isoDate(due)}`;
-  const days = due - today;
-  const from =
-    days === 0
-      ? "today"
-      : days === 1
-        ? "tomorrow"
-        : days > 0
-          ? `in ${days} days`
-          : `${-days} ${days === -1 ? "day" : "days"} ago`;
-  return `due ${isoDate(due)} (${from})`;
+  return `due ${isoDate(due)} (${due < today ? daysAgo(today - due) : daysAhead(due - today)})`;
 }

@@ -3,6 +3,7 @@ import type { Conventions } from "../../journal/conventions.ts";
 import { instrumentOf } from "../../journal/conventions.ts";
 import { subjectToPlay } from "../../journal/entry-exercise.ts";
 import { chordById } from "../../music/chords/chord.ts";
+import { areInCents } from "../../music/notes/degree.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
@@ -79,7 +80,9 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
 }
 
 function notesOf(input: ExerciseInput, names: NoteNames): string[] {
-  const title = isInCents(input.subject) ? "Notes, to the nearest semitone" : "Notes";
+  const { subject } = input;
+  const title =
+    subject.type === "scale" && areInCents(subject.kind.degrees) ? "Notes, to the nearest semitone" : "Notes";
   const { up, down } = exercise({ ...input, pattern: "straight", variant: undefined, direction: "up" });
   const rising = notesInRow(up, names);
   if (rising === "") return [];
@@ -117,16 +120,11 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
 /** Steps belong to scales; a scale in cents has none that letters could say. */
 function stepsIn(input: ExerciseInput): string[] {
   const { subject } = input;
-  if (subject.type !== "scale" || isInCents(subject)) return [];
+  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return [];
   const rising = printSteps(stepsOf(subject.kind), "TS");
   const falling = stepsOf(subject.kind, "down");
   if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];
   return [`Steps going up: ${rising}`, `Going down: ${printSteps(falling.toReversed(), "TS")}`];
-}
-
-/** Whether letters and accidentals say its notes only roughly. */
-function isInCents(subject: ExerciseInput["subject"]): boolean {
-  return subject.type === "scale" && subject.kind.degrees.some(({ cents }) => cents !== undefined);
 }
 
 /** Which keys have a signature, and which of its own it is for what is practised. */

@@ -1,3 +1,4 @@
+import { listed } from "../../checks/listed.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ExerciseInput } from "../../music/patterns/exercise.ts";
@@ -94,6 +95,5 @@ function wolvesIn(temperament: Temperament, names: NoteNames): string {
     return `${intervalText(fifth, names)} (${distance(fifth.cents)} cents ${wayOf([fifth])})`;
   });
   if (found.length === 0) return "No fifth is a wolf.";
-  if (found.length === 1) return `Its wolf is ${found[0]}.`;
-  return `Its wolves are ${found.slice(0, -1).join(", ")} and ${found.at(-1)}.`;
+  return `${found.length === 1 ? "Its wolf is" : "Its wolves are"} ${listed(found)}.`;
 }

@@ -12,6 +12,7 @@ import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
+import { exerciseInWords } from "../explain/exercise-words.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
 import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "../explain/theory.ts";
 import { hardestStepHover } from "./fingers.ts";
@@ -53,11 +54,7 @@ function toldOf(at: EntryAt): string | undefined {
 }
 
 function headingOf({ entry, journal, uri }: EntryAt): string {
-  const pattern = patternOfRecord(entry);
-  return (
-    subjectText(entry.subject!, journal.conventions(uri).names) +
-    (pattern === null || pattern === "straight" || pattern === "broken chord" ? "" : `, ${pattern}`)
-  );
+  return exerciseInWords(subjectText(entry.subject!, journal.conventions(uri).names), patternOfRecord(entry));
 }
 
 function history(at: EntryAt): readonly string[] {

@@ -6,9 +6,11 @@ import { type Trend, trendOf } from "../../history/trend.ts";
 import { bestWithNote, metronomeOf, type Notation, trendInWords, weekRows } from "../../history/trend-words.ts";
 import type { Week } from "../../history/weeks.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
+import { daysAgo } from "../explain/days-away.ts";
+import { oneOfStrands } from "../explain/exercise-words.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { escapeMarkdown, markdownTable } from "../explain/markdown.ts";
-import { daysAgo, NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
+import { NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
 import { chartInMarkdown, weeksUpTo } from "./chart.ts";
 
 /** The most rows of the table: the latest weeks. */
@@ -104,7 +106,7 @@ export function historyInMarkdown(
   return [
     startOf(strand, notation, today),
     ...hardest,
-    `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
+    `${name}${oneOfStrands(strands, strand)}:`,
     ...(chart ? [chart] : []),
     `Trend: ${trendInWords(trend, latest, notation)}.`, // above the table, which may be longer than what of a hover is in sight
     ...tableOf(latest, notation),

@@ -1,10 +1,9 @@
 import { rateAsWritten } from "../../history/exercise-row.ts";
-import { QUARTER } from "../../history/rate.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
 import type { Entry, NoteValue } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
-import { notesPerMinute } from "../../music/notes/note-value.ts";
+import { notesPerMinute, QUARTER } from "../../music/notes/note-value.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import { patternDegrees } from "../../music/patterns/pattern-forms.ts";
 import { nameKey } from "../../syntax/words/fold.ts";

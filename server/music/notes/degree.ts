@@ -8,6 +8,11 @@ export interface Degree {
   readonly cents?: number;
 }
 
+/** Whether letters and accidentals say these notes only roughly. */
+export function areInCents(degrees: readonly Degree[]): boolean {
+  return degrees.some(({ cents }) => cents !== undefined);
+}
+
 /**
  * The note on a degree, counted from 1, the tonic or root. Any integer is welcome, as degrees come again in each octave:
  * 0 is the one below 1, and one more than there are degrees is the octave.

@@ -1,4 +1,4 @@
-import type { Degree } from "../notes/degree.ts";
+import { areInCents, type Degree } from "../notes/degree.ts";
 import { readAccidentals } from "../notes/note.ts";
 import type { ScaleKind, SignatureRule } from "./kind.ts";
 
@@ -106,7 +106,7 @@ function readCents(words: readonly string[], first: number): Reading {
  * begin one below that key's tonic. Others have none.
  */
 function signatureRule(degrees: readonly Degree[]): SignatureRule | null {
-  if (degrees.length !== 7 || degrees.some(({ cents }) => cents !== undefined)) return null;
+  if (degrees.length !== 7 || areInCents(degrees)) return null;
   const fifths = degrees.map(({ step, semitones }) => MAJOR_FIFTHS[step]! + 7 * (semitones - MAJOR_STEPS[step]!));
   const lowest = Math.min(...fifths);
   const areNeighbours = new Set(fifths).size === 7 && Math.max(...fifths) - lowest === 6;

@@ -1,5 +1,5 @@
 import { chordById } from "../chords/chord.ts";
-import type { Degree } from "../notes/degree.ts";
+import { areInCents, type Degree } from "../notes/degree.ts";
 import { type Interval, modulo, type NoteName, pitchClass, transposed } from "../notes/note.ts";
 import type { ExerciseInput } from "../patterns/exercise.ts";
 import { degreesOf } from "../scales/scale.ts";
@@ -30,7 +30,7 @@ export function intonationOf(
   sounding: Interval = { steps: 0, semitones: 0 },
 ): Intonation | undefined {
   const forms = formsOf(subject);
-  if (forms.flat().some(({ cents }) => cents !== undefined)) return undefined;
+  if (areInCents(forms.flat())) return undefined;
   const tonic = subject.type === "scale" ? subject.tonic : subject.root;
   const keys = centsFromEqual(temperament);
   const fromEqual = (name: NoteName): number => keys[pitchClass(transposed(name, sounding))]!;
