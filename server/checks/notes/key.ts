@@ -2,7 +2,7 @@ import { chordById } from "../../music/chords/chord.ts";
 import { chordSignature, isTheoreticalChord, usualRoot } from "../../music/chords/chord-signature.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import {
   describeFifths,
   isTheoretical,

@@ -11,7 +11,7 @@ import type { Entry, Subject } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ExerciseInput } from "../../music/patterns/exercise.ts";
+import type { WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { CONCERT_TUNING, type Tuning } from "../../music/tuning/temperament.ts";
 import { createDocument, type Document } from "../../syntax/document/document.ts";
 import { phraseKey } from "../../syntax/words/fold.ts";
@@ -34,7 +34,7 @@ export interface ExerciseOptions {
 export interface ExerciseRead {
   readonly ok: true;
   readonly subject: Extract<Subject, { readonly type: "scale" | "chord" }>;
-  readonly input: ExerciseInput;
+  readonly input: WhatToPlay;
   readonly instrument?: Instrument;
   readonly tuning: Tuning;
   readonly names: NoteNames;

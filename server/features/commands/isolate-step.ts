@@ -4,7 +4,7 @@ import type { Journal } from "../../journal/journal.ts";
 import { type HardStep, hardestSteps } from "../../music/fingering/finger-change.ts";
 import { whyUnfingered } from "../../music/fingering/fingering.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
-import { exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { isReadEntry } from "../explain/read-in-full.ts";
@@ -29,7 +29,7 @@ export function isolateStep(journal: Journal, uri: string, position: Position, r
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   if (instrument?.family !== "recorder") return NO_RECORDER;
   if (whyUnfingered(instrument)) return UNKNOWN_FINGERING;
-  const step = hardestSteps(exercise(input), instrument, rank + 1)[rank];
+  const step = hardestSteps(notesToPlay(input), instrument, rank + 1)[rank];
   if (!step) return rank === 0 ? NO_STEP : NO_FURTHER_STEP;
   const text = entryOf(step, entry.instrument, conventions.names);
   return belowEntry(uri, found, { text, cursor: text.length });

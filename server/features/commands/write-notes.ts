@@ -1,6 +1,6 @@
 import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { degreesOf } from "../../music/scales/scale.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { cutLine } from "../../syntax/line/cut.ts";

@@ -5,7 +5,7 @@ import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { areInCents } from "../../music/notes/degree.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import { describeFifths } from "../../music/scales/signature.ts";
 import { printSteps } from "../../music/scales/steps.ts";
@@ -39,7 +39,7 @@ export function claimCandidates(
 
 /** Up, and up and down; where a direction is stated that one alone. Leaps have the day's order and no direction. */
 function noteRows(
-  input: ExerciseInput,
+  input: WhatToPlay,
   typed: string,
   { names, hidden }: { readonly names: NoteNames; readonly hidden: boolean },
 ): Candidate[] {
@@ -58,8 +58,8 @@ function shortened(row: string): string {
   return row.length > LONGEST_LABEL ? `${row.slice(0, LONGEST_LABEL - 1)}…` : row;
 }
 
-function signatureAndSteps({ subject }: ExerciseInput): Candidate[] {
-  const { signature, steps } = exercise({ subject });
+function signatureAndSteps({ subject }: WhatToPlay): Candidate[] {
+  const { signature, steps } = notesToPlay({ subject });
   const claims: Candidate[] = signature
     ? [{ label: describeFifths(signature.fifths), kind: "claim", detail: "signature", fit: 2 }]
     : [];

@@ -6,7 +6,7 @@ import { chordById } from "../../music/chords/chord.ts";
 import { areInCents } from "../../music/notes/degree.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { describeFifths, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
 import { printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
@@ -40,7 +40,7 @@ export function cutRow(words: readonly (string | number)[]): string {
 
 /** What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown. */
 export function theoryOf(
-  input: ExerciseInput,
+  input: WhatToPlay,
   telling: Telling,
   { tuning }: Pick<Conventions, "tuning">,
 ): readonly string[] {
@@ -79,11 +79,11 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
   return sentence && escapeMarkdown(sentence);
 }
 
-function notesOf(input: ExerciseInput, names: NoteNames): string[] {
+function notesOf(input: WhatToPlay, names: NoteNames): string[] {
   const { subject } = input;
   const title =
     subject.type === "scale" && areInCents(subject.kind.degrees) ? "Notes, to the nearest semitone" : "Notes";
-  const { up, down } = exercise({ ...input, pattern: "straight", variant: undefined, direction: "up" });
+  const { up, down } = notesToPlay({ ...input, pattern: "straight", variant: undefined, direction: "up" });
   const rising = notesInRow(up, names);
   if (rising === "") return [];
   const falling = notesInRow(down.toReversed(), names);
@@ -91,8 +91,8 @@ function notesOf(input: ExerciseInput, names: NoteNames): string[] {
   return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
-function signatureOf({ subject }: ExerciseInput, telling: Telling): string[] {
-  const { signature } = exercise({ subject });
+function signatureOf({ subject }: WhatToPlay, telling: Telling): string[] {
+  const { signature } = notesToPlay({ subject });
   if (!signature) return ["Signature: none, it belongs to no key"];
   const own = `Signature: ${signatureInFull(signature.fifths, telling)}`;
   const parallel = subject.type === "scale" ? parallelSignature(subject.tonic, subject.kind) : null;
@@ -104,7 +104,7 @@ function signatureOf({ subject }: ExerciseInput, telling: Telling): string[] {
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
-function relationsOf(subject: ExerciseInput["subject"], { names, hidden }: Telling): string[] {
+function relationsOf(subject: WhatToPlay["subject"], { names, hidden }: Telling): string[] {
   const words = [relatedWords(subject, names), hidden ? undefined : collectionWords(subject, names)].filter(
     (each) => each !== undefined,
   );
@@ -118,7 +118,7 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
 }
 
 /** Steps belong to scales; a scale in cents has none that letters could say. */
-function stepsIn(input: ExerciseInput): string[] {
+function stepsIn(input: WhatToPlay): string[] {
   const { subject } = input;
   if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return [];
   const rising = printSteps(stepsOf(subject.kind), "TS");
@@ -130,7 +130,7 @@ function stepsIn(input: ExerciseInput): string[] {
 /** Which keys have a signature, and which of its own it is for what is practised. */
 export function explainSignature(
   fifths: number,
-  subject: ExerciseInput["subject"] | undefined,
+  subject: WhatToPlay["subject"] | undefined,
   telling: Omit<Telling, "explain">,
 ): string {
   const { names } = telling;
@@ -143,7 +143,7 @@ export function explainSignature(
 }
 
 /** The notes of a row as they are played, and the degrees that they stand on. */
-export function rowOf(input: ExerciseInput, names: NoteNames): { readonly degrees: string; readonly notes: string } {
-  const { degrees, notes } = exercise(input);
+export function rowOf(input: WhatToPlay, names: NoteNames): { readonly degrees: string; readonly notes: string } {
+  const { degrees, notes } = notesToPlay(input);
   return { degrees: cutRow(degrees), notes: notesInRow(notes, names) };
 }

@@ -1,7 +1,7 @@
 import { listed } from "../../checks/listed.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ExerciseInput } from "../../music/patterns/exercise.ts";
+import type { WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { intonationOf } from "../../music/tuning/intonation.ts";
 import { readTemperament } from "../../music/tuning/read-temperament.ts";
 import {
@@ -21,7 +21,7 @@ import {
  * declared or not, where it would be the same line for every key.
  */
 export function tuningOf(
-  { subject, instrument }: ExerciseInput,
+  { subject, instrument }: WhatToPlay,
   { tuning, names }: Pick<Conventions, "tuning" | "names">,
 ): readonly string[] {
   if (!tuning || tuning.temperament.id === "equal") return [];

@@ -1,6 +1,6 @@
 import { type Instrument, isInRange, type Range } from "../instruments/instrument.ts";
 import { midi, type Note } from "../notes/note.ts";
-import type { Exercise } from "../patterns/exercise.ts";
+import type { NotesToPlay } from "../patterns/notes-to-play.ts";
 import { type Confidence, type Cover, type Fingering, fingeringOf } from "./fingering.ts";
 
 /** What has to move from one fingering to another. It is the same in both directions. */
@@ -75,7 +75,7 @@ function wayOf(before: Cover, after: Cover): "lifts" | "closes" | "neither" {
 type Fingered = Pick<Instrument, "family" | "fingering" | "low">;
 
 /** Every step of an exercise in the order of playing, where both notes have a fingering; none where none are known. */
-export function fingerChanges({ notes }: Pick<Exercise, "notes">, instrument: Fingered): readonly FingerChange[] {
+export function fingerChanges({ notes }: Pick<NotesToPlay, "notes">, instrument: Fingered): readonly FingerChange[] {
   return stepsOf(notes, instrument).map(({ fingerings, confidence, ...change }) => change);
 }
 
@@ -84,7 +84,7 @@ export function fingerChanges({ notes }: Pick<Exercise, "notes">, instrument: Fi
  * equals the one that is played first. Fewer than `count` where there are no more, none where fingerings are not known.
  */
 export function hardestSteps(
-  { notes }: Pick<Exercise, "notes">,
+  { notes }: Pick<NotesToPlay, "notes">,
   instrument: Fingered & Range,
   count: number,
 ): readonly HardStep[] {

@@ -1,7 +1,7 @@
 import { chordById } from "../chords/chord.ts";
 import { areInCents, type Degree } from "../notes/degree.ts";
 import { type Interval, modulo, type NoteName, pitchClass, transposed } from "../notes/note.ts";
-import type { ExerciseInput } from "../patterns/exercise.ts";
+import type { WhatToPlay } from "../patterns/notes-to-play.ts";
 import { degreesOf } from "../scales/scale.ts";
 import { centsFromEqual, type FromPure, PURE, type Temperament } from "./temperament.ts";
 
@@ -25,7 +25,7 @@ const FIFTHS = [{ steps: 4, semitones: 7, pure: PURE.fifth }];
  * @param sounding how far the instrument sounds from what is written: the keys that sound are what is tempered
  */
 export function intonationOf(
-  subject: ExerciseInput["subject"],
+  subject: WhatToPlay["subject"],
   temperament: Temperament,
   sounding: Interval = { steps: 0, semitones: 0 },
 ): Intonation | undefined {
@@ -43,7 +43,7 @@ export function intonationOf(
   return { thirds: among(THIRDS), fifths: among(FIFTHS) };
 }
 
-function formsOf(subject: ExerciseInput["subject"]): readonly (readonly Degree[])[] {
+function formsOf(subject: WhatToPlay["subject"]): readonly (readonly Degree[])[] {
   if (subject.type === "chord") return [chordById(subject.chord)?.degrees ?? []];
   const { kind } = subject;
   return kind.falling ? [degreesOf(kind, "up"), degreesOf(kind, "down")] : [degreesOf(kind, "up")];

@@ -3,7 +3,7 @@ import type { ClaimedExercise } from "../../../server/checks/notes/note-list.ts"
 import { CHORDS } from "../../../server/music/chords/chord.ts";
 import { parseNote } from "../../../server/music/notes/note.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../../server/music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../../server/music/patterns/notes-to-play.ts";
 import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
 import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { claimAfterColon } from "../../../server/syntax/line/claim.ts";

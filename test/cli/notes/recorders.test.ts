@@ -1,6 +1,6 @@
 import { Note as Tonal } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../../server/cli/notes/exercise-report.ts";
+import type { NotesReport } from "../../../server/cli/notes/notes-report.ts";
 import { recordersOf } from "../../music/fingering/recorder-reference.ts";
 import fingerings from "../../reference/recorder-fingerings.json" with { type: "json" };
 import type { Files } from "../../support/temporary-folder.ts";
@@ -12,7 +12,7 @@ import { daystave } from "../command-line.ts";
  * much lower it is written. MIDI numbers are npm `tonal`'s.
  */
 
-async function report(instrument: string, exercise: string, files: Files = {}): Promise<ExerciseReport> {
+async function report(instrument: string, exercise: string, files: Files = {}): Promise<NotesReport> {
   const options = instrument ? ["--instrument", instrument] : [];
   const { status, stdout, stderr } = await daystave(["notes", exercise, "--json", ...options], { files });
   expect([status, stderr]).toEqual([0, ""]);

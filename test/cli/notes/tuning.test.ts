@@ -1,12 +1,12 @@
 import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../../server/cli/notes/exercise-report.ts";
+import type { NotesReport } from "../../../server/cli/notes/notes-report.ts";
 import reference from "../../reference/temperaments.json" with { type: "json" };
 import archive from "../../reference/temperaments-scala.json" with { type: "json" };
 import type { Files } from "../../support/temporary-folder.ts";
 import { daystave } from "../command-line.ts";
 
-async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<ExerciseReport> {
+async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<NotesReport> {
   const { status, stdout, stderr } = await daystave(["notes", exercise, "--json", ...options], { files });
   expect([status, stderr], exercise).toEqual([0, ""]);
   return JSON.parse(stdout);
