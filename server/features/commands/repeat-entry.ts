@@ -8,7 +8,7 @@ import { dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { isReadEntry } from "../explain/read-in-full.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
-import { framesOf } from "../explain/sections.ts";
+import { sectionsOf } from "../explain/sections.ts";
 import type { CommandAnswer, CommandDone } from "./command-answer.ts";
 import { belowEntry, insertedBelow, type NewLine } from "./entry-below.ts";
 import { indentBelowPhase, indentOf } from "./phases-before.ts";
@@ -67,11 +67,11 @@ function repeatedToday(
 ): CommandDone {
   const block = document.blocks[index]!;
   const model = journal.model(block);
-  const frame =
+  const section =
     phase === undefined
       ? undefined
-      : framesOf(model.lines.map(sortOf)).findLast(({ line }) => phaseOf(model, line) === phase);
-  const line = frame?.lastLine ?? lastLineOf(block);
+      : sectionsOf(model.lines.map(sortOf)).findLast(({ line }) => phaseOf(model, line) === phase);
+  const line = section?.lastLine ?? lastLineOf(block);
   return insertedBelow(
     { uri, document, first: document.starts[index]!, block },
     line,

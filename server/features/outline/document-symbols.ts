@@ -6,7 +6,7 @@ import type { DeclarationLine, LineOf } from "../../syntax/line/line.ts";
 import { sortOf } from "../../syntax/line/line-sorts.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { lastLineOf } from "../explain/dated-days.ts";
-import { endOfLine, type Frame, framesOf } from "../explain/sections.ts";
+import { endOfLine, type Section, sectionsOf } from "../explain/sections.ts";
 import type { DocumentSymbol, Range } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
 
@@ -67,14 +67,14 @@ class Outline {
 
   symbols(): readonly DocumentSymbol[] {
     return nested([
-      ...framesOf(this.model.lines.map(sortOf)).map((frame) => this.frame(frame)),
+      ...sectionsOf(this.model.lines.map(sortOf)).map((section) => this.section(section)),
       ...this.entries(),
       ...this.declarations(),
     ]);
   }
 
-  private frame({ kind, line, lastLine }: Frame): DocumentSymbol {
-    const read = this.model.lines[line] as LineOf<Frame["kind"]>;
+  private section({ kind, line, lastLine }: Section): DocumentSymbol {
+    const read = this.model.lines[line] as LineOf<Section["kind"]>;
     const start = read.type === "day" ? read.dateEnd - read.date.length : read.start;
     const name = this.nameOf(read);
     return {
@@ -88,7 +88,7 @@ class Outline {
   }
 
   /** The date and its weekday; the time of a session; the word of a phase. */
-  private nameOf(line: LineOf<Frame["kind"]>): { readonly start: number; readonly end: number } {
+  private nameOf(line: LineOf<Section["kind"]>): { readonly start: number; readonly end: number } {
     if (line.type === "day") {
       const weekday = line.items[0]?.meaning.type === "weekday" ? line.items[0] : undefined;
       return { start: line.dateEnd - line.date.length, end: weekday?.end ?? line.dateEnd };
