@@ -7,8 +7,8 @@ import { type Output, STATUS } from "./io.ts";
 const { run } = loadBundle<typeof import("./program.ts")>("core.js");
 
 /**
- * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The stream
- * is opened when something is written: that takes Node some milliseconds, and most runs use only one of the two.
+ * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The
+ * stream is opened when something is written: that takes Node some milliseconds, and most runs use only one of the two.
  */
 function outputTo(name: "stdout" | "stderr"): Output {
   let open: boolean | undefined;

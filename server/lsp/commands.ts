@@ -53,7 +53,10 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
 /** `MessageType.Info` of the protocol. */
 const INFORMATION = 3;
 
-/** Runs a command at a position; undefined where the parameters name none, or no position. What it comes to is done by the client. */
+/**
+ * Runs a command at a position; undefined where the parameters name none, or no position. What it comes to is done by
+ * the client.
+ */
 export async function runCommand(session: Session, params: ExecuteCommandParams): Promise<null | undefined> {
   const command = Object.hasOwn(COMMANDS, params.command) ? COMMANDS[params.command as ServerCommand] : undefined;
   const [first, ...more] = params.arguments ?? [];

@@ -6,8 +6,8 @@ import type { Session } from "./session.ts";
 const QUIET = 50;
 
 /**
- * For clients that pull: asks them to pull again when what they were told about an open document no longer holds, though
- * nobody edited that document. One that was edited since is pulled anyway.
+ * For clients that pull: asks them to pull again when what they were told about an open document no longer holds,
+ * though nobody edited that document. One that was edited since is pulled anyway.
  */
 export function refreshDiagnostics(session: Session): void {
   const { client, connection, workspace, told } = session;

@@ -106,8 +106,8 @@ export class Session {
   }
 
   /**
-   * Today, for a file or a journal's root, both canonical: the workspace folders may have time zones of their own. When a
-   * look finds another day than the one before, whatever was said in that zone may no longer hold.
+   * Today, for a file or a journal's root, both canonical: the workspace folders may have time zones of their own. When
+   * a look finds another day than the one before, whatever was said in that zone may no longer hold.
    */
   dayOf(key: string): DayNumber {
     return this.#today.dayIn(this.#zoneOf(key));

@@ -8,8 +8,8 @@ import type { Session } from "./session.ts";
 const QUIET = 400;
 
 /**
- * Brings the history of each journal up to date while nobody types, in slices between which other messages are answered:
- * then what only the history tells can be told, and a hover need not wait for it.
+ * Brings the history of each journal up to date while nobody types, in slices between which other messages are
+ * answered: then what only the history tells can be told, and a hover need not wait for it.
  */
 export function warmHistory(session: Session): Disposable {
   return debounced(session.onChange, QUIET, async ({ journals }) => {
@@ -23,7 +23,8 @@ async function warm(session: Session, root: string): Promise<void> {
     const journal = session.workspace.journal(root);
     if (!journal || hasHistory(journal)) return;
     for (const _ of readAhead(journal)) await slices.pause();
-    if (session.workspace.journal(root) !== journal) continue; // an edit came between: what was read of other days is kept
+    // An edit came between: what was read of other days is kept.
+    if (session.workspace.journal(root) !== journal) continue;
     journalHistory(journal);
     session.learned(root);
     return;

@@ -11,8 +11,8 @@ interface Rule {
 }
 
 /**
- * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node` and `preview/page` run apart
- * from the folders that they stand in: the one in Node alone, the other in a page without an editor.
+ * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node` and `preview/page` run
+ * apart from the folders that they stand in: the one in Node alone, the other in a page without an editor.
  */
 const RULES: Readonly<Record<string, Rule>> = {
   "server/music": { parts: [] },
@@ -45,8 +45,8 @@ const RULES: Readonly<Record<string, Rule>> = {
 const EXCEPTIONS = ["server/cli/lsp/lsp.ts -> server/main.ts"];
 
 /**
- * Which rooms of its folder a room may import. Beside that it may import the files that stand beside the rooms, but for those
- * that gather rooms themselves, as the list of commands does.
+ * Which rooms of its folder a room may import. Beside that it may import the files that stand beside the rooms, but for
+ * those that gather rooms themselves, as the list of commands does.
  */
 const ROOMS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   "server/music": {

@@ -56,7 +56,9 @@ function fix({ title, edits }: Fix, uri: string): object {
   return { description: { text: title }, artifactChanges: [{ artifactLocation: { uri }, replacements }] };
 }
 
-/** Lines and columns from 1; the end is the column behind the last one (section 3.30.8), as an end excluded from 0 is. */
+/**
+ * Lines and columns from 1; the end is the column behind the last one (section 3.30.8), as an end excluded from 0 is.
+ */
 function region({ start, end }: Range): object {
   return {
     startLine: start.line + 1,

@@ -10,8 +10,8 @@ export interface HistoryReport {
 }
 
 /**
- * The report as one line of JSON, the same as `jsonText` writes, in pieces. Ten years are 30 MB of weeks, most of them empty
- * and many told twice, so that each is written once here, and never copied: that is several times less work.
+ * The report as one line of JSON, the same as `jsonText` writes, in pieces. Ten years are 30 MB of weeks, most of them
+ * empty and many told twice, so that each is written once here, and never copied: that is several times less work.
  */
 export function* historyJson({ exercises, skipped }: HistoryReport): Generator<string> {
   const blanks: BlankTexts = new Map();

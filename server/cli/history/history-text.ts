@@ -36,8 +36,8 @@ const LAST_PRACTISED = "Last practised";
 const RIGHT = FIGURES.indexOf("Latest");
 
 /**
- * A table of exercises for each journal, with its name where there are several. Columns are aligned by display width; on a
- * terminal that is too narrow, the name of an exercise stands above its figures.
+ * A table of exercises for each journal, with its name where there are several. Columns are aligned by display width;
+ * on a terminal that is too narrow, the name of an exercise stands above its figures.
  */
 export function historyText(histories: readonly JournalHistory[], io: Io): string {
   const paint = painter(io);

@@ -13,7 +13,9 @@ import { midi, type Note, samePitch } from "../../music/notes/note.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import type { NotesToPlay } from "../../music/patterns/notes-to-play.ts";
 
-/** What `notes --json` prints of fingerings: for recorders, but for half holes that are declared. Notes are as written. */
+/**
+ * What `notes --json` prints of fingerings: for recorders, but for half holes that are declared. Notes are as written.
+ */
 export interface FingerReport {
   /** Notes for which the bell is closed, each once, in the order of playing. */
   readonly needsBell: readonly string[];

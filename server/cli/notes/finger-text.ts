@@ -7,7 +7,10 @@ import type { FingeringReport, FingerReport } from "./finger-report.ts";
 
 type Row = readonly [name: string, text: string];
 
-/** The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why not. */
+/**
+ * The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why
+ * not.
+ */
 export function fingerRows(
   played: Pick<NotesToPlay, "notes">,
   { halfHoles, needsBell, fingerings, fingersUnknown }: FingerReport,

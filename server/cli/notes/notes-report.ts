@@ -9,7 +9,10 @@ import { centsFromEqual, hertz, temperamentText } from "../../music/tuning/tempe
 import { type FingerReport, fingerReport } from "./finger-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
-/** What `notes --json` prints, in the names that were asked for. Notes are as written for the instrument, with scientific octaves (C4 is middle C). */
+/**
+ * What `notes --json` prints, in the names that were asked for. Notes are as written for the instrument, with
+ * scientific octaves (C4 is middle C).
+ */
 export interface NotesReport extends FingerReport {
   readonly subject: string;
   /** Of a chord, its root. */
@@ -18,7 +21,9 @@ export interface NotesReport extends FingerReport {
   readonly signature: SignatureReport | null;
   /** For a mode, the signature of the key on its tonic, in which it is written as well; else null. */
   readonly parallelSignature: SignatureReport | null;
-  /** The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords. */
+  /**
+   * The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords.
+   */
   readonly relative: string | null;
   readonly parallel: string | null;
   /** Of a symmetrical scale or chord, which of the few sets of notes it has; else null. */

@@ -65,8 +65,8 @@ const CLAIM_CODES: readonly Code[] = [
 const ANSWERED: readonly Code[] = ["out-of-range"];
 
 /**
- * Reads a line as an entry of today, in the light of the nearest `journal.practice` at or above the current folder. What
- * cannot be read is told in the words of `check`.
+ * Reads a line as an entry of today, in the light of the nearest `journal.practice` at or above the current folder.
+ * What cannot be read is told in the words of `check`.
  */
 export function readExercise(line: string, options: ExerciseOptions, io: Io): ReadExercise {
   if (/[\r\n]/.test(line)) return { ok: false, reasons: ["One exercise at a time: the line has a line break in it."] };

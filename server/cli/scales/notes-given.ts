@@ -22,7 +22,9 @@ const GERMAN = /^(?:h|[a-h](?:is|es)|as|es)\d?$/i;
 /** More notes than anybody would ask about. */
 const MOST_NOTES = 500;
 
-/** The notes that somebody types, parted by spaces, commas, bars or hyphens as in a journal; else which word is none. */
+/**
+ * The notes that somebody types, parted by spaces, commas, bars or hyphens as in a journal; else which word is none.
+ */
 export function notesGiven(typed: string, names: NoteNames): NotesGiven {
   if (typed.length > LONGEST_LINE) return { ok: false, reason: `The notes take up over ${LONGEST_LINE} characters.` };
   // `d-g` may be tongued in a journal; here nothing but notes can be meant.

@@ -40,7 +40,10 @@ export interface NamedScale {
 }
 
 export interface NamedMiss extends NamedScale {
-  /** The one given note that it does not have, and what it has there; null where all its own were given and this one besides. */
+  /**
+   * The one given note that it does not have, and what it has there; null where all its own were given and this one
+   * besides.
+   */
   readonly differs: { readonly given: string; readonly instead: string | null };
 }
 

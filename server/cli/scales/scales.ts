@@ -28,7 +28,10 @@ export async function scales({ flags, values }: Arguments, io: Io): Promise<Stat
   return STATUS.done;
 }
 
-/** The scales of the nearest `journal.practice` at or above a folder, and its names of notes unless others are asked for. */
+/**
+ * The scales of the nearest `journal.practice` at or above a folder, and its names of notes unless others are asked
+ * for.
+ */
 function declaredAround(
   folder: string,
   asked: NoteNames | undefined,

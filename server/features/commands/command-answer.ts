@@ -2,7 +2,9 @@ import type { Position } from "../../syntax/document/document.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
 
-/** What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not. */
+/**
+ * What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not.
+ */
 export type CommandAnswer = CommandDone | Refusal;
 
 export interface CommandDone {

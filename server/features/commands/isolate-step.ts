@@ -14,7 +14,8 @@ import { belowEntry } from "./entry-below.ts";
 
 /**
  * An entry below the one at a position that practises its hardest step by itself: both notes, back and forth. They are
- * slurred, as the tongue hides where fingers do not move together (common practice, no source). The cursor goes behind it.
+ * slurred, as the tongue hides where fingers do not move together (common practice, no source). The cursor goes behind
+ * it.
  *
  * @param rank which of the hardest steps is meant, from 0
  */

@@ -34,7 +34,10 @@ const NO_EXERCISE = refusal(
 );
 const NOT_BEFORE = refusal("This exercise was not played before this line in this journal.");
 
-/** Whether a record is from before the entry: by the entry's own first record, or by its day where it has none, as in a plan. */
+/**
+ * Whether a record is from before the entry: by the entry's own first record, or by its day where it has none, as in a
+ * plan.
+ */
 function earlierThan(
   { block, line, model }: EntryUnderCursor,
   own: AttemptRecord | undefined,

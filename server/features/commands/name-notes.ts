@@ -30,10 +30,10 @@ interface LineAt {
 }
 
 /**
- * Names for the notes at a place: for `notes D E F G A Bb C#`, or such notes with no subject before them, the nearest scales
- * and chords under which they can stand as a claim; for a claim that is not what its subject says, the subjects that it is
- * exactly. Each is offered only where the line that it makes has no fault in this place. It changes what was practised, so it
- * mends no diagnostic and is never applied unasked.
+ * Names for the notes at a place: for `notes D E F G A Bb C#`, or such notes with no subject before them, the nearest
+ * scales and chords under which they can stand as a claim; for a claim that is not what its subject says, the subjects
+ * that it is exactly. Each is offered only where the line that it makes has no fault in this place. It changes what was
+ * practised, so it mends no diagnostic and is never applied unasked.
  *
  * @param only as in `codeActionsIn`
  */

@@ -16,9 +16,9 @@ export interface NewDayOptions {
 }
 
 /**
- * Today's day line, written as the file writes them, below the day before or, in a file that has the newest first, above
- * it; the cursor goes to the empty line below. Where the journal has today already, the cursor goes to the end of that
- * day, which gets the phases if it is empty. From a marker without a day it goes to the file of the latest day.
+ * Today's day line, written as the file writes them, below the day before or, in a file that has the newest first,
+ * above it; the cursor goes to the empty line below. Where the journal has today already, the cursor goes to the end of
+ * that day, which gets the phases if it is empty. From a marker without a day it goes to the file of the latest day.
  */
 export function newDay(journal: Journal, uri: string, { today, phases }: NewDayOptions): CommandAnswer {
   const session = phases ? lastPhases(journal, today) : undefined;
@@ -68,7 +68,10 @@ function endOf({ uri, document, index }: PlacedDay): CommandDone {
 /** What goes in: a day line, or "" below one that stands there; then phases, with room for the first entry. */
 type NewLines = readonly [day: string, session: SessionPhases | undefined];
 
-/** Puts lines in below a block, in the place of the empty lines at its end; other days keep the distance they have in the file. */
+/**
+ * Puts lines in below a block, in the place of the empty lines at its end; other days keep the distance they have in
+ * the file.
+ */
 function insertedAfter(place: Pick<PlacedDay, "uri" | "document" | "index">, [day, session]: NewLines): CommandDone {
   const { uri, document, index } = place;
   const start = endOfContent(document, index);

@@ -14,7 +14,10 @@ export interface SessionPhases {
   readonly indent: string;
 }
 
-/** The phases of the last session before a day that had phases; plans are none. Undefined where there was no such session. */
+/**
+ * The phases of the last session before a day that had phases; plans are none. Undefined where there was no such
+ * session.
+ */
 export function lastPhases(journal: Journal, before: DayNumber): SessionPhases | undefined {
   const earlier = daysOfJournal(journal)
     .filter(({ date }) => date < before)

@@ -86,7 +86,10 @@ function phaseOf({ lines }: BlockModel, at: number): string | undefined {
   return opening?.type === "phase" ? opening.id : undefined;
 }
 
-/** As the entry before it has it, in the same phase; the usual step where there is none, and none where there is no phase. */
+/**
+ * As the entry before it has it, in the same phase; the usual step where there is none, and none where there is no
+ * phase.
+ */
 function indentAt(block: Block, model: BlockModel, line: number): string {
   const stretch = model.phases.findLast((phase) => phase.line <= line);
   const entry = model.entries.findLast(({ place }) => place.line <= line && place.line > (stretch?.line ?? 0));

@@ -14,8 +14,8 @@ export interface RepeatedLine {
 }
 
 /**
- * An entry to be played once more as its last attempt was, at another tempo: one tempo, in the beat and the words of the last
- * one, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left off.
+ * An entry to be played once more as its last attempt was, at another tempo: one tempo, in the beat and the words of
+ * the last one, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left off.
  *
  * @param entry one with a tempo
  * @param bpm   beats a minute, in the beat of the last tempo

@@ -13,9 +13,10 @@ import { separatorsOf } from "../explain/separators.ts";
 import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
 
 /**
- * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and the
- * direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of leaps the
- * order of the entry's day. They take the place of notes or letters of steps that stand behind a colon already. The cursor goes behind them.
+ * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and
+ * the direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of
+ * leaps the order of the entry's day. They take the place of notes or letters of steps that stand behind a colon
+ * already. The cursor goes behind them.
  */
 export function writeNotes(journal: Journal, uri: string, position: Position): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);

@@ -57,7 +57,9 @@ export function fitAt(situation: EntrySituation): Fit {
   };
 }
 
-/** Whether a line that has such a term takes no second one; one that may change with the tempo it takes after a tempo. */
+/**
+ * Whether a line that has such a term takes no second one; one that may change with the tempo it takes after a tempo.
+ */
 function isClosed(offered: MeaningType, items: readonly Item[]): boolean {
   const type = namedPattern(offered);
   const standing = items.findLast(({ meaning }) => namedPattern(meaning.type) === type);

@@ -97,7 +97,9 @@ function attemptOf(attempts: readonly PlayedAttempt[], { strandKey, rate }: Atte
   return exact < 0 ? attempts.findLastIndex(isOfStrand) : exact;
 }
 
-/** What tells how an attempt was played, in the order to write it in: the note value last, as the tempo goes with it. */
+/**
+ * What tells how an attempt was played, in the order to write it in: the note value last, as the tempo goes with it.
+ */
 function itemsOf({ subject, source: { items } }: Entry, attempt: number): readonly Item[] {
   // What goes on is played with a metronome.
   const isChanging = ({ meaning: { type } }: Item): boolean =>

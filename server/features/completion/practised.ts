@@ -43,9 +43,9 @@ const MOST_STRANDS = 120;
 const IN_PRACTICE = 28;
 
 /**
- * Practised exercises as whole lines, with where to start today. Before anything is typed a handful of different ones that
- * the day does not have yet; after that whatever what is typed may mean. Nothing where no history is at hand: making one
- * takes longer than whoever types should wait.
+ * Practised exercises as whole lines, with where to start today. Before anything is typed a handful of different ones
+ * that the day does not have yet; after that whatever what is typed may mean. Nothing where no history is at hand:
+ * making one takes longer than whoever types should wait.
  */
 export function practisedCandidates(place: PractisedPlace): readonly Candidate[] {
   const { typed, fit } = place;
@@ -99,7 +99,10 @@ interface Kept<T> {
 
 type Reading = Pick<PractisedPlace, "journal" | "conventions" | "today">;
 
-/** The same array while the history, the conventions and the day are the same, so that a key press looks nothing up anew. */
+/**
+ * The same array while the history, the conventions and the day are the same, so that a key press looks nothing up
+ * anew.
+ */
 function practisedLines(reading: Reading): readonly Practised[] {
   const index = latestHistory(reading.journal);
   return index ? kept(index, "practised", reading, () => ranked([...index.exercises.values()], reading)) : [];

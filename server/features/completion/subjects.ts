@@ -24,7 +24,9 @@ export interface SubjectPlace {
   readonly fit: number;
 }
 
-/** Everything that may be practised: what was practised lately, what is aimed at, titles, tonic and kind, activities. */
+/**
+ * Everything that may be practised: what was practised lately, what is aimed at, titles, tonic and kind, activities.
+ */
 export function subjectCandidates(place: SubjectPlace): Candidate[] {
   const { journal, fit } = place;
   return [
@@ -163,8 +165,8 @@ interface OnTonic {
 }
 
 /**
- * The usual keys on a letter with an accidental. Who types `Eb m` at once may get the list that was made for `E`: editors go on
- * with one that comes late.
+ * The usual keys on a letter with an accidental. Who types `Eb m` at once may get the list that was made for `E`:
+ * editors go on with one that comes late.
  */
 function keysOfLetter({ tonic, note, names, fit }: OnTonic): Candidate[] {
   return [-1, 1].flatMap((alter) => {

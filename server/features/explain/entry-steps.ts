@@ -21,8 +21,8 @@ export interface StepsAsked {
 }
 
 /**
- * The steps of what an entry plays on a recorder; undefined for any other instrument, for no step at all, and where its notes
- * are not to be named.
+ * The steps of what an entry plays on a recorder; undefined for any other instrument, for no step at all, and where its
+ * notes are not to be named.
  */
 export function entrySteps(
   entry: Entry,

@@ -27,7 +27,10 @@ export function movementInWords({ fingers, contrary, thumb, halfHole, register, 
 
 const THUMBS = { closed: "thumb", half: "thumb pinched", open: "thumb off" } as const;
 
-/** What is closed: `thumb, 1, 2, 4 and 5`, `thumb pinched, 1, 3, 4, 6 and the bell`, `thumb, 1, 2, 3, 4, 5, 6 and half of 7`. */
+/**
+ * What is closed: `thumb, 1, 2, 4 and 5`, `thumb pinched, 1, 3, 4, 6 and the bell`, `thumb, 1, 2, 3, 4, 5, 6 and half
+ * of 7`.
+ */
 export function fingeringInWords({ thumb, holes, bell }: Fingering): string {
   const fingers = holes.flatMap((cover, i) =>
     cover === "open" ? [] : `${cover === "half" ? "half of " : ""}${i + 1}`,

@@ -3,8 +3,8 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 
 /**
- * The notes of an exercise in a row, in the signs that its subject is typed with, and never in small letters; empty where
- * nothing lies within the span.
+ * The notes of an exercise in a row, in the signs that its subject is typed with, and never in small letters; empty
+ * where nothing lies within the span.
  */
 export function noteRow(input: WhatToPlay, typed: string, names: NoteNames): string {
   const { subject } = input;

@@ -10,7 +10,10 @@ export interface Section {
 
 const DEPTH = { day: 0, session: 1, phase: 2 } as const;
 
-/** The days, sessions and phases among the lines of a block, in the order of their first ones; what lies in another comes after it. */
+/**
+ * The days, sessions and phases among the lines of a block, in the order of their first ones; what lies in another
+ * comes after it.
+ */
 export function sectionsOf(lines: readonly LineSort[]): readonly Section[] {
   const sections: { kind: Section["kind"]; line: number; lastLine: number }[] = [];
   let open: typeof sections = [];

@@ -38,7 +38,9 @@ export function cutRow(words: readonly (string | number)[]): string {
   return words.length > MOST_NOTES ? `${words.slice(0, MOST_NOTES).join(" ")} …` : words.join(" ");
 }
 
-/** What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown. */
+/**
+ * What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown.
+ */
 export function theoryOf(
   input: WhatToPlay,
   telling: Telling,

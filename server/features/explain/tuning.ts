@@ -17,8 +17,8 @@ import {
 } from "../../music/tuning/temperament.ts";
 
 /**
- * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing in equal temperament,
- * declared or not, where it would be the same line for every key.
+ * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing in equal
+ * temperament, declared or not, where it would be the same line for every key.
  */
 export function tuningOf(
   { subject, instrument }: WhatToPlay,

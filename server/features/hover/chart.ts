@@ -10,8 +10,8 @@ import { type DayNumber, parseWeekLabel, weekIndex } from "../../journal/calenda
 import { escapeMarkdown, extract } from "../explain/markdown.ts";
 
 /**
- * The latest weeks up to this one, those without a record empty, so that a picture shows a rest; for what was not practised
- * in any of them, the latest that it was practised in.
+ * The latest weeks up to this one, those without a record empty, so that a picture shows a rest; for what was not
+ * practised in any of them, the latest that it was practised in.
  *
  * @param weeks those of a strand, as `weeksOf` gives them
  * @param last the day of its latest record

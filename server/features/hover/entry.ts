@@ -36,8 +36,8 @@ export interface EntryAt {
 }
 
 /**
- * What was said last time, where to start, the weeks and the trend; then what theory says. Kept for as long as the journal
- * stays as it is: a pointer comes by the same line again and again.
+ * What was said last time, where to start, the weeks and the trend; then what theory says. Kept for as long as the
+ * journal stays as it is: a pointer comes by the same line again and again.
  */
 export function subjectHover(at: EntryAt): string | undefined {
   const { journal, uri, line, today, explain, palette, entry } = at;

@@ -93,7 +93,10 @@ export interface Telling {
   readonly hardest: readonly string[];
 }
 
-/** Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies ahead. */
+/**
+ * Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies
+ * ahead.
+ */
 export function historyInMarkdown(
   { strand, strands, notation }: ExerciseHistory,
   weeks: readonly Week[],
@@ -108,7 +111,8 @@ export function historyInMarkdown(
     ...hardest,
     `${name}${oneOfStrands(strands, strand)}:`,
     ...(chart ? [chart] : []),
-    `Trend: ${trendInWords(trend, latest, notation)}.`, // above the table, which may be longer than what of a hover is in sight
+    // Above the table, which may be longer than what of a hover is in sight.
+    `Trend: ${trendInWords(trend, latest, notation)}.`,
     ...tableOf(latest, notation),
     ...trendInFigures(trend, strand.title ? "beats" : "notes"),
   ];

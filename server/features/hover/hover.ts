@@ -125,7 +125,9 @@ function entryHover(at: EntryAt, line: EntryLine, character: number): Said | und
   return item && { ...stretch(item), markdown: termHover(at, item) };
 }
 
-/** Aims and set work are hovered as the entries that they speak of; for a piece and an instrument their facts are told. */
+/**
+ * Aims and set work are hovered as the entries that they speak of; for a piece and an instrument their facts are told.
+ */
 function declarationHover(
   line: LineOf<"declaration">,
   model: BlockModel,

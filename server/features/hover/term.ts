@@ -58,7 +58,9 @@ function noteValueWords(value: NoteValue, { source }: Entry, text: string, { own
   return own.find(({ meaning }) => termKey(meaning) === key)?.words[0] ?? "notes";
 }
 
-/** What a pattern is, its degrees over the span and its notes, in the way stated or rising; of leaps in the day's order. */
+/**
+ * What a pattern is, its degrees over the span and its notes, in the way stated or rising; of leaps in the day's order.
+ */
 function patternHover(
   entry: Entry,
   meaning: MeaningOf<"pattern" | "variant" | "quoted">,

@@ -30,8 +30,8 @@ const SHARED: Readonly<Record<string, readonly string[]>> = {
 const SHORTEST = 3;
 
 /**
- * The names that a word may be short for, one for each instrument: of `alto` they are `alto recorder`, `alto flute`, `alto
- * saxophone`, `alto voice` and others. None where the word is a name itself, or begins or ends no name.
+ * The names that a word may be short for, one for each instrument: of `alto` they are `alto recorder`, `alto flute`,
+ * `alto saxophone`, `alto voice` and others. None where the word is a name itself, or begins or ends no name.
  *
  * @param word in lower case
  */

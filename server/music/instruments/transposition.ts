@@ -27,7 +27,10 @@ const SIMPLE = ["unison", "second", "third", "fourth", "fifth", "sixth", "sevent
 const LARGE = [0, 2, 4, 5, 7, 9, 11];
 const PERFECT: readonly number[] = [0, 3, 4];
 
-/** `an octave higher`, `a major second lower`, `an octave and a major sixth lower`; undefined for what sounds as written. */
+/**
+ * `an octave higher`, `a major second lower`, `an octave and a major sixth lower`; undefined for what sounds as
+ * written.
+ */
 export function transpositionWords({ steps, semitones }: Interval): string | undefined {
   if (semitones === 0) return undefined;
   const way = semitones > 0 ? "higher" : "lower";

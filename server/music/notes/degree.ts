@@ -1,10 +1,15 @@
 import { modulo, type Note, transposed } from "./note.ts";
 
-/** One note of a scale or a chord: letters and semitones above the tonic or root. Both stay below the octave (7 letters, 12 semitones). */
+/**
+ * One note of a scale or a chord: letters and semitones above the tonic or root. Both stay below the octave (7 letters,
+ * 12 semitones).
+ */
 export interface Degree {
   readonly step: number;
   readonly semitones: number;
-  /** Cents above the tonic, where a declared scale does not keep to the twelve keys; `semitones` is then the nearest. */
+  /**
+   * Cents above the tonic, where a declared scale does not keep to the twelve keys; `semitones` is then the nearest.
+   */
   readonly cents?: number;
 }
 
@@ -14,8 +19,8 @@ export function areInCents(degrees: readonly Degree[]): boolean {
 }
 
 /**
- * The note on a degree, counted from 1, the tonic or root. Any integer is welcome, as degrees come again in each octave:
- * 0 is the one below 1, and one more than there are degrees is the octave.
+ * The note on a degree, counted from 1, the tonic or root. Any integer is welcome, as degrees come again in each
+ * octave: 0 is the one below 1, and one more than there are degrees is the octave.
  */
 export function noteOnDegree(tonic: Note, degrees: readonly Degree[], degree: number): Note {
   const octaves = Math.floor((degree - 1) / degrees.length);

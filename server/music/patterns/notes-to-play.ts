@@ -46,7 +46,9 @@ export interface WhatToPlay {
   /** One octave by default, two for octaves and tenths. */
   readonly reach?: Reach;
   readonly instrument?: Pick<Instrument, "low" | "high" | "sounding">;
-  /** The day that `leaps` are drawn for, in days since 1970-01-01; that day itself by default. Nothing else asks for it. */
+  /**
+   * The day that `leaps` are drawn for, in days since 1970-01-01; that day itself by default. Nothing else asks for it.
+   */
   readonly day?: number;
 }
 
@@ -232,8 +234,8 @@ function formsOver(
 }
 
 /**
- * The day's order, in rising notes. It is drawn for the day, the scale or chord and the number of degrees, and not for the
- * instrument: whoever practises the same exercise on the same day may play it together.
+ * The day's order, in rising notes. It is drawn for the day, the scale or chord and the number of degrees, and not for
+ * the instrument: whoever practises the same exercise on the same day may play it together.
  */
 function leapsOver({ subject, day = 0 }: WhatToPlay, { first, last }: Span, home: number): PlayedForm {
   const called =
@@ -267,8 +269,8 @@ function signatureOf(subject: ScaleToPlay | ChordToPlay): KeySignature | null {
 }
 
 /**
- * What an exercise is, note by note. It starts on the lowest tonic (for an inversion, the lowest such bass note) that the
- * instrument has, or in octave 4; rising forms take the rising notes of a scale, falling forms the falling ones.
+ * What an exercise is, note by note. It starts on the lowest tonic (for an inversion, the lowest such bass note) that
+ * the instrument has, or in octave 4; rising forms take the rising notes of a scale, falling forms the falling ones.
  */
 export function notesToPlay(input: WhatToPlay): NotesToPlay {
   const pattern = patternOf(input);

@@ -29,7 +29,9 @@ function count(from: number, to: number): number[] {
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index);
 }
 
-/** Each figure but the first two-note one starts where the one before it came back: 1 2 1, 2 1, 2 3 2 1, 2 3 4 3 2 1. */
+/**
+ * Each figure but the first two-note one starts where the one before it came back: 1 2 1, 2 1, 2 3 2 1, 2 3 4 3 2 1.
+ */
 function growingReturning(top: number): number[][] {
   if (top < 2) return [];
   return [[1, 2, 1], ...count(2, top).map((peak) => [...count(2, peak), ...count(1, peak - 1).reverse()])];
@@ -83,8 +85,8 @@ function resolved(pattern: string | Pattern | Cell): Pattern | Cell {
 }
 
 /**
- * The degrees of one rising or falling form over the degrees 1 to `T`; the falling form is the mirror of the rising one.
- * Empty for a drawn order, which is nobody's form.
+ * The degrees of one rising or falling form over the degrees 1 to `T`; the falling form is the mirror of the rising
+ * one. Empty for a drawn order, which is nobody's form.
  *
  * @param pattern a pattern, its id from `PATTERNS` (any other text is a programming error), or a declared cell
  * @param variant one that the pattern has; another is passed over
@@ -142,8 +144,8 @@ export function playedDegrees(
 }
 
 /**
- * Up and down (or down and up) with a turn through the neighbours: one figure more at either end, closing on the note it
- * began from. Thirds over one octave: 1 3 … 6 8 7 9 8 6 … 3 1 2 0 1. Nothing for `straight`.
+ * Up and down (or down and up) with a turn through the neighbours: one figure more at either end, closing on the note
+ * it began from. Thirds over one octave: 1 3 … 6 8 7 9 8 6 … 3 1 2 0 1. Nothing for `straight`.
  */
 export function turnedForms(
   pattern: string | Pattern | Cell,

@@ -153,9 +153,9 @@ function isUsual(kind: ScaleKind, forms: readonly (readonly NoteName[])[], names
 
 /**
  * Whether a list of names spells a kind sensibly. One octave, low to high, without the closing tonic. Scales with a
- * letter for each degree have one spelling going up and one going down. Whole-tone and octatonic scales may be respelled
- * at will, and are usual with six letters and one diminished third, or with all seven letters; chromatic scales are usual
- * in either convention; the blues takes its raised fourth or its lowered fifth. (The `accept_rule` of
+ * letter for each degree have one spelling going up and one going down. Whole-tone and octatonic scales may be
+ * respelled at will, and are usual with six letters and one diminished third, or with all seven letters; chromatic
+ * scales are usual in either convention; the blues takes its raised fourth or its lowered fifth. (The `accept_rule` of
  * test/reference/scales-other-and-arpeggios.json; common practice.)
  */
 export function sensibleSpelling(kind: ScaleKind, tonic: NoteName, names: readonly NoteName[]): SpellingVerdict {

@@ -46,7 +46,9 @@ export function isTheoretical(tonic: NoteName, kind: ScaleKind): boolean {
   return !isKeyTonic(fifths);
 }
 
-/** The place among fifths, twelve apart from the given one, that is nearest to 0; of 6 and -6 the one on its own side. */
+/**
+ * The place among fifths, twelve apart from the given one, that is nearest to 0; of 6 and -6 the one on its own side.
+ */
 export function nearestToNone(fifths: number): number {
   const sharps = modulo(fifths, 12);
   if (sharps === 6) return fifths >= 0 ? 6 : -6;

@@ -23,7 +23,8 @@ const LETTERS_TO_STEPS: Readonly<Record<StepStyle, Readonly<Record<string, numbe
 
 /**
  * Reads `T T S T T T S`, `TTSTTTS`, `W-W-H-W-W-W-H` or `2 2 1 2 2 2 1`, in semitones; three are `A` (augmented second)
- * or `3`. Either case; spaces, commas, hyphens and bars part them. Mixed ways of writing, or anything else, is undefined.
+ * or `3`. Either case; spaces, commas, hyphens and bars part them. Mixed ways of writing, or anything else, is
+ * undefined.
  */
 export function parseSteps(words: string): number[] | undefined {
   const marks = [...words.toUpperCase().replace(/[\s,|-]+/gu, "")];

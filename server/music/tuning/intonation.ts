@@ -18,9 +18,9 @@ const THIRDS: readonly (Interval & { readonly pure: number })[] = [
 const FIFTHS = [{ steps: 4, semitones: 7, pure: PURE.fifth }];
 
 /**
- * Every major and minor third and every perfect fifth between two notes of a scale (in its rising or its falling form) or
- * a chord, as it is written, and by how many cents it sounds wider than pure. Undefined where the notes do not keep to
- * the twelve keys.
+ * Every major and minor third and every perfect fifth between two notes of a scale (in its rising or its falling form)
+ * or a chord, as it is written, and by how many cents it sounds wider than pure. Undefined where the notes do not keep
+ * to the twelve keys.
  *
  * @param sounding how far the instrument sounds from what is written: the keys that sound are what is tempered
  */

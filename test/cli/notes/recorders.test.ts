@@ -7,9 +7,9 @@ import type { Files } from "../../support/temporary-folder.ts";
 import { daystave } from "../command-line.ts";
 
 /**
- * `notes --json` over the whole range of each recorder, row by row against test/reference/recorder-fingerings.json, whose rows
- * count semitones from the lowest note, and test/reference/instrument-ranges.json, which says what that note sounds and how
- * much lower it is written. MIDI numbers are npm `tonal`'s.
+ * `notes --json` over the whole range of each recorder, row by row against test/reference/recorder-fingerings.json,
+ * whose rows count semitones from the lowest note, and test/reference/instrument-ranges.json, which says what that note
+ * sounds and how much lower it is written. MIDI numbers are npm `tonal`'s.
  */
 
 async function report(instrument: string, exercise: string, files: Files = {}): Promise<NotesReport> {

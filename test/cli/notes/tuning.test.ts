@@ -91,7 +91,8 @@ describe("as text", () => {
     return told!.trimEnd().split("\n");
   }
 
-  // The distances follow from the definitions: 1/6 of the Pythagorean comma is 3.9 cents, a fifth of the circle for each.
+  // The distances follow from the definitions: 1/6 of the Pythagorean comma is 3.9 cents, a fifth of the circle for
+  // each.
   test("the tuning stands behind the frequencies, and thirds and fifths are told by their distance from pure", async () => {
     expect(await rows("C major arpeggio", "A=415, Vallotti")).toEqual([
       "C4 247.6, E4 310.5, G4 370.6, C5 495.2 Hz (A=415, Vallotti)",

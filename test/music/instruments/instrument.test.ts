@@ -69,8 +69,8 @@ describe("the others as written (`professional_written`), and sounding as told t
 });
 
 /**
- * A second opinion on the lowest note and the transposition: the musicology toolkit music21, as far as it has both. Where it
- * says something else, this is why we side with the data set.
+ * A second opinion on the lowest note and the transposition: the musicology toolkit music21, as far as it has both.
+ * Where it says something else, this is why we side with the data set.
  */
 describe("music21 agrees on lowest note and transposition (test/reference/instrument-ranges-more.json)", () => {
   const otherwise: Readonly<Record<string, string>> = {

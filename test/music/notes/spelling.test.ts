@@ -40,7 +40,10 @@ const declared: fc.Arbitrary<ScaleKind> = fc
 const anyKind = fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...KINDS) }, { weight: 1, arbitrary: declared });
 const anyWay = fc.constantFrom<"up" | "down">("up", "down");
 
-/** Up to two octaves either way, with letters and semitones that go together: from double diminished to double augmented. */
+/**
+ * Up to two octaves either way, with letters and semitones that go together: from double diminished to double
+ * augmented.
+ */
 const anyInterval: fc.Arbitrary<Interval> = fc
   .tuple(fc.integer({ min: -14, max: 14 }), fc.integer({ min: -2, max: 2 }))
   .map(([steps, more]) => ({
@@ -63,7 +66,8 @@ test("a scale's notes have the letters that its rule asks", () => {
       expect(modulo(pitchClass(names[i]!) - pitchClass(tonic), 12)).toBe(semitones);
       if (i > 0) expect(step).toBeGreaterThanOrEqual(degrees[i - 1]!.step);
     }
-    // Of whole tones six letters, of octatonic scales all seven, of pentatonic ones five: none twice but where it must be.
+    // Of whole tones six letters, of octatonic scales all seven, of pentatonic ones five: none twice but where it must
+    // be.
     const most = { "whole-tone": 6, octatonic: 7, pentatonic: 5, blues: 5, chromatic: 7 } as Record<string, number>;
     if (most[kind.family]) expect(new Set(lettersOf(names)).size).toBe(most[kind.family]);
   });

@@ -94,7 +94,8 @@ test("spans of few notes", () => {
   }
 });
 
-// OEIS A242522: cyclic arrangements of 1 to n whose neighbours differ by at least 2; each may be played either way round.
+// OEIS A242522: cyclic arrangements of 1 to n whose neighbours differ by at least 2; each may be played either way
+// round.
 test.each([
   [5, 1],
   [6, 5],
