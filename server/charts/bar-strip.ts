@@ -12,8 +12,8 @@ const WIDE_BAR = 4;
 const NUMBERS_APART = 34;
 
 /**
- * The bars of a piece from left to right: the later a bar was worked, the taller and the darker it stands, in four
- * steps; a bar that was never worked is the bare line.
+ * The bars of a piece from left to right: the later a bar was worked, the taller and the darker it stands, in four steps;
+ * a bar that was never worked is the bare line.
  */
 export function barStrip(data: BarStrip, look: Look): Drawing {
   const bars = lastBar(data);

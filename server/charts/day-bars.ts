@@ -17,9 +17,8 @@ const OVERHANG = 4;
 const ABOVE = 3;
 
 /**
- * One bar for each day of a week, split by phase. Last week stands as a thin mark across each bar, the total of the
- * same weekday: that is what a bar can be held against on its own scale, where the total of the whole week would dwarf
- * every day.
+ * One bar for each day of a week, split by phase. Last week stands as a thin mark across each bar, the total of the same
+ * weekday: that is what a bar can be held against on its own scale, where the total of the whole week would dwarf every day.
  */
 export function dayBars(data: DayBars, look: Look): Drawing {
   const week = weekByDay(data);

@@ -18,9 +18,8 @@ export interface PaletteLook extends Frame {
 }
 
 /**
- * With the colours of the page: lines and text in `currentColor`, amounts in `--chart-amount` and the inside of open
- * dots in `--chart-background` where the page sets them. Every part has a class, `chart-…`, that a style sheet may
- * speak to.
+ * With the colours of the page: lines and text in `currentColor`, amounts in `--chart-amount` and the inside of open dots in
+ * `--chart-background` where the page sets them. Every part has a class, `chart-…`, that a style sheet may speak to.
  */
 export interface ClassesLook extends Frame {
   readonly kind: "classes";

@@ -29,8 +29,8 @@ const AIM_WIDTH = 2.5;
 const DAYS_OF_WEEK = 7;
 
 /**
- * The tempos of a strand by week: dots for attempts, a step line for the weekly best, a band for the trend where there
- * is one, an aim. Without a single tempo in the span there is nothing to draw.
+ * The tempos of a strand by week: dots for attempts, a step line for the weekly best, a band for the trend where there is one,
+ * an aim. Without a single tempo in the span there is nothing to draw.
  */
 export function tempoChart(data: TempoChart, look: Look): Drawing {
   const frame = frameOf(data);

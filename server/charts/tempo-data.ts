@@ -18,10 +18,7 @@ export interface TempoChart {
   /** Fitted on the weeks shown: `trendOf(weeks, { lastWeeks: span })`. */
   readonly trend: Trend;
   readonly aim?: TempoAim;
-  /**
-   * How many weeks are shown, the latest ones; 26 unless said. Fewer leave the left side empty, so that a week is as
-   * wide in every chart.
-   */
+  /** How many weeks are shown, the latest ones; 26 unless said. Fewer leave the left side empty, so that a week is as wide in every chart. */
   readonly span?: number;
 }
 

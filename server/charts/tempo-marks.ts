@@ -8,9 +8,7 @@ import type { TempoPlot } from "./tempo-plot.ts";
 const DAYS_OF_WEEK = 7;
 const DIGITS = 2;
 
-/**
- * The weekly best as the `d` of a path: level through its week, a step to the next; a week without a figure is a gap.
- */
+/** The weekly best as the `d` of a path: level through its week, a step to the next; a week without a figure is a gap. */
 export function bestLine(weeks: readonly Week[], plot: TempoPlot): string {
   const corners = weeks.flatMap(({ bestClean }, week) => {
     if (!isRate(bestClean)) return [];
@@ -42,8 +40,7 @@ export function belowBest(weeks: readonly Week[], plot: TempoPlot): number[] {
 /**
  * Where the trend lies, as the `d` of a closed path; empty where there is none to show. It opens to both sides from the
  * median tested week and the median best of those weeks, through which a Theil–Sen line goes (W. J. Conover, "Practical
- * Nonparametric Statistics"; SciPy's `theilslopes`, method "separate"), by the lowest and the highest slope of its
- * interval.
+ * Nonparametric Statistics"; SciPy's `theilslopes`, method "separate"), by the lowest and the highest slope of its interval.
  */
 export function trendBand(weeks: readonly Week[], trend: Trend, plot: TempoPlot): string {
   const { low, high, verdict } = trend;
@@ -56,8 +53,8 @@ export function trendBand(weeks: readonly Week[], trend: Trend, plot: TempoPlot)
   const rate = median(tested.map((each) => each.rate));
   const first = tested[0]!.week;
   const last = tested.at(-1)!.week;
-  // On a ratio scale a straight line is bent, so that it takes a point every half week. What falls below the scale, or
-  // below nothing, stands on its edge.
+  // On a ratio scale a straight line is bent, so that it takes a point every half week. What falls below the scale, or below
+  // nothing, stands on its edge.
   const halfWeeks = Array.from({ length: (last - first) * 2 + 1 }, (_, half) => first + half / 2);
   const path = area<number>()
     .x((at) => plot.x(at + 0.5))
@@ -85,9 +82,8 @@ const MOST_DOTS = 300;
 const COLUMN = 2;
 
 /**
- * One dot for each attempt, at its day and rate; those in the very same place share one. Where there are more than can
- * be told apart, the highest that was reached and the highest that was not stand for those within two pixels from left
- * to right.
+ * One dot for each attempt, at its day and rate; those in the very same place share one. Where there are more than can be told
+ * apart, the highest that was reached and the highest that was not stand for those within two pixels from left to right.
  */
 export function dotsOf({ attempts }: TempoFrame, plot: TempoPlot): Dots {
   const placed = attempts.map((attempt) => dotOf(attempt, plot));

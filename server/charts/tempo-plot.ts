@@ -23,10 +23,7 @@ export interface GridTempo {
   readonly text: string;
 }
 
-/**
- * Half of the span that the slowest and the fastest tempo have at least between them, as a ratio: within it a wobble
- * stays one.
- */
+/** Half of the span that the slowest and the fastest tempo have at least between them, as a ratio: within it a wobble stays one. */
 const LEAST_HALF = 1.15;
 /** The ratio that is left free above and below. */
 const ROOM = 1.03;

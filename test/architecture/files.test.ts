@@ -45,7 +45,6 @@ test("so are tests, but for the reference data that they read", () => {
 const NARROW = [
   "client/",
   "shared/",
-  "server/charts/",
   "server/cli/",
   "server/core.ts",
   "server/features/colours/",
