@@ -1,4 +1,4 @@
-import type { Connection, Disposable, InitializeParams, ShowMessageParams } from "vscode-languageserver";
+import type { Connection, Disposable, InitializeParams } from "vscode-languageserver";
 import type { Palette } from "../../shared/protocol.ts";
 import type { FileReader } from "../host/file-reader.ts";
 import {
@@ -16,6 +16,7 @@ import type { Journal } from "../journal/journal.ts";
 import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
+import { showMessage } from "./show-message.ts";
 
 /** How files are reached here, and the time. */
 export interface Surroundings {
@@ -26,9 +27,6 @@ export interface Surroundings {
 
 /** Calls the listener at every change, until it is disposed of. */
 export type ChangeEvent = (listener: (change: WorkspaceChange) => void) => Disposable;
-
-/** `MessageType.Warning` of the protocol. */
-const WARNING = 2;
 
 export interface Told {
   readonly resultId: string;
@@ -141,8 +139,7 @@ export class Session {
     for (const name of this.#zones) {
       if (before.has(name) || this.#today.knows(name)) continue;
       const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
-      const warning: ShowMessageParams = { type: WARNING, message };
-      this.connection.sendNotification("window/showMessage", warning);
+      showMessage(this.connection, "warning", message);
     }
   }
 
