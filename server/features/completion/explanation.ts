@@ -1,7 +1,6 @@
 import { parseIsoDate, weekLabel } from "../../journal/calendar.ts";
 import { instrumentOf } from "../../journal/conventions.ts";
-import type { Journal } from "../../journal/journal.ts";
-import { MARKER } from "../../journal/journal.ts";
+import { type Journal, MARKER } from "../../journal/journal.ts";
 import { readPart } from "../../syntax/line/part.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { Meaning, SubjectMeaning } from "../../syntax/words/meaning.ts";

@@ -1,6 +1,5 @@
 import { describeAcceptedSignature } from "../../checks/notes/signature-claim.ts";
-import type { Conventions } from "../../journal/conventions.ts";
-import { instrumentOf } from "../../journal/conventions.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { subjectToPlay } from "../../journal/entry-exercise.ts";
 import { chordById } from "../../music/chords/chord.ts";
 import { areInCents } from "../../music/notes/degree.ts";

@@ -1,8 +1,7 @@
 import { type ChordKind, chordById } from "../chords/chord.ts";
 import { chordSignature } from "../chords/chord-signature.ts";
 import { type Instrument, isInRange, type Range, soundingNote } from "../instruments/instrument.ts";
-import type { Degree } from "../notes/degree.ts";
-import { noteOnDegree } from "../notes/degree.ts";
+import { type Degree, noteOnDegree } from "../notes/degree.ts";
 import { midi, type Note, type NoteName, printName, samePitch } from "../notes/note.ts";
 import type { ScaleKind } from "../scales/kind.ts";
 import { degreesOf } from "../scales/scale.ts";

@@ -1,47 +1,14 @@
-import type { Degree } from "../notes/degree.ts";
+import { type Degree, degreesIn } from "../notes/degree.ts";
 import type { ScaleKind } from "./kind.ts";
 
-const MAJOR: readonly Degree[] = [
-  { step: 0, semitones: 0 },
-  { step: 1, semitones: 2 },
-  { step: 2, semitones: 4 },
-  { step: 3, semitones: 5 },
-  { step: 4, semitones: 7 },
-  { step: 5, semitones: 9 },
-  { step: 6, semitones: 11 },
-];
+const MAJOR: readonly Degree[] = degreesIn("1 2 3 4 5 6 7");
 
-const MINOR: readonly Degree[] = [
-  { step: 0, semitones: 0 },
-  { step: 1, semitones: 2 },
-  { step: 2, semitones: 3 },
-  { step: 3, semitones: 5 },
-  { step: 4, semitones: 7 },
-  { step: 5, semitones: 8 },
-  { step: 6, semitones: 10 },
-];
+const MINOR: readonly Degree[] = degreesIn("1 2 b3 4 5 b6 b7");
 
 /** Going up; the jazz minor comes down in the same notes. */
-const MELODIC: readonly Degree[] = [
-  { step: 0, semitones: 0 },
-  { step: 1, semitones: 2 },
-  { step: 2, semitones: 3 },
-  { step: 3, semitones: 5 },
-  { step: 4, semitones: 7 },
-  { step: 5, semitones: 9 },
-  { step: 6, semitones: 11 },
-];
+const MELODIC: readonly Degree[] = degreesIn("1 2 b3 4 5 6 7");
 
-const HALF_WHOLE: readonly Degree[] = [
-  { step: 0, semitones: 0 },
-  { step: 1, semitones: 1 },
-  { step: 2, semitones: 3 },
-  { step: 2, semitones: 4 },
-  { step: 3, semitones: 6 },
-  { step: 4, semitones: 7 },
-  { step: 5, semitones: 9 },
-  { step: 6, semitones: 10 },
-];
+const HALF_WHOLE: readonly Degree[] = degreesIn("1 b2 b3 3 #4 5 6 b7");
 
 /** `half-whole diminished`, `octatonic half-whole`; also with the word `scale` between. */
 function octatonicNames(name: string, ...others: readonly string[]): readonly string[] {
@@ -73,15 +40,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "harmonic minor",
     names: ["harmonic minor", "minor harmonic"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 8 },
-      { step: 6, semitones: 11 },
-    ],
+    degrees: degreesIn("1 2 b3 4 5 b6 7"),
     family: "seven",
     signature: { own: -3, parallel: -3 },
     sentence:
@@ -116,15 +75,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "dorian",
     names: ["dorian"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 9 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 2 b3 4 5 6 b7"),
     family: "seven",
     signature: { own: -2, parallel: -3 },
     sentence: "The dorian mode: natural minor with a major sixth.",
@@ -132,15 +83,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "phrygian",
     names: ["phrygian"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 1 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 8 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 b2 b3 4 5 b6 b7"),
     family: "seven",
     signature: { own: -4, parallel: -3 },
     sentence: "The phrygian mode: natural minor with a semitone above the tonic.",
@@ -148,15 +91,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "lydian",
     names: ["lydian"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 4 },
-      { step: 3, semitones: 6 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 9 },
-      { step: 6, semitones: 11 },
-    ],
+    degrees: degreesIn("1 2 3 #4 5 6 7"),
     family: "seven",
     signature: { own: 1, parallel: 0 },
     sentence: "The lydian mode: major with a raised fourth.",
@@ -164,15 +99,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "mixolydian",
     names: ["mixolydian"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 4 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 9 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 2 3 4 5 6 b7"),
     family: "seven",
     signature: { own: -1, parallel: 0 },
     sentence: "The mixolydian mode: major with a lowered seventh.",
@@ -188,15 +115,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "locrian",
     names: ["locrian"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 1 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 6 },
-      { step: 5, semitones: 8 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 b2 b3 4 b5 b6 b7"),
     family: "seven",
     signature: { own: -5, parallel: -3 },
     sentence: "The locrian mode: natural minor with a lowered second and a lowered fifth.",
@@ -204,13 +123,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "major pentatonic",
     names: ["major pentatonic", "pentatonic major"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 4 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 9 },
-    ],
+    degrees: degreesIn("1 2 3 5 6"),
     family: "pentatonic",
     signature: { own: 0, parallel: 0 },
     sentence: "The major pentatonic scale: major without its fourth and seventh, so without a semitone.",
@@ -218,13 +131,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "minor pentatonic",
     names: ["minor pentatonic", "pentatonic minor"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 7 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 b3 4 5 b7"),
     family: "pentatonic",
     signature: { own: -3, parallel: -3 },
     sentence: "The minor pentatonic scale: natural minor without its second and sixth, so without a semitone.",
@@ -232,22 +139,8 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "blues",
     names: ["blues", "minor blues"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 3, semitones: 6 },
-      { step: 4, semitones: 7 },
-      { step: 6, semitones: 10 },
-    ],
-    falling: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 6 },
-      { step: 4, semitones: 7 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 b3 4 #4 5 b7"),
+    falling: degreesIn("1 b3 4 b5 5 b7"),
     family: "blues",
     signature: { own: -3, parallel: -3 },
     sentence:
@@ -256,14 +149,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "major blues",
     names: ["major blues"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 3 },
-      { step: 2, semitones: 4 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 9 },
-    ],
+    degrees: degreesIn("1 2 b3 3 5 6"),
     family: "blues",
     signature: { own: 0, parallel: 0 },
     sentence: "The major blues scale: major pentatonic with a lowered third beside the major one.",
@@ -271,14 +157,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "whole-tone",
     names: ["whole-tone", "whole tone"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 4 },
-      { step: 3, semitones: 6 },
-      { step: 4, semitones: 8 },
-      { step: 5, semitones: 10 },
-    ],
+    degrees: degreesIn("1 2 3 #4 #5 #6"),
     family: "whole-tone",
     signature: null,
     sentence: "The whole-tone scale: six whole tones to the octave, one of them written as a diminished third.",
@@ -294,16 +173,7 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "whole-half",
     names: octatonicNames("whole-half", "tone-semitone", "whole-step half-step"),
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 3 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 6 },
-      { step: 5, semitones: 8 },
-      { step: 5, semitones: 9 },
-      { step: 6, semitones: 11 },
-    ],
+    degrees: degreesIn("1 2 b3 4 b5 b6 6 7"),
     family: "octatonic",
     signature: null,
     sentence: "The whole-half octatonic scale: whole tone and semitone by turns, the whole tone first.",
@@ -320,34 +190,8 @@ export const KINDS: readonly ScaleKind[] = [
   {
     id: "chromatic",
     names: ["chromatic"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 0, semitones: 1 },
-      { step: 1, semitones: 2 },
-      { step: 1, semitones: 3 },
-      { step: 2, semitones: 4 },
-      { step: 3, semitones: 5 },
-      { step: 3, semitones: 6 },
-      { step: 4, semitones: 7 },
-      { step: 4, semitones: 8 },
-      { step: 5, semitones: 9 },
-      { step: 5, semitones: 10 },
-      { step: 6, semitones: 11 },
-    ],
-    falling: [
-      { step: 0, semitones: 0 },
-      { step: 1, semitones: 1 },
-      { step: 1, semitones: 2 },
-      { step: 2, semitones: 3 },
-      { step: 2, semitones: 4 },
-      { step: 3, semitones: 5 },
-      { step: 4, semitones: 6 },
-      { step: 4, semitones: 7 },
-      { step: 5, semitones: 8 },
-      { step: 5, semitones: 9 },
-      { step: 6, semitones: 10 },
-      { step: 6, semitones: 11 },
-    ],
+    degrees: degreesIn("1 #1 2 #2 3 4 #4 5 #5 6 #6 7"),
+    falling: degreesIn("1 b2 2 b3 3 4 b5 5 b6 6 b7 7"),
     family: "chromatic",
     signature: null,
     sentence: "The chromatic scale: all twelve semitones, notes raised going up and lowered going down.",

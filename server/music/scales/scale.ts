@@ -1,5 +1,4 @@
-import type { Degree } from "../notes/degree.ts";
-import { noteOnDegree } from "../notes/degree.ts";
+import { type Degree, noteOnDegree } from "../notes/degree.ts";
 import { modulo, type Note, type NoteName, pitchClass, printName, sameName, transposed } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
 import type { ScaleKind } from "./kind.ts";
@@ -78,8 +77,8 @@ export function degreeReason(
     return `its ${ordinal(place + 1)} degree ${takes}`;
   }
   const parent = kind.signature?.parallel === -3 ? "minor" : "major";
-  const usual = parent === "minor" ? [0, 2, 3, 5, 7, 8, 10] : [0, 2, 4, 5, 7, 9, 11];
-  const raised = semitones - usual[step]!;
+  const usual = kindById(parent === "minor" ? "natural minor" : "major")!.degrees[step]!;
+  const raised = semitones - usual.semitones;
   const change = raised === 0 ? "" : raised > 0 ? "raised " : "lowered ";
   return `its ${ordinal(place + 1)} note is the ${change}${ordinal(step + 1)} of ${names.key(tonic, parent)} and ${takes}`;
 }
