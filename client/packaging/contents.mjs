@@ -1,11 +1,15 @@
-// What the package holds, and nothing else: the bundles, what package.json names, and the pages for whoever installs it.
+// What the package holds, and nothing else: the bundles, what package.json names, and the pages for whoever installs
+// it.
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { PACKAGED } from "../../build.mjs";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
-/** The pages at the top, and what they are called in a package. There each file needs an ending, which says its media type. */
+/**
+ * The pages at the top, and what they are called in a package. There each file needs an ending, which says its media
+ * type.
+ */
 const PAGES = { "README.md": "readme.md", "CHANGELOG.md": "changelog.md", LICENSE: "LICENSE.txt" };
 /** Folders that go in whole. */
 const FOLDERS = ["client/media", "syntaxes"];

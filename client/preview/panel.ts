@@ -105,10 +105,14 @@ export class PreviewPanel {
     if (same && shown.version === version) return;
     // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
     if (!same && shown && shown.version > 0) return;
-    await this.#refresh({ uri: this.#document.toString() }); // without a version: the document's journal may be another one now
+    // Without a version: the document's journal may be another one now.
+    await this.#refresh({ uri: this.#document.toString() });
   }
 
-  /** A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is asked. */
+  /**
+   * A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is
+   * asked.
+   */
   async serverStarted(): Promise<void> {
     await this.#refresh({ uri: this.#document.toString() });
   }
@@ -135,7 +139,10 @@ export class PreviewPanel {
     await this.#refresh({ uri: this.#document.toString() });
   }
 
-  /** Shows what was asked for before the page was there. False where there is no such answer, or not what the page wants now. */
+  /**
+   * Shows what was asked for before the page was there. False where there is no such answer, or not what the page wants
+   * now.
+   */
   async #showEarly(): Promise<boolean> {
     const early = this.#early;
     this.#early = undefined;
@@ -143,7 +150,8 @@ export class PreviewPanel {
     this.#asked += 1;
     const question = this.#asked;
     const answer = await early;
-    if (question !== this.#asked || !this.#panel.visible) return true; // another question is on its way, or the page is gone
+    // Another question is on its way, or the page is gone.
+    if (question !== this.#asked || !this.#panel.visible) return true;
     const news = this.#news;
     if (!isFigures(answer) || (news && (news.journal !== answer.journal || news.version !== answer.version)))
       return false;

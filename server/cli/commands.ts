@@ -1,36 +1,6 @@
 import { NOTE_NAMES } from "../music/notes/note-names.ts";
-import type { Arguments } from "./arguments.ts";
+import type { Command, Option } from "./command.ts";
 import { EXPORT_COLUMNS } from "./export/export-columns.ts";
-import type { Io, Status } from "./io.ts";
-
-export interface Option {
-  readonly type: "boolean" | "string";
-  readonly short?: string;
-  /** What stands for the value in the help. */
-  readonly value?: string;
-  readonly help: string;
-}
-
-export type Run = (args: Arguments, io: Io) => Promise<Status>;
-
-/** A command as its help, the reading of its arguments and the README's table know it. */
-export interface Command {
-  readonly name: string;
-  /** One line. */
-  readonly summary: string;
-  /** What stands after `daystave`. */
-  readonly usage: readonly string[];
-  /** What it does and when one wants it, in paragraphs. */
-  readonly about: readonly string[];
-  readonly options: Readonly<Record<string, Option>>;
-  /** What it prints, name by name, under a heading. */
-  readonly prints?: { readonly heading: string; readonly rows: Readonly<Record<string, string>> };
-  readonly examples: readonly { readonly line: string; readonly does: string }[];
-  /** How many arguments that are no options it takes at most. */
-  readonly most: number;
-  /** Reads the command's own modules only when it is run. */
-  readonly load: () => Promise<Run>;
-}
 
 const HELP: Option = { type: "boolean", short: "h", help: "show this help" };
 const COMMON: Readonly<Record<string, Option>> = {

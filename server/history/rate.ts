@@ -1,9 +1,7 @@
 import type { Conventions } from "../journal/conventions.ts";
 import type { Conditions, Entry, NoteValue, Tempo } from "../journal/model.ts";
-import { notesPerMinute } from "../music/notes/note-value.ts";
+import { notesPerMinute, QUARTER } from "../music/notes/note-value.ts";
 import { nameKey } from "../syntax/words/fold.ts";
-
-export const QUARTER: NoteValue = { numerator: 1, denominator: 4 };
 
 /** Playing in these manners is practice without a rate. */
 const WITHOUT_RATE = ["sung", "silent", "mental"];

@@ -1,9 +1,7 @@
-import type { Item, Meaning, MeaningOf } from "../syntax/words/meaning.ts";
+import type { Item, MeaningOf } from "../syntax/words/meaning.ts";
+import { type Condition, isCondition } from "../syntax/words/term-types.ts";
 import type { Attempt, Conditions, Outcome, Place, Tempo } from "./model.ts";
 
-/** Terms that hold for an attempt and may change from one tempo to the next. */
-const CONDITIONS = ["articulation", "rhythm", "note value", "span", "direction", "manner", "without click"] as const;
-type Condition = MeaningOf<(typeof CONDITIONS)[number]>;
 type Term = Item<Condition>;
 
 /** One attempt in the making: its tempo, and what was said right after it. */
@@ -109,11 +107,6 @@ export function swappedOutcomes(items: readonly Item[]): readonly SwappedOutcome
 
 function isOutcome(item: Item | undefined): boolean {
   return item?.meaning.type === "outcome" || item?.meaning.type === "tries";
-}
-
-/** Whether a term holds for an attempt, and may change from one tempo to the next. */
-export function isCondition(meaning: Meaning): meaning is Condition {
-  return (CONDITIONS as readonly string[]).includes(meaning.type);
 }
 
 function isTerm(item: Item): item is Term {

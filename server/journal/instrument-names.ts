@@ -1,4 +1,4 @@
-import { namesShortenedTo } from "../music/instruments/instrument.ts";
+import { namesShortenedTo } from "../music/instruments/instruments.ts";
 import { nameKey } from "../syntax/words/fold.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 

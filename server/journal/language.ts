@@ -1,8 +1,8 @@
 import { CHORDS } from "../music/chords/chord.ts";
-import { INSTRUMENTS } from "../music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../music/instruments/instruments.ts";
 import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
-import { KINDS } from "../music/scales/kind.ts";
+import { KINDS } from "../music/scales/kinds.ts";
 import { type Phrase, TERMS } from "../syntax/words/terms.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */

@@ -7,7 +7,10 @@ import { ROOT, textOf } from "./source.ts";
 /** Where the README's commands are run. */
 const SAMPLE = `${ROOT}samples/quickstart`;
 
-/** The README with everything that is generated in it made anew: tables between their marks, what commands print, the hook. */
+/**
+ * The README with everything that is generated in it made anew: tables between their marks, what commands print, the
+ * hook.
+ */
 export async function generated(readme: string): Promise<string> {
   let text = readme;
   for (const [name, rows] of Object.entries(TABLES)) {
@@ -98,7 +101,10 @@ function hook(): string {
   return /const HOOK = `([^`]*)`;/.exec(textOf("test/cli/bundle.test.ts"))![1]!;
 }
 
-/** What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it. Today is 2026-03-10. */
+/**
+ * What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it. Today is
+ * 2026-03-10.
+ */
 async function outputOf(line: string): Promise<string> {
   const [, stdin = "", command] = /^(?:echo "([^"]*)" \| )?daystave (.*)$/.exec(line)!;
   const argv = [...command!.matchAll(/"([^"]*)"|(\S+)/g)].map(([, words, word]) => words ?? word!);

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { createRegistry } from "vscode-tmgrammar-test/dist/common/index.js";
 import { parseGrammarTestCase, runGrammarTestCase } from "vscode-tmgrammar-test/dist/unit/index.js";
-import { INSTRUMENTS } from "../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../../server/music/instruments/instruments.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const GRAMMAR = join(ROOT, "syntaxes/practice-journal.tmLanguage.json");

@@ -1,8 +1,8 @@
 import { swappedOutcomes } from "../../journal/conditions.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
-import { MEANING_TRAITS, onceKey } from "../../syntax/words/meaning-traits.ts";
 import { FASTEST, SLOWEST } from "../../syntax/words/tempo-words.ts";
+import { MEANING_TRAITS, onceKey } from "../../syntax/words/term-types.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, type Stretch } from "../finding.ts";

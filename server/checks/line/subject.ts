@@ -5,7 +5,7 @@ import { readEntry } from "../../journal/read-entry.ts";
 import { subjectText } from "../../journal/subject-text.ts";
 import { type Note, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
@@ -143,7 +143,7 @@ function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): r
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   if (!stated || !toPlay || !instrument || toPlay.reach?.type === "full range") return [];
   const { reach } = toPlay;
-  const notes = reach?.type === "between" ? [reach.from, reach.to] : exercise(toPlay).outOfRange;
+  const notes = reach?.type === "between" ? [reach.from, reach.to] : notesToPlay(toPlay).outOfRange;
   return checkNotesInRange(notes, instrument, stated, conventions.names);
 }
 

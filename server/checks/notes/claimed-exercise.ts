@@ -1,14 +1,14 @@
 import { chordById } from "../../music/chords/chord.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
+import { type Degree, noteOnDegree } from "../../music/notes/degree.ts";
 import type { Note } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { type ChordToPlay, exercise, type ScaleToPlay } from "../../music/patterns/exercise.ts";
-import { type Cell, patternById, type Rungs, type Variant } from "../../music/patterns/pattern.ts";
+import { type ChordToPlay, notesToPlay, type ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import { type Cell, type DegreeIntervals, patternById, type Variant } from "../../music/patterns/pattern.ts";
 import { turnedForms } from "../../music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../music/patterns/reach.ts";
-import { type Degree, kindById } from "../../music/scales/kind.ts";
+import { kindById } from "../../music/scales/kinds.ts";
 import { degreesOf } from "../../music/scales/scale.ts";
-import { degreeOnLadder } from "../../music/scales/scale-degrees.ts";
 import { figureLengths } from "./figures.ts";
 
 /** The exercise that a note list stands beside. */
@@ -71,7 +71,7 @@ export function rungsIn(subject: ScaleToPlay | ChordToPlay, falling: boolean): r
   return chordById(subject.chord)!.degrees;
 }
 
-function rungsOf(subject: ScaleToPlay | ChordToPlay): Rungs {
+function rungsOf(subject: ScaleToPlay | ChordToPlay): DegreeIntervals {
   const rising = rungsIn(subject, false);
   const third = rising.findIndex(({ step }) => step >= 2);
   return { octave: rising.length, third: Math.max(1, third) };
@@ -91,7 +91,7 @@ function formOf(claimed: ClaimedExercise, pattern: string | Cell, reach: Reach, 
   const { subject, instrument } = claimed;
   const direction = falling ? "down" : "up";
   const variant = pattern === "straight" ? undefined : claimed.variant;
-  const { notes, degrees } = exercise({ subject, pattern, variant, direction, reach, instrument });
+  const { notes, degrees } = notesToPlay({ subject, pattern, variant, direction, reach, instrument });
   return { notes, degrees, falling };
 }
 
@@ -101,7 +101,7 @@ function withoutFirst({ notes, degrees, falling }: Form): Form {
 
 /** From the tonic to the top, down to the lowest note and back: what a scale over the full range is. */
 function overFullRange({ subject, instrument }: ClaimedExercise): Form[] {
-  const { notes, degrees } = exercise({ subject, pattern: "straight", reach: { type: "full range" }, instrument });
+  const { notes, degrees } = notesToPlay({ subject, pattern: "straight", reach: { type: "full range" }, instrument });
   const top = degrees.indexOf(Math.max(...degrees)) + 1;
   const bottom = degrees.lastIndexOf(Math.min(...degrees)) + 1;
   const part = (from: number, to: number, falling: boolean): Form => ({
@@ -138,13 +138,13 @@ function turned(claimed: ClaimedExercise, pattern: string | Cell, scale: Form, d
   const rising = rungsIn(subject, false);
   const name = subject.type === "scale" ? subject.tonic : subject.root;
   const tonic = { ...name, octave: lowest.octave };
-  const shift = lowest.octave - degreeOnLadder(tonic, rising, first).octave;
+  const shift = lowest.octave - noteOnDegree(tonic, rising, first).octave;
   const placed = { ...tonic, octave: tonic.octave + shift };
   const forms = turnedForms(pattern, variant, scale.notes.length, direction, rungsOf(subject)) ?? [];
   return forms.map(({ degrees, falling }) => {
     const moved = degrees.map((degree) => degree + first - 1);
     return {
-      notes: moved.map((degree) => degreeOnLadder(placed, rungsIn(subject, falling), degree)),
+      notes: moved.map((degree) => noteOnDegree(placed, rungsIn(subject, falling), degree)),
       degrees: moved,
       falling,
     };

@@ -1,17 +1,15 @@
 import { chordById } from "../../music/chords/chord.ts";
+import { chordSignature, isTheoreticalChord, usualRoot } from "../../music/chords/chord-signature.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import {
-  chordSignature,
   describeFifths,
   isTheoretical,
-  isTheoreticalChord,
   type KeySignature,
   keySignature,
   signatureAccidentals,
   usualKey,
-  usualRoot,
 } from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement, type Stretch } from "../finding.ts";
 import { chordName, scaleName } from "./subject-name.ts";

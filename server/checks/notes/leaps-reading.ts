@@ -1,5 +1,5 @@
 import { midi, modulo, type Note, type NoteName, pitchClass, sameName, transposed } from "../../music/notes/note.ts";
-import type { ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type ClaimedExercise, type ExpectedNote, kindsMeant, type Reading, rungsIn } from "./claimed-exercise.ts";

@@ -1,14 +1,9 @@
 import { chordById } from "../../music/chords/chord.ts";
+import { chordSignature } from "../../music/chords/chord-signature.ts";
 import { fifthsOf, type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
-import {
-  chordSignature,
-  describeFifths,
-  keySignature,
-  parallelSignature,
-  signatureAccidentals,
-} from "../../music/scales/signature.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import { describeFifths, keySignature, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement } from "../finding.ts";
 import { scaleName } from "./subject-name.ts";
 

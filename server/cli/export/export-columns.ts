@@ -1,4 +1,6 @@
-/** The columns of `export`, in their order, and what each holds. A row is one attempt, or several tries at one tempo. */
+/**
+ * The columns of `export`, in their order, and what each holds. A row is one attempt, or several tries at one tempo.
+ */
 export const EXPORT_COLUMNS = {
   date: "the day, as 2026-03-02",
   week: "its ISO 8601 week, as 2026-W10",

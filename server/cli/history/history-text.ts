@@ -1,14 +1,13 @@
 import stringWidth from "string-width";
+import { exerciseInWords } from "../../features/explain/exercise-words.ts";
 import type { ExerciseRow } from "../../history/exercise-row.ts";
 import { LATELY, type Trend, WEEKS_FOR_A_TREND } from "../../history/trend.ts";
 import { type Paint, painter } from "../colour.ts";
-import { wrapped } from "../help/help.ts";
 import type { Io } from "../io.ts";
 import { printable } from "../printable.ts";
+import { WIDTH, wrapped } from "../wrapped.ts";
 import { type Bars, barsOf, SIGNS } from "./history-bars.ts";
 
-/** Of a terminal that does not say how wide it is, and of the sentences below the table. */
-const WIDTH = 80;
 const GAP = "  ";
 
 /** What a journal is called, and its exercises as they are shown. */
@@ -106,8 +105,7 @@ function padded(cell: string, width: number, right: boolean): string {
  */
 function nameOf({ exercise, strand }: ExerciseRow, withInstrument: boolean): string {
   const { subject, pattern, strands, instrument } = exercise;
-  const what =
-    pattern === null || pattern === "straight" || pattern === "broken chord" ? subject : `${subject}, ${pattern}`;
+  const what = exerciseInWords(subject, pattern);
   const which = strands.length > 1 ? `${strand}; 1 of ${strands.length} strands` : strand;
   return printable(`${what} (${which})${withInstrument && instrument !== null ? ` on ${instrument}` : ""}`);
 }

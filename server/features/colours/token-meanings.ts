@@ -6,7 +6,7 @@ import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import { type NoteReading, noteAt, parted } from "../../syntax/words/note-word.ts";
 import { isQuote, tokenise } from "../../syntax/words/token.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
-import { separatorsOf } from "../layout/separators.ts";
+import { separatorsOf } from "../explain/separators.ts";
 import type { TokenType } from "./token-legend.ts";
 
 /** A coloured stretch of one line: UTF-16 columns, the end excluded. */

@@ -1,4 +1,5 @@
 import type { Position } from "../../syntax/document/document.ts";
+import { isAsked } from "../explain/action-kinds.ts";
 import type { CodeAction, Diagnostic, Fix, Range, TextEdit } from "../types.ts";
 
 /**
@@ -70,11 +71,6 @@ function quickFixes(diagnostic: Diagnostic): readonly CodeAction[] {
     preferred: safe || diagnostic.fixes.length === 1,
     diagnostics: [diagnostic],
   }));
-}
-
-/** Whether a kind of action, or one that it stands below, is asked for; where nothing is in particular, every kind is. */
-export function isAsked(kind: CodeAction["kind"], only: readonly string[] | undefined): boolean {
-  return !only || only.some((each) => each === "" || kind === each || kind.startsWith(`${each}.`));
 }
 
 /** Whether two ranges share a place between two characters. */

@@ -7,9 +7,11 @@ import { bestWithNote, metronomeOf, type Notation, trendInWords, weekRows } from
 import { weeksIn } from "../../history/week-span.ts";
 import type { Week } from "../../history/weeks.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
+import { daysAgo } from "../explain/days-away.ts";
+import { oneOfStrands } from "../explain/exercise-words.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { escapeMarkdown, markdownTable } from "../explain/markdown.ts";
-import { daysAgo, NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
+import { NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
 import { chartInMarkdown, spanLately } from "./chart.ts";
 
 /** The most rows of the table: the latest weeks. */
@@ -109,9 +111,10 @@ export function historyInMarkdown(
   return [
     startOf(strand, notation, today),
     ...hardest,
-    `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
+    `${name}${oneOfStrands(strands, strand)}:`,
     ...(chart ? [chart] : []),
-    `Trend: ${trendInWords(trend, latest, notation)}.`, // above the table, which may be longer than what of a hover is in sight
+    // Above the table, which may be longer than what of a hover is in sight.
+    `Trend: ${trendInWords(trend, latest, notation)}.`,
     ...tableOf(latest, notation),
     ...trendInFigures(trend, strand.title ? "beats" : "notes"),
   ];

@@ -3,12 +3,10 @@ import type { BlockModel } from "../../journal/model.ts";
 import { type Block, blockIndexAt } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
 import { LineReader } from "../../syntax/line/line-reader.ts";
+import { INDENT } from "../explain/indentation.ts";
 import type { Range, TextEdit } from "../types.ts";
 import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
 import type { ReadingContext } from "./missing-commas.ts";
-
-/** One step of indentation. */
-const STEP = "  ";
 
 /**
  * The edits that lay out a file, or the lines that a range touches, canonically: in order, none upon another, each no
@@ -85,10 +83,10 @@ class BlockLayout {
       case "break":
       case "plan":
       case "rest":
-        return this.belowPhase ? STEP : "";
+        return this.belowPhase ? INDENT : "";
       case "remark": {
         const ofEntry = this.entryIndent !== undefined && line.remark?.kind === "remark";
-        return ofEntry ? this.entryIndent + STEP : leadOf(text).replaceAll("\t", STEP);
+        return ofEntry ? this.entryIndent + INDENT : leadOf(text).replaceAll("\t", INDENT);
       }
       default:
         return undefined;

@@ -2,9 +2,10 @@ import { readDeclaration } from "../../journal/declarations/declaration.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { Line, LineOf } from "../../syntax/line/line.ts";
 import { closingQuote, isQuote } from "../../syntax/words/token.ts";
-import { isReadEntry, missingCommas, type ReadingContext } from "./missing-commas.ts";
+import { isReadEntry } from "../explain/read-in-full.ts";
+import { separatorsOf } from "../explain/separators.ts";
+import { missingCommas, type ReadingContext } from "./missing-commas.ts";
 import { readsTheSame } from "./same-reading.ts";
-import { separatorsOf } from "./separators.ts";
 
 /** Replaces the columns from `start` to `end` of a line. */
 export interface LineEdit {

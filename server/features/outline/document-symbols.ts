@@ -5,9 +5,9 @@ import { dateWord } from "../../syntax/line/day-line.ts";
 import { type DeclarationLine, type LineOf, sortOf } from "../../syntax/line/line.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { lastLineOf } from "../explain/dated-days.ts";
+import { endOfLine, type Section, sectionsOf } from "../explain/sections.ts";
 import type { DocumentSymbol, Range } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
-import { endOfLine, type Frame, framesOf } from "./sections.ts";
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
@@ -66,14 +66,14 @@ class Outline {
 
   symbols(): readonly DocumentSymbol[] {
     return nested([
-      ...framesOf(this.model.lines.map(({ type }) => sortOf(type))).map((frame) => this.frame(frame)),
+      ...sectionsOf(this.model.lines.map(({ type }) => sortOf(type))).map((section) => this.section(section)),
       ...this.entries(),
       ...this.declarations(),
     ]);
   }
 
-  private frame({ kind, line, lastLine }: Frame): DocumentSymbol {
-    const read = this.model.lines[line] as LineOf<Frame["kind"]>;
+  private section({ kind, line, lastLine }: Section): DocumentSymbol {
+    const read = this.model.lines[line] as LineOf<Section["kind"]>;
     const start = read.type === "day" ? read.dateEnd - read.date.length : read.start;
     const name = this.nameOf(read);
     return {
@@ -87,7 +87,7 @@ class Outline {
   }
 
   /** The date and its weekday; the time of a session; the word of a phase. */
-  private nameOf(line: LineOf<Frame["kind"]>): { readonly start: number; readonly end: number } {
+  private nameOf(line: LineOf<Section["kind"]>): { readonly start: number; readonly end: number } {
     if (line.type === "day") {
       const weekday = line.items[0]?.meaning.type === "weekday" ? line.items[0] : undefined;
       return { start: line.dateEnd - line.date.length, end: weekday?.end ?? line.dateEnd };

@@ -1,9 +1,9 @@
 import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import { type LineSort, sortOf } from "../../syntax/line/line.ts";
+import { sectionsOf } from "../explain/sections.ts";
 import type { FoldingRange } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
-import { framesOf } from "./sections.ts";
 
 /**
  * What may be folded away: days, sessions and phases, what stands above the first day, and remarks on lines below each
@@ -36,10 +36,10 @@ function blockFolds(journal: Journal, block: Block): readonly FoldingRange[] {
 }
 
 function foldsOf(lines: readonly LineSort[]): readonly FoldingRange[] {
-  const frames = framesOf(lines).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
+  const sections = sectionsOf(lines).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
   const above = lines[0] === "day" ? [] : headOf(lines);
   const longest = new Map<number, FoldingRange>();
-  for (const fold of [...above, ...frames, ...remarksOf(lines)]) {
+  for (const fold of [...above, ...sections, ...remarksOf(lines)]) {
     const known = longest.get(fold.startLine)?.endLine ?? fold.startLine;
     if (fold.endLine > known) longest.set(fold.startLine, fold);
   }

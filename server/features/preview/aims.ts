@@ -10,6 +10,7 @@ import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
+import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredAim } from "../explain/declared-lines.ts";
 import { entryOf } from "../explain/entry-of-record.ts";
 import type { AimedTempo } from "./chart.ts";
@@ -41,11 +42,6 @@ function urgency({ declared: { by } }: DeclaredAim, today: DayNumber): number {
 function dayOf({ declared: { by } }: DeclaredAim, today: DayNumber): string {
   if (by === undefined) return "Without a day.";
   return by < today ? `Its day, ${isoDate(by)}, has passed.` : `By ${isoDate(by)}, ${daysAhead(by - today)}.`;
-}
-
-/** `today`, `tomorrow`, `in 5 days`. */
-export function daysAhead(days: number): string {
-  return days === 0 ? "today" : days === 1 ? "tomorrow" : `in ${days} days`;
 }
 
 /** By the key of its strand, the next aim at a tempo by a day; else the one that passed last. */

@@ -7,8 +7,8 @@ import type { BlockModel, Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import type { Remark } from "../../syntax/line/line.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
+import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredSet } from "../explain/declared-lines.ts";
-import { daysAhead } from "./aims.ts";
 import { placeOf, shownText } from "./text.ts";
 
 /** How far back a lesson is looked for, and remarks where there was none, in days. */

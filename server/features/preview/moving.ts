@@ -7,6 +7,7 @@ import type { Verdict } from "../../history/trend.ts";
 import { type WeekSpan, weeksFrom } from "../../history/week-span.ts";
 import { bestWeek, type Week, weeksOf } from "../../history/weeks.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { exerciseInWords, oneOfStrands } from "../explain/exercise-words.ts";
 import { type AimedTempo, type ChartFrame, rowChart } from "./chart.ts";
 import { type SpanOfDays, spanInWords } from "./span.ts";
 import { hashOf, placeOf, sentence, shownText } from "./text.ts";
@@ -165,16 +166,12 @@ function contentOf(
 
 /** `D melodic minor, thirds`, with `on tenor recorder` where that is not the instrument that goes without saying. */
 function nameOf({ subject, pattern, instrument }: Exercise, usualInstrument: string | null): string {
-  const what = pattern === null || PLAIN.includes(pattern) ? subject : `${subject}, ${pattern}`;
+  const what = exerciseInWords(subject, pattern);
   return shownText(instrument === null || instrument === usualInstrument ? what : `${what}, on ${instrument}`);
 }
 
-/** Patterns that go without saying. */
-const PLAIN = ["straight", "broken chord"];
-
 function strandWords({ exercise: { strands }, strand, lastPractised }: ExerciseRow): string {
-  const several = strands[0]!.title ? "places worked on" : "ways of playing it";
-  const which = strands.length > 1 ? `, one of ${strands.length} ${several}` : "";
+  const which = oneOfStrands(strands.length, strands[0]!);
   return `${sentence(shownText(strand)).slice(0, -1)}${which}; last on ${lastPractised}`;
 }
 

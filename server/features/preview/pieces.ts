@@ -10,8 +10,8 @@ import { latestOf } from "../../history/strands.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
+import { daysAhead } from "../explain/days-away.ts";
 import { type DeclaredLine, type DeclaredMovement, type DeclaredPiece, ofType } from "../explain/declared-lines.ts";
-import { daysAhead } from "./aims.ts";
 import { hashOf, placeOf, sentence, shownText } from "./text.ts";
 
 /** A piece that was worked in so many days is in hand: the twelve weeks that the page speaks of. */

@@ -1,3 +1,4 @@
+import type { Item } from "../words/meaning.ts";
 import { AFTER_COLON, AFTER_COMMA, FIRST, JOINED, LineCuts } from "./line-cuts.ts";
 
 /** One part of a line between separators, without the white space at its ends, and the separator before it. */
@@ -5,6 +6,11 @@ export interface Cut {
   readonly start: number;
   readonly end: number;
   readonly after: "" | "," | ":" | ">";
+}
+
+/** A part with what its words mean; columns are those of the line. */
+export interface Part extends Cut {
+  readonly items: readonly Item[];
 }
 
 /** A line in its parts, and where its remark begins (the length of the line where it has none). */

@@ -1,5 +1,5 @@
-import type { OnceBits } from "../words/meaning-traits.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
+import type { OnceBits } from "../words/term-types.ts";
 import { AFTER_ARROW, AFTER_COLON } from "./line-cuts.ts";
 import type { Piece } from "./piece.ts";
 

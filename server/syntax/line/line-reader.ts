@@ -1,12 +1,11 @@
 import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
-import { type Cut, isRemarkMark, separatorText } from "./cut.ts";
+import { type Cut, isRemarkMark, type Part, separatorText } from "./cut.ts";
 import { dateWord, isSpace } from "./day-line.ts";
 import { EntryFold, type Role } from "./entry-fold.ts";
 import { EntryRule } from "./entry-rule.ts";
 import type { Line } from "./line.ts";
 import { JOINED, LineCuts } from "./line-cuts.ts";
-import type { Part } from "./parts.ts";
 import { itemsOf, type Piece } from "./piece.ts";
 import { PieceTable } from "./pieces.ts";
 

@@ -10,9 +10,9 @@ import type {
 import { type NoteReading, noteAt, parted } from "../words/note-word.ts";
 import { tokenise } from "../words/token.ts";
 import { claimAfterColon } from "./claim.ts";
-import { cutLine } from "./cut.ts";
+import { cutLine, type Part } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
-import { type Part, type PartContext, partsOf } from "./parts.ts";
+import { type PartContext, partsOf } from "./parts.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
 

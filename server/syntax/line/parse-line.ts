@@ -1,12 +1,12 @@
 import type { Vocabulary } from "../words/vocabulary.ts";
-import { remarkText } from "./cut.ts";
+import { type Part, remarkText } from "./cut.ts";
 import { dateWord } from "./day-line.ts";
-import { declarationWordAt, isDeclaration, nearestDeclarationWord } from "./declaration-word.ts";
+import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
+import { declarationWordAt } from "./declaration-word.ts";
 import { isEntry } from "./entry-rule.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { parseEntry } from "./parse-entry.ts";
-import type { Part } from "./parts.ts";
 
 export interface LineContext {
   readonly vocabulary: Vocabulary;

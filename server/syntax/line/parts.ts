@@ -1,15 +1,7 @@
 import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
-import type { Cut } from "./cut.ts";
+import type { Cut, Part } from "./cut.ts";
 import type { LineReader } from "./line-reader.ts";
-
-/** What stands between two separators of a line, with what its words mean; columns are those of the line. */
-export interface Part {
-  readonly start: number;
-  readonly end: number;
-  readonly after: Cut["after"];
-  readonly items: readonly Item[];
-}
 
 export interface PartContext {
   readonly vocabulary: Vocabulary;

@@ -1,6 +1,6 @@
 import type { Fraction, Item, Meaning, MeaningOf, Tries } from "../words/meaning.ts";
-import { MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/meaning-traits.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
+import { MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { claimAfterColon } from "./claim.ts";
 import { declarationWordAt } from "./declaration-word.ts";
@@ -161,7 +161,7 @@ class Walk {
     if (index === 0) this.begins = openingOf(meaning);
     const traits = MEANING_TRAITS[meaning.type];
     this.bears ||= traits.bears;
-    this.tells ||= traits.tells;
+    this.tells ||= traits.told;
     this.subject ||= SUBJECTS.includes(meaning.type);
     this.sayOnce(meaning, traits.once);
     switch (meaning.type) {

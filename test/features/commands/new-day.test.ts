@@ -6,8 +6,8 @@ import { isoDate } from "../../../server/journal/calendar.ts";
 import { edited, journalOf, URI } from "../journal-text.ts";
 import { type OtherFiles, run, TODAY } from "../marked-text.ts";
 
-// Invented journals; where a day belongs is the format's own decision. Today is 2026-03-09, a Monday by the table of ISO weeks
-// in test/reference/iso-weeks.tsv, which test/journal holds the calendar against.
+// Invented journals; where a day belongs is the format's own decision. Today is 2026-03-09, a Monday by the table of
+// ISO weeks in test/reference/iso-weeks.tsv, which test/journal holds the calendar against.
 
 function check(before: string, after: string, others?: OtherFiles): void {
   expect(run((journal, uri) => newDay(journal, uri, { today: TODAY, phases: false }), before, others)).toBe(after);

@@ -5,7 +5,7 @@ import { completionsAt, explainCompletion } from "../../../server/features/compl
 import type { CompletionItem } from "../../../server/features/types.ts";
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
-import { INSTRUMENTS } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../../../server/music/instruments/instruments.ts";
 import { createDocument, lineAt, type Position } from "../../../server/syntax/document/document.ts";
 import scales from "../../reference/scales.json" with { type: "json" };
 import { anyText, edited, journalOf, journalText, URI } from "../journal-text.ts";
@@ -107,7 +107,8 @@ test("a tonic is followed by kinds, and both are replaced together", () => {
 test("a letter alone also stands for its flat and its sharp in the usual keys, below its own; a space says that it is none of them", () => {
   const found = labels("  E‸");
   expect(found.indexOf("Eb major")).toBeGreaterThan(found.indexOf("E diminished seventh"));
-  checkOffered("  E‸", ["Eb natural minor"], ["E# major", "E# natural minor"]); // eleven sharps, eight: theoretical keys
+  // Eleven sharps, eight: theoretical keys.
+  checkOffered("  E‸", ["Eb natural minor"], ["E# major", "E# natural minor"]);
   checkOffered("  E ‸", ["E major"], ["Eb major"]);
   checkOffered("  Eb‸", ["Eb major"], ["E major"]);
 });

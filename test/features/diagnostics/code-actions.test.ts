@@ -26,7 +26,9 @@ function actionsAt(marked: string, only?: readonly string[]): readonly CodeActio
   return codeActionsIn(diagnosticsOf(journalOf(text), URI, TODAY), range, only);
 }
 
-/** The actions at a place below a day, one a line: kind, `*` where preferred, title, and what the first line becomes. */
+/**
+ * The actions at a place below a day, one a line: kind, `*` where preferred, title, and what the first line becomes.
+ */
 function check(marked: string, ...expected: readonly string[]): void {
   const day = "2026-03-02 Mon\n";
   const { text } = placed(day + marked);

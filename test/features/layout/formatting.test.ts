@@ -116,7 +116,7 @@ test("with a range only the lines that it touches are laid out, as they stand be
   expect(only(4)).toBe(text.replace("-- E", "  -- E"));
 });
 
-const ROOT = join(import.meta.dirname, "../..");
+const ROOT = join(import.meta.dirname, "../../..");
 const reference = readFileSync(join(ROOT, "syntaxes/FORMAT.md"), "utf8");
 const boxes = [...reference.matchAll(/\n```practice(?: later)?\n([\s\S]*?\n)```\n/g)].map(([, text]) => text!);
 

@@ -7,10 +7,11 @@ import {
   WEIGHTS,
 } from "../../../server/music/fingering/finger-change.ts";
 import { printFingering } from "../../../server/music/fingering/fingering.ts";
-import { INSTRUMENTS, type Instrument, instrumentById } from "../../../server/music/instruments/instrument.ts";
+import type { Instrument } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { midi, type Note, type NoteName, parseNote, printNote } from "../../../server/music/notes/note.ts";
-import { exercise } from "../../../server/music/patterns/exercise.ts";
-import { kindById } from "../../../server/music/scales/kind.ts";
+import { notesToPlay } from "../../../server/music/patterns/notes-to-play.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 
 const ALTO = instrumentById("alto recorder")!;
 
@@ -33,7 +34,7 @@ function check(text: string, moves: Partial<FingerChange>, costs: number): void 
 }
 
 function majorOverFullRange(tonic: NoteName) {
-  return exercise({
+  return notesToPlay({
     subject: { type: "scale", tonic, kind: kindById("major")! },
     reach: { type: "full range" },
     instrument: ALTO,

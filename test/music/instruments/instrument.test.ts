@@ -1,13 +1,8 @@
 import fc from "fast-check";
 import { Interval, Note as Tonal } from "tonal";
 import { describe, expect, test } from "vitest";
-import {
-  INSTRUMENTS,
-  instrumentById,
-  isInRange,
-  namesShortenedTo,
-  soundingNote,
-} from "../../../server/music/instruments/instrument.ts";
+import { isInRange, soundingNote } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById, namesShortenedTo } from "../../../server/music/instruments/instruments.ts";
 import { transpositionWords } from "../../../server/music/instruments/transposition.ts";
 import { midi, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import reference from "../../reference/instrument-ranges.json" with { type: "json" };
@@ -74,8 +69,8 @@ describe("the others as written (`professional_written`), and sounding as told t
 });
 
 /**
- * A second opinion on the lowest note and the transposition: the musicology toolkit music21, as far as it has both. Where it
- * says something else, this is why we side with the data set.
+ * A second opinion on the lowest note and the transposition: the musicology toolkit music21, as far as it has both.
+ * Where it says something else, this is why we side with the data set.
  */
 describe("music21 agrees on lowest note and transposition (test/reference/instrument-ranges-more.json)", () => {
   const otherwise: Readonly<Record<string, string>> = {

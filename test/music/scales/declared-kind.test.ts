@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { parseNote, printName } from "../../../server/music/notes/note.ts";
-import { declaredKind, KINDS } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { scaleNames } from "../../../server/music/scales/scale.ts";
 
 /** A declared scale on D, or the reason why it cannot be read and the word to blame. */

@@ -3,7 +3,7 @@ import { Chord, Scale } from "tonal";
 import { describe, expect, test } from "vitest";
 import { CHORDS, chordNames } from "../../../server/music/chords/chord.ts";
 import { LETTERS, midi, type NoteName, pitchClass, printName, sameName } from "../../../server/music/notes/note.ts";
-import { KINDS, kindById } from "../../../server/music/scales/kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, degreeNote, scaleNames } from "../../../server/music/scales/scale.ts";
 import { stepsOf } from "../../../server/music/scales/steps.ts";
 import { CHORD_SYMBOLS } from "../chords/chord-symbols.ts";

@@ -3,7 +3,9 @@ import { Chord, Note, Scale } from "tonal";
 import { describe, expect, test } from "vitest";
 import { chordsOf } from "../../../server/music/chords/chords-of-notes.ts";
 import { type NoteName, parseNote, pitchClass, printName } from "../../../server/music/notes/note.ts";
-import { declaredKind, KINDS, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import {
   isExactly,
   nearMisses,

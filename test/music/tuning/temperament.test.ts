@@ -32,8 +32,8 @@ import {
 import reference from "../../reference/temperaments.json" with { type: "json" };
 import archive from "../../reference/temperaments-scala.json" with { type: "json" };
 
-// Of the libraries on npm, tonal has equal temperament at any pitch and is the judge of that below. One that has the old
-// temperaments and is kept up was not found; test/reference/temperaments-scala.json comes from one that is not.
+// Of the libraries on npm, tonal has equal temperament at any pitch and is the judge of that below. One that has the
+// old temperaments and is kept up was not found; test/reference/temperaments-scala.json comes from one that is not.
 
 const A = 9;
 
@@ -71,7 +71,8 @@ const anyTemperament = fc.oneof(
 const anyPitch = fc.double({ min: 380, max: 480, noNaN: true });
 
 describe("the cents of the twelve keys", () => {
-  // test/reference/temperaments.json, three decimals of cents above C and two of cents from equal temperament with A = 0.
+  // test/reference/temperaments.json, three decimals of cents above C and two of cents from equal temperament with A =
+  // 0.
   test.each([
     ["quarter-comma meantone", reference.temperaments["quarter-comma meantone"]],
     ["Vallotti", reference.temperaments.Vallotti],
@@ -79,7 +80,8 @@ describe("the cents of the twelve keys", () => {
     ["just on C", reference.temperaments["just (5-limit on C)"]],
   ])("%s", (name, { cents, offset_from_12TET_A0 }) => {
     expect(aboveC(named(name))).toEqual(cents);
-    // The offsets are differences of two figures to three decimals, rounded once more to two: within 0.006 of the exact.
+    // The offsets are differences of two figures to three decimals, rounded once more to two: within 0.006 of the
+    // exact.
     for (const [key, offset] of centsFromEqual(named(name)).entries())
       expect(Math.abs(offset - offset_from_12TET_A0[key]!), `${name}, key ${key}`).toBeLessThanOrEqual(0.006);
   });

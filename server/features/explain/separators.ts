@@ -6,7 +6,9 @@ export interface Separator {
   readonly sign: Cut["after"];
 }
 
-/** Where the commas, colons and `>` stand that a line was cut at: each is the first sign behind the stretch before it. */
+/**
+ * Where the commas, colons and `>` stand that a line was cut at: each is the first sign behind the stretch before it.
+ */
 export function separatorsOf(text: string, cuts: readonly Cut[]): readonly Separator[] {
   return cuts.slice(1).map(({ after }, i) => {
     const { end } = cuts[i]!;

@@ -1,12 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CHORDS } from "../../../server/music/chords/chord.ts";
-import { INSTRUMENTS, instrumentById, isInRange } from "../../../server/music/instruments/instrument.ts";
+import { isInRange } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { LETTERS, midi, type Note, parseNote, pitchClass, printNote } from "../../../server/music/notes/note.ts";
-import { type ExerciseInput, exercise } from "../../../server/music/patterns/exercise.ts";
+import { notesToPlay, type WhatToPlay } from "../../../server/music/patterns/notes-to-play.ts";
 import { PATTERNS, parseCell } from "../../../server/music/patterns/pattern.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
-import { declaredKind, KINDS, kindById } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 
 const note = (text: string): Note => ({ octave: 4, ...parseNote(text)! });
 const print = (notes: readonly Note[]) => notes.map(printNote).join(" ");
@@ -18,8 +20,8 @@ const alto = instrumentById("alto recorder")!;
 const fullRange: Reach = { type: "full range" };
 
 /** An exercise and the notes it is played with. */
-function check(input: ExerciseInput, notes: string): void {
-  expect(print(exercise(input).notes)).toBe(notes);
+function check(input: WhatToPlay, notes: string): void {
+  expect(print(notesToPlay(input).notes)).toBe(notes);
 }
 
 describe("where a span lies", () => {
@@ -32,14 +34,14 @@ describe("where a span lies", () => {
     check({ subject: scale("E#", "major"), instrument: alto, reach: { type: "degrees", count: 1 } }, "E#4");
   });
   test("from the octave that the player names, also where the instrument has no such note", () => {
-    const played = exercise({ subject: { ...scale("D", "major"), octave: 4 }, instrument: alto, direction: "up" });
+    const played = notesToPlay({ subject: { ...scale("D", "major"), octave: 4 }, instrument: alto, direction: "up" });
     expect(print(played.notes)).toBe("D4 E4 F#4 G4 A4 B4 C#5 D5");
     expect(print(played.outOfRange)).toBe("D4 E4");
   });
   test("five notes, two octaves, a twelfth", () => {
     check({ subject: scale("G", "major"), reach: { type: "degrees", count: 5 } }, "G4 A4 B4 C5 D5 C5 B4 A4 G4");
     const up = (kind: string, reach: Reach) =>
-      exercise({ subject: scale("C", kind), reach, direction: "up" }).degrees.length;
+      notesToPlay({ subject: scale("C", kind), reach, direction: "up" }).degrees.length;
     expect([1, 2].map((count) => up("major", { type: "octaves", count }))).toEqual([8, 15]);
     expect([1, 2].map((count) => up("minor pentatonic", { type: "octaves", count }))).toEqual([6, 11]);
     expect(up("chromatic", { type: "octaves", count: 2 })).toBe(25);
@@ -54,13 +56,13 @@ describe("where a span lies", () => {
   test("between two notes, which need not be tonics or notes of the scale, in either order", () => {
     const between = (from: string, to: string): Reach => ({ type: "between", from: note(from), to: note(to) });
     check({ subject: scale("C", "major"), reach: between("D4", "G4") }, "D4 E4 F4 G4 F4 E4 D4");
-    expect(exercise({ subject: scale("C", "major"), reach: between("D4", "G4"), direction: "up" }).degrees).toEqual([
+    expect(notesToPlay({ subject: scale("C", "major"), reach: between("D4", "G4"), direction: "up" }).degrees).toEqual([
       2, 3, 4, 5,
     ]);
     check({ subject: scale("C", "major"), reach: between("G4", "C#4"), direction: "down" }, "G4 F4 E4 D4");
     check({ subject: scale("C", "major"), reach: between("C#4", "Db4") }, "");
     expect(
-      exercise({ subject: scale("D", "natural minor"), reach: between("A4", "F5"), direction: "up" }).degrees,
+      notesToPlay({ subject: scale("D", "natural minor"), reach: between("A4", "F5"), direction: "up" }).degrees,
     ).toEqual([-2, -1, 0, 1, 2, 3]);
   });
   test("full range: tonic, top, bottom, tonic (format page); patterns from the lowest to the highest note", () => {
@@ -68,24 +70,24 @@ describe("where a span lies", () => {
       { subject: scale("F#", "major"), instrument: alto, reach: fullRange },
       "F#4 G#4 A#4 B4 C#5 D#5 E#5 F#5 G#5 A#5 B5 C#6 D#6 E#6 F#6 E#6 D#6 C#6 B5 A#5 G#5 F#5 E#5 D#5 C#5 B4 A#4 G#4 F#4 E#4 F#4",
     );
-    const topDown = exercise({
+    const topDown = notesToPlay({
       subject: scale("D", "major"),
       instrument: alto,
       reach: fullRange,
       direction: "down and up",
     });
     expect([topDown.notes[0], topDown.notes.at(-1)].map((end) => printNote(end!))).toEqual(["G6", "G6"]);
-    const thirds = exercise({ subject: scale("D", "major"), instrument: alto, reach: fullRange, pattern: "thirds" });
+    const thirds = notesToPlay({ subject: scale("D", "major"), instrument: alto, reach: fullRange, pattern: "thirds" });
     expect(thirds.degrees.slice(0, 4)).toEqual([-4, -2, -3, -1]);
     expect(thirds.range && [thirds.range.low, thirds.range.high].map(printNote)).toEqual(["F#4", "G6"]);
-    expect(exercise({ subject: scale("C", "major"), reach: fullRange }).degrees).toHaveLength(15);
+    expect(notesToPlay({ subject: scale("C", "major"), reach: fullRange }).degrees).toHaveLength(15);
   });
 });
 
 describe("scales that differ going down", () => {
   test("straight", () => {
     check({ subject: scale("D", "melodic minor") }, "D4 E4 F4 G4 A4 B4 C#5 D5 C5 Bb4 A4 G4 F4 E4 D4");
-    const { up, down } = exercise({ subject: scale("D", "melodic minor"), pattern: "thirds" });
+    const { up, down } = notesToPlay({ subject: scale("D", "melodic minor"), pattern: "thirds" });
     expect(print(up)).toBe("D4 E4 F4 G4 A4 B4 C#5 D5");
     expect(print(down)).toBe("D5 C5 Bb4 A4 G4 F4 E4 D4");
   });
@@ -96,7 +98,7 @@ describe("scales that differ going down", () => {
     );
   });
   test("the full range ends where either form would leave the instrument: E#4 is there going up, E4 is not going down", () => {
-    const { range, outOfRange } = exercise({
+    const { range, outOfRange } = notesToPlay({
       subject: scale("F#", "melodic minor"),
       instrument: alto,
       reach: fullRange,
@@ -121,7 +123,7 @@ describe("scales that differ going down", () => {
 describe("arpeggios count their chord's notes", () => {
   test("straight, two octaves, a twelfth", () => {
     check({ subject: chord("D", "minor") }, "D4 F4 A4 D5 A4 F4 D4");
-    const { degrees, steps, signature } = exercise({
+    const { degrees, steps, signature } = notesToPlay({
       subject: chord("D", "minor"),
       reach: { type: "octaves", count: 2 },
     });
@@ -131,15 +133,15 @@ describe("arpeggios count their chord's notes", () => {
   });
   test("inversions start from their bass, the lowest that the instrument has", () => {
     check({ subject: chord("D", "minor", 1), instrument: alto }, "F4 A4 D5 F5 D5 A4 F4");
-    expect(exercise({ subject: chord("D", "minor", 1) }).degrees).toEqual([2, 3, 4, 5, 4, 3, 2]);
-    const whole = exercise({ subject: chord("G", "major", 1), instrument: alto, reach: fullRange });
+    expect(notesToPlay({ subject: chord("D", "minor", 1) }).degrees).toEqual([2, 3, 4, 5, 4, 3, 2]);
+    const whole = notesToPlay({ subject: chord("G", "major", 1), instrument: alto, reach: fullRange });
     expect([whole.notes[0], whole.notes.at(-1)].map((end) => printNote(end!))).toEqual(["B4", "B4"]);
   });
   test("broken chords go in groups of three", () => {
     check({ subject: chord("C", "major", 0, true), direction: "up" }, "C4 E4 G4 E4 G4 C5");
   });
   test("a dominant seventh of a key", () => {
-    const { notes, signature } = exercise({
+    const { notes, signature } = notesToPlay({
       subject: { ...chord("A", "dominant seventh"), key: parseNote("D")! },
       direction: "up",
     });
@@ -153,12 +155,12 @@ describe("arpeggios count their chord's notes", () => {
 });
 
 test("octaves and tenths take two octaves when no span is named", () => {
-  expect(exercise({ subject: scale("C", "major"), pattern: "octaves", direction: "up" }).degrees).toEqual([
+  expect(notesToPlay({ subject: scale("C", "major"), pattern: "octaves", direction: "up" }).degrees).toEqual([
     1, 8, 2, 9, 3, 10, 4, 11, 5, 12, 6, 13, 7, 14, 8, 15,
   ]);
   const oneOctave: Reach = { type: "octaves", count: 1 };
   expect(
-    exercise({ subject: scale("C", "major"), pattern: "octaves", reach: oneOctave, direction: "up" }).degrees,
+    notesToPlay({ subject: scale("C", "major"), pattern: "octaves", reach: oneOctave, direction: "up" }).degrees,
   ).toEqual([1, 8]);
 });
 
@@ -176,7 +178,7 @@ test("declared cells and declared scales", () => {
 test("what sounds is what the instrument makes of what is written", () => {
   const sounding = (instrument: string, direction: Direction = "up") =>
     print(
-      exercise({
+      notesToPlay({
         subject: scale("C", "major"),
         reach: { type: "degrees", count: 3 },
         direction,
@@ -190,7 +192,7 @@ test("what sounds is what the instrument makes of what is written", () => {
 });
 
 test("out of range: each note once, in the order of playing", () => {
-  const { outOfRange } = exercise({
+  const { outOfRange } = notesToPlay({
     subject: scale("G", "major"),
     reach: { type: "octaves", count: 3 },
     instrument: alto,
@@ -209,7 +211,7 @@ const anySubject = fc.oneof(
     broken: fc.boolean(),
   }),
 );
-const anyInput: fc.Arbitrary<ExerciseInput> = fc.record({
+const anyInput: fc.Arbitrary<WhatToPlay> = fc.record({
   subject: anySubject,
   pattern: fc.option(fc.constantFrom(...PATTERNS.map(({ id }) => id)), { nil: undefined }),
   direction: fc.option(fc.constantFrom<Direction>("up", "down", "up and down", "down and up"), { nil: undefined }),
@@ -228,7 +230,7 @@ const anyInput: fc.Arbitrary<ExerciseInput> = fc.record({
 test("whatever is asked: notes belong to the subject, lie in the range told, and are out of range only when told so", () => {
   fc.assert(
     fc.property(anyInput, (input) => {
-      const played = exercise(input);
+      const played = notesToPlay(input);
       const { notes, degrees, sounding, range, outOfRange, up, down } = played;
       expect(degrees).toHaveLength(notes.length);
       expect(sounding).toHaveLength(notes.length);
@@ -252,5 +254,5 @@ test("whatever is asked: notes belong to the subject, lie in the range told, and
 
 test("an absurd reach is cut to what could ever be written", () => {
   const reach: Reach = { type: "octaves", count: 1e9 };
-  expect(exercise({ subject: scale("C", "major"), reach, pattern: "growing" }).notes.length).toBeLessThan(20_000);
+  expect(notesToPlay({ subject: scale("C", "major"), reach, pattern: "growing" }).notes.length).toBeLessThan(20_000);
 });

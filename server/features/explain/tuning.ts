@@ -1,6 +1,7 @@
+import { listed } from "../../checks/listed.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ExerciseInput } from "../../music/patterns/exercise.ts";
+import type { WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { intonationOf } from "../../music/tuning/intonation.ts";
 import { readTemperament } from "../../music/tuning/read-temperament.ts";
 import {
@@ -16,11 +17,11 @@ import {
 } from "../../music/tuning/temperament.ts";
 
 /**
- * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing in equal temperament,
- * declared or not, where it would be the same line for every key.
+ * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing in equal
+ * temperament, declared or not, where it would be the same line for every key.
  */
 export function tuningOf(
-  { subject, instrument }: ExerciseInput,
+  { subject, instrument }: WhatToPlay,
   { tuning, names }: Pick<Conventions, "tuning" | "names">,
 ): readonly string[] {
   if (!tuning || tuning.temperament.id === "equal") return [];
@@ -94,6 +95,5 @@ function wolvesIn(temperament: Temperament, names: NoteNames): string {
     return `${intervalText(fifth, names)} (${distance(fifth.cents)} cents ${wayOf([fifth])})`;
   });
   if (found.length === 0) return "No fifth is a wolf.";
-  if (found.length === 1) return `Its wolf is ${found[0]}.`;
-  return `Its wolves are ${found.slice(0, -1).join(", ")} and ${found.at(-1)}.`;
+  return `${found.length === 1 ? "Its wolf is" : "Its wolves are"} ${listed(found)}.`;
 }

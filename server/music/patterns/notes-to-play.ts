@@ -1,13 +1,14 @@
 import { type ChordKind, chordById } from "../chords/chord.ts";
+import { chordSignature } from "../chords/chord-signature.ts";
 import { type Instrument, isInRange, type Range, soundingNote } from "../instruments/instrument.ts";
+import { type Degree, noteOnDegree } from "../notes/degree.ts";
 import { midi, type Note, type NoteName, printName, samePitch } from "../notes/note.ts";
-import type { Degree, ScaleKind } from "../scales/kind.ts";
+import type { ScaleKind } from "../scales/kind.ts";
 import { degreesOf } from "../scales/scale.ts";
-import { degreeOnLadder } from "../scales/scale-degrees.ts";
-import { chordSignature, type KeySignature, keySignature } from "../scales/signature.ts";
+import { type KeySignature, keySignature } from "../scales/signature.ts";
 import { stepsBetween } from "../scales/steps.ts";
 import { leapOrder } from "./leaps.ts";
-import { type Cell, isDrawn, type Pattern, patternById, type Rungs, type Variant } from "./pattern.ts";
+import { type Cell, type DegreeIntervals, isDrawn, type Pattern, patternById, type Variant } from "./pattern.ts";
 import { type PlayedForm, playedForms } from "./pattern-forms.ts";
 import type { Direction, Reach } from "./reach.ts";
 
@@ -33,7 +34,8 @@ export interface ChordToPlay {
   readonly key?: NoteName;
 }
 
-export interface ExerciseInput {
+/** A scale or a chord, and how it is to be played. */
+export interface WhatToPlay {
   readonly subject: ScaleToPlay | ChordToPlay;
   /** An id of `PATTERNS` or a declared cell; straight by default. */
   readonly pattern?: string | Cell;
@@ -43,11 +45,14 @@ export interface ExerciseInput {
   /** One octave by default, two for octaves and tenths. */
   readonly reach?: Reach;
   readonly instrument?: Pick<Instrument, "low" | "high" | "sounding">;
-  /** The day that `leaps` are drawn for, in days since 1970-01-01; that day itself by default. Nothing else asks for it. */
+  /**
+   * The day that `leaps` are drawn for, in days since 1970-01-01; that day itself by default. Nothing else asks for it.
+   */
   readonly day?: number;
 }
 
-export interface Exercise {
+/** The notes that come of it, and what is known of them. */
+export interface NotesToPlay {
   /** The scale's or chord's own notes over the reach, low to high. */
   readonly up: readonly Note[];
   /** The same in the falling form, high to low. */
@@ -68,7 +73,7 @@ export interface Exercise {
 }
 
 /** A scale or chord placed on the staff: degree 1 stands on `tonic`. */
-interface Ladder {
+interface PlacedDegrees {
   readonly tonic: Note;
   readonly rising: readonly Degree[];
   readonly falling: readonly Degree[];
@@ -89,41 +94,41 @@ function chordOf(id: string): ChordKind {
   return chord;
 }
 
-function noteAt(ladder: Ladder, degree: number, falling: boolean): Note {
-  return degreeOnLadder(ladder.tonic, falling ? ladder.falling : ladder.rising, degree);
+function noteAt(placed: PlacedDegrees, degree: number, falling: boolean): Note {
+  return noteOnDegree(placed.tonic, falling ? placed.falling : placed.rising, degree);
 }
 
 /** The lowest octave in which the note on `degree` is not below `floor`. */
-function lowestPlacement(ladder: Ladder, degree: number, floor: Note): Note {
-  const short = midi(floor) - midi(noteAt(ladder, degree, false));
-  return { ...ladder.tonic, octave: ladder.tonic.octave + Math.ceil(short / 12) };
+function lowestPlacement(placed: PlacedDegrees, degree: number, floor: Note): Note {
+  const short = midi(floor) - midi(noteAt(placed, degree, false));
+  return { ...placed.tonic, octave: placed.tonic.octave + Math.ceil(short / 12) };
 }
 
 /** The degrees around 1 whose notes, rising and falling, lie from `low` to `high`. */
-function degreesWithin(ladder: Ladder, { low, high }: Range): Span {
+function degreesWithin(placed: PlacedDegrees, { low, high }: Range): Span {
   const fits = (degree: number): boolean =>
-    [true, false].every((falling) => isInRange({ low, high }, noteAt(ladder, degree, falling)));
+    [true, false].every((falling) => isInRange({ low, high }, noteAt(placed, degree, falling)));
   const around = Array.from({ length: 2 * MOST_DEGREES }, (_, index) => index - MOST_DEGREES);
   const first = around.find(fits);
   return first === undefined ? { first: 1, last: 0 } : { first, last: around.findLast(fits)! };
 }
 
 /** The place of the fifth above the octave: a perfect one where there is one, else the last note on that letter. */
-function twelfthOf({ rising }: Ladder): number {
+function twelfthOf({ rising }: PlacedDegrees): number {
   const perfect = rising.findIndex(({ semitones }) => semitones === 7);
   const place = perfect !== -1 ? perfect : rising.findLastIndex(({ step }) => step <= 4);
   return rising.length + place + 1;
 }
 
 /** How many degrees a counted reach has. */
-function degreeCount(ladder: Ladder, reach: Reach): number {
-  const size = ladder.rising.length;
+function degreeCount(placed: PlacedDegrees, reach: Reach): number {
+  const size = placed.rising.length;
   if (reach.type === "degrees") return Math.min(MOST_DEGREES, Math.max(0, Math.floor(reach.count)));
   if (reach.type === "octaves") return Math.min(MOST_DEGREES, Math.max(0, Math.floor(reach.count * size)) + 1);
-  return reach.type === "twelfth" ? twelfthOf(ladder) : size + 1;
+  return reach.type === "twelfth" ? twelfthOf(placed) : size + 1;
 }
 
-function ladderOf(subject: ScaleToPlay | ChordToPlay): Ladder {
+function degreesOfSubject(subject: ScaleToPlay | ChordToPlay): PlacedDegrees {
   if (subject.type === "scale") {
     const { tonic, octave = 4, kind } = subject;
     return { tonic: { ...tonic, octave }, rising: degreesOf(kind, "up"), falling: degreesOf(kind, "down") };
@@ -132,10 +137,10 @@ function ladderOf(subject: ScaleToPlay | ChordToPlay): Ladder {
   return { tonic: { ...subject.root, octave: subject.octave ?? 4 }, rising: degrees, falling: degrees };
 }
 
-/** The ladder with degree 1 on the lowest tonic of the range, or where the player put it. */
-function placed(subject: ScaleToPlay | ChordToPlay, ladder: Ladder, floor: Note | undefined): Ladder {
-  if (!floor || subject.octave !== undefined) return ladder;
-  return { ...ladder, tonic: lowestPlacement(ladder, startOf(subject), floor) };
+/** With degree 1 on the lowest tonic of the range, or where the player put it. */
+function placedFrom(subject: ScaleToPlay | ChordToPlay, placed: PlacedDegrees, floor: Note | undefined): PlacedDegrees {
+  if (!floor || subject.octave !== undefined) return placed;
+  return { ...placed, tonic: lowestPlacement(placed, startOf(subject), floor) };
 }
 
 function rangeBetween(from: Note, to: Note): Range {
@@ -143,8 +148,8 @@ function rangeBetween(from: Note, to: Note): Range {
 }
 
 /** The lowest tonic of the range; where it holds none, the one below it. */
-function tonicWithin(ladder: Ladder, range: Range): Note {
-  const tonic = lowestPlacement(ladder, 1, range.low);
+function tonicWithin(placed: PlacedDegrees, range: Range): Note {
+  const tonic = lowestPlacement(placed, 1, range.low);
   return isInRange(range, tonic) ? tonic : { ...tonic, octave: tonic.octave - 1 };
 }
 
@@ -153,21 +158,21 @@ function startOf(subject: ScaleToPlay | ChordToPlay): number {
   return subject.type === "chord" ? subject.inversion + 1 : 1;
 }
 
-function placeOn(input: ExerciseInput, reach: Reach): { ladder: Ladder; span: Span } {
+function placeOn(input: WhatToPlay, reach: Reach): { placed: PlacedDegrees; span: Span } {
   const { subject, instrument } = input;
-  const unplaced = ladderOf(subject);
+  const usual = degreesOfSubject(subject);
   if (reach.type === "between") {
     const range = rangeBetween(reach.from, reach.to);
-    const ladder = { ...unplaced, tonic: tonicWithin(unplaced, range) };
-    return { ladder, span: degreesWithin(ladder, range) };
+    const placed = { ...usual, tonic: tonicWithin(usual, range) };
+    return { placed, span: degreesWithin(placed, range) };
   }
-  const ladder = placed(subject, unplaced, instrument?.low);
-  if (reach.type === "full range" && instrument) return { ladder, span: degreesWithin(ladder, instrument) };
+  const placed = placedFrom(subject, usual, instrument?.low);
+  if (reach.type === "full range" && instrument) return { placed, span: degreesWithin(placed, instrument) };
   const first = startOf(subject);
-  return { ladder, span: { first, last: first + degreeCount(ladder, reach) - 1 } };
+  return { placed, span: { first, last: first + degreeCount(placed, reach) - 1 } };
 }
 
-function patternOf({ subject, pattern }: ExerciseInput): Pattern | Cell {
+function patternOf({ subject, pattern }: WhatToPlay): Pattern | Cell {
   const wanted = pattern ?? (subject.type === "chord" && subject.broken ? "threes" : "straight");
   if (typeof wanted !== "string") return wanted;
   const known = patternById(wanted);
@@ -193,7 +198,7 @@ function straightOverFullRange(start: number, { first, last }: Span): PlayedForm
   ];
 }
 
-function rungsOf({ rising }: Ladder): Rungs {
+function intervalsOf({ rising }: PlacedDegrees): DegreeIntervals {
   return {
     octave: rising.length,
     third: Math.max(
@@ -205,10 +210,10 @@ function rungsOf({ rising }: Ladder): Rungs {
 
 function formsOver(
   pattern: Pattern | Cell,
-  input: ExerciseInput,
+  input: WhatToPlay,
   reach: Reach,
   span: Span,
-  ladder: Ladder,
+  placed: PlacedDegrees,
 ): PlayedForm[] {
   const direction = input.direction ?? "up and down";
   const isStraight = "id" in pattern && pattern.id === "straight";
@@ -221,17 +226,17 @@ function formsOver(
   }
   const count = span.last - span.first + 1;
   const shift = span.first - 1;
-  return playedForms(pattern, input.variant, count, direction, rungsOf(ladder)).map(({ degrees, falling }) => ({
+  return playedForms(pattern, input.variant, count, direction, intervalsOf(placed)).map(({ degrees, falling }) => ({
     degrees: degrees.map((degree) => degree + shift),
     falling,
   }));
 }
 
 /**
- * The day's order, in rising notes. It is drawn for the day, the scale or chord and the number of degrees, and not for the
- * instrument: whoever practises the same exercise on the same day may play it together.
+ * The day's order, in rising notes. It is drawn for the day, the scale or chord and the number of degrees, and not for
+ * the instrument: whoever practises the same exercise on the same day may play it together.
  */
-function leapsOver({ subject, day = 0 }: ExerciseInput, { first, last }: Span, home: number): PlayedForm {
+function leapsOver({ subject, day = 0 }: WhatToPlay, { first, last }: Span, home: number): PlayedForm {
   const called =
     subject.type === "scale"
       ? `${printName(subject.tonic)} ${subject.kind.id}`
@@ -263,23 +268,23 @@ function signatureOf(subject: ScaleToPlay | ChordToPlay): KeySignature | null {
 }
 
 /**
- * What an exercise is, note by note. It starts on the lowest tonic (for an inversion, the lowest such bass note) that the
- * instrument has, or in octave 4; rising forms take the rising notes of a scale, falling forms the falling ones.
+ * What an exercise is, note by note. It starts on the lowest tonic (for an inversion, the lowest such bass note) that
+ * the instrument has, or in octave 4; rising forms take the rising notes of a scale, falling forms the falling ones.
  */
-export function exercise(input: ExerciseInput): Exercise {
+export function notesToPlay(input: WhatToPlay): NotesToPlay {
   const pattern = patternOf(input);
   const reach = input.reach ?? defaultReach(pattern);
-  const { ladder, span } = placeOn(input, reach);
-  const forms = formsOver(pattern, input, reach, span, ladder);
-  const notes = forms.flatMap(({ degrees, falling }) => degrees.map((degree) => noteAt(ladder, degree, falling)));
+  const { placed, span } = placeOn(input, reach);
+  const forms = formsOver(pattern, input, reach, span, placed);
+  const notes = forms.flatMap(({ degrees, falling }) => degrees.map((degree) => noteAt(placed, degree, falling)));
   const covered = span.last < span.first ? [] : run(span.first, span.last);
   const { instrument } = input;
   return {
-    up: covered.map((degree) => noteAt(ladder, degree, false)),
-    down: covered.toReversed().map((degree) => noteAt(ladder, degree, true)),
+    up: covered.map((degree) => noteAt(placed, degree, false)),
+    down: covered.toReversed().map((degree) => noteAt(placed, degree, true)),
     notes,
     degrees: forms.flatMap(({ degrees }) => [...degrees]),
-    steps: stepsBetween(ladder.rising),
+    steps: stepsBetween(placed.rising),
     signature: signatureOf(input.subject),
     range: rangeOf(notes),
     outOfRange: outsideOf(notes, instrument),

@@ -1,19 +1,18 @@
 import { collectionWords, relatedWords } from "../../features/explain/related-words.ts";
 import { isoDate } from "../../journal/calendar.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import { describeFifths } from "../../music/scales/signature.ts";
 import { printSteps } from "../../music/scales/steps.ts";
 import { intonationOf } from "../../music/tuning/intonation.ts";
 import { type FromPure, isWolf } from "../../music/tuning/temperament.ts";
-import { wrapped } from "../help/help.ts";
 import { printable } from "../printable.ts";
-import type { ExerciseReport, SignatureReport } from "./exercise-report.ts";
+import { WIDTH, wrapped } from "../wrapped.ts";
 import { fingerRows } from "./finger-text.ts";
+import type { NotesReport, SignatureReport } from "./notes-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
-const WIDTH = 80;
 const COLUMN = 15;
 
 /** How an exercise is told. */
@@ -28,7 +27,7 @@ type Row = readonly [name: string, text: string];
 const HIDDEN = "hidden, as the journal or the line wants it: --show-notes tells them";
 
 /** The exercise for a person: a heading, and one row a fact. */
-export function exerciseText(report: ExerciseReport, read: ExerciseRead, { explain, hidden }: Telling): string {
+export function notesText(report: NotesReport, read: ExerciseRead, { explain, hidden }: Telling): string {
   const { instrument } = read;
   const heading = instrument ? `${report.subject}, ${instrument.id}` : report.subject;
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
@@ -50,7 +49,7 @@ export function exerciseText(report: ExerciseReport, read: ExerciseRead, { expla
       ...(sounds ? [["sounds as", report.sounding.join(" ")] as const] : []),
       ["range", report.range ? `${report.range.low} to ${report.range.high}` : "nothing left to play"],
       ...(instrument ? [["out of range", report.outOfRange.join(" ") || "none"] as const] : []),
-      ...fingerRows(exercise(read.input), report, read),
+      ...fingerRows(notesToPlay(read.input), report, read),
       ["frequencies", frequenciesText(report)],
       ...intonationRows(read),
     ]),
@@ -75,7 +74,7 @@ function orderRows({ pattern, day }: ExerciseRead["input"]): readonly Row[] {
     : [];
 }
 
-function signatureText({ signature, parallelSignature, parallel }: ExerciseReport, hidden: boolean): string {
+function signatureText({ signature, parallelSignature, parallel }: NotesReport, hidden: boolean): string {
   if (!signature) return "none: it belongs to no key";
   const own = signatureWords(signature, hidden);
   return parallelSignature
@@ -88,13 +87,13 @@ function signatureWords({ fifths, accidentals }: SignatureReport, hidden: boolea
 }
 
 /** Tones and semitones where the scale has no others, and semitones as numbers for all. */
-function stepsText({ steps }: ExerciseReport): string {
+function stepsText({ steps }: NotesReport): string {
   const small = steps.every((step) => step <= 3);
   return small ? `${printSteps(steps, "TS")} (${steps.join(" ")} semitones)` : `${steps.join(" ")} semitones`;
 }
 
 /** Each note that sounds once, in the order of playing. */
-function frequenciesText({ sounding, frequencies, pitch, temperament }: ExerciseReport): string {
+function frequenciesText({ sounding, frequencies, pitch, temperament }: NotesReport): string {
   const each = new Map(sounding.map((note, i) => [note, `${note} ${frequencies[i]!.toFixed(1)}`]));
   const name = temperament === "equal" ? "equal temperament" : temperament;
   return `${[...each.values()].join(", ")} Hz (A=${pitch}, ${name})`;

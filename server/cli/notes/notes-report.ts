@@ -2,15 +2,18 @@ import { collectionOf, relatedNames } from "../../features/explain/related-words
 import { chordWords, subjectText } from "../../journal/subject-text.ts";
 import { modulo, type Note, type NoteName, pitchClass, transposed } from "../../music/notes/note.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
-import { type Exercise, exercise } from "../../music/patterns/exercise.ts";
+import { type NotesToPlay, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import { otherSignature } from "../../music/scales/related-keys.ts";
 import type { KeySignature } from "../../music/scales/signature.ts";
 import { centsFromEqual, hertz, temperamentText } from "../../music/tuning/temperament.ts";
 import { type FingerReport, fingerReport } from "./finger-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
-/** What `notes --json` prints, in the names that were asked for. Notes are as written for the instrument, with scientific octaves (C4 is middle C). */
-export interface ExerciseReport extends FingerReport {
+/**
+ * What `notes --json` prints, in the names that were asked for. Notes are as written for the instrument, with
+ * scientific octaves (C4 is middle C).
+ */
+export interface NotesReport extends FingerReport {
   readonly subject: string;
   /** Of a chord, its root. */
   readonly tonic: string;
@@ -18,7 +21,9 @@ export interface ExerciseReport extends FingerReport {
   readonly signature: SignatureReport | null;
   /** For a mode, the signature of the key on its tonic, in which it is written as well; else null. */
   readonly parallelSignature: SignatureReport | null;
-  /** The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords. */
+  /**
+   * The key of the same notes or signature on another tonic, and the other key on this one; null for no key and chords.
+   */
   readonly relative: string | null;
   readonly parallel: string | null;
   /** Of a symmetrical scale or chord, which of the few sets of notes it has; else null. */
@@ -63,11 +68,11 @@ export interface CollectionReport {
   readonly sameFrom: readonly string[];
 }
 
-export function exerciseReport(read: ExerciseRead): ExerciseReport {
+export function notesReport(read: ExerciseRead): NotesReport {
   const { subject, input, tuning, names } = read;
   const text = (note: Note): string => noteText(note, names);
   const tonic = input.subject.type === "scale" ? input.subject.tonic : input.subject.root;
-  const played = exercise(input);
+  const played = notesToPlay(input);
   const cents = centsOf(played, read);
   return {
     subject: subjectText(subject, names),
@@ -117,7 +122,10 @@ function kindText(subject: ExerciseRead["subject"]): string {
  * How far each sounding note lies from equal temperament. A declared scale in cents keeps its own distances from its
  * tonic, and the tonic is tempered.
  */
-function centsOf({ degrees, sounding }: Exercise, { input: { subject, instrument }, tuning }: ExerciseRead): number[] {
+function centsOf(
+  { degrees, sounding }: NotesToPlay,
+  { input: { subject, instrument }, tuning }: ExerciseRead,
+): number[] {
   const keys = centsFromEqual(tuning.temperament);
   const onKey = (name: NoteName): number => keys[pitchClass(name)]!;
   if (subject.type === "chord") return sounding.map(onKey);

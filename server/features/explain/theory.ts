@@ -1,17 +1,17 @@
 import { describeAcceptedSignature } from "../../checks/notes/signature-claim.ts";
-import type { Conventions } from "../../journal/conventions.ts";
-import { instrumentOf } from "../../journal/conventions.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { subjectToPlay } from "../../journal/entry-exercise.ts";
 import { chordById } from "../../music/chords/chord.ts";
+import { areInCents } from "../../music/notes/degree.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { describeFifths, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
 import { printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
-import { explainKind, sentenceCase } from "../explain/explain.ts";
-import { escapeMarkdown } from "../explain/markdown.ts";
-import { collectionWords, relatedWords } from "../explain/related-words.ts";
+import { explainKind, sentenceCase } from "./explain.ts";
+import { escapeMarkdown } from "./markdown.ts";
+import { collectionWords, relatedWords } from "./related-words.ts";
 import { tuningOf } from "./tuning.ts";
 
 export type Explain = "signature" | "steps" | "both" | "none";
@@ -37,9 +37,11 @@ export function cutRow(words: readonly (string | number)[]): string {
   return words.length > MOST_NOTES ? `${words.slice(0, MOST_NOTES).join(" ")} …` : words.join(" ");
 }
 
-/** What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown. */
+/**
+ * What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown.
+ */
 export function theoryOf(
-  input: ExerciseInput,
+  input: WhatToPlay,
   telling: Telling,
   { tuning }: Pick<Conventions, "tuning">,
 ): readonly string[] {
@@ -78,9 +80,11 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
   return sentence && escapeMarkdown(sentence);
 }
 
-function notesOf(input: ExerciseInput, names: NoteNames): string[] {
-  const title = isInCents(input.subject) ? "Notes, to the nearest semitone" : "Notes";
-  const { up, down } = exercise({ ...input, pattern: "straight", variant: undefined, direction: "up" });
+function notesOf(input: WhatToPlay, names: NoteNames): string[] {
+  const { subject } = input;
+  const title =
+    subject.type === "scale" && areInCents(subject.kind.degrees) ? "Notes, to the nearest semitone" : "Notes";
+  const { up, down } = notesToPlay({ ...input, pattern: "straight", variant: undefined, direction: "up" });
   const rising = notesInRow(up, names);
   if (rising === "") return [];
   const falling = notesInRow(down.toReversed(), names);
@@ -88,8 +92,8 @@ function notesOf(input: ExerciseInput, names: NoteNames): string[] {
   return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
-function signatureOf({ subject }: ExerciseInput, telling: Telling): string[] {
-  const { signature } = exercise({ subject });
+function signatureOf({ subject }: WhatToPlay, telling: Telling): string[] {
+  const { signature } = notesToPlay({ subject });
   if (!signature) return ["Signature: none, it belongs to no key"];
   const own = `Signature: ${signatureInFull(signature.fifths, telling)}`;
   const parallel = subject.type === "scale" ? parallelSignature(subject.tonic, subject.kind) : null;
@@ -101,7 +105,7 @@ function signatureOf({ subject }: ExerciseInput, telling: Telling): string[] {
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
-function relationsOf(subject: ExerciseInput["subject"], { names, hidden }: Telling): string[] {
+function relationsOf(subject: WhatToPlay["subject"], { names, hidden }: Telling): string[] {
   const words = [relatedWords(subject, names), hidden ? undefined : collectionWords(subject, names)].filter(
     (each) => each !== undefined,
   );
@@ -115,24 +119,19 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
 }
 
 /** Steps belong to scales; a scale in cents has none that letters could say. */
-function stepsIn(input: ExerciseInput): string[] {
+function stepsIn(input: WhatToPlay): string[] {
   const { subject } = input;
-  if (subject.type !== "scale" || isInCents(subject)) return [];
+  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return [];
   const rising = printSteps(stepsOf(subject.kind), "TS");
   const falling = stepsOf(subject.kind, "down");
   if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];
   return [`Steps going up: ${rising}`, `Going down: ${printSteps(falling.toReversed(), "TS")}`];
 }
 
-/** Whether letters and accidentals say its notes only roughly. */
-function isInCents(subject: ExerciseInput["subject"]): boolean {
-  return subject.type === "scale" && subject.kind.degrees.some(({ cents }) => cents !== undefined);
-}
-
 /** Which keys have a signature, and which of its own it is for what is practised. */
-export function signatureHover(
+export function explainSignature(
   fifths: number,
-  subject: ExerciseInput["subject"] | undefined,
+  subject: WhatToPlay["subject"] | undefined,
   telling: Omit<Telling, "explain">,
 ): string {
   const { names } = telling;
@@ -145,7 +144,7 @@ export function signatureHover(
 }
 
 /** The notes of a row as they are played, and the degrees that they stand on. */
-export function rowOf(input: ExerciseInput, names: NoteNames): { readonly degrees: string; readonly notes: string } {
-  const { degrees, notes } = exercise(input);
+export function rowOf(input: WhatToPlay, names: NoteNames): { readonly degrees: string; readonly notes: string } {
+  const { degrees, notes } = notesToPlay(input);
   return { degrees: cutRow(degrees), notes: notesInRow(notes, names) };
 }
