@@ -69,7 +69,7 @@ class DayReading implements DayVisitor {
   private readonly vocabulary: Vocabulary;
   private readonly columns = new AttemptColumns();
   private entries: { minutes?: number; planned: boolean; stretch: number }[] = [];
-  private day: DayNumber | undefined;
+  private date: DayNumber | undefined;
   private skeleton = new DaySkeleton();
 
   constructor(
@@ -82,13 +82,17 @@ class DayReading implements DayVisitor {
   }
 
   of(block: Block, uri: string): readonly AttemptRecord[] {
-    this.day = undefined;
+    this.date = undefined;
     this.entries = [];
     this.skeleton = new DaySkeleton();
     const { sittings, phases } = this.walk.go(block, [this], this.skeleton);
     const columns = this.columns.take();
-    if (this.day === undefined || columns.count === 0) return NONE;
-    return new DayAttempts(this.day, uri, block, columns, { sittings, phases, entries: this.entries }).records;
+    if (this.date === undefined || columns.count === 0) return NONE;
+    return new DayAttempts(this.date, uri, block, columns, { sittings, phases, entries: this.entries }).records;
+  }
+
+  day(date: DayNumber): void {
+    this.date = date;
   }
 
   entry(reader: LineReader, text: string, from: number, to: number, place: LinePlace): void {
@@ -99,7 +103,7 @@ class DayReading implements DayVisitor {
   }
 
   line(line: Line, _text: string, place: LinePlace): void {
-    if (line.type === "day") this.day ??= parseIsoDate(line.date);
+    if (line.type === "day") this.date ??= parseIsoDate(line.date);
     if (line.type !== "entry") return;
     this.begin(place, entryCount(line).minutes);
     if (!place.planned) this.addWhole(line, place);

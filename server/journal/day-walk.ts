@@ -1,9 +1,11 @@
 import type { Block } from "../syntax/document/document.ts";
 import { type Line, type LineSort, sortOf } from "../syntax/line/line.ts";
+import { AFTER_ARROW } from "../syntax/line/line-cuts.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { lineRead } from "../syntax/line/parse-line.ts";
 import type { PartContext } from "../syntax/line/parts.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
+import { type DayNumber, parseIsoDate, weekday } from "./calendar.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
 import { takeFrame } from "./read-block.ts";
 import { entryCount } from "./read-entry.ts";
@@ -18,6 +20,8 @@ export interface LinePlace {
 
 /** Looks at the lines of a day as they are gone over. */
 export interface DayVisitor {
+  /** A day line that says its date, its own weekday and minutes at most. Columns are those of the date. */
+  day(date: DayNumber, start: number, end: number): void;
   /**
    * An entry whose pieces can be looked at each by itself: those that the reader holds now, by offsets in `text`, in which
    * the line goes from `from` up to `to`.
@@ -71,6 +75,7 @@ export class DayWalk {
     const { reader, place } = this;
     const kind = reader.read(text, from, to);
     if (kind === "blank" || kind === "remark") return;
+    if (kind === "day" && this.takeDay(skeleton, text, from, visitors)) return;
     place.line = line;
     place.planned = false;
     if (kind === "phase") skeleton.openPhase(line, reader.pieces[0]!.phase!, reader.minutes, false);
@@ -78,6 +83,27 @@ export class DayWalk {
       place.planned = skeleton.addEntry(line, reader);
       for (const visitor of visitors) visitor.entry(reader, text, from, to, place);
     } else this.takeWhole(skeleton, text.slice(from, to), visitors);
+  }
+
+  /** A day line in which nothing can be at fault; false for any other. */
+  private takeDay(skeleton: DaySkeleton, text: string, from: number, visitors: readonly DayVisitor[]): boolean {
+    const { cuts, pieces, dateStart, start } = this.reader;
+    const date = parseIsoDate(text.slice(dateStart, start));
+    if (date === undefined) return false;
+    let minutes: number | undefined;
+    for (let i = 0; i < cuts.count; i++) {
+      const [item, more] = pieces[i]!.items;
+      if (!item) continue;
+      const { meaning } = item;
+      const isOwnWeekday = i === 0 && meaning.type === "weekday" && meaning.day === weekday(date);
+      const isMinutes = i > 0 && minutes === undefined && meaning.type === "amount" && meaning.possible;
+      if (more || cuts.after[i] === AFTER_ARROW || !(isOwnWeekday || isMinutes)) return false;
+      if (isMinutes) minutes = this.reader.minutesAt(i);
+      if (minutes === 0) return false;
+    }
+    skeleton.openDay(0, minutes, false, false);
+    for (const visitor of visitors) visitor.day(date, dateStart - from, start - from);
+    return true;
   }
 
   private takeWhole(skeleton: DaySkeleton, text: string, visitors: readonly DayVisitor[]): void {

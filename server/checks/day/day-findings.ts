@@ -1,4 +1,4 @@
-import { parseIsoDate } from "../../journal/calendar.ts";
+import { type DayNumber, parseIsoDate } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { DaySkeleton } from "../../journal/day-skeleton.ts";
 import type { DayVisitor, DayWalk, LinePlace } from "../../journal/day-walk.ts";
@@ -32,7 +32,7 @@ const NONE: readonly LineFinding[] = [];
 export class DayFindings implements DayVisitor {
   private readonly entries: EntryFindings;
   private found: LineFinding[] = [];
-  private day: DatedDay | undefined;
+  private dated: DatedDay | undefined;
   private declares = false;
 
   constructor(
@@ -46,11 +46,15 @@ export class DayFindings implements DayVisitor {
   /** @param others who look at the lines of a day as well, so that they are read once for all */
   of(block: Block, others: readonly DayVisitor[] = []): BlockFindings {
     this.found = [];
-    this.day = undefined;
+    this.dated = undefined;
     this.declares = false;
     if (!block.day) this.takeHead(block);
     else this.takeMinutes(this.walk.go(block, others.length ? [this, ...others] : [this]), block);
-    return { findings: this.found.length ? this.found : NONE, day: this.day, declares: this.declares };
+    return { findings: this.found.length ? this.found : NONE, day: this.dated, declares: this.declares };
+  }
+
+  day(date: DayNumber, start: number, end: number): void {
+    this.dated = { date, place: { start, end }, planned: false };
   }
 
   entry(reader: LineReader, text: string, from: number, to: number, { line }: LinePlace): void {
@@ -60,7 +64,7 @@ export class DayFindings implements DayVisitor {
   line(read: Line, text: string, { line }: LinePlace): void {
     this.add(this.checked(read, text, false), line);
     if (read.type === "declaration") this.declares = true;
-    else if (read.type === "day" && line === 0) this.day = dated(read);
+    else if (read.type === "day" && line === 0) this.dated = datedBy(read);
   }
 
   private takeHead({ lines }: Block): void {
@@ -72,7 +76,7 @@ export class DayFindings implements DayVisitor {
   }
 
   private takeMinutes(skeleton: DaySkeleton, block: Block): void {
-    if (this.day && skeleton.allPlanned) this.day = { ...this.day, planned: true };
+    if (this.dated && skeleton.allPlanned) this.dated = { ...this.dated, planned: true };
     const minutes = checkDayMinutes(skeleton);
     for (const { line, at } of minutes) this.add([at(this.amountOn(block.lines[line]!))], line);
     if (minutes.length) this.found.sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end);
@@ -93,7 +97,7 @@ export class DayFindings implements DayVisitor {
   }
 }
 
-function dated(line: Extract<Line, { readonly type: "day" }>): DatedDay | undefined {
+function datedBy(line: Extract<Line, { readonly type: "day" }>): DatedDay | undefined {
   const date = parseIsoDate(line.date);
   return date === undefined ? undefined : { date, place: { start: line.start, end: line.dateEnd }, planned: false };
 }

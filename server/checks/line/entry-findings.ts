@@ -5,6 +5,7 @@ import { parseEntry } from "../../syntax/line/parse-entry.ts";
 import { lineRead } from "../../syntax/line/parse-line.ts";
 import type { PartContext } from "../../syntax/line/parts.ts";
 import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
+import { BESIDE } from "../../syntax/words/term-types.ts";
 import { TupleMemo } from "../../syntax/words/tuple-memo.ts";
 import type { LineContext } from "../context.ts";
 import type { Finding, FindingEdit, Stretch } from "../finding.ts";
@@ -72,15 +73,18 @@ export class EntryFindings {
     });
   }
 
-  private takeKeys({ cuts, pieces }: LineReader): number {
+  private takeKeys({ cuts, pieces, roles }: LineReader): number {
     const { keys, bearing } = this;
     let count = 0;
+    let beside = 0;
     bearing.length = 0;
+    for (let i = 0; i < cuts.count; i++) beside |= roles[i] === "claim" ? BESIDE.claim : pieces[i]!.beside;
     if (cuts.count === 1) keys[count++] = ALONE;
     for (let i = 0; i < cuts.count; i++) {
       const piece = pieces[i]!;
       const after = cuts.after[i];
-      if (i > 0 && !piece.bears && after !== AFTER_ARROW) continue;
+      const bears = piece.bears || (piece.bearsBeside & beside) !== 0;
+      if (i > 0 && !bears && after !== AFTER_ARROW) continue;
       if (after === AFTER_ARROW) keys[count++] = ARROW;
       else if (after === AFTER_COLON) keys[count++] = COLON;
       keys[count++] = piece;

@@ -94,20 +94,26 @@ export class LineCuts {
     this.close(i, i, FIRST);
   }
 
+  /** A further piece. */
+  push(start: number, end: number, after: number, number: number, numberEnd: number): void {
+    const { count } = this;
+    if (count === this.starts.length) this.grow();
+    this.starts[count] = start;
+    this.ends[count] = end;
+    this.after[count] = after;
+    this.numbers[count] = number;
+    this.numberEnds[count] = numberEnd;
+    this.count++;
+  }
+
   /** Ends the piece that is open, and opens the next. */
   private close(end: number, next: number, separator: number): void {
-    if (this.count === this.starts.length) this.grow();
-    const { text, count } = this;
+    const { text } = this;
     let from = this.start;
     let to = end;
     while (from < to && isSpace(text.charCodeAt(from))) from++;
     while (to > from && isSpace(text.charCodeAt(to - 1))) to--;
-    this.starts[count] = from;
-    this.ends[count] = to;
-    this.after[count] = this.before;
-    this.numbers[count] = this.number;
-    this.numberEnds[count] = this.numberEnd;
-    this.count++;
+    this.push(from, to, this.before, this.number, this.numberEnd);
     this.start = next;
     this.before = separator;
     this.number = -1;
@@ -192,6 +198,7 @@ export class LineCuts {
     let word = last;
     while (word > start && !isSpace(text.charCodeAt(word - 1)) && text.charCodeAt(word - 1) !== EQUALS) word--;
     if (last - word === 1 && AT.test(text.slice(word, last + 1))) return this.unlessGoal(word);
+    if (this.isMinutes(end)) return HOURS.test(text.slice(word, last + 1)) ? -1 : at;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
     return goesOn && !JOINS.test(text.slice(word, last + 1)) && !this.isCounted(end) ? at : -1;
   }
@@ -210,6 +217,11 @@ export class LineCuts {
   /** Whether a unit follows: minutes, octaves, `of 5`; then the number is no tempo. */
   private isCounted(end: number): boolean {
     return COUNTED.test(this.text.slice(end, Math.min(this.to, end + 12)));
+  }
+
+  /** `20 min`, which stands by itself behind whatever. */
+  private isMinutes(end: number): boolean {
+    return MINUTES.test(this.text.slice(end, Math.min(this.to, end + 10)));
   }
 
   private isWordStart(i: number): boolean {
@@ -236,6 +248,9 @@ export class LineCuts {
 const AT = /^at$/i;
 const GOAL = /(?:^|\s)goal\s+$/i;
 const BEAT = /((?:^|[\s=])\s*)(?:(?:at|@)\s+)?(?:dotted\s+)?([^\s=]+)\s*=$/i;
+/** What minutes go on with, or a number before them that is one thing with theirs. */
+const HOURS = /^(?:\d*(?:h|hrs?|hours?)\.?|and|to|[-–—&])$/i;
+const MINUTES = /^\s+min(?:s|utes?)?(?:\s|,|$)/i;
 /** What follows them is as typed, numbers too. */
 const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
 /** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `focus 2 flats`. */

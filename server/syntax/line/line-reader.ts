@@ -25,11 +25,14 @@ const CONFLICT = /^(?:<{7}|>{7}|={7}|\|{7})(?:\s|$)/;
  * from text to meaning; `parseLine` tells the same as an object. The fields are those of the line that was read last.
  */
 export class LineReader {
-  readonly cuts = new LineCuts();
+  /** Where the pieces stand in the text. */
+  cuts: LineCuts;
   readonly pieces: Piece[] = [];
   kind: LineKind = "blank";
   /** Where the line begins in the text that it was read from. */
   from = 0;
+  /** Of a day line, where its date begins. */
+  dateStart = 0;
   /** Where what it says begins, behind white space and a bullet; of a day line where its date ends. */
   start = 0;
 
@@ -44,6 +47,8 @@ export class LineReader {
   /** What each piece of an entry is in its line. */
   readonly roles: Role[] = [];
 
+  private readonly asCut = new LineCuts();
+  private readonly asSplit = new LineCuts();
   private readonly rule = new EntryRule();
   private readonly fold = new EntryFold();
   private text = "";
@@ -52,12 +57,15 @@ export class LineReader {
   constructor(
     vocabulary: Vocabulary,
     readonly table: PieceTable = new PieceTable(vocabulary),
-  ) {}
+  ) {
+    this.cuts = this.asCut;
+  }
 
   /** Reads the line between two offsets of a text, its line end left out. */
   read(text: string, from: number, to: number): LineKind {
     this.text = text;
     this.from = from;
+    this.cuts = this.asCut;
     this.cuts.count = 0;
     this.kind = this.kindOf(text, from, to);
     return this.kind;
@@ -100,16 +108,18 @@ export class LineReader {
   /** The parts of the line, by their columns in it; of its pieces only those that are kept. */
   parts(isKept: (i: number) => boolean = () => true): Part[] {
     const parts: { start: number; end: number; after: Cut["after"]; items: Item[] }[] = [];
+    let open: (typeof parts)[number] | undefined;
     for (let i = 0; i < this.cuts.count; i++) {
+      const joined = this.cuts.after[i] === JOINED;
+      if (!joined) open = undefined;
       if (!isKept(i)) continue;
-      const items = this.itemsAt(i);
-      const [end, after] = [this.cuts.ends[i]! - this.from, this.cuts.after[i]!];
-      const part = after === JOINED ? parts.at(-1) : undefined;
-      if (part) {
-        part.end = end;
-        part.items.push(...items);
-      } else
-        parts.push({ start: this.cuts.starts[i]! - this.from, end, after: separatorText(after), items: [...items] });
+      const [start, end] = [this.cuts.starts[i]! - this.from, this.cuts.ends[i]! - this.from];
+      if (!open) {
+        open = { start, end, after: joined ? "," : separatorText(this.cuts.after[i]!), items: [] };
+        parts.push(open);
+      }
+      open.end = end;
+      open.items.push(...this.itemsAt(i));
     }
     return parts;
   }
@@ -133,6 +143,7 @@ export class LineReader {
     if (CONFLICT.test(line)) return "conflict marker";
     const date = dateWord(line);
     if (date) {
+      this.dateStart = from + date.start;
       this.start = from + date.end;
       this.cut(text, this.start, to);
       return "day";
@@ -143,15 +154,37 @@ export class LineReader {
   }
 
   private cut(text: string, from: number, to: number): void {
-    const { cuts, table, pieces } = this;
-    cuts.cut(text, from, to, this.from);
-    for (let i = 0; i < cuts.count; i++) {
-      const start = cuts.starts[i]!;
-      const number = cuts.numbers[i]!;
-      const piece = text.slice(start, cuts.ends[i]!);
-      const shared = number < 0 ? undefined : table.withNumber(piece, number - start, cuts.numberEnds[i]! - start);
-      pieces[i] = shared ?? table.of(piece);
+    const { asCut, table, pieces } = this;
+    asCut.cut(text, from, to, this.from);
+    this.cuts = asCut;
+    let split = false;
+    for (let i = 0; i < asCut.count; i++) {
+      const piece = table.at(text, asCut, i);
+      pieces[i] = piece;
+      split ||= piece.split !== undefined;
     }
+    if (split) this.split(asCut);
+  }
+
+  /** Puts what some pieces consist of in their place. */
+  private split(asCut: LineCuts): void {
+    const { asSplit } = this;
+    const pieces = this.pieces.slice(0, asCut.count);
+    asSplit.count = 0;
+    asSplit.remark = asCut.remark;
+    for (const [i, piece] of pieces.entries()) {
+      const [start, end, after] = [asCut.starts[i]!, asCut.ends[i]!, asCut.after[i]!];
+      if (!piece.split) {
+        this.pieces[asSplit.count] = piece;
+        asSplit.push(start, end, after, asCut.numbers[i]!, asCut.numberEnds[i]!);
+        continue;
+      }
+      for (const [k, each] of piece.split.entries()) {
+        this.pieces[asSplit.count] = each.piece;
+        asSplit.push(start + each.start, start + each.end, k === 0 ? after : JOINED, -1, 0);
+      }
+    }
+    this.cuts = asSplit;
   }
 
   private kindOfPieces(): LineKind {
@@ -180,14 +213,20 @@ export class LineReader {
           type === "amount" || type === "focus" || type === "with" || (type === "phase" && i === 0 && k === 0),
       );
       this.tangled ||= !isPlain || piece.tangled || (piece.minutes !== undefined && this.minutes !== undefined);
-      if (piece.minutes !== undefined) this.takeMinutes(piece, i);
+      if (piece.minutes !== undefined) this.takeMinutes(i);
     }
     this.tangled ||= this.minutes === 0;
     return this.tangled || first.opening !== "phase" ? "open" : "phase";
   }
 
-  private takeMinutes({ items, number, minutes }: Piece, i: number): void {
-    this.minutes ??= number && items[number.item]!.meaning.type === "amount" ? this.valueAt(i) : minutes;
+  /** The minutes that a piece states; undefined where it states none. */
+  minutesAt(i: number): number | undefined {
+    const { items, number, minutes } = this.pieces[i]!;
+    return number && items[number.item]!.meaning.type === "amount" ? this.valueAt(i) : minutes;
+  }
+
+  private takeMinutes(i: number): void {
+    this.minutes ??= this.minutesAt(i);
   }
 
   private valueAt(i: number): number {
@@ -208,7 +247,7 @@ export class LineReader {
       const piece = pieces[i]!;
       roles[i] = fold.take(piece, cuts.after[i]!, this.tempoOf(i));
       if (piece.counted) this.counted = true;
-      if (piece.minutes !== undefined) this.takeMinutes(piece, i);
+      if (piece.minutes !== undefined) this.takeMinutes(i);
     }
     this.tangled = fold.end() || this.minutes === 0;
   }

@@ -1,6 +1,6 @@
 import type { Fraction, Item, Meaning, MeaningOf, Tries } from "../words/meaning.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
-import { MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
+import { BESIDE, MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { claimAfterColon } from "./claim.ts";
 import { declarationWordAt } from "./declaration-word.ts";
@@ -47,7 +47,11 @@ export interface Piece {
   /** What may be said once on a line; once for each tempo, before its tempo (or without one) and behind it. */
   readonly once: OnceBits;
   readonly oncePerTempo: OnceBits;
+  /** Some of it can be at fault, or bears on whether another piece is: always, or beside some others (bits of `BESIDE`). */
   readonly bears: boolean;
+  readonly bearsBeside: number;
+  /** What it is to others that bear beside it. */
+  readonly beside: number;
   readonly tells: boolean;
   /** Pieces with the same key tell the history the same; missing where the piece is one of a kind. */
   readonly toldAs?: string;
@@ -63,8 +67,17 @@ export interface Piece {
   /** It ends in a place in bars, which numbers behind it go on with. */
   readonly bars: boolean;
   readonly known: Known;
+  /** It is no more than these, side by side: they are looked at in its place. */
+  readonly split?: readonly SplitPiece[];
   /** Behind a colon it is a claim, in notes or in steps. */
   claims(): boolean;
+}
+
+/** A piece within another, by its columns there. */
+export interface SplitPiece {
+  readonly piece: Piece;
+  readonly start: number;
+  readonly end: number;
 }
 
 /** What tells an entry from prose (`entry-rule.ts`). */
@@ -90,7 +103,7 @@ export function pieceOf(
   items: readonly Item[],
   known: Known,
   vocabulary: Vocabulary,
-  number?: Piece["number"],
+  { number, split }: Pick<Piece, "number" | "split"> = {},
 ): Piece {
   const walk = new Walk(vocabulary, number);
   for (const [i, item] of items.entries()) walk.take(item.meaning, i);
@@ -114,6 +127,8 @@ export function pieceOf(
     once: walk.once,
     oncePerTempo: walk.oncePerTempo,
     bears: walk.bears,
+    bearsBeside: walk.bearsBeside,
+    beside: walk.beside,
     tells: walk.tells,
     toldAs: only && toldAs(only),
     said: walk.said,
@@ -124,6 +139,7 @@ export function pieceOf(
     place: only?.type === "place" && only.word !== "mvt" ? only.text : undefined,
     bars: last?.type === "place" && last.word === "bars",
     known,
+    split,
     claims() {
       claims ??= claimAfterColon(text, 0, text.length, vocabulary.notes) !== undefined;
       return claims;
@@ -145,6 +161,8 @@ class Walk {
   once: OnceBits = 0;
   oncePerTempo: OnceBits = 0;
   bears = false;
+  bearsBeside = 0;
+  beside = 0;
   tells = false;
   counted = false;
   subject = false;
@@ -160,7 +178,9 @@ class Walk {
   take(meaning: Meaning, index: number): void {
     if (index === 0) this.begins = openingOf(meaning);
     const traits = MEANING_TRAITS[meaning.type];
-    this.bears ||= traits.bears;
+    this.bears ||= traits.bears === "always";
+    if (typeof traits.bears !== "string") for (const each of traits.bears) this.bearsBeside |= BESIDE[each];
+    this.beside |= besideOf(meaning);
     this.tells ||= traits.told;
     this.subject ||= SUBJECTS.includes(meaning.type);
     this.sayOnce(meaning, traits.once);
@@ -223,6 +243,13 @@ class Walk {
     if (type !== "outcome" && type !== "tries") return "other";
     return this.ends === "other" ? "leading" : this.ends;
   }
+}
+
+/** A span, notes with their octaves, and a variant make others bear; whether notes are claimed, their line tells. */
+function besideOf(meaning: Meaning): number {
+  if (meaning.type === "variant") return BESIDE.variant;
+  const reaches = meaning.type === "span" || meaning.type === "figure" || (meaning.type === "scale" && meaning.to);
+  return reaches ? BESIDE.span : 0;
 }
 
 function openingOf({ type }: Meaning): Opening {

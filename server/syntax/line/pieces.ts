@@ -1,10 +1,11 @@
 import { BoundedMemo } from "../words/bounded-memo.ts";
 import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
+import { declarationWordAt } from "./declaration-word.ts";
 import { knownOf } from "./entry-rule.ts";
 import { LineCuts } from "./line-cuts.ts";
 import { readPart } from "./part.ts";
-import { holds, itemsOf, type Piece, pieceOf } from "./piece.ts";
+import { holds, itemsOf, type Piece, pieceOf, type SplitPiece } from "./piece.ts";
 
 /**
  * The pieces that were read with one vocabulary: each text once, and of those that begin with a number (`at 60 clean`,
@@ -12,8 +13,8 @@ import { holds, itemsOf, type Piece, pieceOf } from "./piece.ts";
  */
 export class PieceTable {
   private readonly texts = new BoundedMemo<Piece>(MOST_BYTES, bytesOf);
-  /** By what stands before the number and what behind it; null where the number may not change. */
-  private readonly numbered = new BoundedMemo<Piece | null>(MOST_BYTES, (piece) => (piece ? bytesOf(piece) : 0));
+  /** By what stands before the number, and then by what behind it; null where the number may not change. */
+  private readonly numbered = new Map<string, BoundedMemo<Piece | null>>();
   private readonly empty: Piece;
   private readonly cuts = new LineCuts();
 
@@ -26,16 +27,30 @@ export class PieceTable {
     return text === "" ? this.empty : this.texts.of(text, (own) => this.read(own));
   }
 
-  /**
-   * A piece with a number that may change; undefined where it may not, as then the text is one of a kind.
-   *
-   * @param start where the number begins, and `end` where it ends, in the text
-   */
-  withNumber(text: string, start: number, end: number): Piece | undefined {
-    const number = text.slice(start, end);
-    if (this.vocabulary.numbersInNames.has(number)) return undefined;
-    const key = `${text.slice(0, start)}\n${text.slice(end)}`;
-    return this.numbered.of(key, () => this.shape(ownText(text), start, end) ?? null) ?? undefined;
+  /** The piece that stands in a text where it was cut. */
+  at(text: string, { starts, ends, numbers, numberEnds }: LineCuts, i: number): Piece {
+    const start = starts[i]!;
+    const number = numbers[i]!;
+    const shared = number < 0 ? undefined : this.withNumber(text, start, number, numberEnds[i]!, ends[i]!);
+    return shared ?? this.of(text.slice(start, ends[i]!));
+  }
+
+  /** A piece with a number that may change; undefined where it may not, as then the text is one of a kind. */
+  private withNumber(text: string, from: number, start: number, end: number, to: number): Piece | undefined {
+    const { numbersInNames } = this.vocabulary;
+    if (numbersInNames.size > 0 && numbersInNames.has(text.slice(start, end))) return undefined;
+    const rest = this.behind(text.slice(from, start));
+    const make = (): Piece | null => this.shape(ownText(text.slice(from, to)), start - from, end - from) ?? null;
+    return rest.of(text.slice(end, to), make) ?? undefined;
+  }
+
+  private behind(opening: string): BoundedMemo<Piece | null> {
+    const known = this.numbered.get(opening);
+    if (known) return known;
+    if (this.numbered.size >= MOST_OPENINGS) this.numbered.clear();
+    const memo = new BoundedMemo<Piece | null>(MOST_BYTES_BEHIND, (piece) => (piece ? bytesOf(piece) : 0));
+    this.numbered.set(ownText(opening), memo);
+    return memo;
   }
 
   /** The items of one part of a line, by its columns there. */
@@ -48,28 +63,43 @@ export class PieceTable {
   }
 
   itemsOfPiece(line: string, cuts: LineCuts, i: number): readonly Item[] {
-    const [start, end, number] = [cuts.starts[i]!, cuts.ends[i]!, cuts.numbers[i]!];
-    const text = line.slice(start, end);
-    const own = number < 0 ? undefined : line.slice(number, cuts.numberEnds[i]!);
-    const shared = own === undefined ? undefined : this.withNumber(text, number - start, cuts.numberEnds[i]! - start);
-    return shared ? itemsOf(shared, own, start) : itemsOf(this.of(text), undefined, start);
+    const piece = this.at(line, cuts, i);
+    const number = piece.number && line.slice(cuts.numbers[i]!, cuts.numberEnds[i]!);
+    return itemsOf(piece, number, cuts.starts[i]!);
   }
 
   private read(text: string): Piece {
     const items = readPart(text, this.vocabulary);
-    return pieceOf(text, items, knownOf(items), this.vocabulary);
+    return pieceOf(text, items, knownOf(items), this.vocabulary, { split: this.splitOf(text, items) });
+  }
+
+  /** The pieces of a text without commas, where each term means by itself what it means there. */
+  private splitOf(text: string, items: readonly Item[]): readonly SplitPiece[] | undefined {
+    if (items.length < 2 || items.some(({ meaning }) => meaning.type === "unknown")) return undefined;
+    if (declarationWordAt(text, 0, text.length)) return undefined;
+    const split: SplitPiece[] = [];
+    for (const { start, end, meaning } of items) {
+      const piece = this.of(text.slice(start, end));
+      const [only, more] = piece.items;
+      if (more || !only || JSON.stringify(only.meaning) !== JSON.stringify(meaning)) return undefined;
+      split.push({ piece, start, end });
+    }
+    return split;
   }
 
   private shape(text: string, start: number, end: number): Piece | undefined {
     const items = readPart(text, this.vocabulary);
     const item = items.findIndex((each) => each.start <= start && start < each.end);
     if (item < 0 || !holds(items[item]!.meaning, Number(text.slice(start, end)))) return undefined;
-    return pieceOf(text, items, knownOf(items), this.vocabulary, { start, end, item });
+    return pieceOf(text, items, knownOf(items), this.vocabulary, { number: { start, end, item } });
   }
 }
 
-/** Of each of the two tables. */
-const MOST_BYTES = 3_000_000;
+/** Of texts without a number that may change. */
+const MOST_BYTES = 4_000_000;
+/** Openings such as `at ` and `at half=` are few, and so is what is said of a tempo. */
+const MOST_OPENINGS = 20;
+const MOST_BYTES_BEHIND = 200_000;
 const PIECE_BYTES = 400;
 const ITEM_BYTES = 150;
 

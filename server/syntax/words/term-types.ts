@@ -14,15 +14,21 @@ export interface TermType {
   readonly said: "once" | "once for each tempo" | "freely";
   /** The language's own words, figures, either of them, names of the journal's or the music's, or whatever a player writes. */
   readonly words: "fixed" | "figures" | "fixed or figures" | "names" | "free";
-  /** As for `MeaningTraits`. */
-  readonly bears: boolean;
+  readonly bears: Bearing;
   readonly told: boolean;
 }
+
+/**
+ * Whether a meaning can be at fault, or bears on whether another term is: `always`, `never`, or only where something stands
+ * on the line beside which it does: notes that are claimed, a span (or notes with their octaves), a pattern's variant.
+ */
+export type Bearing = "always" | "never" | readonly Beside[];
+export type Beside = "claim" | "span" | "variant";
 
 /** Where a type stands that is no term of an entry. */
 interface OtherType {
   readonly stands: "as a subject" | "in another" | "in a frame" | "in a declaration" | "nowhere";
-  readonly bears?: false;
+  readonly bears?: "never";
   readonly told?: false;
 }
 
@@ -30,25 +36,22 @@ const SUBJECT: OtherType = { stands: "as a subject" };
 /** A piece of a subject or of a tempo. */
 const PIECE: OtherType = { stands: "in another" };
 /** Goes on with a tempo or with bars. */
-const NUMBER: OtherType = { stands: "in another", bears: false, told: false };
+const NUMBER: OtherType = { stands: "in another", bears: "never", told: false };
 /** On the lines of days, sessions and phases. */
 const FRAME: OtherType = { stands: "in a frame" };
 const DECLARATION: OtherType = { stands: "in a declaration" };
 /** Nothing can be made of it. */
 const NOWHERE: OtherType = { stands: "nowhere" };
 
-/**
- * @param bears it may be at fault by what else stands on the line, or make that so
- * @param told the history tells attempts by it: everything that is played does, and nearly every way of playing
- */
+/** @param told the history tells attempts by it: by everything that is played, and by nearly every way of playing */
 function term<Tells extends TermType["tells"]>(
   tells: Tells,
   said: TermType["said"],
   words: TermType["words"],
-  bears: "bears" | "bears on nothing",
+  bears: Bearing,
   told: boolean = tells === "what" || tells === "how",
 ): TermType & { readonly tells: Tells } {
-  return { stands: "as a term", tells, said, words, bears: bears === "bears", told };
+  return { stands: "as a term", tells, said, words, bears, told };
 }
 
 /** What each type of meaning is on a line: the one table. */
@@ -66,30 +69,30 @@ const MEANING_TYPES = {
   note: PIECE,
   number: NUMBER,
   range: NUMBER,
-  pattern: term("what", "once", "fixed", "bears"),
-  quoted: term("what", "freely", "names", "bears"),
-  variant: term("what", "once", "fixed", "bears"),
-  inversion: term("what", "once", "fixed", "bears"),
-  place: term("what", "freely", "names", "bears on nothing"),
-  instrument: term("what", "once", "names", "bears"),
-  direction: term("how", "once for each tempo", "fixed", "bears", false),
-  span: term("how", "once for each tempo", "fixed or figures", "bears"),
-  articulation: term("how", "once for each tempo", "fixed or figures", "bears on nothing"),
-  rhythm: term("how", "once for each tempo", "fixed or figures", "bears on nothing"),
-  "note value": term("how", "once for each tempo", "fixed", "bears on nothing"),
-  "without click": term("how", "once for each tempo", "fixed", "bears on nothing", false),
-  manner: term("how", "freely", "fixed", "bears on nothing"),
-  tempo: term("result", "freely", "figures", "bears on nothing"),
-  outcome: term("result", "freely", "fixed", "bears on nothing"),
-  tries: term("result", "freely", "figures", "bears on nothing"),
-  times: term("result", "once", "figures", "bears on nothing"),
-  amount: term("result", "once", "figures", "bears on nothing"),
-  sore: term("result", "freely", "free", "bears on nothing"),
-  done: term("result", "once", "fixed", "bears on nothing"),
-  signature: term("claim", "freely", "figures", "bears"),
-  steps: term("claim", "freely", "figures", "bears"),
-  focus: term("besides", "once", "free", "bears on nothing"),
-  with: term("besides", "freely", "free", "bears on nothing"),
+  pattern: term("what", "once", "fixed", ["claim", "variant"]),
+  quoted: term("what", "freely", "names", "always"),
+  variant: term("what", "once", "fixed", "always"),
+  inversion: term("what", "once", "fixed", "always"),
+  place: term("what", "freely", "names", "never"),
+  instrument: term("what", "once", "names", ["claim", "span"]),
+  direction: term("how", "once for each tempo", "fixed", ["claim", "span"], false),
+  span: term("how", "once for each tempo", "fixed or figures", "always"),
+  articulation: term("how", "once for each tempo", "fixed or figures", "never"),
+  rhythm: term("how", "once for each tempo", "fixed or figures", "never"),
+  "note value": term("how", "once for each tempo", "fixed", "never"),
+  "without click": term("how", "once for each tempo", "fixed", "never", false),
+  manner: term("how", "freely", "fixed", "never"),
+  tempo: term("result", "freely", "figures", "never"),
+  outcome: term("result", "freely", "fixed", "never"),
+  tries: term("result", "freely", "figures", "never"),
+  times: term("result", "once", "figures", "never"),
+  amount: term("result", "once", "figures", "never"),
+  sore: term("result", "freely", "free", "never"),
+  done: term("result", "once", "fixed", "never"),
+  signature: term("claim", "freely", "figures", "always"),
+  steps: term("claim", "freely", "figures", "always"),
+  focus: term("besides", "once", "free", "never"),
+  with: term("besides", "freely", "free", "never"),
   phase: FRAME,
   "line word": FRAME,
   clock: FRAME,
@@ -126,11 +129,7 @@ export function termType(type: MeaningType): TermType | undefined {
 
 /** How a kind of meaning stands on its line. */
 export interface MeaningTraits {
-  /**
-   * It can be at fault, or bears on whether another term is: the pieces that bear are checked together, once for each set of
-   * them. What does not bear is right wherever it stands.
-   */
-  readonly bears: boolean;
+  readonly bears: Bearing;
   /** The history tells attempts by it: what was played, and in which way. */
   readonly told: boolean;
   /** How often it may be said: once on a line, or once for each tempo; as often as one likes where nothing is said. */
@@ -142,7 +141,7 @@ export const MEANING_TRAITS = Object.fromEntries(
   Object.entries(MEANING_TYPES).map(([type, row]: [string, TermType | OtherType]) => {
     const said = row.stands === "as a term" ? row.said : "freely";
     const once = said === "once" ? "line" : said === "once for each tempo" ? "tempo" : undefined;
-    return [type, { bears: row.bears ?? true, told: row.told ?? true, once }];
+    return [type, { bears: row.bears ?? "always", told: row.told ?? true, once }];
   }),
 ) as Readonly<Record<MeaningType, MeaningTraits>>;
 
@@ -166,3 +165,6 @@ const ONCE_BITS: ReadonlyMap<string, OnceBits> = new Map(ONCE_KEYS.map((key, i) 
 export function onceBit(key: string): OnceBits {
   return ONCE_BITS.get(key) ?? 0;
 }
+
+/** Each of `Beside` as a bit. */
+export const BESIDE: Readonly<Record<Beside, number>> = { claim: 1, span: 2, variant: 4 };
