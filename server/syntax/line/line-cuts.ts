@@ -198,9 +198,11 @@ export class LineCuts {
     let word = last;
     while (word > start && !isSpace(text.charCodeAt(word - 1)) && text.charCodeAt(word - 1) !== EQUALS) word--;
     if (last - word === 1 && AT.test(text.slice(word, last + 1))) return this.unlessGoal(word);
-    if (this.isMinutes(end)) return HOURS.test(text.slice(word, last + 1)) ? -1 : at;
+    const wordBefore = text.slice(word, last + 1);
+    if (JOINS.test(wordBefore)) return -1;
+    if (this.isMinutes(end)) return HOURS.test(wordBefore) ? -1 : at;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
-    return goesOn && !JOINS.test(text.slice(word, last + 1)) && !this.isCounted(end) ? at : -1;
+    return goesOn && !this.isCounted(end) ? at : -1;
   }
 
   /** `at half=60`, `dotted quarter = 60`: with the beat, and the `at` before it. */
@@ -249,7 +251,7 @@ const AT = /^at$/i;
 const GOAL = /(?:^|\s)goal\s+$/i;
 const BEAT = /((?:^|[\s=])\s*)(?:(?:at|@)\s+)?(?:dotted\s+)?([^\s=]+)\s*=$/i;
 /** What minutes go on with, or a number before them that is one thing with theirs. */
-const HOURS = /^(?:\d*(?:h|hrs?|hours?)\.?|and|to|[-–—&])$/i;
+const HOURS = /^\d*(?:h|hrs?|hours?)\.?$/i;
 const MINUTES = /^\s+min(?:s|utes?)?(?:\s|,|$)/i;
 /** What follows them is as typed, numbers too. */
 const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;

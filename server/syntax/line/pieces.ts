@@ -75,7 +75,9 @@ export class PieceTable {
 
   /** The pieces of a text without commas, where each term means by itself what it means there. */
   private splitOf(text: string, items: readonly Item[]): readonly SplitPiece[] | undefined {
-    if (items.length < 2 || items.some(({ meaning }) => meaning.type === "unknown")) return undefined;
+    // Words go together as typed, and notes go on with others only where nothing else stands beside them.
+    const isJoined = ({ meaning: { type } }: Item): boolean => type === "unknown" || type === "note";
+    if (items.length < 2 || items.some(isJoined)) return undefined;
     if (declarationWordAt(text, 0, text.length)) return undefined;
     const split: SplitPiece[] = [];
     for (const { start, end, meaning } of items) {
