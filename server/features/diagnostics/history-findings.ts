@@ -43,12 +43,11 @@ function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFindi
 function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
   const { record, best } = leap;
   const { uri, block, line } = record;
-  const kept = journal.memo.of(record, "leap", (): { best?: AttemptRecord; found?: HistoryFinding } => ({}));
-  if (kept.best !== best || !kept.found) {
-    kept.best = best;
-    kept.found = { uri, block, finding: { ...tempoLeap(leap, tempoPlace(journal, record)), line } };
-  }
-  return kept.found;
+  return journal.memo.from(record, "leap", [best], () => ({
+    uri,
+    block,
+    finding: { ...tempoLeap(leap, tempoPlace(journal, record)), line },
+  }));
 }
 
 /** Where the tempo of an attempt stands on its line. */
@@ -85,9 +84,10 @@ function farAimFinding(
   const { declared } = declaration;
   if (declared?.type !== "aim" || declared.by === undefined || declared.by < today) return undefined;
   const conventions = journal.conventions(uri);
-  const aimed = journal.memo.of(conventions, "aimed at", () => new WeakMap<Declaration, readonly PlayedAttempt[]>());
-  if (!aimed.has(declaration)) aimed.set(declaration, attemptsAimedAt(declared.entry, journal, conventions));
-  const aim = aimed.get(declaration)!.find(({ rate }) => rate !== null);
+  const aimed = journal.memo.from(declaration, "aimed at", [conventions], () =>
+    attemptsAimedAt(declared.entry, journal, conventions),
+  );
+  const aim = aimed.find(({ rate }) => rate !== null);
   if (!aim) return undefined;
   const index = journalHistory(journal);
   const { manner, rate } = aim;

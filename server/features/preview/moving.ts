@@ -73,14 +73,10 @@ function byLatest(a: RowInSpan, b: RowInSpan): number {
 
 /** Undefined where nothing was practised in the span. */
 function rowInSpan(journal: Journal, source: Exercise, days: SpanOfDays): RowInSpan | undefined {
-  const kept = journal.memo.of(source, "preview row", (): { for?: string; row?: RowInSpan } => ({}));
-  const key = `${days.since} ${days.today}`;
-  if (kept.for !== key) {
-    kept.for = key;
+  return journal.memo.from(source, "preview row", [days.since, days.today], () => {
     const inSpan = exerciseInSpan(source, days);
-    kept.row = inSpan && { source, row: exerciseRow(inSpan, weeksInSpan(journal, inSpan.strands[0]!, days)) };
-  }
-  return kept.row;
+    return inSpan && { source, row: exerciseRow(inSpan, weeksInSpan(journal, inSpan.strands[0]!, days)) };
+  });
 }
 
 /** As the history of the days since then has it (`exercisesOf`), without days ahead. */
@@ -129,20 +125,13 @@ interface Drawn {
 /** Drawn once while neither the exercise nor what else bears on it changes. */
 function drawn(journal: Journal, source: Exercise, row: ExerciseRow, showing: Showing): Drawn {
   const { asked, columns } = showing;
+  const { usualInstrument, days } = asked;
   const aim = asked.aims.get(row.exercise.strands[0]!.key);
-  const kept = journal.memo.of(
-    source,
-    "preview drawing",
-    (): { for?: ExerciseRow; key?: string; drawn?: Drawn } => ({}),
-  );
-  const key = JSON.stringify([columns, asked.usualInstrument, aim]);
-  if (kept.for !== row || kept.key !== key || !kept.drawn) {
-    const shows = contentOf(row, asked.usualInstrument, { columns, aim, today: asked.days.today });
-    kept.for = row;
-    kept.key = key;
-    kept.drawn = { hash: hashOf(JSON.stringify(shows)), shows };
-  }
-  return kept.drawn;
+  const inputs = [row, columns, usualInstrument, aim?.rate, aim?.by];
+  return journal.memo.from(source, "preview drawing", inputs, () => {
+    const shows = contentOf(row, usualInstrument, { columns, aim, today: days.today });
+    return { hash: hashOf(JSON.stringify(shows)), shows };
+  });
 }
 
 function contentOf(
