@@ -241,6 +241,18 @@ export class Memo {
     return remembered(map, object, make) as T;
   }
 
+  /**
+   * Something derived from an immutable object and from what else bears on it: made anew where one of the inputs is another
+   * than the last time.
+   */
+  from<T>(object: object, name: string, inputs: readonly unknown[], make: () => T): T {
+    const cell = this.of(object, name, (): Cell<T> => ({}));
+    if (cell.last && sameItems(cell.last.inputs, inputs)) return cell.last.value;
+    const value = make();
+    cell.last = { inputs, value };
+    return value;
+  }
+
   /** What was last derived under a name for a file, for the next state of the file to build on. */
   latest<T>(name: string, uri: string): T | undefined {
     return this.latestByFile.get(name)?.get(uri) as T | undefined;
@@ -253,6 +265,15 @@ export class Memo {
     }
     byFile.set(uri, value);
   }
+}
+
+interface Cell<T> {
+  last?: { readonly inputs: readonly unknown[]; readonly value: T };
+}
+
+/** Whether two lists hold the same objects. */
+export function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((each, i) => each === b[i]);
 }
 
 function remembered<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {

@@ -90,13 +90,6 @@ interface Practised {
   readonly candidate: Omit<Candidate, "fit">;
 }
 
-/** What hangs on a history or a strand, and what else it was made by. */
-interface Kept<T> {
-  conventions?: Conventions;
-  today?: DayNumber;
-  value?: T;
-}
-
 type Reading = Pick<PractisedPlace, "journal" | "conventions" | "today">;
 
 /**
@@ -108,12 +101,9 @@ function practisedLines(reading: Reading): readonly Practised[] {
   return index ? kept(index, "practised", reading, () => ranked([...index.exercises.values()], reading)) : [];
 }
 
+/** What hangs on a history or a strand, and on what else goes into a reading. */
 function kept<T>(object: object, name: string, { journal, conventions, today }: Reading, make: () => T): T {
-  const known = journal.memo.of(object, name, (): Kept<T> => ({}));
-  if (known.conventions !== conventions || known.today !== today) {
-    Object.assign(known, { conventions, today, value: make() });
-  }
-  return known.value as T;
+  return journal.memo.from(object, name, [conventions, today], make);
 }
 
 /** Best first: what is in practice; what rests and stands on the tonic of a piece in hand; what rests. */

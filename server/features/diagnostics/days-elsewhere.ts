@@ -1,7 +1,7 @@
 import { type DaysElsewhere, NOTHING_ELSEWHERE, strayDays } from "../../checks/file/journal-order.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayOfBlock } from "../../journal/day-of-block.ts";
-import type { Journal } from "../../journal/journal.ts";
+import { type Journal, sameItems } from "../../journal/journal.ts";
 import { changedBlocks, type Document } from "../../syntax/document/document.ts";
 
 /** The date of each block of a file; undefined for the head, and where there is no such date. */
@@ -31,10 +31,6 @@ export function daysElsewhere(journal: Journal, uri: string): DaysElsewhere {
   const elsewhere = earlier.size > 0 || stray ? { earlier, stray: stray ?? new Map() } : NOTHING_ELSEWHERE;
   journal.memo.setLatest<Latest>("days elsewhere", uri, { inputs, uris: bearing, elsewhere });
   return elsewhere;
-}
-
-function sameItems<T>(a: readonly T[], b: readonly T[]): boolean {
-  return a.length === b.length && a.every((each, i) => each === b[i]);
 }
 
 function earlierDays(uris: readonly string[], dates: readonly Dates[]): ReadonlyMap<DayNumber, string> {

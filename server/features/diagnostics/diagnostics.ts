@@ -115,26 +115,10 @@ function placedBlock(
   first: number,
   document: Document,
 ): readonly Diagnostic[] {
-  const cell = journal.memo.of(block, "placed", (): PlacedBlock => ({ first: -1, findings: [], diagnostics: [] }));
-  const head = document.blocks[0]!;
-  if (cell.first === first && cell.head === head && sameFindings(cell.findings, findings)) return cell.diagnostics;
-  cell.first = first;
-  cell.head = head;
-  cell.findings = findings;
-  cell.diagnostics = findings.map((finding) => diagnostic(finding, first, document));
-  return cell.diagnostics;
-}
-
-interface PlacedBlock {
-  first: number;
-  /** Where declarations would be put in. */
-  head?: Block;
-  findings: readonly LineFinding[];
-  diagnostics: readonly Diagnostic[];
-}
-
-function sameFindings(a: readonly LineFinding[], b: readonly LineFinding[]): boolean {
-  return a === b || (a.length === b.length && a.every((finding, i) => finding === b[i]));
+  // Where declarations would be put in goes by the head.
+  return journal.memo.from(block, "placed", [first, document.blocks[0], ...findings], () =>
+    findings.map((finding) => diagnostic(finding, first, document)),
+  );
 }
 
 function diagnostic(

@@ -3,7 +3,6 @@ import { farAim } from "../../checks/file/aims.ts";
 import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
 import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
 import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
-import type { AttemptRecord } from "../../history/record.ts";
 import type { Exercise } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
@@ -40,12 +39,11 @@ function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFindi
 function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
   const { record, best } = leap;
   const { uri, block, line } = record;
-  const kept = journal.memo.of(record, "leap", (): { best?: AttemptRecord; found?: HistoryFinding } => ({}));
-  if (kept.best !== best || !kept.found) {
-    kept.best = best;
-    kept.found = { uri, block, finding: { ...tempoLeap(leap, record), line } };
-  }
-  return kept.found;
+  return journal.memo.from(record, "leap", [best], () => ({
+    uri,
+    block,
+    finding: { ...tempoLeap(leap, record), line },
+  }));
 }
 
 /** Aims of one file, at a tempo by a day, that the trend does not lead to. */
@@ -70,9 +68,10 @@ function farAimFinding(
   const { declared } = declaration;
   if (declared?.type !== "aim" || declared.by === undefined || declared.by < today) return undefined;
   const conventions = journal.conventions(uri);
-  const aimed = journal.memo.of(conventions, "aimed at", () => new WeakMap<Declaration, readonly PlayedAttempt[]>());
-  if (!aimed.has(declaration)) aimed.set(declaration, attemptsAimedAt(declared.entry, journal, conventions));
-  const aim = aimed.get(declaration)!.find(({ rate }) => rate !== null);
+  const aimed = journal.memo.from(declaration, "aimed at", [conventions], () =>
+    attemptsAimedAt(declared.entry, journal, conventions),
+  );
+  const aim = aimed.find(({ rate }) => rate !== null);
   if (!aim) return undefined;
   const index = journalHistory(journal);
   const { manner, rate } = aim;

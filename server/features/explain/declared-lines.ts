@@ -39,14 +39,9 @@ export function ofType<T extends Declared["type"]>(lines: readonly DeclaredLine[
 const NONE: readonly DeclaredLine[] = [];
 
 function linesIn(journal: Journal, uri: string, block: Block): readonly DeclaredLine[] {
-  const kept = journal.memo.of(block, "declared lines", (): { uri?: string; found: readonly DeclaredLine[] } => ({
-    found: NONE,
-  }));
-  if (kept.uri !== uri) {
-    kept.uri = uri;
-    kept.found = !block.day || MAY_DECLARE.test(block.text) ? readLines(journal, uri, block) : NONE;
-  }
-  return kept.found;
+  return journal.memo.from(block, "declared lines", [uri], () =>
+    !block.day || MAY_DECLARE.test(block.text) ? readLines(journal, uri, block) : NONE,
+  );
 }
 
 function readLines(journal: Journal, uri: string, block: Block): readonly DeclaredLine[] {

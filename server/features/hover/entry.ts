@@ -11,6 +11,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
+import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { exerciseInWords } from "../explain/exercise-words.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
@@ -42,10 +43,16 @@ export interface EntryAt {
 export function subjectHover(at: EntryAt): string | undefined {
   const { journal, uri, line, today, explain, palette, entry } = at;
   if (!entry.subject || entry.subject.type === "free") return undefined;
-  const told = journal.memo.of(journal, "hovers", () => new Map<string, string | undefined>());
+  const told = journal.memo.of(journal, "hovers", () => new BoundedMemo<string | null>(MOST_BYTES, textBytes));
   const key = JSON.stringify([uri, line, today, explain, palette]);
-  if (!told.has(key)) told.set(key, toldOf(at));
-  return told.get(key);
+  return told.of(key, () => toldOf(at) ?? null) ?? undefined;
+}
+
+/** Some hundred hovers: a chart in one takes tens of thousands. */
+const MOST_BYTES = 4_000_000;
+
+function textBytes(text: string | null): number {
+  return 2 * (text?.length ?? 0);
 }
 
 function toldOf(at: EntryAt): string | undefined {

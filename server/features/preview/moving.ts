@@ -77,14 +77,10 @@ function byLatest(a: RowInSpan, b: RowInSpan): number {
 
 /** Undefined where nothing was practised in the span. */
 function rowInSpan(journal: Journal, source: Exercise, days: SpanOfDays): RowInSpan | undefined {
-  const kept = journal.memo.of(source, "preview row", (): { for?: string; row?: RowInSpan } => ({}));
-  const key = `${days.since} ${days.today}`;
-  if (kept.for !== key) {
-    kept.for = key;
+  return journal.memo.from(source, "preview row", [days.since, days.today], () => {
     const inSpan = exerciseInSpan(source, days);
-    kept.row = inSpan && { source, row: exerciseRow(inSpan, weeksInSpan(journal, inSpan.strands[0]!, days)) };
-  }
-  return kept.row;
+    return inSpan && { source, row: exerciseRow(inSpan, weeksInSpan(journal, inSpan.strands[0]!, days)) };
+  });
 }
 
 /** As the history of the days since then has it (`exercisesOf`), without days ahead. */
@@ -133,20 +129,13 @@ interface Drawn {
 /** Drawn once while neither the exercise nor what else bears on it changes. */
 function drawn(journal: Journal, source: Exercise, row: ExerciseRow, showing: Showing): Drawn {
   const { asked, span } = showing;
+  const { usualInstrument } = asked;
   const aim = asked.aims.get(row.exercise.strands[0]!.key);
-  const kept = journal.memo.of(
-    source,
-    "preview drawing",
-    (): { for?: ExerciseRow; key?: string; drawn?: Drawn } => ({}),
-  );
-  const key = JSON.stringify([span, asked.usualInstrument, aim]);
-  if (kept.for !== row || kept.key !== key || !kept.drawn) {
-    const shows = contentOf(row, asked.usualInstrument, { span, aim });
-    kept.for = row;
-    kept.key = key;
-    kept.drawn = { hash: hashOf(JSON.stringify(shows)), shows };
-  }
-  return kept.drawn;
+  const inputs = [row, span.first, span.last, usualInstrument, aim?.rate, aim?.by];
+  return journal.memo.from(source, "preview drawing", inputs, () => {
+    const shows = contentOf(row, usualInstrument, { span, aim });
+    return { hash: hashOf(JSON.stringify(shows)), shows };
+  });
 }
 
 function contentOf(

@@ -1,6 +1,7 @@
 import { distance } from "fastest-levenshtein";
 import { nameKey, phraseKey } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
+import { NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
 import type { Phrase } from "./terms.ts";
 
@@ -37,7 +38,9 @@ export class Vocabulary {
   private readonly patterns = new Map<string, string>();
   private readonly scales = new Map<string, string>();
   private readonly instruments = new Map<string, string>();
-  private words: readonly string[] | undefined;
+  private readonly lists: Partial<Record<"titles" | "subjects" | "instruments" | "words", readonly string[]>> = {};
+  /** Null for a list that was gone through once. */
+  private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
   readonly numbersInNames: ReadonlySet<string>;
 
@@ -90,30 +93,65 @@ export class Vocabulary {
 
   /**
    * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word, three
-   * at most. Of several, one with the same letters in another order, then one that begins alike.
+   * at most. Of several, one with the same letters in another order, then one that begins alike. Long lists are best given
+   * as the same array each time.
    */
-  nearest(word: string, among: readonly string[] = this.allWords()): string | undefined {
+  nearest(word: string, ...among: readonly (readonly string[])[]): string | undefined {
     if (word.length > LONGEST_GUESS || word.length < 3) return undefined;
     const key = nameKey(word);
-    let found: string | undefined;
     let least = (key.length <= 4 ? 1 : key.length <= 7 ? 2 : 3) + 1;
-    for (const each of among) {
-      if (Math.abs(each.length - key.length) >= least) continue;
-      const slips = distance(key, each) - (sameLetters(key, each) ? 0.5 : 0) - (key[0] === each[0] ? 0.25 : 0);
-      if (slips >= least) continue;
-      least = slips;
-      found = each;
+    let found: string | undefined;
+    for (const names of among.length > 0 ? among : [this.allWords]) {
+      const near = this.nearestIn(names, key, least);
+      if (!near) continue;
+      least = near.slips;
+      found = names[near.index];
     }
     return found;
   }
 
-  private allWords(): readonly string[] {
-    this.words ??= [
-      ...this.own.flatMap((phrase) => phrase.words),
-      ...this.declared.titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
-      ...[...this.declared.phases, ...this.declared.activities, ...this.declared.instruments].map(nameKey),
+  /** Every title that is declared. */
+  get titleNames(): readonly string[] {
+    this.lists.titles ??= this.declared.titles.map(({ title }) => title);
+    return this.lists.titles;
+  }
+
+  /** What may be practised by a declared name, by the keys of the names. */
+  get subjectNames(): readonly string[] {
+    const { titles, activities } = this.declared;
+    this.lists.subjects ??= [
+      ...titles.flatMap(({ title, short }) => [nameKey(title), ...(short ? [nameKey(short)] : [])]),
+      ...activities.map(nameKey),
     ];
-    return this.words;
+    return this.lists.subjects;
+  }
+
+  /** Every name of an instrument, the journal's own last. */
+  get instrumentNames(): readonly string[] {
+    this.lists.instruments ??= [
+      ...this.own.filter(({ meaning }) => meaning.type === "instrument").flatMap(({ words }) => words),
+      ...this.declared.instruments.map(nameKey),
+    ];
+    return this.lists.instruments;
+  }
+
+  private get allWords(): readonly string[] {
+    const { titles, phases, activities, instruments } = this.declared;
+    this.lists.words ??= [
+      ...this.own.flatMap((phrase) => phrase.words),
+      ...titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
+      ...[...phases, ...activities, ...instruments].map(nameKey),
+    ];
+    return this.lists.words;
+  }
+
+  /** A list that comes again is worth an index. */
+  private nearestIn(names: readonly string[], key: string, least: number): Near | undefined {
+    const index = this.indices.get(names);
+    if (index) return index.nearest(key, least);
+    if (index === null) this.indices.set(names, new NameIndex(names.map(nameKey)));
+    else this.indices.set(names, null);
+    return nearestOf(names, key, least);
   }
 
   private add(words: string, meaning: Meaning): void {
@@ -122,6 +160,14 @@ export class Vocabulary {
   }
 }
 
-function sameLetters(a: string, b: string): boolean {
-  return a.length === b.length && [...a].sort().join("") === [...b].sort().join("");
+function nearestOf(names: readonly string[], word: string, least: number): Near | undefined {
+  let best: Near | undefined;
+  for (const [index, name] of names.entries()) {
+    const most = best?.slips ?? least;
+    const key = nameKey(name);
+    if (Math.abs(key.length - word.length) >= most) continue;
+    const slips = slipsOf(word, key, distance(word, key));
+    if (slips < most) best = { index, slips };
+  }
+  return best;
 }
