@@ -99,7 +99,7 @@ export class EditedJournal {
   }
 
   /**
-   * Where the server tells something else of any file than one does that was started this moment; undefined where nowhere.
+   * Where the server tells something else of any file than one that was started this moment; undefined where nowhere.
    *
    * @param at where it is hovered, as a number that counts around
    */
@@ -268,8 +268,8 @@ function withoutVersion(preview: unknown): unknown {
 }
 
 /**
- * Timers stand still (`vi.useFakeTimers`), so that the same seed gives the same run on any machine; they go on only while
- * nothing else happens that an answer could come of.
+ * Timers stand still (`vi.useFakeTimers`), so that the same seed gives the same run on any machine; they go on only
+ * while nothing else happens that an answer could come of.
  */
 async function settled<T>(promise: PromiseLike<T>): Promise<T> {
   let done = false;

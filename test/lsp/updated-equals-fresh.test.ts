@@ -3,8 +3,8 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { FILES, head, lines, typedEdit } from "../properties/edits.ts";
 import { EditedJournal, type EditorStep, QUESTIONS, type State } from "./edited-journal.ts";
 
-// However a journal came to be what it is, by edits, files opened, closed and written: what the server tells of it is what
-// one tells that was started this moment and sees the same texts.
+// However a journal came to be what it is, by edits, files opened, closed and written: what the server tells of it is
+// what one tells that was started this moment and sees the same texts.
 
 /** `DAYSTAVE_EDITS=100000` for more, or another first seed with `DAYSTAVE_SEED`. */
 const EDITS = Number(process.env["DAYSTAVE_EDITS"] ?? 2000);

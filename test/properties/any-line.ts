@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
-// Lines in the hands of many players, and the names that their journals declare; invented. For whatever must hold of any
-// line in any journal.
+// Lines in the hands of many players, and the names that their journals declare; invented. For whatever must hold of
+// any line in any journal.
 
 /** What stands on a line, as the usual hand would write each part of it. */
 interface Said {
@@ -227,7 +227,10 @@ export function lineBy(hand: Hand): fc.Arbitrary<string> {
   return fc.oneof({ weight: 6, arbitrary: entry }, { weight: 1, arbitrary: whole });
 }
 
-const ODD_SIGNS = [..." ,:;-–—>→|=\"“”#b♯♭().+/'019adnrsxDEH\t\u00A0\u00AD\u2028\u0000\u0301\uFEFF", "𝄪"];
+const ODD_SIGNS = [
+  ..." ,:;-–—>→|=\"“”#b♯♭().+/'019adnrsxDEH",
+  ...["\t", "\u00A0", "\u00AD", "\u2028", "\u0000", "\u0301", "\uFEFF", "𝄪"],
+];
 /** A line with one slip of the fingers: a sign gone, added, put for another, or two that changed places. */
 const slipped = (line: fc.Arbitrary<string>): fc.Arbitrary<string> =>
   fc
@@ -280,7 +283,7 @@ const MISLEADING = [
   'study "Op. 30" as Op 30: C major',
 ];
 
-/** The declarations of a journal, a line each: what its words and its notes are called, and what goes without saying. */
+/** The declarations of a journal, a line each: its own words, how its notes are called, what goes without saying. */
 export const anyVocabulary: fc.Arbitrary<readonly string[]> = fc
   .tuple(
     fc.constantFrom([], [], ["names german"], ["names french"]),
