@@ -217,14 +217,36 @@ const anything: fc.Arbitrary<Said> = fc.record({
 
 const said = fc.oneof({ weight: 2, arbitrary: fitting }, { weight: 1, arbitrary: anything });
 
+const indent = fc.constantFrom("  ", "  ", "  ", "", "\t", "- ", "* ", "\u00A0");
+const anyNumber = fc.nat(1000);
+
 /** A line below a day, as one hand writes it; some of them are no entries. */
 export function lineBy(hand: Hand): fc.Arbitrary<string> {
-  const indent = fc.constantFrom("  ", "  ", "  ", "", "\t", "- ", "* ", "\u00A0");
-  const entry = fc
-    .tuple(indent, said, fc.nat(1000))
-    .map(([space, each, number]) => space + written(hand, each, number));
-  const whole = fc.tuple(fc.constantFrom(...WHOLE_LINES), fc.nat(1000)).map(([line, i]) => hand.line(line, i));
+  const entry = fc.tuple(indent, said, anyNumber).map(([space, each, i]) => space + written(hand, each, i));
+  const whole = fc.tuple(fc.constantFrom(...WHOLE_LINES), anyNumber).map(([line, i]) => hand.line(line, i));
   return fc.oneof({ weight: 6, arbitrary: entry }, { weight: 1, arbitrary: whole });
+}
+
+/** Lines that have much in common, as a player's lines do: each is put together from what a few of them say. */
+export function kindredLinesBy(hand: Hand): fc.Arbitrary<readonly string[]> {
+  const parts = fc.array(fc.nat(), { minLength: 8, maxLength: 8 });
+  return fc
+    .tuple(indent, fc.array(said, { minLength: 2, maxLength: 4 }), fc.array(parts, { minLength: 2, maxLength: 30 }))
+    .map(([space, stock, lines]) => lines.map((from) => space + written(hand, mixed(stock, from), from[0]! % 1000)));
+}
+
+function mixed(stock: readonly Said[], from: readonly number[]): Said {
+  const of = (i: number): Said => stock[from[i]! % stock.length]!;
+  return {
+    subject: of(0).subject,
+    claim: of(0).claim,
+    terms: [...of(1).terms.slice(0, 1), ...of(2).terms.slice(1)],
+    tempos: of(3).tempos,
+    place: of(4).place,
+    focus: of(5).focus,
+    minutes: of(6).minutes,
+    remark: of(7).remark,
+  };
 }
 
 const ODD_SIGNS = [
