@@ -110,12 +110,14 @@ export class AttemptColumns {
     this.figures[last + COUNT] = count;
   }
 
-  /** The columns so far; the next day begins with none. */
-  take(): DayColumns {
-    const columns = new DayColumns(this.manners, Float64Array.from(this.rates), Int32Array.from(this.figures));
+  clear(): void {
     this.manners = [];
     this.rates = [];
     this.figures = [];
-    return columns;
+  }
+
+  /** The columns so far. */
+  columns(): DayColumns {
+    return new DayColumns(this.manners, Float64Array.from(this.rates), Int32Array.from(this.figures));
   }
 }

@@ -1,7 +1,8 @@
+import { atOnce } from "../journal/at-once.ts";
 import { type DayNumber, parseIsoDate } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import { DaySkeleton } from "../journal/day-skeleton.ts";
-import type { DayVisitor, DayWalk, LinePlace } from "../journal/day-walk.ts";
+import type { DayVisitor, LinePlace } from "../journal/day-walk.ts";
 import type { Journal } from "../journal/journal.ts";
 import { entryCount, readEntry } from "../journal/read-entry.ts";
 import { type Block, blockIndexAt } from "../syntax/document/document.ts";
@@ -17,13 +18,23 @@ import type { AttemptRecord } from "./record.ts";
 
 /** Every attempt of a journal that counts: planned lines, days without a date, and activities do not. */
 export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
+  return atOnce(attemptsInSteps(journal));
+}
+
+/** The same, a few days at each step. */
+export function* attemptsInSteps(journal: Journal): Generator<void, readonly AttemptRecord[]> {
   const records: AttemptRecord[] = [];
+  let days = 0;
   for (const uri of journal.addresses) {
-    for (const block of journal.files.get(uri)!.blocks)
+    for (const block of journal.files.get(uri)!.blocks) {
       for (const record of recordsOfBlock(journal, uri, block)) records.push(record);
+      if (++days % DAYS_A_STEP === 0) yield;
+    }
   }
   return records;
 }
+
+const DAYS_A_STEP = 10;
 
 /** The records of the entry on one line of a file; none where no entry that counts stands there. */
 export function recordsAt(journal: Journal, uri: string, line: number): readonly AttemptRecord[] {
@@ -41,31 +52,36 @@ export function lineOf(journal: Journal, { uri, block, line }: AttemptRecord): n
   return index < 0 ? undefined : document!.starts[index]! + line;
 }
 
-interface Kept {
-  conventions?: Conventions;
-  uri?: string;
-  records: readonly AttemptRecord[];
-}
-
 const NONE: readonly AttemptRecord[] = [];
 
 /** The same array while the block, and what it is read by, stay the same. */
 export function recordsOfBlock(journal: Journal, uri: string, block: Block): readonly AttemptRecord[] {
   if (!block.day) return NONE;
   const conventions = journal.conventions(uri);
-  const kept = journal.memo.of(block, "attempts", (): Kept => ({ records: NONE }));
-  if (kept.conventions === conventions && kept.uri === uri) return kept.records;
-  const reading = journal.memo.of(conventions, "day reading", () => new DayReading(journal, conventions));
-  kept.records = reading.of(block, uri);
-  kept.conventions = conventions;
-  kept.uri = uri;
-  return kept.records;
+  return journal.memo.from(block, NAME, [conventions, uri], () => {
+    const reading = dayReading(journal, conventions);
+    journal.dayWalk.go(block, [reading]);
+    return reading.take(block, uri);
+  });
+}
+
+/** Has a day read for the history while somebody else goes over it: `go` does so, with one more who looks on. */
+export function readAlongside(journal: Journal, uri: string, block: Block, go: (also: readonly DayVisitor[]) => void) {
+  const conventions = journal.conventions(uri);
+  const reading = dayReading(journal, conventions);
+  go(block.day ? [reading] : []);
+  if (block.day) journal.memo.from(block, NAME, [conventions, uri], () => reading.take(block, uri));
+}
+
+const NAME = "attempts";
+
+function dayReading(journal: Journal, conventions: Conventions): DayReading {
+  return journal.memo.of(conventions, "day reading", () => new DayReading(journal, conventions));
 }
 
 /** Reads days for the history. It lasts as long as the words and the conventions that it was made for. */
 class DayReading implements DayVisitor {
   private readonly attempts: EntryAttempts;
-  private readonly walk: DayWalk;
   private readonly vocabulary: Vocabulary;
   private readonly columns = new AttemptColumns();
   private entries: { minutes?: number; planned: boolean; stretch: number }[] = [];
@@ -77,16 +93,20 @@ class DayReading implements DayVisitor {
     private readonly conventions: Conventions,
   ) {
     this.attempts = new EntryAttempts(journal.partContext, conventions);
-    this.walk = journal.dayWalk;
     this.vocabulary = journal.vocabulary;
   }
 
-  of(block: Block, uri: string): readonly AttemptRecord[] {
+  begin(skeleton: DaySkeleton): void {
+    this.skeleton = skeleton;
     this.date = undefined;
     this.entries = [];
-    this.skeleton = new DaySkeleton();
-    const { sittings, phases } = this.walk.go(block, [this], this.skeleton);
-    const columns = this.columns.take();
+    this.columns.clear();
+  }
+
+  /** The records of the day that was gone over last. */
+  take(block: Block, uri: string): readonly AttemptRecord[] {
+    const { sittings, phases } = this.skeleton;
+    const columns = this.columns.columns();
     if (this.date === undefined || columns.count === 0) return NONE;
     return new DayAttempts(this.date, uri, block, columns, { sittings, phases, entries: this.entries }).records;
   }
@@ -96,7 +116,7 @@ class DayReading implements DayVisitor {
   }
 
   entry(reader: LineReader, text: string, from: number, to: number, place: LinePlace): void {
-    this.begin(place, reader.minutes);
+    this.open(place, reader.minutes);
     if (place.planned || this.attempts.add(reader, text, from, to, this.columns)) return;
     const line = lineRead(reader, text.slice(from, to), { vocabulary: this.vocabulary, memo: reader, head: false });
     if (line.type === "entry") this.addWhole(line, place);
@@ -105,11 +125,11 @@ class DayReading implements DayVisitor {
   line(line: Line, _text: string, place: LinePlace): void {
     if (line.type === "day") this.date ??= parseIsoDate(line.date);
     if (line.type !== "entry") return;
-    this.begin(place, entryCount(line).minutes);
+    this.open(place, entryCount(line).minutes);
     if (!place.planned) this.addWhole(line, place);
   }
 
-  private begin({ line, planned }: LinePlace, minutes: number | undefined): void {
+  private open({ line, planned }: LinePlace, minutes: number | undefined): void {
     this.columns.begin(line, this.entries.length);
     this.entries.push({ minutes, planned, stretch: this.skeleton.phases.length - 1 });
   }

@@ -1,5 +1,5 @@
 import { type AttemptRecord, inTimeOrder } from "./record.ts";
-import { type Exercise, exerciseOf, exercisesOf, grouped, type Strand, strandOf } from "./strands.ts";
+import { type Exercise, exerciseOf, exercisesInSteps, grouped, type Strand, strandOf } from "./strands.ts";
 
 /**
  * All attempts of a journal by exercise and strand. Immutable: an edit makes the next one by the difference, and exercises
@@ -11,8 +11,10 @@ export class HistoryIndex {
     readonly exercises: ReadonlyMap<string, Exercise>,
   ) {}
 
-  static of(records: readonly AttemptRecord[]): HistoryIndex {
-    return new HistoryIndex(new Map(exercisesOf(records).map((exercise) => [exercise.key, exercise])));
+  /** Of any records, a few at each step. */
+  static *inSteps(records: readonly AttemptRecord[]): Generator<void, HistoryIndex> {
+    const exercises = yield* exercisesInSteps(records);
+    return new HistoryIndex(new Map(exercises.map((exercise) => [exercise.key, exercise])));
   }
 
   /** The index without some records and with others. Those that go must be the same objects that came. */

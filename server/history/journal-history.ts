@@ -1,7 +1,8 @@
+import { atOnce } from "../journal/at-once.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
 import { changedBlocks, type Document } from "../syntax/document/document.ts";
-import { attemptsOfJournal, recordsOfBlock } from "./attempts.ts";
+import { attemptsInSteps, recordsOfBlock } from "./attempts.ts";
 import { HistoryIndex } from "./history-index.ts";
 import type { AttemptRecord } from "./record.ts";
 import type { Strand } from "./strands.ts";
@@ -19,13 +20,18 @@ interface Indexed {
  * the result is that of a fresh look (test/properties/history.test.ts).
  */
 export function journalHistory(journal: Journal): HistoryIndex {
+  return atOnce(historyInSteps(journal));
+}
+
+/** The same, a few days at each step, so that whoever waits meanwhile need not wait long. */
+export function* historyInSteps(journal: Journal): Generator<void, HistoryIndex> {
   const before = journal.memo.latest<Indexed>(NAME, "");
   if (before && before.files === journal.files) return before.index;
   const conventions = conventionsOfFiles(journal);
   const index =
     before && sameConventions(before, conventions) // others make other records of every day
       ? updated(journal, before)
-      : HistoryIndex.of(attemptsOfJournal(journal));
+      : yield* HistoryIndex.inSteps(yield* attemptsInSteps(journal));
   journal.memo.setLatest<Indexed>(NAME, "", { files: journal.files, conventions, index });
   return index;
 }
@@ -44,24 +50,6 @@ export function hasHistory(journal: Journal): boolean {
 export function latestHistory(journal: Journal): HistoryIndex | undefined {
   return journal.memo.latest<Indexed>(NAME, "")?.index;
 }
-
-/**
- * Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. Nothing
- * where the latest history differs by edits alone: those are few days.
- */
-export function* readAhead(journal: Journal): Generator<void> {
-  const before = journal.memo.latest<Indexed>(NAME, "");
-  if (before && sameConventions(before, conventionsOfFiles(journal))) return;
-  let read = 0;
-  for (const [uri, { blocks }] of journal.files) {
-    for (const block of blocks) {
-      recordsOfBlock(journal, uri, block);
-      if (++read % DAYS_A_STEP === 0) yield;
-    }
-  }
-}
-
-const DAYS_A_STEP = 40;
 
 function conventionsOfFiles(journal: Journal): Indexed["conventions"] {
   return new Map([...journal.files.keys()].map((uri) => [uri, journal.conventions(uri)]));

@@ -20,6 +20,8 @@ export interface LinePlace {
 
 /** Looks at the lines of a day as they are gone over. */
 export interface DayVisitor {
+  /** A day begins. Its lines are put into the skeleton each before it is shown. */
+  begin(skeleton: DaySkeleton): void;
   /** A day line that says its date, its own weekday and minutes at most. Columns are those of the date. */
   day(date: DayNumber, start: number, end: number): void;
   /**
@@ -49,7 +51,9 @@ export class DayWalk {
   }
 
   /** Goes down a day, from its day line to its end. */
-  go({ text }: Block, visitors: readonly DayVisitor[], skeleton = new DaySkeleton()): DaySkeleton {
+  go({ text }: Block, visitors: readonly DayVisitor[]): DaySkeleton {
+    const skeleton = new DaySkeleton();
+    for (const visitor of visitors) visitor.begin(skeleton);
     eachLine(text, (from, to, line) => this.takeLine(skeleton, text, from, to, line, visitors));
     return skeleton;
   }

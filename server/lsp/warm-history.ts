@@ -1,5 +1,6 @@
 import type { Disposable } from "vscode-languageserver";
-import { hasHistory, journalHistory, readAhead } from "../features/diagnostics/history-reading.ts";
+import { leapsInSteps } from "../features/diagnostics/history-findings.ts";
+import { hasHistory, historyInSteps } from "../features/diagnostics/history-reading.ts";
 import { Slices } from "../host/time-slices.ts";
 import { debounced } from "./debounce.ts";
 import type { Session } from "./session.ts";
@@ -22,10 +23,13 @@ async function warm(session: Session, root: string): Promise<void> {
   for (;;) {
     const journal = session.workspace.journal(root);
     if (!journal || hasHistory(journal)) return;
-    for (const _ of readAhead(journal)) await slices.pause();
-    // An edit came between: what was read of other days is kept.
-    if (session.workspace.journal(root) !== journal) continue;
-    journalHistory(journal);
+    for (const _ of historyInSteps(journal)) {
+      await slices.pause();
+      // An edit came between: what was read of other days is kept.
+      if (session.workspace.journal(root) !== journal) break;
+    }
+    if (!hasHistory(journal)) continue;
+    for (const _ of leapsInSteps(journal)) await slices.pause();
     session.learned(root);
     return;
   }

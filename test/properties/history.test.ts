@@ -5,6 +5,7 @@ import { historyOf } from "../../server/history/history.ts";
 import { HistoryIndex } from "../../server/history/history-index.ts";
 import { journalHistory } from "../../server/history/journal-history.ts";
 import type { AttemptRecord } from "../../server/history/record.ts";
+import { atOnce } from "../../server/journal/at-once.ts";
 import type { Journal } from "../../server/journal/journal.ts";
 import { afresh, head, journalOf, lines, practice, type Step, step, taken } from "./edits.ts";
 
@@ -33,7 +34,7 @@ function figures({ day, order, strandKey, rate, reached, count, minutes, about, 
 }
 
 function check(journal: Journal): void {
-  const fresh = HistoryIndex.of(attemptsOfJournal(afresh(journal)));
+  const fresh = atOnce(HistoryIndex.inSteps(attemptsOfJournal(afresh(journal))));
   expect(shown(journalHistory(journal))).toEqual(shown(fresh));
 }
 

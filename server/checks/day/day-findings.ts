@@ -45,12 +45,16 @@ export class DayFindings implements DayVisitor {
 
   /** @param others who look at the lines of a day as well, so that they are read once for all */
   of(block: Block, others: readonly DayVisitor[] = []): BlockFindings {
-    this.found = [];
-    this.dated = undefined;
-    this.declares = false;
+    this.begin();
     if (!block.day) this.takeHead(block);
     else this.takeMinutes(this.walk.go(block, others.length ? [this, ...others] : [this]), block);
     return { findings: this.found.length ? this.found : NONE, day: this.dated, declares: this.declares };
+  }
+
+  begin(): void {
+    this.found = [];
+    this.dated = undefined;
+    this.declares = false;
   }
 
   day(date: DayNumber, start: number, end: number): void {

@@ -27,7 +27,7 @@ export function diagnosticsOf(
 ): readonly Diagnostic[] {
   if (!journal.files.has(uri)) return NONE;
   const last = journal.memo.latest<Latest>("diagnostics", uri);
-  const findings = fileFindings(journal, uri, today, last?.findings);
+  const findings = fileFindings(journal, uri, today, { earlier: last?.findings, history });
   const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
   if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
   const now = placed(journal, findings, told);

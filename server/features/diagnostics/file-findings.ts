@@ -7,8 +7,10 @@ import {
   type DaysElsewhere,
   duplicateDeclaration,
 } from "../../checks/file/journal-order.ts";
+import { readAlongside } from "../../history/attempts.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
+import type { DayVisitor } from "../../journal/day-walk.ts";
 import { declarationKey } from "../../journal/declarations/declaration-key.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
 import type { Journal } from "../../journal/journal.ts";
@@ -60,10 +62,15 @@ interface KeyedDeclaration {
 const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
 
 /**
- * The findings of a file. With those of an earlier state only the blocks that differ are looked at, and what crosses blocks
+ * The findings of a file; with `history`, its days are read for the history as well. With those of an earlier state only the blocks that differ are looked at, and what crosses blocks
  * is looked at again only where they bear on it: the result is that of a fresh look (test/properties/diagnostics.test.ts).
  */
-export function fileFindings(journal: Journal, uri: string, today: DayNumber, earlier?: FileFindings): FileFindings {
+export function fileFindings(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  { earlier, history = false }: { readonly earlier?: FileFindings; readonly history?: boolean } = {},
+): FileFindings {
   const document = journal.files.get(uri)!;
   const conventions: Conventions = journal.conventions(uri);
   const checks = journal.memo.of(
@@ -82,7 +89,9 @@ export function fileFindings(journal: Journal, uri: string, today: DayNumber, ea
   const blocks =
     earlier?.bearing.checks === checks
       ? blocksAfter(journal, document, earlier).blocks
-      : document.blocks.map((block) => blockFacts(journal, block, checks));
+      : document.blocks.map((block) =>
+          history ? factsAndAttempts(journal, uri, block, checks) : blockFacts(journal, block, checks),
+        );
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
 }
 
@@ -186,9 +195,18 @@ function crossed(
   return { told, crossing, aims, regular: days.length === 0 };
 }
 
-function blockFacts(journal: Journal, block: Block, checks: DayFindings): BlockFacts {
-  const { findings, day, declares } = checks.of(block);
+function blockFacts(journal: Journal, block: Block, checks: DayFindings, also: readonly DayVisitor[] = []): BlockFacts {
+  const { findings, day, declares } = checks.of(block, also);
   return { findings, day, declarations: declares ? keyed(journal, block) : NO_DECLARATIONS };
+}
+
+/** The same, and while the block is gone over what the history will ask of it. */
+function factsAndAttempts(journal: Journal, uri: string, block: Block, checks: DayFindings): BlockFacts {
+  let facts: BlockFacts | undefined;
+  readAlongside(journal, uri, block, (also) => {
+    facts = blockFacts(journal, block, checks, also);
+  });
+  return facts!;
 }
 
 function keyed(journal: Journal, block: Block): readonly KeyedDeclaration[] {

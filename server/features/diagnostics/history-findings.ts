@@ -24,8 +24,20 @@ export interface HistoryFinding {
 export function leapFindings(journal: Journal): readonly HistoryFinding[] {
   const found: HistoryFinding[] = [];
   for (const exercise of journalHistory(journal).exercises.values())
-    for (const each of journal.memo.of(exercise, "leaps", () => leapsIn(journal, exercise))) found.push(each);
+    for (const each of leapsOfExercise(journal, exercise)) found.push(each);
   return found;
+}
+
+/** Finds the leaps beforehand, those of one exercise at each step. */
+export function* leapsInSteps(journal: Journal): Generator<void> {
+  for (const exercise of journalHistory(journal).exercises.values()) {
+    leapsOfExercise(journal, exercise);
+    yield;
+  }
+}
+
+function leapsOfExercise(journal: Journal, exercise: Exercise): readonly HistoryFinding[] {
+  return journal.memo.of(exercise, "leaps", () => leapsIn(journal, exercise));
 }
 
 function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFinding[] {
