@@ -52,8 +52,7 @@ test.each(lives)(
     for (let round = 1; journal.edits < edits; round++) {
       const before = journal.state;
       const steps = fc.sample(step, { seed: seed * 1_000_003 + round, numRuns: EVERY });
-      for (const each of steps) await journal.take(each);
-      const differs = await journal.differsFromFresh(round);
+      const differs = await lived(journal, steps, round);
       if (differs) expect.fail(await told(`seed ${seed}, round ${round}: ${differs}`, before, steps, round));
     }
     expect(journal.log.filter((each) => /failed/.test(each))).toEqual([]);
@@ -61,13 +60,19 @@ test.each(lives)(
   60_000 + 20 * EDITS,
 );
 
+/** Takes the steps; what differs then from a fresh server, or what went wrong on the way. */
+async function lived(journal: EditedJournal, steps: readonly EditorStep[], round: number): Promise<string | undefined> {
+  try {
+    for (const each of steps) await journal.take(each);
+    return await journal.differsFromFresh(round);
+  } catch (error) {
+    return error instanceof Error ? error.stack : String(error);
+  }
+}
+
 /** A failure with as few of the last steps as show it; with all of them where it takes more than these. */
 async function told(found: string, before: State, steps: readonly EditorStep[], round: number): Promise<string> {
-  const after = async (some: readonly EditorStep[]): Promise<string | undefined> => {
-    const journal = await EditedJournal.start(before);
-    for (const each of some) await journal.take(each);
-    return journal.differsFromFresh(round);
-  };
+  const after = async (some: readonly EditorStep[]) => lived(await EditedJournal.start(before), some, round);
   let fewest = steps;
   let shown = await after(steps);
   for (let i = steps.length - 1; shown && i >= 0; i--) {
