@@ -21,13 +21,16 @@ export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
   return atOnce(attemptsInSteps(journal));
 }
 
-/** The same, a few days at each step. */
-export function* attemptsInSteps(journal: Journal): Generator<void, readonly AttemptRecord[]> {
+/** The same, a few days at each step; each day's by `take`. */
+export function* attemptsInSteps(
+  journal: Journal,
+  take = (uri: string, block: Block): readonly AttemptRecord[] => recordsOfBlock(journal, uri, block),
+): Generator<void, readonly AttemptRecord[]> {
   const records: AttemptRecord[] = [];
   let days = 0;
   for (const uri of journal.addresses) {
     for (const block of journal.files.get(uri)!.blocks) {
-      for (const record of recordsOfBlock(journal, uri, block)) records.push(record);
+      for (const record of take(uri, block)) records.push(record);
       if (++days % DAYS_A_STEP === 0) yield;
     }
   }

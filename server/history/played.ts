@@ -33,7 +33,8 @@ export function playedEntry(entry: Entry, conventions: Conventions): PlayedEntry
   return { attempts, counted, ...(minutes === undefined ? {} : { minutes }) };
 }
 
-function isExercise({ subject }: Entry): boolean {
+/** Whether it is practice of something: an activity, or free practice, takes its share of the time alone. */
+export function isExercise({ subject }: Entry): boolean {
   return subject !== undefined && subject.type !== "activity" && subject.type !== "free";
 }
 
@@ -48,7 +49,12 @@ function playedAttempt(entry: Entry, attempt: Attempt, conventions: Conventions)
   };
 }
 
-function mannerOf(entry: Entry, { conditions, tempo }: Attempt, conventions: Conventions): Manner {
+/** What was played in one attempt, and in which way. */
+export function mannerOf(
+  entry: Entry,
+  { conditions, tempo }: Pick<Attempt, "conditions" | "tempo">,
+  conventions: Conventions,
+): Manner {
   const subject = entry.subject!;
   const title = subject.type === "title";
   const told = {

@@ -56,9 +56,11 @@ function kinds(noteNames: NoteNames): Phrase[] {
 
 function partsOfKinds({ major, minor }: NoteNames): Phrase[] {
   const own = ["major", "minor", ...major, ...minor];
+  const foreign = NOTE_NAMES.flatMap((names) => [...names.major, ...names.minor]);
   return PARTS_OF_KINDS.filter(([word]) => !own.includes(word)).map(([word, offers]) => ({
     words: [word],
     meaning: { type: "part of a kind", offers },
+    ...(foreign.includes(word) ? { foreign: true } : {}),
   }));
 }
 

@@ -191,7 +191,7 @@ function daysFit({ lines }: Block, line: number, typed: string): number {
 /** `long tones on D mi`, `improvising on D mi`: the words before `on` are an entry, and a scale goes on with it. */
 function innerScale({ journal, usage, typing }: Scene, start: number, from: number): Candidate[] {
   const before = " ".repeat(from) + typing.text.slice(from, start);
-  const main = /^(.*\S)\s+(?:on|in)\s+$/i.exec(before)?.[1];
+  const main = /^(.*\S)\s+(?:on|in)\s+$/is.exec(before)?.[1];
   const line = main === undefined ? undefined : read(journal, main, false);
   const subject = line?.type === "entry" && line.items.length === 0 ? line.subject?.meaning : undefined;
   const takesScale =

@@ -119,7 +119,7 @@ function joined(items: readonly Item[], text: string): string {
 function beatIn({ source }: Entry, { tempo, place }: Attempt, text: string): string {
   if (!tempo?.beat) return "at ";
   const said = source.items.flatMap(({ start, end, meaning }) => {
-    const beat = meaning.type === "tempo" && start <= place.start ? /^.*=/.exec(text.slice(start, end)) : null;
+    const beat = meaning.type === "tempo" && start <= place.start ? /^.*=/s.exec(text.slice(start, end)) : null;
     return beat ? [beat[0]] : [];
   });
   return said.at(-1) ?? "at ";

@@ -77,6 +77,7 @@ export class EntryFold {
   private takeSubject(piece: Piece, after: number): void {
     if (this.first) {
       this.first = false;
+      this.chain = piece.subject;
       this.notes = piece.opening === "figure";
       return;
     }
@@ -106,13 +107,13 @@ export class EntryFold {
     return "bars";
   }
 
-  private takeTempo({ begins, oncePerTempo }: Piece, number: number | undefined): void {
+  private takeTempo({ begins, oncePerTempo, bars }: Piece, number: number | undefined): void {
     if (begins === "number" && this.open !== "tempo") this.tangled = true;
     if (this.state === "leading" || (this.outcomeBefore && !this.hasTempo)) this.tangled = true;
     if (number !== undefined && (number < SLOWEST || number > FASTEST)) this.tangled = true;
     this.hasTempo = true;
-    this.open = "tempo";
-    this.barsLast = false;
+    this.open = bars ? "bars" : "tempo";
+    this.barsLast = bars;
     this.since = oncePerTempo;
   }
 

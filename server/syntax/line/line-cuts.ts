@@ -200,7 +200,7 @@ export class LineCuts {
     if (last - word === 1 && AT.test(text.slice(word, last + 1))) return this.unlessGoal(word);
     const wordBefore = text.slice(word, last + 1);
     if (JOINS.test(wordBefore)) return -1;
-    if (this.isMinutes(end)) return HOURS.test(wordBefore) ? -1 : at;
+    if (this.isMinutes(end)) return at;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
     return goesOn && !this.isCounted(end) ? at : -1;
   }
@@ -250,13 +250,11 @@ export class LineCuts {
 const AT = /^at$/i;
 const GOAL = /(?:^|\s)goal\s+$/i;
 const BEAT = /((?:^|[\s=])\s*)(?:(?:at|@)\s+)?(?:dotted\s+)?([^\s=]+)\s*=$/i;
-/** What minutes go on with, or a number before them that is one thing with theirs. */
-const HOURS = /^\d*(?:h|hrs?|hours?)\.?$/i;
 const MINUTES = /^\s+min(?:s|utes?)?(?:\s|,|$)/i;
 /** What follows them is as typed, numbers too. */
 const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
-/** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `focus 2 flats`. */
+/** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
 const JOINS =
-  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|lines?|pages?|p\.|letter|mvt\.?|movement|var\.?|variation|goal|on|from|by)$/i;
+  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|lines?|pages?|p\.|letter|mvt\.?|movement|var\.?|variation|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
 const COUNTED =
   /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;

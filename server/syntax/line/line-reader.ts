@@ -124,7 +124,8 @@ export class LineReader {
     return parts;
   }
 
-  private itemsAt(i: number): readonly Item[] {
+  /** The items of a piece, by their columns in the line. */
+  itemsAt(i: number): readonly Item[] {
     const piece = this.pieces[i]!;
     const number = piece.number && this.text.slice(this.cuts.numbers[i]!, this.cuts.numberEnds[i]!);
     return itemsOf(piece, number, this.cuts.starts[i]! - this.from);

@@ -1,6 +1,6 @@
 import type { Fraction, Item, Meaning, MeaningOf, Tries } from "../words/meaning.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
-import { BESIDE, MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
+import { BESIDE, isCondition, MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { claimAfterColon } from "./claim.ts";
 import { declarationWordAt } from "./declaration-word.ts";
@@ -52,7 +52,9 @@ export interface Piece {
   readonly bearsBeside: number;
   /** What it is to others that bear beside it. */
   readonly beside: number;
-  readonly tells: boolean;
+  /** The history tells attempts by it: by what was played, or by how. */
+  readonly tellsWhat: boolean;
+  readonly tellsHow: boolean;
   /** Pieces with the same key tell the history the same; missing where the piece is one of a kind. */
   readonly toldAs?: string;
   /** Says of the tempo before it, or of its own. */
@@ -62,6 +64,7 @@ export interface Piece {
   /** Names a subject, a kind or notes: at the beginning of a line, in a chain or in a claim only. */
   readonly subject: boolean;
   readonly onlyNotes: boolean;
+  readonly hasPlace: boolean;
   /** Where in a piece, where it says nothing else. */
   readonly place?: string;
   /** It ends in a place in bars, which numbers behind it go on with. */
@@ -129,13 +132,15 @@ export function pieceOf(
     bears: walk.bears,
     bearsBeside: walk.bearsBeside,
     beside: walk.beside,
-    tells: walk.tells,
+    tellsWhat: walk.tellsWhat,
+    tellsHow: walk.tellsHow,
     toldAs: only && toldAs(only),
     said: walk.said,
     counted: walk.counted,
     minutes: walk.minutes,
     subject: walk.subject,
     onlyNotes: items.length > 0 && items.every(({ meaning }) => meaning.type === "note"),
+    hasPlace: items.some(({ meaning }) => meaning.type === "place"),
     place: only?.type === "place" && only.word !== "mvt" ? only.text : undefined,
     bars: last?.type === "place" && last.word === "bars",
     known,
@@ -163,7 +168,8 @@ class Walk {
   bears = false;
   bearsBeside = 0;
   beside = 0;
-  tells = false;
+  tellsWhat = false;
+  tellsHow = false;
   counted = false;
   subject = false;
   minutes: number | undefined;
@@ -181,7 +187,10 @@ class Walk {
     this.bears ||= traits.bears === "always";
     if (typeof traits.bears !== "string") for (const each of traits.bears) this.bearsBeside |= BESIDE[each];
     this.beside |= besideOf(meaning);
-    this.tells ||= traits.told;
+    if (traits.told) {
+      if (isCondition(meaning)) this.tellsHow = true;
+      else this.tellsWhat = true;
+    }
     this.subject ||= SUBJECTS.includes(meaning.type);
     this.sayOnce(meaning, traits.once);
     switch (meaning.type) {

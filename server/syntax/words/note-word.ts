@@ -74,7 +74,7 @@ export function noteOf(word: string, { words, strokes }: NoteReading): Spelled |
 
 /** The octave that begins with middle C. */
 const MIDDLE = 4;
-const OCTAVE = /^(.+?)(\d|'{1,5})?$/u;
+const OCTAVE = /^(.+?)(\d|'{1,5})?$/su;
 
 /** A single letter, a letter with too many accidentals, or a German note name: meant as a note, but none. */
 const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}\d?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;

@@ -6,6 +6,8 @@ export interface Phrase {
   readonly meaning: Meaning;
   /** One sentence for hovers and completion. */
   readonly sentence?: string;
+  /** Of another language than the journal's: it is known when seen, and never offered for a word that is nearly it. */
+  readonly foreign?: true;
 }
 
 const WEEKDAYS = [

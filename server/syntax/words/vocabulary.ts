@@ -138,7 +138,7 @@ export class Vocabulary {
   private get allWords(): readonly string[] {
     const { titles, phases, activities, instruments } = this.declared;
     this.lists.words ??= [
-      ...this.own.flatMap((phrase) => phrase.words),
+      ...this.own.flatMap(({ words, foreign }) => (foreign ? [] : words)),
       ...titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
       ...[...phases, ...activities, ...instruments].map(nameKey),
     ];
