@@ -41,9 +41,10 @@ export default defineConfig({
       /** Real editors, one at a time: two at once starve each other of processor time and miss their limits. */
       {
         test: {
+          ...SHARED_MODULES,
           name: "hosts",
           include: [HOSTS],
-          testTimeout: 60_000,
+          testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
           hookTimeout: 60_000,
           fileParallelism: false,
           maxWorkers: 1,

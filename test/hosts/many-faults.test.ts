@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect } from "vitest";
 import { complaintIn, exerciseIn } from "./preview-page.ts";
-import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 const NAME = "a journal with a thousand errors";
 const COUNT = 1000;
@@ -13,10 +13,10 @@ const MEND_LIMIT = 15_000;
 
 const home = mkdtempSync(join(tmpdir(), "daystave-faults-"));
 afterAll(() => rmSync(home, { recursive: true, force: true }));
-const FAULTY = { sample: writeJournal(), open: "week.practice" };
+/** What is typed is saved a moment later, as it is unless somebody says otherwise. */
+const FAULTY = { sample: writeJournal(), open: "week.practice", settings: { "files.autoSave": "afterDelay" } };
 
 describeWorkbench(NAME, FAULTY, withThousandErrors);
-describeNodeHost(NAME, FAULTY, withThousandErrors);
 
 function withThousandErrors(inWindow: InWindow): void {
   inWindow("is drawn and listed, and typing goes on in it", async ({ page, editor, goToEndOf, showPreview }) => {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Locator } from "playwright-core";
 import { expect } from "vitest";
-import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 const SAMPLE = "test/hosts/journals/hostile-faults";
 const FAULTY = { sample: SAMPLE, open: "week.practice" };
@@ -12,7 +12,6 @@ const TITLES = [...readFileSync(`${SAMPLE}/week.practice`, "utf8").matchAll(/"([
 const QUOTED = ["<img src=x onerror=alert(1)", "$(trash) [x](command"]; // up to what begins another part of a line
 
 describeWorkbench(NAME, FAULTY, asTyped);
-describeNodeHost(NAME, FAULTY, asTyped);
 
 function asTyped(inWindow: InWindow): void {
   inWindow("is shown as typed in the problem list and in the outline", async ({ page, editor }) => {

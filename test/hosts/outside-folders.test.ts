@@ -1,7 +1,8 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { complaintIn, exerciseIn, lineButtonIn, withPage } from "./preview-page.ts";
-import { describeNodeHost, describeWorkbench, type Window } from "./workbench.ts";
+import type { Window } from "./window.ts";
+import { describeNodeHost, describeWorkbench } from "./workbench.ts";
 
 const NAME = "a journal outside every folder";
 const TWO_FILES = { sample: "test/hosts/journals/two-files", open: "march.practice" };

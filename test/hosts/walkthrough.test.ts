@@ -8,10 +8,7 @@ const [walkthrough] = manifest.contributes.walkthroughs;
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
 const F_MAJOR = scales.major.find(({ tonic }) => tonic === "F")!.scales.major.up.map((note) => note.replace(/\d$/, ""));
 
-/** In milliseconds. So late does the walkthrough take the focus when a step opens, and nothing in the page tells; a person is slower. */
-const FOCUS_DELAY = 500;
-
-describeWorkbench("the walkthrough", { open: "week.practice" }, (inWindow) => {
+describeWorkbench("the walkthrough", { sample: "samples/quickstart", open: "week.practice" }, (inWindow) => {
   inWindow("leads from an empty journal to its preview", async ({ page, runCommand, preview }) => {
     await runCommand("Welcome: Open Walkthrough...");
     await page.locator(".quick-input-list .monaco-list-row", { hasText: walkthrough!.title }).click();
@@ -19,7 +16,6 @@ describeWorkbench("the walkthrough", { open: "week.practice" }, (inWindow) => {
     const take = async (title: string, button: string) => {
       const step = steps.filter({ hasText: title });
       if ((await step.getAttribute("aria-expanded")) !== "true") await step.click();
-      await page.waitForTimeout(FOCUS_DELAY);
       await step.getByRole("button", { name: button, exact: true }).click();
     };
     await steps.first().waitFor();
