@@ -5,6 +5,7 @@ import { dayBars } from "../../server/charts/day-bars.ts";
 import type { Look } from "../../server/charts/look.ts";
 import type { Drawing } from "../../server/charts/svg.ts";
 import { tempoChart } from "../../server/charts/tempo-chart.ts";
+import { FEW } from "../support/random-runs.ts";
 import { number, ofClass, pictureOf, type SvgElement, within } from "./svg-reader.ts";
 
 const HOSTILE = [
@@ -137,7 +138,7 @@ function isWithin(picture: SvgElement): void {
   }
 }
 
-const RUNS = { seed: 20260302, numRuns: 150 };
+const RUNS = { seed: 20260302, numRuns: FEW };
 
 describe("whatever the data", () => {
   test("a tempo chart is well formed, harmless and within its picture", () => {
@@ -165,7 +166,7 @@ describe("whatever the data", () => {
     const check = fc.property(tempoData, look, (data, how) => {
       expect(tempoChart(structuredClone(data), structuredClone(how))).toEqual(tempoChart(data, how));
     });
-    fc.assert(check, { ...RUNS, numRuns: 50 });
+    fc.assert(check, RUNS);
   });
 });
 
@@ -189,5 +190,5 @@ test("faster is never lower", () => {
       for (const [b, rateB] of played.entries())
         if (rateA > rateB) expect(heights[a]!).toBeLessThanOrEqual(heights[b]!);
   });
-  fc.assert(check, { ...RUNS, numRuns: 100 });
+  fc.assert(check, RUNS);
 });

@@ -6,6 +6,7 @@ import { printFingering } from "../../server/music/fingering.ts";
 import { INSTRUMENTS, type Instrument, instrumentById } from "../../server/music/instrument.ts";
 import { kindById } from "../../server/music/kind.ts";
 import { midi, type Note, type NoteName, parseNote, printNote } from "../../server/music/note.ts";
+import { MANY } from "../support/random-runs.ts";
 
 const ALTO = instrumentById("alto recorder")!;
 
@@ -101,7 +102,7 @@ describe("on every recorder", () => {
         expect(changeOf(from, from, instrument).cost).toBe(0);
         expect({ ...changeOf(to, from, instrument), from, to }).toEqual(forth);
       }),
-      { seed: 20260309, numRuns: 1000 },
+      { seed: 20260309, numRuns: MANY },
     );
   });
 

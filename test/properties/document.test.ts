@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { isDayLine } from "../../server/syntax/day-line.ts";
 import { applyChanges, createDocument, lineAt, type TextChange, textOf } from "../../server/syntax/document.ts";
+import { MANY } from "../support/random-runs.ts";
 
 // The oracle: `TextDocument` of vscode-languageserver-textdocument, the document store of the protocol's own library.
 
@@ -41,7 +42,7 @@ test("printing a document is its text, byte for byte", () => {
     fc.property(text, (content) => {
       expect(textOf(createDocument(content))).toBe(content);
     }),
-    { seed: 1, numRuns: 2000 },
+    { seed: 1, numRuns: MANY },
   );
 });
 
@@ -62,7 +63,7 @@ test("after any series of edits the text and its lines are those of the library'
         expect(lineAt(ours, line)).toBe(whole.replace(/[\r\n]+$/, ""));
       }
     }),
-    { seed: 2, numRuns: 3000 },
+    { seed: 2, numRuns: MANY },
   );
 });
 
@@ -73,7 +74,7 @@ test("after any series of edits the blocks are those of a document built afresh"
       expect(edited).toEqual(createDocument(textOf(edited)));
       for (const block of edited.blocks.slice(1)) expect(isDayLine(block.lines[0]!)).toBe(true);
     }),
-    { seed: 3, numRuns: 3000 },
+    { seed: 3, numRuns: MANY },
   );
 });
 

@@ -4,6 +4,7 @@ import { Journal } from "../../server/journal/journal.ts";
 import { createDocument } from "../../server/syntax/document.ts";
 import { LineSorts, sortOf } from "../../server/syntax/line-sorts.ts";
 import { parseLine } from "../../server/syntax/parse-line.ts";
+import { MANY } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // What a line is to those around it is told by its opening. Here that is held against reading every line in full.
@@ -46,7 +47,7 @@ test.each(HEADS)("the sort of a line is that of reading it in full: %j", (head) 
       seen.add(sort);
       expect([text, sorts.of(text)]).toEqual([text, sort]);
     }),
-    { seed: 31, numRuns: 4000 },
+    { seed: 31, numRuns: MANY },
   );
   expect([...seen].sort()).toEqual(["blank", "other", "phase", "remark", "session"]);
 });

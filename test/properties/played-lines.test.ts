@@ -7,6 +7,7 @@ import { readEntry } from "../../server/journal/read-entry.ts";
 import { createDocument } from "../../server/syntax/document.ts";
 import { parseLine } from "../../server/syntax/parse-line.ts";
 import { PartMemo } from "../../server/syntax/parts.ts";
+import { MANY } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // Lines are read for the history by what was read before. Here that is held against reading every line in full.
@@ -113,7 +114,7 @@ test.each([
       expect(shown(journal, played, text), text).toEqual(full);
     };
     for (const text of WHOLE_LINES) check(text);
-    fc.assert(fc.property(line, check), { seed: 21, numRuns: 8000 });
+    fc.assert(fc.property(line, check), { seed: 21, numRuns: MANY });
   },
   30_000,
 );

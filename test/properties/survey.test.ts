@@ -13,6 +13,7 @@ import { type Block, createDocument } from "../../server/syntax/document.ts";
 import type { Item } from "../../server/syntax/meaning.ts";
 import { PartMemo } from "../../server/syntax/parts.ts";
 import type { Vocabulary } from "../../server/syntax/vocabulary.ts";
+import { MANY } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // The survey reads in full only the lines that may be at fault. Here it is held against reading every line in full.
@@ -160,7 +161,7 @@ test.each(JOURNALS)(
     const words = wordsOf(journalWith(head));
     fc.assert(
       fc.property(day, (lines) => check(words, lines)),
-      { seed: 11, numRuns: 1500 },
+      { seed: 11, numRuns: MANY },
     );
   },
   30_000,
@@ -170,7 +171,7 @@ test("and so does a survey that has seen nothing", () => {
   const journal = journalWith(HEAD);
   fc.assert(
     fc.property(day, (lines) => check(wordsOf(journal), lines)),
-    { seed: 12, numRuns: 500 },
+    { seed: 12 },
   );
 }, 30_000);
 
@@ -297,16 +298,16 @@ const usualDay = fc.tuple(
 );
 
 test.each([
-  ["English", "", 6000],
-  ["German", "\nnames german", 2000],
-  ["French", "\nnames french", 2000],
+  ["English", ""],
+  ["German", "\nnames german"],
+  ["French", "\nnames french"],
 ])(
   "days in their usual order, which are told as a whole, are found to be what they are line by line: %s names",
-  (_, names, numRuns) => {
+  (_, names) => {
     const words = wordsOf(journalWith(HEAD + names));
     fc.assert(
       fc.property(usualDay, ([first, lines, end]) => check(words, [first, ...lines, ...(end ? [""] : [])])),
-      { seed: 13, numRuns },
+      { seed: 13, numRuns: MANY },
     );
   },
   30_000,
