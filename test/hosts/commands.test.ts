@@ -1,6 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import scales from "../reference/scales.json";
+import { walkthroughIsTaken } from "./walkthrough.ts";
 import { openPalette } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
@@ -118,6 +119,8 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
     await offered.filter({ hasText: "similar commands" }).first().waitFor(); // what the editor offers in the place of what it has not
     expect(await offered.filter({ hasText: "Daystave" }).count()).toBe(0);
   });
+
+  walkthroughIsTaken(inWindow);
 });
 
 /** Everything has started, and the journal is read: its one mistake is underlined. */

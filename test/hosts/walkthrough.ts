@@ -1,15 +1,15 @@
 import { expect } from "vitest";
 import manifest from "../../package.json";
 import scales from "../reference/scales.json";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
 const [walkthrough] = manifest.contributes.walkthroughs;
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
 const F_MAJOR = scales.major.find(({ tonic }) => tonic === "F")!.scales.major.up.map((note) => note.replace(/\d$/, ""));
 
-describeWorkbench("the walkthrough", { sample: "samples/quickstart", open: "week.practice" }, (inWindow) => {
-  inWindow("leads from an empty journal to its preview", async ({ page, runCommand, preview }) => {
+export function walkthroughIsTaken(inWindow: InWindow): void {
+  inWindow("the walkthrough leads from an empty journal to its preview", async ({ page, runCommand, preview }) => {
     await runCommand("Welcome: Open Walkthrough...");
     await page.locator(".quick-input-list .monaco-list-row", { hasText: walkthrough!.title }).click();
     const steps = page.locator(".gettingStartedContainer .getting-started-step");
@@ -37,4 +37,4 @@ describeWorkbench("the walkthrough", { sample: "samples/quickstart", open: "week
     await take("See what moved", "Show Preview");
     await preview().getByRole("heading", { level: 1 }).waitFor();
   });
-});
+}
