@@ -3,7 +3,7 @@ import { serveWorkbench, type WorkbenchServer } from "../../client/workbench/ser
 
 let server: WorkbenchServer;
 beforeAll(async () => {
-  server = await serveWorkbench({ port: 0, sample: "test/hosts/journals/empty", open: "week.practice" });
+  server = await serveWorkbench({ port: 0, sample: "test/hosts/journals/hostile", open: "week.practice" });
 });
 afterAll(() => server.close());
 
