@@ -1,7 +1,7 @@
 import type { Block } from "../syntax/document/document.ts";
 import { type Line, type LineSort, sortOf } from "../syntax/line/line.ts";
 import { AFTER_ARROW } from "../syntax/line/line-cuts.ts";
-import { LineReader } from "../syntax/line/line-reader.ts";
+import { type LineKind, LineReader } from "../syntax/line/line-reader.ts";
 import { lineRead } from "../syntax/line/parse-line.ts";
 import type { PartContext } from "../syntax/line/parts.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
@@ -23,7 +23,7 @@ export interface DayVisitor {
   /** A day begins. Its lines are put into the skeleton each before it is shown. */
   begin(skeleton: DaySkeleton): void;
   /** A day line that says its date, its own weekday and minutes at most. Columns are those of the date. */
-  day(date: DayNumber, start: number, end: number): void;
+  day(date: DayNumber, start: number, end: number, minutes: number | undefined): void;
   /**
    * An entry whose pieces can be looked at each by itself: those that the reader holds now, by offsets in `text`, in which
    * the line goes from `from` up to `to`.
@@ -37,6 +37,31 @@ export interface DayVisitor {
 const MOST_BYTES = 4_000_000;
 const LINE_BYTES = 1500;
 
+/** What a line does to its day. */
+interface LineEffect {
+  kind: LineKind;
+  /** The line, where it was read as a whole. */
+  whole: Line | undefined;
+  minutes: number | undefined;
+  /** Of an entry: it has an outcome or was done. */
+  counted: boolean;
+  phase: string | undefined;
+}
+
+/** So many lines make a day long enough that an edit should not have all of it looked at again. */
+export const LONG_DAY = 100;
+
+/** A day of very many lines as it was gone over, so that an edit costs what its lines cost. */
+export interface LongDay {
+  readonly lines: readonly string[];
+  readonly effects: readonly LineEffect[];
+  readonly skeleton: DaySkeleton;
+  /** The lines that were shown: from one up to another. Those behind stood so many lines further up. */
+  readonly from: number;
+  readonly to: number;
+  readonly shift: number;
+}
+
 /**
  * Goes over days, a line at a time: what its lines open is kept in a skeleton, and what they say is shown to whoever looks
  * on. It lasts as long as the words that it was made for.
@@ -45,6 +70,15 @@ export class DayWalk {
   private readonly reader: LineReader;
   private readonly whole = new BoundedMemo<Line>(MOST_BYTES, () => LINE_BYTES);
   private readonly place = { line: 0, planned: false };
+  private readonly effect: LineEffect = {
+    kind: "blank",
+    whole: undefined,
+    minutes: undefined,
+    counted: false,
+    phase: undefined,
+  };
+  /** Of the day line that was read last. */
+  private date = 0;
 
   constructor(private readonly context: PartContext) {
     this.reader = new LineReader(context.vocabulary, context.memo.table);
@@ -56,6 +90,20 @@ export class DayWalk {
     for (const visitor of visitors) visitor.begin(skeleton);
     eachLine(text, (from, to, line) => this.takeLine(skeleton, text, from, to, line, visitors));
     return skeleton;
+  }
+
+  /** The same, of which the lines that stood in an earlier state of the day are not shown again. */
+  goAgain({ lines }: Block, before: LongDay | undefined, visitors: readonly DayVisitor[]): LongDay {
+    const skeleton = new DaySkeleton();
+    for (const visitor of visitors) visitor.begin(skeleton);
+    const { from, to, shift } = changedLines(before?.lines ?? [], lines);
+    const effects = lines.map((text, i): LineEffect => {
+      const known = i < from ? before!.effects[i] : i >= to ? before!.effects[i - shift] : undefined;
+      if (!known) return { ...this.takeLine(skeleton, text, 0, text.length, i, visitors) };
+      applied(skeleton, known, i);
+      return known;
+    });
+    return { lines, effects, skeleton, from, to, shift };
   }
 
   /** What each line of a day is to those around it. */
@@ -75,22 +123,61 @@ export class DayWalk {
     to: number,
     line: number,
     visitors: readonly DayVisitor[],
+  ): LineEffect {
+    const { place } = this;
+    const effect = this.effectOf(text, from, to);
+    place.line = line;
+    place.planned = applied(skeleton, effect, line);
+    for (let i = 0; i < visitors.length; i++) this.show(effect, text, from, to, visitors[i]!);
+    return effect;
+  }
+
+  private show(
+    { kind, whole, minutes }: LineEffect,
+    text: string,
+    from: number,
+    to: number,
+    visitor: DayVisitor,
   ): void {
     const { reader, place } = this;
+    if (kind === "entry" && !whole) visitor.entry(reader, text, from, to, place);
+    else if (kind === "day" && !whole) visitor.day(this.date, reader.dateStart - from, reader.start - from, minutes);
+    else if (whole) visitor.line(whole, text.slice(from, to), place);
+  }
+
+  /** What a line does to its day; the object is used again for the next line. */
+  private effectOf(text: string, from: number, to: number): LineEffect {
+    const { reader, effect } = this;
     const kind = reader.read(text, from, to);
-    if (kind === "blank" || kind === "remark") return;
-    if (kind === "day" && this.takeDay(skeleton, text, from, visitors)) return;
-    place.line = line;
-    place.planned = false;
-    if (kind === "phase") skeleton.openPhase(line, reader.pieces[0]!.phase!, reader.minutes, false);
-    else if (kind === "entry" && !reader.tangled) {
-      place.planned = skeleton.addEntry(line, reader);
-      for (const visitor of visitors) visitor.entry(reader, text, from, to, place);
-    } else this.takeWhole(skeleton, text.slice(from, to), visitors);
+    effect.kind = kind;
+    effect.whole = undefined;
+    effect.minutes = undefined;
+    effect.counted = false;
+    effect.phase = undefined;
+    if (kind === "blank" || kind === "remark") return effect;
+    if (kind === "phase") {
+      effect.phase = reader.pieces[0]!.phase!;
+      effect.minutes = reader.minutes;
+    } else if (kind === "entry" && !reader.tangled) {
+      effect.minutes = reader.minutes;
+      effect.counted = reader.counted;
+    } else if (kind !== "day" || !this.takeDay(text)) this.takeWhole(text.slice(from, to));
+    return effect;
+  }
+
+  private takeWhole(text: string): void {
+    const { effect } = this;
+    const whole = this.lineRead(text);
+    effect.kind = whole.type;
+    effect.whole = whole;
+    if (whole.type !== "entry") return;
+    const { minutes, counted } = entryCount(whole);
+    effect.minutes = minutes;
+    effect.counted = counted;
   }
 
   /** A day line in which nothing can be at fault; false for any other. */
-  private takeDay(skeleton: DaySkeleton, text: string, from: number, visitors: readonly DayVisitor[]): boolean {
+  private takeDay(text: string): boolean {
     const { cuts, pieces, dateStart, start } = this.reader;
     const date = parseIsoDate(text.slice(dateStart, start));
     if (date === undefined) return false;
@@ -105,17 +192,9 @@ export class DayWalk {
       if (isMinutes) minutes = this.reader.minutesAt(i);
       if (minutes === 0) return false;
     }
-    skeleton.openDay(0, minutes, false, false);
-    for (const visitor of visitors) visitor.day(date, dateStart - from, start - from);
+    this.date = date;
+    this.effect.minutes = minutes;
     return true;
-  }
-
-  private takeWhole(skeleton: DaySkeleton, text: string, visitors: readonly DayVisitor[]): void {
-    const { place } = this;
-    const line = this.lineRead(text);
-    takeFrame(skeleton, line, place.line);
-    if (line.type === "entry") place.planned = skeleton.addEntry(place.line, entryCount(line));
-    for (const visitor of visitors) visitor.line(line, text, place);
   }
 
   /** The line that the reader has just read, as a whole: one whose pieces bear on each other is kept by its text. */
@@ -124,6 +203,26 @@ export class DayWalk {
     const read = (own: string): Line => lineRead(reader, own, { ...context, head: false });
     return reader.kind === "entry" || reader.kind === "open" ? this.whole.of(text, read) : read(text);
   }
+}
+
+/** Puts a line into the skeleton of its day; whether it is an entry that is planned. */
+function applied(skeleton: DaySkeleton, effect: LineEffect, line: number): boolean {
+  const { kind, whole } = effect;
+  if (kind === "entry") return skeleton.addEntry(line, effect);
+  if (whole) takeFrame(skeleton, whole, line);
+  else if (kind === "phase") skeleton.openPhase(line, effect.phase!, effect.minutes, false);
+  else if (kind === "day") skeleton.openDay(line, effect.minutes, false, false);
+  return false;
+}
+
+/** Which lines of a text are others than before, and by how much those behind them moved. */
+function changedLines(before: readonly string[], now: readonly string[]): Pick<LongDay, "from" | "to" | "shift"> {
+  const shorter = Math.min(before.length, now.length);
+  let from = 0;
+  while (from < shorter && before[from] === now[from]) from++;
+  let same = 0;
+  while (same < shorter - from && before[before.length - 1 - same] === now[now.length - 1 - same]) same++;
+  return { from, to: now.length - same, shift: now.length - before.length };
 }
 
 /** Tells where each line of a text begins and ends, without its line end. */

@@ -4,7 +4,7 @@ import { LineReader } from "../syntax/line/line-reader.ts";
 import type { Phrase } from "../syntax/words/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
-import { DayWalk } from "./day-walk.ts";
+import { DayWalk, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
@@ -159,6 +159,8 @@ export class Memo {
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
   private reader: LineReader | undefined;
+  /** The day of very many lines that was read last: an edit in it has only the lines read that it changed. */
+  private longDay: { readonly block: Block; readonly model: BlockModel } | undefined;
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
   private readonly settledConventions = new Map<string, Conventions>();
   private readonly derived = new Map<string, WeakMap<object, object>>();
@@ -183,6 +185,7 @@ export class Memo {
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);
+    this.longDay = undefined;
     this.settledConventions.clear();
     this.derived.clear();
     this.latestByFile.clear();
@@ -198,7 +201,11 @@ export class Memo {
   model(block: Block, vocabulary: Vocabulary): BlockModel {
     const context = this.partContext(vocabulary);
     if (vocabulary !== this.known?.vocabulary) return readBlock(block, context);
-    return remembered(this.models, block, () => readBlock(block, context));
+    return remembered(this.models, block, () => {
+      const model = readBlock(block, context, this.longDay);
+      if (block.lineCount > LONG_DAY) this.longDay = { block, model };
+      return model;
+    });
   }
 
   modelOnce(block: Block, vocabulary: Vocabulary): BlockModel {

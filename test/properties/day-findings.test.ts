@@ -329,3 +329,21 @@ test("the checks of a head find what reading it in full finds", () => {
   expect(checks.of(block)).toEqual({ findings: full, day: undefined, declares: true });
   expect(full.map(({ code }) => code)).toEqual(["no-day", "unknown-declaration"]);
 });
+
+test("a day of very many lines, edited, is found to be what it is afresh", () => {
+  const journal = journalWith(HEAD);
+  const long = fc.tuple(dayLine, fc.array(line, { minLength: 110, maxLength: 130 }));
+  const edits = fc.array(fc.tuple(fc.nat(140), fc.nat(3), fc.array(line, { maxLength: 3 })), { maxLength: 8 });
+  fc.assert(
+    fc.property(long, edits, ([first, rest], changes) => {
+      const kept = wordsOf(journal);
+      const lines = [first, ...rest];
+      check(kept, lines);
+      for (const [at, gone, come] of changes) {
+        lines.splice(1 + (at % (lines.length - 1)), gone, ...come);
+        check(kept, lines);
+      }
+    }),
+    { seed: 14, numRuns: 40 },
+  );
+}, 60_000);

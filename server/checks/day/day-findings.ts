@@ -1,7 +1,7 @@
 import { type DayNumber, parseIsoDate } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { DaySkeleton } from "../../journal/day-skeleton.ts";
-import type { DayVisitor, DayWalk, LinePlace } from "../../journal/day-walk.ts";
+import { type DayVisitor, type DayWalk, type LinePlace, LONG_DAY, type LongDay } from "../../journal/day-walk.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
 import type { LineReader } from "../../syntax/line/line-reader.ts";
@@ -34,6 +34,10 @@ export class DayFindings implements DayVisitor {
   private found: LineFinding[] = [];
   private dated: DatedDay | undefined;
   private declares = false;
+  /** The long day that was gone over last, without what its minutes come to. */
+  private long:
+    | { readonly day: LongDay; readonly found: readonly LineFinding[]; readonly dated?: DatedDay }
+    | undefined;
 
   constructor(
     private readonly context: PartContext,
@@ -46,8 +50,10 @@ export class DayFindings implements DayVisitor {
   /** @param others who look at the lines of a day as well, so that they are read once for all */
   of(block: Block, others: readonly DayVisitor[] = []): BlockFindings {
     this.begin();
+    const visitors = others.length ? [this, ...others] : [this];
     if (!block.day) this.takeHead(block);
-    else this.takeMinutes(this.walk.go(block, others.length ? [this, ...others] : [this]), block);
+    else if (block.lineCount > LONG_DAY && others.length === 0) this.takeLongDay(block);
+    else this.takeMinutes(this.walk.go(block, visitors), block);
     return { findings: this.found.length ? this.found : NONE, day: this.dated, declares: this.declares };
   }
 
@@ -62,13 +68,33 @@ export class DayFindings implements DayVisitor {
   }
 
   entry(reader: LineReader, text: string, from: number, to: number, { line }: LinePlace): void {
-    for (const each of this.entries.of(reader, text, from, to)) this.found.push({ ...each, line });
+    const found = this.entries.of(reader, text, from, to);
+    if (found.length > 0) this.add(found, line);
   }
 
   line(read: Line, text: string, { line }: LinePlace): void {
     this.add(this.checked(read, text, false), line);
     if (read.type === "declaration") this.declares = true;
     else if (read.type === "day" && line === 0) this.dated = datedBy(read);
+  }
+
+  /** A day of very many lines: only those that are others than before are looked at. */
+  private takeLongDay(block: Block): void {
+    const before = this.long;
+    const day = this.walk.goAgain(block, before?.day, [this]);
+    const { from, to, shift, effects } = day;
+    const own = this.found;
+    if (before) {
+      const above = before.found.filter(({ line }) => line < from);
+      const below = before.found.filter(({ line }) => line >= to - shift);
+      const moved = shift === 0 ? below : below.map((each) => ({ ...each, line: each.line + shift }));
+      this.found = [...above, ...own, ...moved];
+      if (from > 0) this.dated = before.dated;
+    }
+    this.declares = effects.some(({ kind }) => kind === "declaration");
+    this.long = { day, found: this.found, dated: this.dated };
+    this.found = [...this.found];
+    this.takeMinutes(day.skeleton, block);
   }
 
   private takeHead({ lines }: Block): void {

@@ -116,8 +116,11 @@ function placedBlock(
   document: Document,
 ): readonly Diagnostic[] {
   // Where declarations would be put in goes by the head.
-  return journal.memo.from(block, "placed", [first, document.blocks[0], ...findings], () =>
-    findings.map((finding) => diagnostic(finding, first, document)),
+  const head = document.blocks[0];
+  return journal.memo.from(block, "placed", [first, head, ...findings], () =>
+    findings.map((finding) =>
+      journal.memo.from(finding, "placed", [first, head], () => diagnostic(finding, first, document)),
+    ),
   );
 }
 

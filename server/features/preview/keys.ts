@@ -36,7 +36,7 @@ interface KeyOfSubject {
 
 /** What was practised of one kind in one key, over all its patterns. */
 interface Practised {
-  readonly key: KeyOfSubject;
+  key: KeyOfSubject;
   readonly days: Set<DayNumber>;
   last: AttemptRecord;
 }
@@ -108,7 +108,10 @@ function practisedKeys(journal: Journal, days: SpanOfDays, instrument: string | 
       const known = found.get(name);
       const practised = known ?? { key, days: new Set<DayNumber>(), last };
       for (const { day } of records) practised.days.add(day);
-      if (inTimeOrder(practised.last, last) < 0) practised.last = last;
+      if (inTimeOrder(practised.last, last) < 0) {
+        practised.last = last;
+        practised.key = key; // as it was called last
+      }
       if (!known) found.set(name, practised);
     }
   }

@@ -208,11 +208,7 @@ export class LineReader {
     this.minutes = undefined;
     for (let i = 0; i < cuts.count; i++) {
       const piece = pieces[i]!;
-      const { items } = piece;
-      const isPlain = items.every(
-        ({ meaning: { type } }, k) =>
-          type === "amount" || type === "focus" || type === "with" || (type === "phase" && i === 0 && k === 0),
-      );
+      const isPlain = piece.plainOfPhase && (i === 0 || piece.phase === undefined);
       this.tangled ||= !isPlain || piece.tangled || (piece.minutes !== undefined && this.minutes !== undefined);
       if (piece.minutes !== undefined) this.takeMinutes(i);
     }

@@ -69,6 +69,8 @@ export interface Piece {
   readonly place?: string;
   /** It ends in a place in bars, which numbers behind it go on with. */
   readonly bars: boolean;
+  /** On the line of a phase nothing in it can be at fault: the phase itself, minutes, what was listened for, with whom. */
+  readonly plainOfPhase: boolean;
   readonly known: Known;
   /** It is no more than these, side by side: they are looked at in its place. */
   readonly split?: readonly SplitPiece[];
@@ -143,6 +145,9 @@ export function pieceOf(
     hasPlace: items.some(({ meaning }) => meaning.type === "place"),
     place: only?.type === "place" && only.word !== "mvt" ? only.text : undefined,
     bars: last?.type === "place" && last.word === "bars",
+    plainOfPhase: items.every(
+      ({ meaning: { type } }, i) => PHASE_TERMS.includes(type) || (type === "phase" && i === 0),
+    ),
     known,
     split,
     claims() {
@@ -154,6 +159,8 @@ export function pieceOf(
 
 /** What could be the subject of a line, or one of several keys in a row. */
 const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "chain", "note", "faulty subject"];
+
+const PHASE_TERMS: readonly Meaning["type"][] = ["amount", "focus", "with"];
 
 /** Goes over the items of a piece once. */
 class Walk {
