@@ -46,14 +46,7 @@ function dayAlone(block: Block, firstLine: number): DocumentSymbol {
 /** Kept on the model of the block as long as it stands on the same lines. */
 function blockSymbols(journal: Journal, block: Block, firstLine: number): readonly DocumentSymbol[] {
   const model = journal.model(block);
-  const kept = journal.memo.of(model, "symbols", (): { at?: number; symbols: readonly DocumentSymbol[] } => ({
-    symbols: [],
-  }));
-  if (kept.at !== firstLine) {
-    kept.at = firstLine;
-    kept.symbols = new Outline(block, model, firstLine).symbols();
-  }
-  return kept.symbols;
+  return journal.memo.from(model, "symbols", [firstLine], () => new Outline(block, model, firstLine).symbols());
 }
 
 /** The symbols of one block. */
