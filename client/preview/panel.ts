@@ -46,6 +46,8 @@ export class PreviewPanel {
   /** Counts the questions, so that a late answer to an earlier one is dropped. */
   #asked = 0;
   #resting: ReturnType<typeof setTimeout> | undefined;
+  /** A panel that is closed may be asked nothing, not even whether it is in sight. */
+  #closed = false;
   /** The answer for a page that wants nothing of its own, asked for while the page is still being set up. */
   #early: Promise<unknown> | undefined;
   /** The last that the server said of a change while that answer was waiting. */
@@ -57,11 +59,19 @@ export class PreviewPanel {
     this.#document = document;
     this.#cursor = cursorIn(document);
     panel.webview.onDidReceiveMessage((message: unknown) => this.#receive(message));
+    panel.onDidDispose(() => {
+      this.#closed = true;
+      clearTimeout(this.#resting);
+    });
     panel.onDidChangeViewState(() => {
       if (!panel.visible) this.#shown = undefined; // the page is gone until it says that it is ready again
     });
     panel.webview.html = pageHtml(panel.webview, extension);
     this.#early = this.#ask({ uri: document.toString(), cursor: this.#cursor });
+  }
+
+  get #isInSight(): boolean {
+    return !this.#closed && this.#panel.visible;
   }
 
   reveal(): void {
@@ -81,7 +91,7 @@ export class PreviewPanel {
     if (!this.#locked || !this.#shown) return this.show(document);
     const uri = document.toString();
     const answer = await this.#ask({ uri, cursor: cursorIn(document) });
-    if (!isFigures(answer) || answer.journal !== this.#shown?.journal) return;
+    if (this.#closed || !isFigures(answer) || answer.journal !== this.#shown?.journal) return;
     this.#document = document;
     this.#cursor = cursorIn(document);
     this.#showFigures(uri, answer);
@@ -118,7 +128,6 @@ export class PreviewPanel {
   }
 
   dispose(): void {
-    clearTimeout(this.#resting);
     this.#panel.dispose();
   }
 
@@ -151,7 +160,7 @@ export class PreviewPanel {
     const question = this.#asked;
     const answer = await early;
     // Another question is on its way, or the page is gone.
-    if (question !== this.#asked || !this.#panel.visible) return true;
+    if (question !== this.#asked || !this.#isInSight) return true;
     const news = this.#news;
     if (!isFigures(answer) || (news && (news.journal !== answer.journal || news.version !== answer.version)))
       return false;
@@ -165,12 +174,12 @@ export class PreviewPanel {
   }
 
   async #refresh(params: PreviewParams): Promise<void> {
-    if (!this.#panel.visible) return;
+    if (!this.#isInSight) return;
     this.#early = undefined; // whatever asks now knows more
     this.#asked += 1;
     const question = this.#asked;
     const answer = await this.#ask({ ...params, cursor: this.#cursor });
-    if (question !== this.#asked || !this.#panel.visible) return;
+    if (question !== this.#asked || !this.#isInSight) return;
     if (isUnchanged(answer)) return this.#showCursor(answer);
     if (isFigures(answer)) return this.#showFigures(params.uri, answer);
     this.#shown = undefined;

@@ -47,10 +47,12 @@ test("the README's journal is read without a complaint", async () => {
 test("its two commands are there, and the other scripts that the pages name", () => {
   const pages = README + textOf("DEVELOPERS.md");
   const named = new Set(
-    [...pages.matchAll(/npm (?:run )?(start|test|build|package|pictures|check|bench)\b/g)].map((match) => match[1]!),
+    [...pages.matchAll(/npm (?:run )?(start|test|simulation|build|package|pictures|check|bench)\b/g)].map(
+      (match) => match[1]!,
+    ),
   );
   expect([...named].sort()).toEqual(Object.keys(manifest.scripts).sort());
-  expect(textOf(".ci/run")).toMatch(/^npm test$/m);
+  expect(textOf(".ci/run")).toMatch(/^npm test\nnpm run simulation$/m);
 });
 
 const SYNTAXES = filesBelow("syntaxes").filter((path) => path.endsWith(".md"));

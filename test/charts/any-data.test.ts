@@ -7,6 +7,7 @@ import type { Drawing } from "../../server/charts/svg.ts";
 import { tempoChart } from "../../server/charts/tempo-chart.ts";
 import { weeksUpTo } from "../../server/history/week-span.ts";
 import { mondayOf, weekLabelOf } from "../../server/journal/calendar.ts";
+import { FEW } from "../support/random-runs.ts";
 import { number, ofClass, pictureOf, type SvgElement, within } from "./svg-reader.ts";
 
 const HOSTILE = [
@@ -146,7 +147,7 @@ function isWithin(picture: SvgElement): void {
   }
 }
 
-const RUNS = { seed: 20260302, numRuns: 150 };
+const RUNS = { seed: 20260302, numRuns: FEW };
 
 describe("whatever the data", () => {
   test("a tempo chart is well formed, harmless and within its picture", () => {
@@ -174,7 +175,7 @@ describe("whatever the data", () => {
     const check = fc.property(tempoData, look, (data, how) => {
       expect(tempoChart(structuredClone(data), structuredClone(how))).toEqual(tempoChart(data, how));
     });
-    fc.assert(check, { ...RUNS, numRuns: 50 });
+    fc.assert(check, RUNS);
   });
 });
 
@@ -201,5 +202,5 @@ test("faster is never lower", () => {
       for (const [b, rateB] of played.entries())
         if (rateA > rateB) expect(heights[a]!).toBeLessThanOrEqual(heights[b]!);
   });
-  fc.assert(check, { ...RUNS, numRuns: 100 });
+  fc.assert(check, RUNS);
 });

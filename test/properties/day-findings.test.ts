@@ -13,6 +13,7 @@ import { type Block, createDocument } from "../../server/syntax/document/documen
 import { LineReader } from "../../server/syntax/line/line-reader.ts";
 import type { Item } from "../../server/syntax/words/meaning.ts";
 import type { Vocabulary } from "../../server/syntax/words/vocabulary.ts";
+import { MANY } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // What is found on a day is found once for each set of pieces that bear on each other. Here it is held against reading and
@@ -152,7 +153,7 @@ test.each(JOURNALS)(
     const words = wordsOf(journalWith(head));
     fc.assert(
       fc.property(day, (lines) => check(words, lines)),
-      { seed: 11, numRuns: 1500 },
+      { seed: 11, numRuns: MANY },
     );
   },
   30_000,
@@ -162,7 +163,7 @@ test("and so do checks that have seen nothing", () => {
   const journal = journalWith(HEAD);
   fc.assert(
     fc.property(day, (lines) => check(wordsOf(journal), lines)),
-    { seed: 12, numRuns: 500 },
+    { seed: 12 },
   );
 }, 30_000);
 
@@ -289,16 +290,16 @@ const usualDay = fc.tuple(
 );
 
 test.each([
-  ["English", "", 6000],
-  ["German", "\nnames german", 2000],
-  ["French", "\nnames french", 2000],
+  ["English", ""],
+  ["German", "\nnames german"],
+  ["French", "\nnames french"],
 ])(
   "days in their usual order: %s names",
-  (_, names, numRuns) => {
+  (_, names) => {
     const words = wordsOf(journalWith(HEAD + names));
     fc.assert(
       fc.property(usualDay, ([first, lines, end]) => check(words, [first, ...lines, ...(end ? [""] : [])])),
-      { seed: 13, numRuns },
+      { seed: 13, numRuns: MANY },
     );
   },
   30_000,

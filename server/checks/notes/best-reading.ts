@@ -1,10 +1,11 @@
-import { midi, modulo, type NoteName, pitchClass, sameName } from "../../music/notes/note.ts";
-import type { ScaleKind } from "../../music/scales/kind.ts";
-import { acceptsName } from "../../music/scales/scale.ts";
+import { midi } from "../../music/notes/note.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type Alignment, align, type Likeness } from "./alignment.ts";
-import { type ClaimedExercise, type ExpectedNote, type Reading, readings, rungsIn } from "./claimed-exercise.ts";
+import type { ClaimedExercise, Reading } from "./claimed-exercise.ts";
+import { countDifferences } from "./count-differences.ts";
 import { isInLeaps, leapsReadings } from "./leaps-reading.ts";
+import { NameLikeness } from "./name-likeness.ts";
+import { type PossibleReading, readings } from "./readings.ts";
 
 /** The way in which a list fits best, and where it differs. */
 export interface BestReading {
@@ -14,51 +15,10 @@ export interface BestReading {
   readonly octaves: number;
 }
 
-/** A scale that is declared in cents is spelled by the nearest key; the other one beside it is as near as may be. */
-function acceptsBesideCents(kind: ScaleKind, tonic: NoteName, degree: number, name: NoteName): boolean {
-  const cents = kind.degrees[modulo(degree - 1, kind.degrees.length)]?.cents;
-  return (
-    cents !== undefined &&
-    Math.abs(modulo(100 * (pitchClass(name) - pitchClass(tonic)) - cents + 600, 1200) - 600) < 100
-  );
-}
-
-function compareName({ subject }: Reading, { note, degree, falling }: ExpectedNote, name: NoteName): Likeness {
-  if (sameName(note, name)) return "same";
-  const isSameKey = pitchClass(note) === pitchClass(name);
-  // Three sharps or flats cannot be typed: the key is right by any name.
-  if (isSameKey && Math.abs(note.alter) > 2) return "renamed";
-  if (subject.type === "chord") return isSameKey ? "spelling" : "wrong";
-  const { kind, tonic } = subject;
-  if (acceptsBesideCents(kind, tonic, degree, name)) return "renamed";
-  if (!isSameKey) return "wrong";
-  return acceptsName(kind, tonic, degree, falling, name) ? "renamed" : "spelling";
-}
-
-/** How every note name that occurs compares with every degree that occurs: long lists ask for few of them often. */
-function nameLikeness(reading: Reading): (expected: ExpectedNote, name: NoteName) => Likeness {
-  const known = new Map<number, Likeness>();
-  const size = rungsIn(reading.subject, false).length;
-  return (expected, name) => {
-    const rung = modulo(expected.degree - 1, size) * 2 + (expected.falling ? 1 : 0);
-    const key = (rung * 8 + "CDEFGAB".indexOf(name.letter)) * 16 + name.alter + 8;
-    let likeness = known.get(key);
-    if (likeness === undefined) {
-      likeness = compareName(reading, expected, name);
-      known.set(key, likeness);
-    }
-    return likeness;
-  };
-}
-
 type Compare = (typed: number, expected: number) => Likeness;
 
-function compareNames(notes: readonly ClaimedNote[], reading: Reading): Compare {
-  const likeness = nameLikeness(reading);
-  return (typed, expected) => {
-    const { note } = notes[typed]!;
-    return note ? likeness(reading.notes[expected]!, note) : "wrong";
-  };
+function compareNames(notes: readonly ClaimedNote[], reading: Reading, names: NameLikeness): Compare {
+  return (typed, expected) => names.of(reading.notes[expected]!, notes[typed]!.note);
 }
 
 function compareWithOctaves(notes: readonly ClaimedNote[], reading: Reading, names: Compare, octaves: number): Compare {
@@ -87,77 +47,138 @@ function usualOctaves(notes: readonly ClaimedNote[], reading: Reading, alignment
   return [...counts].find(([, count]) => count === most)?.[0] ?? 0;
 }
 
-/** How a list fits one reading by its names alone, and then with its octave numbers. */
-interface Fit extends BestReading {
-  readonly byNames: number;
-}
-
-/** @param most the most differences by name that matter */
-function fitOf(notes: readonly ClaimedNote[], reading: Reading, most: number): Fit {
-  const names = compareNames(notes, reading);
-  const alignment = align(notes.length, reading.notes.length, reading.closes, names, most + 1);
-  const byNames = alignment.differences;
-  if (notes.every(({ note }) => note?.octave === undefined)) return { reading, alignment, octaves: 0, byNames };
+/**
+ * How a list fits a reading by its names, and then with its octave numbers.
+ *
+ * @param differences as many as there are by name
+ */
+function fitOf(
+  notes: readonly ClaimedNote[],
+  reading: Reading,
+  likeness: NameLikeness,
+  differences: number,
+): BestReading {
+  const names = compareNames(notes, reading, likeness);
+  const aligned = (compare: Compare, stray: number): Alignment =>
+    align(notes.length, reading.notes.length, reading.closes, compare, reading.unordered ? 0 : stray);
+  const alignment = aligned(names, differences);
+  if (!haveOctaves(notes)) return { reading, alignment, octaves: 0 };
   const octaves = reading.placed ? 0 : usualOctaves(notes, reading, alignment);
   const compare = compareWithOctaves(notes, reading, names, octaves);
-  return { reading, alignment: align(notes.length, reading.notes.length, reading.closes, compare), octaves, byNames };
+  return { reading, alignment: aligned(compare, Number.POSITIVE_INFINITY), octaves };
+}
+
+function haveOctaves(notes: readonly ClaimedNote[]): boolean {
+  return notes.some(({ note }) => note?.octave !== undefined);
 }
 
 /** How a list fits one reading. */
 export function fitReading(notes: readonly ClaimedNote[], reading: Reading): BestReading {
-  return fitOf(notes, reading, Number.POSITIVE_INFINITY);
+  return fitOf(notes, reading, new NameLikeness(reading.subject), Number.POSITIVE_INFINITY);
 }
 
 /** A fit with no look at the notes, for a reading that is far too long or short: everything differs. */
-function misfit(length: number, reading: Reading): Fit {
+function misfit(length: number, reading: Reading): BestReading {
   const differences = Math.max(length, reading.notes.length);
-  return { reading, alignment: { differences, steps: [] }, octaves: 0, byNames: differences };
+  return { reading, alignment: { differences, steps: [] }, octaves: 0 };
 }
 
 /** Over so many notes too many or too few nobody asks which they are. */
 const HOPELESS = 200;
 
+function isHopeless({ length }: readonly ClaimedNote[], { notes, closes }: Reading): boolean {
+  return length - notes.length > HOPELESS || notes.length - (closes ? 1 : 0) - length > HOPELESS;
+}
+
 /** Beside a pattern, a list that is nearly the scale itself is meant as the scale; any other as the pattern. */
 const MOST_OFF_BESIDE_PATTERN = 0.25;
 
 interface Ranked {
-  readonly reading: Reading;
+  readonly reading: PossibleReading;
   /** In the order of format.md. */
   readonly rank: number;
-  /** No fewer differences than this. */
+  /** As many notes as are too many or missing, its last one left aside: there are no fewer differences. */
   readonly least: number;
 }
 
 /** Those of about the list's length first: they leave the others little to look at. */
-function byLength(all: readonly Reading[], length: number): Ranked[] {
+function byLength(all: readonly PossibleReading[], length: number): Ranked[] {
   const ranked = all.map((reading, rank) => {
-    const short = reading.notes.length - (reading.closes ? 1 : 0);
-    return { reading, rank, least: Math.max(0, length - reading.notes.length, short - length) };
+    return { reading, rank, least: Math.max(0, length - reading.length, reading.length - 1 - length) };
   });
   return ranked.sort((one, other) => one.least - other.least || one.rank - other.rank);
 }
 
-/** Fewer differences by name; then fewer with octave numbers; then the order of format.md. */
-function isBetter(one: Fit, oneRank: number, other: Fit, otherRank: number): boolean {
-  if (one.byNames !== other.byNames) return one.byNames < other.byNames;
-  const [ones, others] = [one.alignment.differences, other.alignment.differences];
-  return ones === others ? oneRank < otherRank : ones < others;
+interface Candidate {
+  readonly reading: Reading;
+  readonly rank: number;
+}
+
+/** The readings with the fewest differences by name, in the order of format.md, and how many those are. */
+function nearestByName(
+  notes: readonly ClaimedNote[],
+  all: readonly PossibleReading[],
+  likeness: LikenessOf,
+): { readonly nearest: readonly Reading[]; readonly differences: number } {
+  const besidePattern = all.some(({ patterned }) => patterned);
+  let nearest: Candidate[] = [];
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const { reading: possible, rank, least } of byLength(all, notes.length)) {
+    if (least > fewest) break;
+    const reading = possible.read();
+    const differences = differencesByName(notes, reading, likeness(reading), fewest);
+    if (besidePattern && !reading.patterned && differences > MOST_OFF_BESIDE_PATTERN * notes.length) continue;
+    if (differences < fewest) nearest = [];
+    if (differences <= fewest) nearest.push({ reading, rank });
+    fewest = Math.min(fewest, differences);
+  }
+  return {
+    nearest: nearest.sort((one, other) => one.rank - other.rank).map(({ reading }) => reading),
+    differences: fewest,
+  };
+}
+
+/** No matter how many where there are more than `most`. */
+function differencesByName(
+  notes: readonly ClaimedNote[],
+  reading: Reading,
+  likeness: NameLikeness,
+  most: number,
+): number {
+  if (isHopeless(notes, reading)) return misfit(notes.length, reading).alignment.differences;
+  const places = likeness.rightPlaces(notes, reading.notes);
+  return countDifferences(places, reading.notes.length, reading.closes, most);
+}
+
+type LikenessOf = (reading: Reading) => NameLikeness;
+
+/** Ways of playing one scale share it. */
+function likenessOfSubjects(): LikenessOf {
+  const known = new Map<Reading["subject"], NameLikeness>();
+  return ({ subject }) => {
+    const likeness = known.get(subject) ?? new NameLikeness(subject);
+    known.set(subject, likeness);
+    return likeness;
+  };
+}
+
+function asPossible(reading: Reading): PossibleReading {
+  return { length: reading.notes.length, patterned: reading.patterned, read: () => reading };
 }
 
 /**
- * The reading with the fewest differences; of those with as many, the one whose octaves fit better, and then the first.
- * None where nothing can be expected.
+ * The reading with the fewest differences by name; of those with as many, the one whose octaves fit better, and then the
+ * first. None where nothing can be expected.
  */
 export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExercise): BestReading | undefined {
-  const all = isInLeaps(claimed) ? leapsReadings(notes, claimed) : readings(claimed, notes.length);
-  const besidePattern = all.some(({ patterned }) => patterned);
-  let best: { readonly fit: Fit; readonly rank: number } | undefined;
-  for (const { reading, rank, least } of byLength(all, notes.length)) {
-    const most = best?.fit.byNames ?? Number.POSITIVE_INFINITY;
-    if (least > most) break;
-    const fit = least > HOPELESS ? misfit(notes.length, reading) : fitOf(notes, reading, most);
-    if (besidePattern && !reading.patterned && fit.byNames > MOST_OFF_BESIDE_PATTERN * notes.length) continue;
-    if (!best || isBetter(fit, rank, best.fit, best.rank)) best = { fit, rank };
-  }
-  return best?.fit;
+  const all = isInLeaps(claimed) ? leapsReadings(notes, claimed).map(asPossible) : readings(claimed, notes.length);
+  const likeness = likenessOfSubjects();
+  const { nearest, differences } = nearestByName(notes, all, likeness);
+  const fits = (haveOctaves(notes) ? nearest : nearest.slice(0, 1)).map((reading) =>
+    isHopeless(notes, reading) ? misfit(notes.length, reading) : fitOf(notes, reading, likeness(reading), differences),
+  );
+  return fits.reduce<BestReading | undefined>(
+    (best, fit) => (best && best.alignment.differences <= fit.alignment.differences ? best : fit),
+    undefined,
+  );
 }

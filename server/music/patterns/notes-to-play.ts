@@ -86,7 +86,7 @@ interface Span {
 }
 
 /** More degrees than any instrument has; keeps a mistyped `9999 octaves` harmless. */
-const MOST_DEGREES = 128;
+export const MOST_DEGREES = 128;
 
 function chordOf(id: string): ChordKind {
   const chord = chordById(id);

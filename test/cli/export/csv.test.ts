@@ -89,7 +89,7 @@ test("any cells come back, and none of them runs", () => {
       }
       expect(table.replaceAll("\r\n", "")).not.toMatch(/[\u0000-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/);
     }),
-    { seed: 4180, numRuns: 300 },
+    { seed: 4180 },
   );
 }, 30_000);
 

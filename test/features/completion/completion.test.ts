@@ -460,7 +460,7 @@ test("nothing is ever thrown, whatever the text and wherever the cursor", () => 
         if (item.resolve) explainCompletion(journal, item.resolve);
       }
     }),
-    { seed: 20260309, numRuns: 600 },
+    { seed: 20260309 },
   );
 });
 
@@ -486,6 +486,6 @@ test("a line that a completion was taken in is read as before it, and what stood
         expect(after).toContain(item.edit.newText);
       },
     ),
-    { seed: 7, numRuns: 200 },
+    { seed: 7 },
   );
 });

@@ -12,6 +12,7 @@ import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/i
 import { midi, type Note, type NoteName, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import { notesToPlay } from "../../../server/music/patterns/notes-to-play.ts";
 import { kindById } from "../../../server/music/scales/kinds.ts";
+import { MANY } from "../../support/random-runs.ts";
 
 const ALTO = instrumentById("alto recorder")!;
 
@@ -107,7 +108,7 @@ describe("on every recorder", () => {
         expect(changeOf(from, from, instrument).cost).toBe(0);
         expect({ ...changeOf(to, from, instrument), from, to }).toEqual(forth);
       }),
-      { seed: 20260309, numRuns: 1000 },
+      { seed: 20260309, numRuns: MANY },
     );
   });
 

@@ -7,6 +7,7 @@ import { transpositionWords } from "../../../server/music/instruments/transposit
 import { midi, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import reference from "../../reference/instrument-ranges.json" with { type: "json" };
 import more from "../../reference/instrument-ranges-more.json" with { type: "json" };
+import { MANY } from "../../support/random-runs.ts";
 import { recorderId } from "../fingering/recorder-reference.ts";
 
 const note = (text: string) => ({ octave: 4, ...parseNote(text)! });
@@ -131,7 +132,7 @@ test("what sounds is what is written, moved by the instrument's transposition, a
       const back = { steps: -sounding.steps, semitones: -sounding.semitones };
       expect(soundingNote({ sounding: back }, sounds)).toEqual(written);
     }),
-    { seed: 20261128, numRuns: 2000 },
+    { seed: 20261128, numRuns: MANY },
   );
 });
 

@@ -24,6 +24,7 @@ import type { ScaleKind } from "../../../server/music/scales/kind.ts";
 import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, degreesOf, scaleNames } from "../../../server/music/scales/scale.ts";
 import { keySignature } from "../../../server/music/scales/signature.ts";
+import { MANY } from "../../support/random-runs.ts";
 
 // What must hold for the spelling of every scale, chord and pattern, on every tonic that may be typed.
 
@@ -71,7 +72,7 @@ test("a scale's notes have the letters that its rule asks", () => {
     const most = { "whole-tone": 6, octatonic: 7, pentatonic: 5, blues: 5, chromatic: 7 } as Record<string, number>;
     if (most[kind.family]) expect(new Set(lettersOf(names)).size).toBe(most[kind.family]);
   });
-  fc.assert(runs, { seed: 81, numRuns: 2000 });
+  fc.assert(runs, { seed: 81, numRuns: MANY });
 });
 
 test("transposing and spelling commute: the notes of a scale moved are the scale of the note moved", () => {
@@ -80,14 +81,14 @@ test("transposing and spelling commute: the notes of a scale moved are the scale
       const moved = scaleNames(tonic, kind, way).map((name) => transposed(name, interval));
       expect(scaleNames(transposed(tonic, interval), kind, way)).toEqual(moved);
     }),
-    { seed: 82, numRuns: 2000 },
+    { seed: 82, numRuns: MANY },
   );
   fc.assert(
     fc.property(anyTonic, fc.constantFrom(...CHORDS), anyInterval, (root, chord, interval) => {
       const moved = chordNames(root, chord).map((name) => transposed(name, interval));
       expect(chordNames(transposed(root, interval), chord)).toEqual(moved);
     }),
-    { seed: 83, numRuns: 500 },
+    { seed: 83 },
   );
 });
 
@@ -104,7 +105,7 @@ test("so they do for both spellings of the chromatic scale, and for signatures o
       const [from, to] = [keySignature(tonic, kind), keySignature(there, kind)];
       expect(to && to.fifths - fifthsOf(there)).toBe(from && from.fifths - fifthsOf(tonic));
     }),
-    { seed: 84, numRuns: 500 },
+    { seed: 84 },
   );
 });
 
@@ -139,7 +140,7 @@ test("so they do for whole exercises in every pattern and span, note by note", (
         expect(notesToPlay(on(there, there.octave)).notes).toEqual(moved);
       },
     ),
-    { seed: 85, numRuns: 600 },
+    { seed: 85 },
   );
 });
 
@@ -156,7 +157,7 @@ test("the length formulas of patterns.json hold for every span of every scale, i
         expect(notes).toHaveLength(lengthFormula(pattern, up.length, variant, { octave: kind.degrees.length, third }));
       }
     }),
-    { seed: 86, numRuns: 800 },
+    { seed: 86 },
   );
 });
 
@@ -172,7 +173,7 @@ test("what falls is the mirror of what rises, in a scale that is its own mirror"
       const ends = midi(up[0]!) + midi(up.at(-1)!);
       expect(keys("down").map((key) => ends - key)).toEqual(keys("up"));
     }),
-    { seed: 87, numRuns: 300 },
+    { seed: 87 },
   );
 });
 
@@ -187,6 +188,6 @@ test("notes lie on the staff as their degrees do: an octave further is seven ste
         expect(midi(up[i + size]!) - midi(note)).toBe(12);
       }
     }),
-    { seed: 88, numRuns: 300 },
+    { seed: 88 },
   );
 });

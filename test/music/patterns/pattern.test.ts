@@ -12,6 +12,7 @@ import {
 } from "../../../server/music/patterns/pattern-forms.ts";
 import { kindById } from "../../../server/music/scales/kinds.ts";
 import reference from "../../reference/patterns.json" with { type: "json" };
+import { MANY } from "../../support/random-runs.ts";
 
 const words = (degrees: readonly number[]) => degrees.join(" ");
 
@@ -163,7 +164,7 @@ test("every pattern stays inside its span, falls as its own mirror, and is as lo
       expect(mirrored(mirrored(rising, T), T)).toEqual(rising);
       expect(lengthFormula(id, T, variant, intervals)).toBe(rising.length);
     }),
-    { seed: 41, numRuns: 1500 },
+    { seed: 41, numRuns: MANY },
   );
 });
 

@@ -1,41 +1,13 @@
-import { mkdirSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
 import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
 import { complaintIn, exerciseIn } from "./preview-page.ts";
-import { describeNodeHost, describeWorkbench, type Window } from "./workbench.ts";
-
-const NAME = "another theme while the preview is there";
-const TWO_FILES = { sample: "test/hosts/journals/two-files", open: "march.practice" };
-const DARK = "Default Dark Modern";
+import type { Window } from "./window.ts";
 
 /** Text on its ground, at least: WCAG 2.1, 1.4.3, https://www.w3.org/TR/WCAG21/#contrast-minimum */
 const READABLE = 4.5;
 
-describeWorkbench(NAME, TWO_FILES, (inWindow) => {
-  inWindow("is taken by preview and hover alike, chosen by keyboard", (window) =>
-    followsTheme(window, async () => {
-      const { page, runCommand } = window;
-      await runCommand("Preferences: Color Theme");
-      await page.locator(".quick-input-box input").fill("Dark Modern");
-      await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: "Dark Modern" }).waitFor();
-      await page.keyboard.press("Enter");
-    }),
-  );
-});
-
-describeNodeHost(NAME, TWO_FILES, (inWindow, host) => {
-  inWindow("is taken by preview and hover alike, written into the folder's settings", (window) =>
-    followsTheme(window, async () => {
-      const settings = join(host().folder, ".vscode/settings.json");
-      mkdirSync(dirname(settings));
-      writeFileSync(settings, JSON.stringify({ "workbench.colorTheme": DARK }));
-    }),
-  );
-});
-
-/** From the light theme that a window begins with to a dark one. */
-async function followsTheme(window: Window, chooseDark: () => Promise<void>): Promise<void> {
+/** From the light theme that a window begins with to a dark one, which it keeps. */
+export async function followsTheme(window: Window, chooseDark: () => Promise<void>): Promise<void> {
   const { page, editor, showPreview } = window;
   await editor.locator(".squiggly-warning").first().waitFor();
   const preview = await showPreview();

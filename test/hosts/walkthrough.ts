@@ -1,25 +1,21 @@
 import { expect } from "vitest";
 import manifest from "../../package.json";
 import scales from "../reference/scales.json";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
 const [walkthrough] = manifest.contributes.walkthroughs;
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
 const F_MAJOR = scales.major.find(({ tonic }) => tonic === "F")!.scales.major.up.map((note) => note.replace(/\d$/, ""));
 
-/** In milliseconds. So late does the walkthrough take the focus when a step opens, and nothing in the page tells; a person is slower. */
-const FOCUS_DELAY = 500;
-
-describeWorkbench("the walkthrough", { open: "week.practice" }, (inWindow) => {
-  inWindow("leads from an empty journal to its preview", async ({ page, runCommand, preview }) => {
+export function walkthroughIsTaken(inWindow: InWindow): void {
+  inWindow("the walkthrough leads from an empty journal to its preview", async ({ page, runCommand, preview }) => {
     await runCommand("Welcome: Open Walkthrough...");
     await page.locator(".quick-input-list .monaco-list-row", { hasText: walkthrough!.title }).click();
     const steps = page.locator(".gettingStartedContainer .getting-started-step");
     const take = async (title: string, button: string) => {
       const step = steps.filter({ hasText: title });
       if ((await step.getAttribute("aria-expanded")) !== "true") await step.click();
-      await page.waitForTimeout(FOCUS_DELAY);
       await step.getByRole("button", { name: button, exact: true }).click();
     };
     await steps.first().waitFor();
@@ -41,4 +37,4 @@ describeWorkbench("the walkthrough", { open: "week.practice" }, (inWindow) => {
     await take("See what moved", "Show Preview");
     await preview().getByRole("heading", { level: 1 }).waitFor();
   });
-});
+}

@@ -2,23 +2,19 @@ import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
+import type { NodeHost } from "./node-host.ts";
 import { complaintIn, exerciseIn, lineButtonIn } from "./preview-page.ts";
 import { processBelow } from "./processes.ts";
-import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
-const NAME = "files that come and go below the preview";
-const TWO_FILES = { sample: "test/hosts/journals/two-files", open: "march.practice" };
 const THIRDS = "D natural minor, thirds";
 
 /** In milliseconds: the editor's watcher of the disk gathers what happens before it tells of it. */
 const WATCH_LIMIT = 20_000;
 
-describeWorkbench(NAME, TWO_FILES, throughTheExplorer);
-describeNodeHost(NAME, TWO_FILES, throughTheExplorer);
-
-/** The sample has two files with the same exercise; the one of March is open. */
-function throughTheExplorer(inWindow: InWindow): void {
-  inWindow("the figures follow a renamed file, and those of each that is left", async (window) => {
+/** The sample has two files with the same exercise; the one of March is open. None of them is left behind this. */
+export function renamedAndDeleted(inWindow: InWindow): void {
+  inWindow("the preview follows a renamed file, and those of its journal that are left", async (window) => {
     const { page, editor, showPreview } = window;
     await editor.locator(".squiggly-warning").first().waitFor();
     const preview = await showPreview();
@@ -46,8 +42,10 @@ function throughTheExplorer(inWindow: InWindow): void {
   });
 }
 
-describeNodeHost("files that another program writes", TWO_FILES, (inWindow, host) => {
-  inWindow("are followed, whether they go or come back", async ({ editor, showPreview }) => {
+/** On the disk, beside the window. */
+export function writtenByOthers(inWindow: InWindow, host: () => NodeHost): void {
+  inWindow("files that another program writes are followed, whether they go or come back", async (window) => {
+    const { editor, showPreview } = window;
     await editor.locator(".squiggly-warning").first().waitFor();
     const february = join(host().folder, "february.practice");
     const text = readFileSync(february, "utf8");
@@ -62,28 +60,32 @@ describeNodeHost("files that another program writes", TWO_FILES, (inWindow, host
     writeFileSync(february, text);
     await expect.poll(weeks, { timeout: WATCH_LIMIT }).toContain("2026-W06");
   });
-});
 
-describeNodeHost("a file that is gone before the figures can follow", TWO_FILES, (inWindow, host) => {
-  inWindow("cannot be led to, which is said", async ({ page, editor, showPreview, runCommand }) => {
+  inWindow("a file that is gone before the figures can follow cannot be led to, which is said", async (window) => {
+    const { page, editor, showPreview, runCommand } = window;
     await editor.locator(".squiggly-warning").first().waitFor();
+    const march = join(host().folder, "march.practice");
+    const text = readFileSync(march, "utf8");
     const preview = await showPreview();
-    await lineButtonIn(preview, "F# major").waitFor();
+    const scale = lineButtonIn(preview, "F# major");
+    await scale.waitFor();
     await runCommand("View: Close Editor");
     await editor.waitFor({ state: "detached" });
     const server = processBelow(host().pid, "dist/server/main.js")!;
     process.kill(server, "SIGSTOP"); // so busy that the figures cannot follow
     try {
-      rmSync(join(host().folder, "march.practice"));
-      await lineButtonIn(preview, "F# major").click();
+      rmSync(march);
+      await scale.click();
       await runCommand("Notifications: Show Notifications"); // this window, driven by a program, shows none unasked
       await page.locator(".notifications-center", { hasText: "The file of that line cannot be opened" }).waitFor();
     } finally {
       process.kill(server, "SIGCONT");
     }
-    await lineButtonIn(preview, "F# major").waitFor({ state: "detached", timeout: WATCH_LIMIT });
+    await scale.waitFor({ state: "detached", timeout: WATCH_LIMIT });
+    writeFileSync(march, text);
+    await scale.waitFor({ timeout: WATCH_LIMIT });
   });
-});
+}
 
 /** In the explorer, by keyboard. */
 async function renameFile(page: Page, from: string, to: string): Promise<void> {

