@@ -18,7 +18,7 @@ export interface Option {
 
 export type Run = (args: Arguments, io: Io) => Promise<Status>;
 
-/** A command as its help, the reading of its arguments and the README's table know it. */
+/** A command as its help, the reading of its arguments and the table of the pages know it. */
 export interface Command {
   readonly name: string;
   /** One line. */

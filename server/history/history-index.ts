@@ -2,8 +2,9 @@ import { type AttemptRecord, inTimeOrder } from "./record.ts";
 import { type Exercise, exerciseOf, exercisesInSteps, grouped, type Strand, strandOf } from "./strands.ts";
 
 /**
- * All attempts of a journal by exercise and strand. Immutable: an edit makes the next one by the difference, and exercises
- * and strands that it does not touch are the same objects, so that what is derived from them (weeks, trends) stays.
+ * All attempts of a journal by exercise and strand. Immutable: an edit makes the next one by the difference, and
+ * exercises and strands that it does not touch are the same objects, so that what is derived from them (weeks, trends)
+ * stays.
  */
 export class HistoryIndex {
   private constructor(

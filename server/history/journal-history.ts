@@ -20,8 +20,8 @@ interface Indexed {
 type RecordsOf = WeakMap<Block, readonly AttemptRecord[]>;
 
 /**
- * The history of a journal as it stands. Of the last state that was asked for, only what changed since is looked at again:
- * the result is that of a fresh look (test/properties/history.test.ts).
+ * The history of a journal as it stands. Of the last state that was asked for, only what changed since is looked at
+ * again: the result is that of a fresh look (test/properties/history.test.ts).
  */
 export function journalHistory(journal: Journal): HistoryIndex {
   return atOnce(historyInSteps(journal));

@@ -13,8 +13,8 @@ export interface Counting {
 }
 
 /**
- * How tempos become rates: notes a minute, or for a title beats a minute in the beat of its goal. Without a note value, on
- * the line or for the journal, an entry counts one note a beat. Undefined where what was played has no rate.
+ * How tempos become rates: notes a minute, or for a title beats a minute in the beat of its goal. Without a note value,
+ * on the line or for the journal, an entry counts one note a beat. Undefined where what was played has no rate.
  */
 export function countingOf(
   entry: Entry,

@@ -118,7 +118,10 @@ function termsAfter(held: readonly Term[], terms: readonly Term[]): readonly Ter
   return terms.reduce(withTerm, terms.some(isManner) ? held.filter((term) => !isManner(term)) : held);
 }
 
-/** Manners stand beside each other, and so do the articulations of two halves; anything else takes the place of its like. */
+/**
+ * Manners stand beside each other, and so do the articulations of two halves; anything else takes the place of its
+ * like.
+ */
 function withTerm(held: readonly Term[], term: Term): readonly Term[] {
   if (isManner(term)) return [...held, term];
   const like = held.filter(({ meaning }) => meaning.type === term.meaning.type);
@@ -185,7 +188,9 @@ function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
     : { outcomes, tries, reached, conditions, place };
 }
 
-/** Whether what was said of a tempo means that it was reached: easy or clean, not tense, in at least half of the tries. */
+/**
+ * Whether what was said of a tempo means that it was reached: easy or clean, not tense, in at least half of the tries.
+ */
 export function isReached(good: boolean, tense: boolean, { got, count }: Attempt["tries"]): boolean {
   return good && !tense && got * 2 >= count;
 }

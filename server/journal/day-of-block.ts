@@ -9,7 +9,10 @@ export function dayOfBlock({ day, text }: Block): DayNumber | undefined {
 
 const DATE_END = "2026-03-02".length;
 
-/** A day line in its usual order and spacing, for an expression: its date, then its short weekday and its minutes where they are stated. */
+/**
+ * A day line in its usual order and spacing, for an expression: its date, then its short weekday and its minutes where
+ * they are stated.
+ */
 export const USUAL_DAY_LINE = `\\d{4}-\\d\\d-\\d\\d(?: (?:${SHORT_WEEKDAYS.join("|")}))?(?:, [1-9]\\d{0,2} min)?`;
 
 /** What a text opens that begins with such a line; undefined where there is no such day, or it is another weekday. */

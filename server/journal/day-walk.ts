@@ -25,11 +25,13 @@ export interface DayVisitor {
   /** A day line that says its date, its own weekday and minutes at most. Columns are those of the date. */
   day(date: DayNumber, start: number, end: number, minutes: number | undefined): void;
   /**
-   * An entry whose pieces can be looked at each by itself: those that the reader holds now, by offsets in `text`, in which
-   * the line goes from `from` up to `to`.
+   * An entry whose pieces can be looked at each by itself: those that the reader holds now, by offsets in `text`, in
+   * which the line goes from `from` up to `to`.
    */
   entry(reader: LineReader, text: string, from: number, to: number, place: LinePlace): void;
-  /** A line that was read as a whole. Phases, remarks and blank lines in which nothing can be at fault are passed over. */
+  /**
+   * A line that was read as a whole. Phases, remarks and blank lines in which nothing can be at fault are passed over.
+   */
   line(line: Line, text: string, place: LinePlace): void;
 }
 
@@ -63,8 +65,8 @@ export interface LongDay {
 }
 
 /**
- * Goes over days, a line at a time: what its lines open is kept in a skeleton, and what they say is shown to whoever looks
- * on. It lasts as long as the words that it was made for.
+ * Goes over days, a line at a time: what its lines open is kept in a skeleton, and what they say is shown to whoever
+ * looks on. It lasts as long as the words that it was made for.
  */
 export class DayWalk {
   private readonly reader: LineReader;

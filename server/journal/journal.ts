@@ -24,7 +24,9 @@ interface Settled {
   readonly keys: Map<string, readonly string[]>;
 }
 
-/** All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked. */
+/**
+ * All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked.
+ */
 export class Journal {
   constructor(
     /** The folder's address, or the file's own for a file that stands alone. */
@@ -150,8 +152,8 @@ const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert"
 const MOST_CONVENTIONS = 32;
 
 /**
- * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and shared
- * by its successive states: a block that no edit touched is not read again.
+ * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and
+ * shared by its successive states: a block that no edit touched is not read again.
  */
 export class Memo {
   private readonly phrases = new Map<NoteNames, readonly Phrase[]>();
@@ -249,8 +251,8 @@ export class Memo {
   }
 
   /**
-   * Something derived from an immutable object and from what else bears on it: made anew where one of the inputs is another
-   * than the last time.
+   * Something derived from an immutable object and from what else bears on it: made anew where one of the inputs is
+   * another than the last time.
    */
   from<T>(object: object, name: string, inputs: readonly unknown[], make: () => T): T {
     const cell = this.of(object, name, (): Cell<T> => ({}));

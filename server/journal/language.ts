@@ -29,8 +29,8 @@ const TRIADS = ["major", "minor", "augmented", "diminished"];
 const COMMON = ["major", "minor"];
 
 /**
- * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and minor are
- * called as notes are named, and in English.
+ * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and
+ * minor are called as notes are named, and in English.
  */
 export function languagePhrases(names: NoteNames): readonly Phrase[] {
   return [

@@ -119,7 +119,7 @@ test("lsp --stdio speaks the Language Server Protocol until it is told to stop",
   expect(answer).toMatch(/^Content-Length: \d+\r\n\r\n\{"jsonrpc":"2.0","id":1,"result":\{"capabilities":\{/);
 });
 
-/** What README.md tells to put into `.git/hooks/pre-commit`. */
+/** What syntaxes/COMMAND-LINE.md tells to put into `.git/hooks/pre-commit`. */
 const HOOK = `#!/bin/sh
 # Refuses a commit whose practice journal has an error or a warning. What is checked is what is staged.
 staged=$(mktemp -d) || exit 1

@@ -26,8 +26,8 @@ export interface BlockFindings {
 const NONE: readonly LineFinding[] = [];
 
 /**
- * Runs the checks of single lines and of days over whole blocks. It lasts as long as the words and the conventions that it
- * was made for.
+ * Runs the checks of single lines and of days over whole blocks. It lasts as long as the words and the conventions that
+ * it was made for.
  */
 export class DayFindings implements DayVisitor {
   private readonly entries: EntryFindings;

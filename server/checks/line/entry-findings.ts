@@ -11,7 +11,10 @@ import type { LineContext } from "../context.ts";
 import type { Finding, FindingEdit, Stretch } from "../finding.ts";
 import { checkLine } from "./line.ts";
 
-/** A finding on one of the pieces that bear on each other: its columns, and those of its fixes, count from a piece's beginning. */
+/**
+ * A finding on one of the pieces that bear on each other: its columns, and those of its fixes, count from a piece's
+ * beginning.
+ */
 interface PieceFinding {
   readonly finding: Finding;
   /** Of the pieces that bear, in their order. */
@@ -31,9 +34,10 @@ const ARROW = {};
 const COLON = {};
 
 /**
- * The findings of entries, of which most were made before: only some pieces bear on each other (`MEANING_TRAITS`), and what
- * is found is found once for each set of them. That this is what checking the whole line finds is held by a property
- * (test/properties/day-findings.test.ts). It lasts as long as the words and the conventions that it was made for.
+ * The findings of entries, of which most were made before: only some pieces bear on each other (`MEANING_TRAITS`), and
+ * what is found is found once for each set of them. That this is what checking the whole line finds is held by a
+ * property (test/properties/day-findings.test.ts). It lasts as long as the words and the conventions that it was made
+ * for.
  */
 export class EntryFindings {
   /** Null where a finding, or its fix, takes in more of the line than one piece. */

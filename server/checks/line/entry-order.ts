@@ -88,8 +88,8 @@ function triesWithoutOutcome(items: readonly Item[], text: string): readonly Fin
 }
 
 /**
- * A comma within the stretch stood between two parts: it goes in front of it, where none stands yet, as the words before
- * it may make a line an entry only by themselves.
+ * A comma within the stretch stood between two parts: it goes in front of it, where none stands yet, as the words
+ * before it may make a line an entry only by themselves.
  */
 function comma({ start, end }: Stretch, text: string): string {
   const before = text.slice(0, start).trimEnd();

@@ -31,7 +31,8 @@ function subjectFindings(
   context: Pick<LineContext, "vocabulary" | "conventions">,
 ): readonly Finding[] {
   const { subject } = entry.source;
-  if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)]; // an unknown word there is told by itself
+  // An unknown word there is told by itself.
+  if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)];
   if (subject.meaning.type === "faulty subject")
     return [faulty(subject as Item<FaultySubject>, context.conventions.names)];
   if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
@@ -114,7 +115,8 @@ function musicFindings(
     ];
   }
   const toPlay = subjectToPlay(meaning, entry.inversion ?? 0, conventions);
-  if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry); // a declaration that cannot be read says so itself
+  // A declaration that cannot be read says so itself.
+  if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry);
   return [
     ...checkKey(toPlay, subject, conventions.names),
     ...rangeFindings(entry, conventions),

@@ -62,9 +62,9 @@ function usualName({ text, signature }: Named): string {
 }
 
 /**
- * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no key
- * are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb and B#
- * among them, not Cb). The fix replaces `stretch`, which is the subject's.
+ * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no
+ * key are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb
+ * and B# among them, not Cb). The fix replaces `stretch`, which is the subject's.
  */
 export function checkKey(subject: ScaleToPlay | ChordToPlay, stretch: Stretch, names: NoteNames): readonly Finding[] {
   const found = subject.type === "scale" ? theoreticalScale(subject, names) : theoreticalChord(subject, names);

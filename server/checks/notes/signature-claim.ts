@@ -67,7 +67,9 @@ function chordSignatures({ root, chord, key }: ChordToPlay, names: NoteNames): A
   return [accepted, { fifths: minor, what, key: minorKey }];
 }
 
-/** The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key. */
+/**
+ * The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key.
+ */
 function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
   return subject.type === "scale" ? scaleSignatures(subject, names) : chordSignatures(subject, names);
 }

@@ -3,12 +3,13 @@ import { isAsked } from "../explain/action-kinds.ts";
 import type { CodeAction, Diagnostic, Fix, Range, TextEdit } from "../types.ts";
 
 /**
- * The mends offered at a place: one quick fix for each fix of each diagnostic that touches the range (an empty range right
- * behind a word touches it), and one action for all safe fixes of the file, when it is asked for, or when nothing is asked
- * for in particular and there are two or more.
+ * The mends offered at a place: one quick fix for each fix of each diagnostic that touches the range (an empty range
+ * right behind a word touches it), and one action for all safe fixes of the file, when it is asked for, or when nothing
+ * is asked for in particular and there are two or more.
  *
  * @param diagnostics those of the file, as the editor shows them.
- * @param only kinds of actions; a kind stands for all below it, as in the protocol: `source` for `source.fixAll`, "" for all.
+ * @param only kinds of actions; a kind stands for all below it, as in the protocol: `source` for `source.fixAll`, ""
+ *   for all.
  */
 export function codeActionsIn(
   diagnostics: readonly Diagnostic[],

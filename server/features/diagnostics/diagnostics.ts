@@ -16,8 +16,8 @@ const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
- * they say the same: then a client that has them need not be sent them again. What only the history tells can wait: then what
- * was told of lines that still stand is told again, and nothing new.
+ * they say the same: then a client that has them need not be sent them again. What only the history tells can wait:
+ * then what was told of lines that still stand is told again, and nothing new.
  */
 export function diagnosticsOf(
   journal: Journal,
@@ -150,7 +150,9 @@ function placedFix({ title, safe, edits, head }: FindingFix, line: number, docum
   return { title, safe, edits: head === undefined ? placed : [...placed, headInsertion(head, document)] };
 }
 
-/** A line of its own behind the last line of the head that says something; before the first day where there is no head. */
+/**
+ * A line of its own behind the last line of the head that says something; before the first day where there is no head.
+ */
 function headInsertion(text: string, document: Document): TextEdit {
   const head = document.blocks[0]!;
   const end = head.ends.find((each) => each !== "") ?? "\n";

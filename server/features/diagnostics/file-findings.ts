@@ -62,8 +62,9 @@ interface KeyedDeclaration {
 const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
 
 /**
- * The findings of a file; with `history`, its days are read for the history as well. With those of an earlier state only the blocks that differ are looked at, and what crosses blocks
- * is looked at again only where they bear on it: the result is that of a fresh look (test/properties/diagnostics.test.ts).
+ * The findings of a file; with `history`, its days are read for the history as well. With those of an earlier state
+ * only the blocks that differ are looked at, and what crosses blocks is looked at again only where they bear on it: the
+ * result is that of a fresh look (test/properties/diagnostics.test.ts).
  */
 export function fileFindings(
   journal: Journal,

@@ -10,9 +10,10 @@ import type { ReadingContext } from "./missing-commas.ts";
 
 /**
  * The edits that lay out a file, or the lines that a range touches, canonically: in order, none upon another, each no
- * longer than what changes. Days, sessions, phases and declarations begin at the first column; entries, `plan`, `rest` and
- * breaks one step in below a phase line; a plain remark right under an entry one step further in than that, any other remark
- * as typed. Of blank lines in a row one is left. Line ends and a byte order mark stay, and so does all that is said.
+ * longer than what changes. Days, sessions, phases and declarations begin at the first column; entries, `plan`, `rest`
+ * and breaks one step in below a phase line; a plain remark right under an entry one step further in than that, any
+ * other remark as typed. Of blank lines in a row one is left. Line ends and a byte order mark stay, and so does all
+ * that is said.
  */
 export function formatEdits(journal: Journal, uri: string, range?: Range): readonly TextEdit[] {
   const document = journal.files.get(uri);

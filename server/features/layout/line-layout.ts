@@ -23,9 +23,9 @@ const TRAILING = /[^\S\uFEFF]+$/;
 const UNEVEN = /[^\S ]| {2}| [,:]|[,:>→]\S|\S[>→]/;
 
 /**
- * What changes a line into its canonical layout, in order: indentation, one space where spaces stand, `, ` between terms,
- * nothing behind the last character. No word, sign or quote is changed. The layout is taken back as far as the line
- * would be read differently in it; a line that cannot be read loses trailing white space alone.
+ * What changes a line into its canonical layout, in order: indentation, one space where spaces stand, `, ` between
+ * terms, nothing behind the last character. No word, sign or quote is changed. The layout is taken back as far as the
+ * line would be read differently in it; a line that cannot be read loses trailing white space alone.
  *
  * @param indent what the line is indented by; undefined leaves that as typed.
  */

@@ -11,8 +11,8 @@ import { latestBlocks } from "./latest-days.ts";
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
- * declarations where they stand; of a long file, days before the latest by themselves (`latestBlocks`). A range goes to the last
- * line that is not blank and covers all children.
+ * declarations where they stand; of a long file, days before the latest by themselves (`latestBlocks`). A range goes to
+ * the last line that is not blank and covers all children.
  */
 export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
   const document = journal.files.get(uri);
@@ -24,7 +24,10 @@ export function documentSymbols(journal: Journal, uri: string): readonly Documen
   });
 }
 
-/** A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a remark. */
+/**
+ * A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a
+ * remark.
+ */
 function dayAlone(block: Block, firstLine: number): DocumentSymbol {
   const [line] = block.lines;
   const { start } = dateWord(line!)!;

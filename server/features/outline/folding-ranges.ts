@@ -9,8 +9,8 @@ import { latestBlocks } from "./latest-days.ts";
  * What may be folded away: days, sessions and phases, what stands above the first day, and remarks on lines below each
  * other; each to its last line that is not blank. At most one fold begins on a line: the longest.
  *
- * @param most where there are more, days before the latest (`latestBlocks`) fold as a whole alone; of what is still more,
- * the latest are given
+ * @param most where there are more, days before the latest (`latestBlocks`) fold as a whole alone; of what is still
+ *   more, the latest are given
  */
 export function foldingRanges(journal: Journal, uri: string, most = Number.POSITIVE_INFINITY): readonly FoldingRange[] {
   const document = journal.files.get(uri);

@@ -27,7 +27,10 @@ export interface Part {
   readonly due?: DayNumber;
 }
 
-/** The pieces and studies in hand, or their movements, in the order in which they are given; where there are none, the latest. */
+/**
+ * The pieces and studies in hand, or their movements, in the order in which they are given; where there are none, the
+ * latest.
+ */
 export function piecesSection(
   journal: Journal,
   { parts, inHand }: { readonly parts: readonly Part[]; readonly inHand: readonly Part[] },

@@ -13,7 +13,9 @@ export function isDayLine(line: string): boolean {
   return USUAL_DAY.test(line) || dateWord(line) !== undefined;
 }
 
-/** As nearly every day begins: an expression runs as machine code from the start, where `dateWord` goes by single steps. */
+/**
+ * As nearly every day begins: an expression runs as machine code from the start, where `dateWord` goes by single steps.
+ */
 const USUAL_DAY = /^\d{4}-\d\d-\d\d(?:[ ,]|$)/;
 
 /** Where the date-like word of a day line stands; undefined on any other line. */

@@ -4,15 +4,15 @@ import { AFTER_ARROW, AFTER_COLON } from "./line-cuts.ts";
 import type { Piece } from "./piece.ts";
 
 /**
- * What a piece is in its line: a tempo with what was said of it, further bars of the place before it, part of a claim, or
- * anything else.
+ * What a piece is in its line: a tempo with what was said of it, further bars of the place before it, part of a claim,
+ * or anything else.
  */
 export type Role = "tempo" | "bars" | "claim" | "term";
 
 /**
- * Goes over the pieces of an entry from the left to the right, and tells whether they can be looked at each by itself. Where
- * they cannot (a thing is said twice, an outcome stands before its tempo, a second subject follows), the line is entangled,
- * and only the whole of it tells what it means.
+ * Goes over the pieces of an entry from the left to the right, and tells whether they can be looked at each by itself.
+ * Where they cannot (a thing is said twice, an outcome stands before its tempo, a second subject follows), the line is
+ * entangled, and only the whole of it tells what it means.
  */
 export class EntryFold {
   private tangled = false;

@@ -27,9 +27,10 @@ export const AFTER_ARROW = GREATER;
 export const JOINED = SPACE;
 
 /**
- * One line in pieces: between commas, colons and `>`, outside quotes and before the remark; and anew before each tempo, so
- * that what was played and how it went are read by themselves, with commas or without. The arrays are used again for the
- * next line: read them before. Columns are offsets in the text that was cut; white space at both ends of a piece is left out.
+ * One line in pieces: between commas, colons and `>`, outside quotes and before the remark; and anew before each tempo,
+ * so that what was played and how it went are read by themselves, with commas or without. The arrays are used again for
+ * the next line: read them before. Columns are offsets in the text that was cut; white space at both ends of a piece is
+ * left out.
  */
 export class LineCuts {
   count = 0;
@@ -167,7 +168,9 @@ export class LineCuts {
     return i >= this.to || isSpace(this.text.charCodeAt(i));
   }
 
-  /** Goes over the figures of a number. Where it may be a tempo or an amount, a piece begins with it, or with its `at`. */
+  /**
+   * Goes over the figures of a number. Where it may be a tempo or an amount, a piece begins with it, or with its `at`.
+   */
   private passNumber(at: number): number {
     const { text, to } = this;
     let end = at + 1;

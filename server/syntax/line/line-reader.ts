@@ -13,16 +13,17 @@ import { PieceTable } from "./pieces.ts";
 export const LONGEST_LINE = 4096;
 
 /**
- * What a line is as far as its pieces tell. `open` may be a declaration, a sentence or another thing that only the words of
- * the whole line tell (`parseLine`).
+ * What a line is as far as its pieces tell. `open` may be a declaration, a sentence or another thing that only the
+ * words of the whole line tell (`parseLine`).
  */
 export type LineKind = Line["type"] | "open";
 
 const CONFLICT = /^(?:<{7}|>{7}|={7}|\|{7})(?:\s|$)/;
 
 /**
- * Reads one line after another: in pieces, of which most were read before, and what these say together. It is the one way
- * from text to meaning; `parseLine` tells the same as an object. The fields are those of the line that was read last.
+ * Reads one line after another: in pieces, of which most were read before, and what these say together. It is the one
+ * way from text to meaning; `parseLine` tells the same as an object. The fields are those of the line that was read
+ * last.
  */
 export class LineReader {
   /** Where the pieces stand in the text. */
@@ -71,7 +72,9 @@ export class LineReader {
     return this.kind;
   }
 
-  /** The number of a piece that may change, as it stands on this line, where it is a tempo; undefined where it is none. */
+  /**
+   * The number of a piece that may change, as it stands on this line, where it is a tempo; undefined where it is none.
+   */
   private tempoOf(i: number): number | undefined {
     return this.pieces[i]!.number?.item === 0 && this.pieces[i]!.hasTempo ? this.valueAt(i) : undefined;
   }

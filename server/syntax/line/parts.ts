@@ -14,7 +14,9 @@ export function partsOf(line: string, cuts: readonly Cut[], { memo }: PartContex
   return cuts.map(({ start, end, after }) => ({ start, end, after, items: memo.table.itemsIn(line, start, end) }));
 }
 
-/** The items of a text as one part; columns count from its beginning. The same array for the same text while it is kept. */
+/**
+ * The items of a text as one part; columns count from its beginning. The same array for the same text while it is kept.
+ */
 export function readPartOnce(text: string, { memo }: PartContext): readonly Item[] {
   return memo.table.of(text).items;
 }

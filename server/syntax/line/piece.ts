@@ -20,13 +20,16 @@ export type Opening = "nothing" | "tempo" | "number" | "outcome" | "tries" | "ot
 export type Ending = "answered" | "leading" | "as before" | "other";
 
 /**
- * A stretch of a line that was read once for all lines that have it, with whatever number. What it says of itself is what a
- * line asks of its pieces: one object for one text (and number apart), so that what is found out of several hangs on them.
+ * A stretch of a line that was read once for all lines that have it, with whatever number. What it says of itself is
+ * what a line asks of its pieces: one object for one text (and number apart), so that what is found out of several
+ * hangs on them.
  */
 export interface Piece {
   /** Columns from the beginning of the piece; those behind its number are moved by `itemsOf`. */
   readonly items: readonly Item[];
-  /** Where its number stands, and which item has it as its value; missing where the piece has no number that may change. */
+  /**
+   * Where its number stands, and which item has it as its value; missing where the piece has no number that may change.
+   */
   readonly number?: { readonly start: number; readonly end: number; readonly item: number };
   /** The declared phase, session, break … that a line opens with this piece. */
   readonly opening: Meaning["type"] | undefined;
@@ -42,12 +45,16 @@ export interface Piece {
   readonly beat?: Fraction;
   /** Beats a minute of its tempo, the top of a range; of a number that may change the line tells them. */
   readonly bpm?: number;
-  /** It is too entangled to be looked at apart from its line: it says a thing twice, or has something before its tempo. */
+  /**
+   * It is too entangled to be looked at apart from its line: it says a thing twice, or has something before its tempo.
+   */
   readonly tangled: boolean;
   /** What may be said once on a line; once for each tempo, before its tempo (or without one) and behind it. */
   readonly once: OnceBits;
   readonly oncePerTempo: OnceBits;
-  /** Some of it can be at fault, or bears on whether another piece is: always, or beside some others (bits of `BESIDE`). */
+  /**
+   * Some of it can be at fault, or bears on whether another piece is: always, or beside some others (bits of `BESIDE`).
+   */
   readonly bears: boolean;
   readonly bearsBeside: number;
   /** What it is to others that bear beside it. */

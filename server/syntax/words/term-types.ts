@@ -6,21 +6,25 @@ export type MeaningType = Meaning["type"];
 export interface TermType {
   readonly stands: "as a term";
   /**
-   * `what` is played, which tells exercises apart; `how`, which holds for an attempt and may change from one tempo to the
-   * next; the `result` of this one time; what is a `claim` about the notes; or something `besides`.
+   * `what` is played, which tells exercises apart; `how`, which holds for an attempt and may change from one tempo to
+   * the next; the `result` of this one time; what is a `claim` about the notes; or something `besides`.
    */
   readonly tells: "what" | "how" | "result" | "claim" | "besides";
   /** How often a line says it. */
   readonly said: "once" | "once for each tempo" | "freely";
-  /** The language's own words, figures, either of them, names of the journal's or the music's, or whatever a player writes. */
+  /**
+   * The language's own words, figures, either of them, names of the journal's or the music's, or whatever a player
+   * writes.
+   */
   readonly words: "fixed" | "figures" | "fixed or figures" | "names" | "free";
   readonly bears: Bearing;
   readonly told: boolean;
 }
 
 /**
- * Whether a meaning can be at fault, or bears on whether another term is: `always`, `never`, or only where something stands
- * on the line beside which it does: notes that are claimed, a span (or notes with their octaves), a pattern's variant.
+ * Whether a meaning can be at fault, or bears on whether another term is: `always`, `never`, or only where something
+ * stands on the line beside which it does: notes that are claimed, a span (or notes with their octaves), a pattern's
+ * variant.
  */
 export type Bearing = "always" | "never" | readonly Beside[];
 export type Beside = "claim" | "span" | "variant";

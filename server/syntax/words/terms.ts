@@ -1,6 +1,8 @@
 import type { Fraction, Meaning } from "./meaning.ts";
 
-/** A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out. */
+/**
+ * A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out.
+ */
 export interface Phrase {
   readonly words: readonly string[];
   readonly meaning: Meaning;

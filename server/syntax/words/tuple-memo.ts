@@ -1,6 +1,6 @@
 /**
- * What was found out of several things together, by their identity and order. Kept in two generations of so many bytes in
- * all: what was not asked for since the young one was begun goes with the old one.
+ * What was found out of several things together, by their identity and order. Kept in two generations of so many bytes
+ * in all: what was not asked for since the young one was begun goes with the old one.
  */
 export class TupleMemo<T extends NonNullable<unknown> | null> {
   private young = new Node<T>();

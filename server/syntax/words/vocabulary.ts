@@ -92,9 +92,9 @@ export class Vocabulary {
   }
 
   /**
-   * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word, three
-   * at most. Of several, one with the same letters in another order, then one that begins alike. Long lists are best given
-   * as the same array each time.
+   * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word,
+   * three at most. Of several, one with the same letters in another order, then one that begins alike. Long lists are
+   * best given as the same array each time.
    */
   nearest(word: string, ...among: readonly (readonly string[])[]): string | undefined {
     if (word.length > LONGEST_GUESS || word.length < 3) return undefined;
