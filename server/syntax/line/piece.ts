@@ -76,7 +76,7 @@ export interface Piece {
   readonly place?: string;
   /** It ends in a place in bars, which numbers behind it go on with. */
   readonly bars: boolean;
-  /** Of the line of a phase, in which nothing of it can be at fault: the phase, minutes, what was listened for, with whom. */
+  /** It cannot be at fault on the line of a phase: the phase itself, minutes, what was listened for, with whom. */
   readonly plainOfPhase: boolean;
   readonly known: Known;
   /** It is no more than these, side by side: they are looked at in its place. */
