@@ -118,6 +118,6 @@ export class AttemptColumns {
 
   /** The columns so far. */
   columns(): DayColumns {
-    return new DayColumns(this.manners, Float64Array.from(this.rates), Int32Array.from(this.figures));
+    return new DayColumns(this.manners, new Float64Array(this.rates), new Int32Array(this.figures));
   }
 }

@@ -17,7 +17,9 @@ export class DayAttempts {
     readonly columns: DayColumns,
     private readonly time: TimedDay,
   ) {
-    this.records = Array.from({ length: columns.count }, (_, i) => new DayAttempt(this, i));
+    const records: AttemptRecord[] = [];
+    for (let i = 0; i < columns.count; i++) records.push(new DayAttempt(this, i));
+    this.records = records;
   }
 
   /** The share of one attempt in the time of its entry; worked out when somebody asks for it. */

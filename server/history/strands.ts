@@ -64,7 +64,7 @@ export function* exercisesInSteps(records: readonly AttemptRecord[], choice: Cho
       ordered = 0;
       yield;
     }
-    group.sort(inTimeOrder);
+    if (!isInOrder(group)) group.sort(inTimeOrder);
     if (group.at(-1)!.day < since) continue;
     const { exerciseKey } = group[0]!;
     const strand = strandOf(group, since);
@@ -73,6 +73,15 @@ export function* exercisesInSteps(records: readonly AttemptRecord[], choice: Cho
     else exercises.set(exerciseKey, [strand]);
   }
   return Array.from(exercises.values(), exerciseOf).sort(latestFirst);
+}
+
+/** Whether each record is of a later day than the one before, or stands behind it in one day: so most come. */
+function isInOrder(records: readonly AttemptRecord[]): boolean {
+  for (let i = 1; i < records.length; i++) {
+    const [before, record] = [records[i - 1]!, records[i]!];
+    if (before.day > record.day || (before.day === record.day && before.order >= record.order)) return false;
+  }
+  return true;
 }
 
 /** Records that have the same strand, or exercise. */

@@ -24,7 +24,8 @@ export class PieceTable {
 
   /** A piece that is this text. */
   of(text: string): Piece {
-    return text === "" ? this.empty : this.texts.of(text, (own) => this.read(own));
+    if (text === "") return this.empty;
+    return this.texts.get(text) ?? this.texts.of(text, (own) => this.read(own));
   }
 
   /** The piece that stands in a text where it was cut. */
@@ -39,9 +40,13 @@ export class PieceTable {
   private withNumber(text: string, from: number, start: number, end: number, to: number): Piece | undefined {
     const { numbersInNames } = this.vocabulary;
     if (numbersInNames.size > 0 && numbersInNames.has(text.slice(start, end))) return undefined;
-    const rest = this.behind(text.slice(from, start));
-    const make = (): Piece | null => this.shape(ownText(text.slice(from, to)), start - from, end - from) ?? null;
-    return rest.of(text.slice(end, to), make) ?? undefined;
+    const pieces = this.behind(text.slice(from, start));
+    const rest = text.slice(end, to);
+    const known = pieces.get(rest);
+    if (known !== undefined) return known ?? undefined;
+    const piece = this.shape(ownText(text.slice(from, to)), start - from, end - from);
+    pieces.set(rest, piece ?? null);
+    return piece;
   }
 
   private behind(opening: string): BoundedMemo<Piece | null> {
