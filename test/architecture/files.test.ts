@@ -78,21 +78,37 @@ test("no folder or file has a name that says nothing", () => {
   expect(names.filter((name) => VAGUE.test(name))).toEqual([]);
 });
 
-test("DEVELOPERS.md says what lives in each folder, and tells of none that is not there", () => {
-  const folders = new Set(files.flatMap((path) => foldersOf(path)));
-  const map = textOf("DEVELOPERS.md")
-    .split("\n## ")
-    .find((section) => section.startsWith("Code map\n"))!;
-  const told = [...map.matchAll(/^\| `([\w./-]+)\/`/gm)].map((match) => match[1]!);
-  expect(told.filter((folder) => !folders.has(folder))).toEqual([]);
-  const parts = [...folders].filter((folder) =>
-    /^(server|client|test)\/[^/]+$|^server\/[^/]+\/[^/]+$|^\w[^/]*$/.test(folder),
-  );
-  const mirrors = parts.filter(
-    (folder) => /^test\/./.test(folder) && ["server/", ""].some((top) => folders.has(folder.replace("test/", top))),
-  );
-  expect(parts.filter((folder) => ![...told, ...mirrors].includes(folder))).toEqual([]);
+describe("the code map", () => {
+  test("has a row for each part, and in it each of its rooms", () => {
+    const map = "| `server/` | all, started by `main.ts` |\n| `server/a/` | `b/` (one), `c/d/` |\n`server/e/` is prose";
+    expect(foldersTold(map)).toEqual(["server", "server/a", "server/a/b", "server/a/c/d"]);
+  });
+
+  test("of DEVELOPERS.md says what lives in each folder, and tells of none that is not there", () => {
+    const folders = new Set(files.flatMap((path) => foldersOf(path)));
+    const told = foldersTold(
+      textOf("DEVELOPERS.md")
+        .split("\n## ")
+        .find((section) => section.startsWith("Code map\n"))!,
+    );
+    expect(told.filter((folder) => !folders.has(folder))).toEqual([]);
+    const rooms = [...folders].filter((folder) =>
+      /^(server|client|test)\/[^/]+$|^server\/[^/]+\/[^/]+$|^\w[^/]*$/.test(folder),
+    );
+    const mirrors = rooms.filter(
+      (folder) => /^test\/./.test(folder) && ["server/", ""].some((top) => folders.has(folder.replace("test/", top))),
+    );
+    expect(rooms.filter((folder) => ![...told, ...mirrors].includes(folder))).toEqual([]);
+  });
 });
+
+/** The folder that each row is about, and those that it names in what it says of it. */
+function foldersTold(map: string): string[] {
+  return [...map.matchAll(/^\| `([\w./-]+)\/` \|(.*)$/gm)].flatMap(([, folder, text]) => [
+    folder!,
+    ...[...text!.matchAll(/`([\w./-]+)\/`/g)].map((match) => `${folder}/${match[1]}`),
+  ]);
+}
 
 /** The folders that a file stands in, each from the top of the checkout. */
 function foldersOf(path: string): string[] {
