@@ -7,7 +7,7 @@ import type { PartContext } from "../syntax/line/parts.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import { type DayNumber, parseIsoDate, weekday } from "./calendar.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
-import { takeFrame } from "./read-block.ts";
+import { openHeading } from "./read-block.ts";
 import { entryCount } from "./read-entry.ts";
 
 /** Where a line stands in its day. */
@@ -211,7 +211,7 @@ export class DayWalk {
 function applied(skeleton: DaySkeleton, effect: LineEffect, line: number): boolean {
   const { kind, whole } = effect;
   if (kind === "entry") return skeleton.addEntry(line, effect);
-  if (whole) takeFrame(skeleton, whole, line);
+  if (whole) openHeading(skeleton, whole, line);
   else if (kind === "phase") skeleton.openPhase(line, effect.phase!, effect.minutes, false);
   else if (kind === "day") skeleton.openDay(line, effect.minutes, false, false);
   return false;

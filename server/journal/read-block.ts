@@ -36,8 +36,8 @@ function entriesByLine({ entries }: BlockModel): ReadonlyMap<number, Entry> {
   return new Map(entries.map((entry) => [entry.place.line, entry]));
 }
 
-/** Puts a line that frames others into a skeleton; other lines leave it as it is. */
-export function takeFrame(skeleton: DaySkeleton, line: Line, index: number): void {
+/** Puts a line that stands above others into the skeleton of its day; other lines leave it as it is. */
+export function openHeading(skeleton: DaySkeleton, line: Line, index: number): void {
   if (line.type === "day") skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
   else if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
   else if (line.type === "phase") skeleton.openPhase(index, phaseOf(line), minutesOf(line), says(line, "plan"));
@@ -96,7 +96,7 @@ class BlockReader {
   ) {}
 
   take(line: Line, index: number, text: string): void {
-    takeFrame(this.skeleton, line, index);
+    openHeading(this.skeleton, line, index);
     if (line.type === "day") this.day = dayFrame(line, text);
     else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest || reasonOf(line, text) };
     else if (line.type === "entry") this.takeEntry(line, index);

@@ -27,7 +27,7 @@ export function cutLine(line: string, from = 0): CutLine {
 }
 
 /** The parts that pieces make: those that are joined are one. */
-export function partCuts(cuts: LineCuts): Cut[] {
+function partCuts(cuts: LineCuts): Cut[] {
   const parts: { start: number; end: number; after: Cut["after"] }[] = [];
   for (let i = 0; i < cuts.count; i++) {
     if (cuts.after[i] === JOINED) parts.at(-1)!.end = cuts.ends[i]!;
