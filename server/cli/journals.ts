@@ -77,10 +77,10 @@ class JournalReading {
 
   constructor(private readonly cwd: string) {}
 
-  takeFile({ path, place, searched }: FoundFile & { readonly place: string }): void {
+  takeFile({ path, place, searched, real = withoutLinks(place) }: FoundFile & { readonly place: string }): void {
     const root = this.#rootOf(place, searched);
     const documents = this.#documents.get(root) ?? this.#readAround(root);
-    const uri = this.#uriOf(place);
+    const uri = this.#uriOf(place, real);
     if (this.#taken.has(uri)) return;
     this.#taken.add(uri);
     const read = this.#texts.get(uri) ?? readFileText(place);
@@ -124,7 +124,7 @@ class JournalReading {
     this.#documents.set(root, documents);
     for (const step of readTree(root)) {
       if (step.type !== "file" || !this.#belongs(step.path, root)) continue;
-      const uri = this.#uriOf(step.path);
+      const uri = this.#uriOf(step.path, step.real);
       const read = readFileText(step.path);
       this.#texts.set(uri, read);
       if (read.ok) documents.set(uri, createDocument(read.text));
@@ -138,8 +138,7 @@ class JournalReading {
   }
 
   /** One URI for a file, by whatever links it is reached. */
-  #uriOf(place: string): string {
-    const real = withoutLinks(place);
+  #uriOf(place: string, real: string): string {
     const known = this.#known.get(real);
     if (known !== undefined) return known;
     const uri = uriOf(place);

@@ -12,8 +12,9 @@ export interface FoundFile {
   readonly path: string;
   /** Absolute; undefined for standard input. */
   readonly place?: string;
-  /** The folder that was searched for it, absolute. */
+  /** The folder that was searched for it, absolute, and its path without links where that is known by the search. */
   readonly searched?: string;
+  readonly real?: string;
 }
 
 /** What was left out, and why. */
@@ -47,7 +48,7 @@ export function findFiles(paths: readonly string[], cwd: string): FoundFiles {
 function searchFolder(path: string, searched: string, files: FoundFile[], skipped: Skipped[]): void {
   const shown = (place: string) => shownBelow(path, relative(searched, place));
   for (const step of readTree(searched)) {
-    if (step.type === "file") files.push({ path: shown(step.path), place: step.path, searched });
+    if (step.type === "file") files.push({ path: shown(step.path), place: step.path, searched, real: step.real });
     if (step.type === "unreadable") skipped.push({ path: shown(step.path), reason: step.reason });
   }
 }

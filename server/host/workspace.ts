@@ -240,7 +240,7 @@ export class Workspace {
       files.set(key, this.#documentOf(key));
     }
     for (const [root, files] of byRoot)
-      this.#setJournal(root, withFiles(this.#journals.get(root) ?? new Journal(root, new Map()), files));
+      this.#setJournal(root, (this.#journals.get(root) ?? new Journal(root, new Map())).withAll(files));
     this.events.changed({ journals: new Set(byRoot.keys()), cause });
   }
 
@@ -278,16 +278,3 @@ export class Workspace {
 }
 
 const DONE = Promise.resolve();
-
-/** One file as an edit, many at once without copying the list of files for each. */
-function withFiles(journal: Journal, changes: ReadonlyMap<string, Document | undefined>): Journal {
-  if (changes.size === 1) {
-    for (const [key, document] of changes) return journal.with(key, document);
-  }
-  const files = new Map(journal.files);
-  for (const [key, document] of changes) {
-    if (document) files.set(key, document);
-    else files.delete(key);
-  }
-  return new Journal(journal.root, files, journal.memo);
-}

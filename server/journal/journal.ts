@@ -15,35 +15,80 @@ import { readBlock } from "./read-block.ts";
 /** The name of the file that marks the top of a journal. */
 export const MARKER = "journal.practice";
 
+function isMarker(uri: string): boolean {
+  return uri.endsWith(`/${MARKER}`);
+}
+
+/** The marker first, then by name: the order in which declarations count. */
+export function inOrderOfAddress(a: string, b: string): number {
+  return Number(isMarker(b)) - Number(isMarker(a)) || (a < b ? -1 : a > b ? 1 : 0);
+}
+
 /** What the declarations of all files come to. The same object while none of them changes. */
 interface Settled {
   readonly vocabulary: Vocabulary;
   readonly names: NoteNames;
+  /** A note value stands here only where it holds for all files. */
   readonly declared: readonly Declared[];
+  /** By the file. */
   readonly conventions: Map<string, Conventions>;
-  readonly keys: Map<string, readonly string[]>;
+  /** By what the file settles for itself alone: nearly always nothing. */
+  readonly conventionsByOwn: Map<string, Conventions>;
+  readonly declaredIn: ReadonlyMap<string, string>;
+}
+
+/** What a state of a journal takes over from the one before. */
+interface Carried {
+  readonly settled?: Settled;
+  readonly addresses?: readonly string[];
 }
 
 /**
  * All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked.
  */
 export class Journal {
+  private settled: Settled | undefined;
+  private sorted: readonly string[] | undefined;
+
   constructor(
     /** The folder's address, or the file's own for a file that stands alone. */
     readonly root: string,
     readonly files: ReadonlyMap<string, Document>,
     readonly memo: Memo = new Memo(),
-    private settled?: Settled,
-  ) {}
+    { settled, addresses }: Carried = {},
+  ) {
+    this.settled = settled;
+    this.sorted = addresses;
+  }
 
   /** The same journal with one file set, or taken away. What no declaration bears on is kept. */
   with(uri: string, document: Document | undefined): Journal {
+    return this.withAll([[uri, document]]);
+  }
+
+  /** The same journal with several files set or taken away at once. */
+  withAll(changes: Iterable<readonly [string, Document | undefined]>): Journal {
     const files = new Map(this.files);
-    const before = files.get(uri);
-    if (document) files.set(uri, document);
-    else files.delete(uri);
-    const kept = before && document && !this.touchesDeclarations(before, document) ? this.settled : undefined;
-    return new Journal(this.root, files, this.memo, kept);
+    let settled = this.settled;
+    let sameFiles = true;
+    for (const [uri, document] of changes) {
+      sameFiles &&= this.files.has(uri) === (document !== undefined);
+      if (settled && this.touchesDeclarations(files.get(uri), document)) settled = undefined;
+      if (document) files.set(uri, document);
+      else if (files.delete(uri)) this.memo.forget(uri);
+    }
+    return new Journal(this.root, files, this.memo, {
+      settled,
+      addresses: sameFiles ? this.sorted : this.addressesOf(files),
+    });
+  }
+
+  /** Undefined where none were asked for yet. */
+  private addressesOf(files: ReadonlyMap<string, Document>): readonly string[] | undefined {
+    if (!this.sorted) return undefined;
+    const kept = this.sorted.filter((uri) => files.has(uri));
+    const come = kept.length < files.size ? [...files.keys()].filter((uri) => !this.files.has(uri)) : [];
+    return come.length > 0 ? [...kept, ...come].sort(inOrderOfAddress) : kept;
   }
 
   /** The words known in this journal. The same object while no declared name changes. */
@@ -61,7 +106,11 @@ export class Journal {
     const settled = this.settle();
     const known = settled.conventions.get(uri);
     if (known) return known;
-    const conventions = this.memo.conventions([...settled.declared, ...this.ownNoteValue(uri)], settled);
+    const own = this.ownNoteValue(uri);
+    const key = JSON.stringify(own);
+    const conventions =
+      settled.conventionsByOwn.get(key) ?? this.memo.conventions([...settled.declared, ...own], settled);
+    settled.conventionsByOwn.set(key, conventions);
     settled.conventions.set(uri, conventions);
     return conventions;
   }
@@ -78,8 +127,8 @@ export class Journal {
 
   /** The addresses of the files, the marker first, then by name: the order in which declarations count. */
   get addresses(): readonly string[] {
-    const isMarker = (uri: string): boolean => uri.endsWith(`/${MARKER}`);
-    return [...this.files.keys()].sort((a, b) => Number(isMarker(b)) - Number(isMarker(a)) || (a < b ? -1 : 1));
+    this.sorted ??= [...this.files.keys()].sort(inOrderOfAddress);
+    return this.sorted;
   }
 
   /** For reading single lines with this journal's words. */
@@ -93,30 +142,37 @@ export class Journal {
     return this.memo.of(vocabulary, "day walk", () => new DayWalk(partContext));
   }
 
-  /** What is declared once in the files that count before this one (see `declarationKey`). */
-  keysBefore(uri: string): readonly string[] {
-    const settled = this.settle();
-    const known = settled.keys.get(uri);
-    if (known) return known;
-    const earlier = this.addresses.slice(0, this.addresses.indexOf(uri));
-    const blocks = earlier.flatMap((address) => this.declaringBlocksOf(address));
-    const keys = blocks.flatMap((block) =>
-      this.model(block).declarations.flatMap(({ declaration }) => declarationKey(declaration) ?? []),
-    );
-    settled.keys.set(uri, keys);
-    return keys;
+  /** Of what is declared once, by its key (see `declarationKey`), the first file that declares it. */
+  get declaredIn(): ReadonlyMap<string, string> {
+    return this.settle().declaredIn;
   }
 
   private settle(): Settled {
     if (this.settled) return this.settled;
-    const blocks = this.addresses.flatMap((uri) => this.declaringBlocksOf(uri));
-    const [names = ENGLISH_NAMES] = blocks.flatMap((block) => this.memo.noteNames(block) ?? []);
+    const blocks = this.addresses.flatMap((uri) => this.declaringBlocksOf(uri).map((block) => ({ uri, block })));
+    const [names = ENGLISH_NAMES] = blocks.flatMap(({ block }) => this.memo.noteNames(block) ?? []);
     const vocabulary = this.memo.vocabulary(
       names,
-      blocks.flatMap((block) => this.memo.names(block)),
+      blocks.flatMap(({ block }) => this.memo.names(block)),
     );
-    const declared = blocks.flatMap((block) => this.memo.declared(block, vocabulary));
-    this.settled = { vocabulary, names, declared, conventions: new Map(), keys: new Map() };
+    const declared: Declared[] = [];
+    const declaredIn = new Map<string, string>();
+    for (const { uri, block } of blocks) {
+      for (const { declaration } of this.memo.model(block, vocabulary).declarations) {
+        const key = declarationKey(declaration);
+        if (key !== undefined && !declaredIn.has(key)) declaredIn.set(key, uri);
+        if (declaration.declared && (declaration.declared.type !== "note value" || isMarker(uri)))
+          declared.push(declaration.declared);
+      }
+    }
+    this.settled = {
+      vocabulary,
+      names,
+      declared,
+      conventions: new Map(),
+      conventionsByOwn: new Map(),
+      declaredIn,
+    };
     return this.settled;
   }
 
@@ -129,7 +185,8 @@ export class Journal {
     return !block.day || this.memo.names(block).length > 0;
   }
 
-  private touchesDeclarations(before: Document, after: Document): boolean {
+  private touchesDeclarations(before: Document | undefined, after: Document | undefined): boolean {
+    if (!before || !after) return (before ?? after)?.blocks.some((block) => this.mayDeclare(block)) ?? false;
     const changed = changedBlocks(before, after);
     const blocks = [
       ...before.blocks.slice(changed.from, changed.before),
@@ -266,6 +323,12 @@ export class Memo {
   latest<T>(name: string, uri: string): T | undefined {
     return this.latestByFile.get(name)?.get(uri) as T | undefined;
   }
+
+  /** For a file that is gone. */
+  forget(uri: string): void {
+    for (const byFile of this.latestByFile.values()) byFile.delete(uri);
+  }
+
   setLatest<T>(name: string, uri: string, value: T): void {
     let byFile = this.latestByFile.get(name);
     if (!byFile) {

@@ -1,61 +1,146 @@
 import { type DaysElsewhere, NOTHING_ELSEWHERE, strayDays } from "../../checks/file/journal-order.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayOfBlock } from "../../journal/day-of-block.ts";
-import { type Journal, sameItems } from "../../journal/journal.ts";
+import { inOrderOfAddress, type Journal, sameItems } from "../../journal/journal.ts";
 import { changedBlocks, type Document } from "../../syntax/document/document.ts";
-
-/** The date of each block of a file; undefined for the head, and where there is no such date. */
-type Dates = readonly (DayNumber | undefined)[];
-
-interface Latest {
-  readonly inputs: readonly Dates[];
-  readonly uris: readonly string[];
-  readonly elsewhere: DaysElsewhere;
-}
 
 /** Fewer files show no order among them. */
 const FILES_IN_ORDER = 4;
 
-/** What the other files say of a file's days. The same object while none of their dates changes. */
+/** What the other files say of a file's days. The same object while none of their dates that bears on it changes. */
 export function daysElsewhere(journal: Journal, uri: string): DaysElsewhere {
   if (journal.files.size < 2) return NOTHING_ELSEWHERE;
-  const uris = journal.addresses;
-  const own = uris.indexOf(uri);
-  const bearsOnOrder = uris.length >= FILES_IN_ORDER;
-  const bearing = bearsOnOrder ? uris : uris.slice(0, own);
-  const inputs = bearing.map((each) => datesOf(journal, each));
-  const before = journal.memo.latest<Latest>("days elsewhere", uri);
-  if (before && sameItems(before.inputs, inputs) && sameItems(before.uris, bearing)) return before.elsewhere;
-  const stray = bearsOnOrder ? strayIn(bearing, inputs).get(uri) : undefined;
-  const earlier = earlierDays(bearing.slice(0, own), inputs);
-  const elsewhere = earlier.size > 0 || stray ? { earlier, stray: stray ?? new Map() } : NOTHING_ELSEWHERE;
-  journal.memo.setLatest<Latest>("days elsewhere", uri, { inputs, uris: bearing, elsewhere });
+  const now = datesOfJournal(journal).elsewhere(uri);
+  const before = journal.memo.latest<DaysElsewhere>("days elsewhere", uri);
+  if (before && sameNames(before.earlier, now.earlier) && sameNames(before.stray, now.stray)) return before;
+  const elsewhere = now.earlier.size > 0 || now.stray.size > 0 ? now : NOTHING_ELSEWHERE;
+  journal.memo.setLatest("days elsewhere", uri, elsewhere);
   return elsewhere;
 }
 
-function earlierDays(uris: readonly string[], dates: readonly Dates[]): ReadonlyMap<DayNumber, string> {
-  const days = new Map<DayNumber, string>();
-  for (const [i, uri] of uris.entries())
-    for (const date of dates[i]!) if (date !== undefined && !days.has(date)) days.set(date, nameOf(uri));
-  return days;
+function sameNames(a: ReadonlyMap<DayNumber, string>, b: ReadonlyMap<DayNumber, string>): boolean {
+  if (a.size !== b.size) return false;
+  for (const [day, name] of a) if (b.get(day) !== name) return false;
+  return true;
 }
 
-/** By file: its days at odds with the order of the files, each with the name of the file beside. */
-function strayIn(
-  uris: readonly string[],
-  dates: readonly Dates[],
-): ReadonlyMap<string, ReadonlyMap<DayNumber, string>> {
-  const dated = uris.flatMap((uri, i) => {
-    const own = [...new Set(dates[i]!.filter((date) => date !== undefined))].sort((a, b) => a - b);
-    return own.length > 0 ? [{ uri, own }] : [];
-  });
-  const found = strayDays(dated.map(({ own }) => own));
-  return new Map(
-    [...found].map(([file, days]) => [
-      dated[file]!.uri,
-      new Map([...days].map(([day, beside]) => [day, nameOf(dated[beside]!.uri)])),
-    ]),
-  );
+/** The dates of all files, brought up to the state of the journal that is asked for. */
+function datesOfJournal(journal: Journal): DatesOfJournal {
+  const latest = journal.memo.latest<DatesOfJournal>("dates of journal", "") ?? new DatesOfJournal();
+  latest.bringUpTo(journal);
+  journal.memo.setLatest("dates of journal", "", latest);
+  return latest;
+}
+
+/** The dates of a file. */
+interface Dates {
+  readonly document: Document;
+  /** By block; undefined for the head, and where there is no such date. */
+  readonly blocks: readonly (DayNumber | undefined)[];
+  /** Each once, in order. */
+  readonly days: readonly DayNumber[];
+}
+
+/** Which dates stand in which files. It goes along with the journal: a state differs from the last one by few files. */
+class DatesOfJournal {
+  private files: ReadonlyMap<string, Document> = new Map();
+  private readonly dates = new Map<string, Dates>();
+  /** The files that have a day, in their order. */
+  private readonly filesWith = new Map<DayNumber, string[]>();
+  private strays: ReadonlyMap<string, ReadonlyMap<DayNumber, string>> | undefined;
+  private addresses: readonly string[] = [];
+
+  bringUpTo({ files, addresses }: Journal): void {
+    if (files === this.files) return;
+    for (const uri of this.dates.keys()) if (!files.has(uri)) this.set(uri, undefined);
+    for (const [uri, document] of files) {
+      const before = this.dates.get(uri);
+      if (before?.document !== document) this.set(uri, datesOf(document, before));
+    }
+    if (!sameItems(addresses, this.addresses)) this.strays = undefined;
+    this.files = files;
+    this.addresses = addresses;
+  }
+
+  elsewhere(uri: string): DaysElsewhere {
+    const earlier = new Map<DayNumber, string>();
+    for (const day of this.dates.get(uri)?.days ?? []) {
+      const first = this.filesWith.get(day)![0]!;
+      if (first !== uri) earlier.set(day, nameOf(first));
+    }
+    return { earlier, stray: this.straysIn().get(uri) ?? NOTHING_ELSEWHERE.stray };
+  }
+
+  private set(uri: string, dates: Dates | undefined): void {
+    const before = this.dates.get(uri);
+    if (dates) this.dates.set(uri, dates);
+    else this.dates.delete(uri);
+    if (before && dates && before.days === dates.days) return;
+    this.strays = undefined;
+    for (const day of before?.days ?? []) this.takeOut(uri, day);
+    for (const day of dates?.days ?? []) this.putIn(uri, day);
+  }
+
+  private putIn(uri: string, day: DayNumber): void {
+    const files = this.filesWith.get(day) ?? [];
+    files.splice(placeIn(files, uri), 0, uri);
+    this.filesWith.set(day, files);
+  }
+
+  private takeOut(uri: string, day: DayNumber): void {
+    const files = this.filesWith.get(day)!;
+    files.splice(placeIn(files, uri), 1);
+    if (files.length === 0) this.filesWith.delete(day);
+  }
+
+  /** By file: its days at odds with the order of the files, each with the name of the file beside. */
+  private straysIn(): ReadonlyMap<string, ReadonlyMap<DayNumber, string>> {
+    this.strays ??= this.addresses.length < FILES_IN_ORDER ? new Map() : this.lookForStrays();
+    return this.strays;
+  }
+
+  private lookForStrays(): ReadonlyMap<string, ReadonlyMap<DayNumber, string>> {
+    const dated = this.addresses.flatMap((uri) => {
+      const { days } = this.dates.get(uri)!;
+      return days.length > 0 ? [{ uri, days }] : [];
+    });
+    const found = strayDays(dated.map(({ days }) => days));
+    return new Map(
+      [...found].map(([file, days]) => [
+        dated[file]!.uri,
+        new Map([...days].map(([day, beside]) => [day, nameOf(dated[beside]!.uri)])),
+      ]),
+    );
+  }
+}
+
+/** Where a file stands among others in their order, or is to stand. */
+function placeIn(files: readonly string[], uri: string): number {
+  let low = 0;
+  let high = files.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (inOrderOfAddress(files[middle]!, uri) < 0) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Of what stood there before only the blocks that differ are looked at; the same days while none has another date. */
+function datesOf(document: Document, before: Dates | undefined): Dates {
+  if (!before) {
+    const blocks = document.blocks.map(dayOfBlock);
+    return { document, blocks, days: daysIn(blocks) };
+  }
+  const { from, before: end, after } = changedBlocks(before.document, document);
+  const changed = document.blocks.slice(from, after).map(dayOfBlock);
+  if (sameItems(changed, before.blocks.slice(from, end))) return { ...before, document };
+  const blocks = [...before.blocks.slice(0, from), ...changed, ...before.blocks.slice(end)];
+  return { document, blocks, days: daysIn(blocks) };
+}
+
+function daysIn(blocks: readonly (DayNumber | undefined)[]): readonly DayNumber[] {
+  return [...new Set(blocks.filter((day) => day !== undefined))].sort((a, b) => a - b);
 }
 
 /** A file's name as a player sees it. */
@@ -66,21 +151,4 @@ function nameOf(uri: string): string {
   } catch {
     return name;
   }
-}
-
-/** The same array while no day of the file has another date. */
-function datesOf(journal: Journal, uri: string): Dates {
-  const document = journal.files.get(uri)!;
-  const before = journal.memo.latest<{ document: Document; dates: Dates }>("dates", uri);
-  if (before?.document === document) return before.dates;
-  const dates = before ? datesAfter(before.document, before.dates, document) : document.blocks.map(dayOfBlock);
-  journal.memo.setLatest("dates", uri, { document, dates });
-  return dates;
-}
-
-function datesAfter(old: Document, dates: Dates, now: Document): Dates {
-  const { from, before, after } = changedBlocks(old, now);
-  const changed = now.blocks.slice(from, after).map(dayOfBlock);
-  if (sameItems(changed, dates.slice(from, before))) return dates;
-  return [...dates.slice(0, from), ...changed, ...dates.slice(before)];
 }

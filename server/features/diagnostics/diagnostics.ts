@@ -51,7 +51,7 @@ function historyFindings(
   { aims }: FileFindings,
   today: DayNumber,
 ): readonly HistoryFinding[] {
-  const leaps = leapFindings(journal).filter((each) => each.uri === uri);
+  const leaps = leapFindings(journal, uri);
   return aims.length ? [...leaps, ...farAimFindings(journal, uri, aims, today)] : leaps;
 }
 

@@ -13,7 +13,7 @@ import type { Conventions } from "../../journal/conventions.ts";
 import type { DayVisitor } from "../../journal/day-walk.ts";
 import { declarationKey } from "../../journal/declarations/declaration-key.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
-import type { Journal } from "../../journal/journal.ts";
+import { inOrderOfAddress, type Journal } from "../../journal/journal.ts";
 import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
 import { daysElsewhere } from "./days-elsewhere.ts";
 
@@ -39,9 +39,11 @@ export interface AimAt {
 }
 
 interface Bearing {
+  readonly uri: string;
   readonly checks: DayFindings;
   readonly today: DayNumber;
-  readonly declaredBefore: readonly string[];
+  /** See `Journal.declaredIn`. */
+  readonly declaredIn: ReadonlyMap<string, string>;
   readonly elsewhere: DaysElsewhere;
 }
 
@@ -80,13 +82,14 @@ export function fileFindings(
     () => new DayFindings(journal.partContext, conventions, journal.dayWalk),
   );
   const bearing: Bearing = {
+    uri,
     checks,
     today,
-    declaredBefore: journal.keysBefore(uri),
+    declaredIn: journal.declaredIn,
     elsewhere: daysElsewhere(journal, uri),
   };
-  if (earlier && sameBearing(earlier.bearing, bearing))
-    return earlier.document === document ? earlier : updated(journal, document, earlier);
+  if (earlier && sameBearing(earlier, bearing))
+    return earlier.document === document ? earlier : updated(journal, document, earlier, bearing);
   const blocks =
     earlier?.bearing.checks === checks
       ? blocksAfter(journal, document, earlier).blocks
@@ -96,13 +99,21 @@ export function fileFindings(
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
 }
 
-function sameBearing(a: Bearing, b: Bearing): boolean {
-  return (
-    a.checks === b.checks &&
-    a.today === b.today &&
-    a.elsewhere === b.elsewhere &&
-    a.declaredBefore.join("\n") === b.declaredBefore.join("\n")
+function sameBearing({ bearing: a, blocks }: FileFindings, b: Bearing): boolean {
+  return a.checks === b.checks && a.today === b.today && a.elsewhere === b.elsewhere && sameDeclared(blocks, a, b);
+}
+
+/** Whether the same of a file's declarations stand in files before it. */
+function sameDeclared(blocks: readonly BlockFacts[], a: Bearing, b: Bearing): boolean {
+  if (a.declaredIn === b.declaredIn) return true;
+  return blocks.every(({ declarations }) =>
+    declarations.every(({ key }) => key === undefined || isDeclaredBefore(key, a) === isDeclaredBefore(key, b)),
   );
+}
+
+function isDeclaredBefore(key: string, { declaredIn, uri }: Bearing): boolean {
+  const first = declaredIn.get(key);
+  return first !== undefined && inOrderOfAddress(first, uri) < 0;
 }
 
 /** The facts of every block, of which only those that changed are found out anew. */
@@ -114,8 +125,7 @@ function blocksAfter(journal: Journal, document: Document, { document: past, blo
   return { ...changed, old, now, blocks: facts.slice(0, from).concat(now, facts.slice(before)) };
 }
 
-function updated(journal: Journal, document: Document, earlier: FileFindings): FileFindings {
-  const { bearing } = earlier;
+function updated(journal: Journal, document: Document, earlier: FileFindings, bearing: Bearing): FileFindings {
   const { from, before, after, old, now, blocks } = blocksAfter(journal, document, earlier);
   const stays =
     earlier.regular && !bearsOnOthers(old) && !bearsOnOthers(now) && staysRegular(blocks, from, after, bearing);
@@ -179,11 +189,12 @@ function crossed(
   }
   const days = checkDayOrder(dated, bearing.today, bearing.elsewhere);
   for (const { day, finding } of days) add(places[day]!, { ...finding, line: 0 });
-  const seen = new Set(bearing.declaredBefore);
+  const seen = new Set<string>();
   const aims: AimAt[] = [];
   for (let index = 0; index < blocks.length; index++) {
     for (const { key, line, declaration, text } of blocks[index]!.declarations) {
-      if (key !== undefined && seen.has(key)) add(index, { ...duplicateDeclaration(declaration, text), line });
+      if (key !== undefined && (seen.has(key) || isDeclaredBefore(key, bearing)))
+        add(index, { ...duplicateDeclaration(declaration, text), line });
       if (key !== undefined) seen.add(key);
       if (declaration.declared?.type === "aim") aims.push({ block: document.blocks[index]!, line, declaration });
       const past = pastAim(declaration, bearing.today);

@@ -20,12 +20,23 @@ export interface HistoryFinding {
   readonly finding: LineFinding;
 }
 
-/** Tempos that leap, in all files. The same objects for every exercise that stays the same. */
-export function leapFindings(journal: Journal): readonly HistoryFinding[] {
-  const found: HistoryFinding[] = [];
-  for (const exercise of journalHistory(journal).exercises.values())
-    for (const each of leapsOfExercise(journal, exercise)) found.push(each);
-  return found;
+const NO_LEAPS: readonly HistoryFinding[] = [];
+
+/** Tempos that leap in one file. The same objects for every exercise that stays the same. */
+export function leapFindings(journal: Journal, uri: string): readonly HistoryFinding[] {
+  const index = journalHistory(journal);
+  const byFile = journal.memo.of(index, "leaps by file", () => {
+    const found = new Map<string, HistoryFinding[]>();
+    for (const exercise of index.exercises.values()) {
+      for (const each of leapsOfExercise(journal, exercise)) {
+        const own = found.get(each.uri);
+        if (own) own.push(each);
+        else found.set(each.uri, [each]);
+      }
+    }
+    return found;
+  });
+  return byFile.get(uri) ?? NO_LEAPS;
 }
 
 /** Finds the leaps beforehand, those of one exercise at each step. */

@@ -3,7 +3,8 @@ import { join } from "node:path";
 import { reasonOf } from "./read-file.ts";
 
 export type TreeStep =
-  | { readonly type: "file"; readonly path: string }
+  /** `real` is its path without links. */
+  | { readonly type: "file"; readonly path: string; readonly real: string }
   /** A folder was read: a good moment to let others have a turn. */
   | { readonly type: "folder"; readonly path: string }
   | { readonly type: "unreadable"; readonly path: string; readonly reason: string };
@@ -41,8 +42,9 @@ function* readFolder(folder: string, seen: Set<string>, links: string[]): Genera
     } else if (entry.isDirectory()) {
       if (isWantedFolder(entry.name)) yield* readFolder(path, seen, links);
     } else if (entry.isFile() && isPractice(entry.name)) {
-      seen.add(join(place, entry.name));
-      yield { type: "file", path };
+      const real = join(place, entry.name);
+      seen.add(real);
+      yield { type: "file", path, real };
     }
   }
 }
@@ -56,7 +58,7 @@ function* followLink(link: string, seen: Set<string>, links: string[]): Generato
       yield* readFolder(link, seen, links);
     } else if (target.isFile() && isPractice(link)) {
       seen.add(place);
-      yield { type: "file", path: link };
+      yield { type: "file", path: link, real: place };
     }
   } catch (error) {
     if (isPractice(link)) yield { type: "unreadable", path: link, reason: reasonOf(error) };
