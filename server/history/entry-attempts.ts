@@ -1,6 +1,6 @@
 import { attemptsOf } from "../journal/conditions.ts";
 import type { Conventions } from "../journal/conventions.ts";
-import type { Attempt, Entry } from "../journal/model.ts";
+import type { Attempt, Entry, Reach } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import type { Role } from "../syntax/line/entry-fold.ts";
 import { AFTER_ARROW } from "../syntax/line/line-cuts.ts";
@@ -12,13 +12,17 @@ import { nameKey } from "../syntax/words/fold.ts";
 import type { Fraction, Item } from "../syntax/words/meaning.ts";
 import { TupleMemo } from "../syntax/words/tuple-memo.ts";
 import type { AttemptColumns } from "./attempt-columns.ts";
-import { isExercise, mannerOf } from "./played.ts";
+import { isExercise, mannerOf, type Told, toldBy } from "./played.ts";
 import { type Counting, countingOf, rateBy } from "./rate.ts";
-import type { Manner } from "./record.ts";
+import type { Manner, ReachClass } from "./record.ts";
+import { reachClassOf } from "./span-class.ts";
 
 /** What was played: the entry without its ways of playing, or null where it is no exercise. */
 interface What {
   readonly entry: Entry | null;
+  readonly told?: Told;
+  /** How far it goes, by the span that is said of it. */
+  readonly reaches: Map<Reach | undefined, ReachClass | null>;
   /** In each way that it was played so far; a title by its place, too. */
   readonly ways: Map<How, readonly Group[]>;
   readonly places: Map<Piece, Map<How, readonly Group[]>>;
@@ -159,7 +163,9 @@ export class EntryAttempts {
     const [start, end] = [reader.start - from, reader.contentEnd() - from];
     const line = parseEntry(text.slice(from, to), start, end, parts, this.context);
     const entry = readEntry(line, 0, this.context.vocabulary);
-    const what = { entry: isExercise(entry) ? entry : null, ways: new Map(), places: new Map() };
+    const what = isExercise(entry)
+      ? { entry, told: toldBy(entry, this.conventions), reaches: new Map(), ways: new Map(), places: new Map() }
+      : { entry: null, reaches: new Map(), ways: new Map(), places: new Map() };
     this.whats.set(this.whatKeys, this.whatCount, what);
     return what;
   }
@@ -192,14 +198,24 @@ export class EntryAttempts {
     const known = ways.get(how);
     if (known) return known;
     const placed = place ? { ...entry, where: { ...entry.where, text: nameKey(place.place!) } } : entry;
+    const told = place ? toldBy(placed, this.conventions) : what.told!;
     const groups = how.map(
       (attempt): Group => ({
-        manner: mannerOf(placed, attempt, this.conventions),
+        manner: mannerOf(placed, attempt, this.conventions, told, this.reachOf(what, placed, attempt)),
         counting: attempt.tempo && countingOf(placed, attempt.conditions, attempt.tempo, this.conventions),
       }),
     );
     ways.set(how, groups);
     return groups;
+  }
+
+  private reachOf({ reaches, told }: What, entry: Entry, { conditions }: Attempt): ReachClass | null {
+    if (told!.unit === "beats") return null;
+    const known = reaches.get(conditions.reach);
+    if (known !== undefined) return known;
+    const reach = reachClassOf(entry, conditions, this.conventions);
+    reaches.set(conditions.reach, reach);
+    return reach;
   }
 
   private addAttempts(reader: LineReader, groups: readonly Group[], columns: AttemptColumns): void {

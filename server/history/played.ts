@@ -49,32 +49,48 @@ function playedAttempt(entry: Entry, attempt: Attempt, conventions: Conventions)
   };
 }
 
-/** What was played in one attempt, and in which way. */
-export function mannerOf(
-  entry: Entry,
-  { conditions, tempo }: Pick<Attempt, "conditions" | "tempo">,
-  conventions: Conventions,
-): Manner {
+/** What an entry says of all its attempts. */
+export type Told = Pick<Manner, "instrument" | "subject" | "subjectKey" | "pattern" | "movement" | "where" | "unit">;
+
+export function toldBy(entry: Entry, conventions: Conventions): Told {
   const subject = entry.subject!;
   const title = subject.type === "title";
-  const told = {
+  return {
     instrument: nameOfInstrument(entry, conventions),
     subject: subjectText(subject, conventions.names),
     subjectKey: subjectKey(subject),
     pattern: patternOfRecord(entry),
     movement: title ? movementOfRecord(entry) : null,
     where: title ? entry.where?.text || null : null,
-    reach: title ? null : reachClassOf(entry, conditions, conventions),
+    unit: title ? "beats" : "notes",
+  };
+}
+
+/**
+ * What was played in one attempt, and in which way.
+ *
+ * @param told, reach what is the same for many attempts, where it is known
+ */
+export function mannerOf(
+  entry: Entry,
+  { conditions, tempo }: Pick<Attempt, "conditions" | "tempo">,
+  conventions: Conventions,
+  told = toldBy(entry, conventions),
+  reach = told.unit === "beats" ? null : reachClassOf(entry, conditions, conventions),
+): Manner {
+  const title = told.unit === "beats";
+  const manner = {
+    ...told,
+    reach,
     tonguing: conditions.articulation?.tonguing ?? conventions.usualTonguing,
     evenness: conditions.rhythm && !conditions.rhythm.even ? ("uneven" as const) : ("even" as const),
-    unit: title ? ("beats" as const) : ("notes" as const),
   };
   return {
-    ...told,
+    ...manner,
     noteValue: title ? undefined : (conditions.noteValue ?? conventions.noteValue),
     beat: title ? goalBeat(entry, conventions) : tempo?.beat,
-    exerciseKey: exerciseKeyOf(told),
-    strandKey: strandKeyOf(told),
+    exerciseKey: exerciseKeyOf(manner),
+    strandKey: strandKeyOf(manner),
   };
 }
 

@@ -1,6 +1,6 @@
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 import type { OnceBits } from "../words/term-types.ts";
-import { AFTER_ARROW, AFTER_COLON } from "./line-cuts.ts";
+import { AFTER_ARROW, AFTER_COLON, JOINED } from "./line-cuts.ts";
 import type { Piece } from "./piece.ts";
 
 /**
@@ -30,6 +30,7 @@ export class EntryFold {
   private outcomeBefore = false;
   private chain = false;
   private notes = false;
+  private noteLast = false;
   private claim = false;
   private colons = 0;
 
@@ -47,6 +48,7 @@ export class EntryFold {
     this.outcomeBefore = false;
     this.chain = true;
     this.notes = false;
+    this.noteLast = false;
     this.claim = false;
     this.colons = 0;
   }
@@ -75,6 +77,8 @@ export class EntryFold {
 
   /** Only the first piece names what is practised; a chain, further notes and a claim go on with it. */
   private takeSubject(piece: Piece, after: number): void {
+    if (this.noteLast && after === JOINED) this.tangled = true; // notes go on with others only by themselves
+    this.noteLast = false;
     if (this.first) {
       this.first = false;
       this.chain = piece.subject;
@@ -97,6 +101,7 @@ export class EntryFold {
       }
     }
     if (piece.subject && !(this.notes && piece.onlyNotes)) this.tangled = true;
+    this.noteLast = piece.onlyNotes && !this.claim;
     this.notes &&= piece.onlyNotes;
     this.claim &&= this.notes;
   }
