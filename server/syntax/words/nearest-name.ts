@@ -13,7 +13,7 @@ export interface Near {
 
 const SAME_LETTERS = 0.5;
 const BEGINS_ALIKE = 0.25;
-const MOST_TAKEN_OFF = SAME_LETTERS + BEGINS_ALIKE;
+export const MOST_TAKEN_OFF = SAME_LETTERS + BEGINS_ALIKE;
 
 /** @param distance how many letters were put in, taken out or changed */
 export function slipsOf(word: string, name: string, distance: number): number {
