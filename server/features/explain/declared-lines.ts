@@ -21,6 +21,7 @@ export type DeclaredAim = OfType<"aim">;
 export type DeclaredSet = OfType<"set">;
 export type DeclaredPiece = OfType<"piece">;
 export type DeclaredMovement = OfType<"movement">;
+export type DeclaredConcert = OfType<"concert">;
 
 /** What may be declared below a day. */
 const MAY_DECLARE = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?(?:aim|set|piece|study|movement|concert)[^\S\n\r]/im;

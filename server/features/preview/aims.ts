@@ -103,7 +103,7 @@ function standingOf(journal: Journal, aim: DeclaredAim, today: DayNumber): strin
 
 /** Whether what was played has all that the aim says; what was only planned makes no record. */
 function isMet(journal: Journal, record: AttemptRecord, asked: Entry): boolean {
-  const entry = entryOf(journal, record);
+  const entry = journal.memo.from(record, "entry", [], () => entryOf(journal, record)); // for all aims at its exercise
   return entry !== undefined && answers(entry, asked, journal.conventions(record.uri), { byRate: true });
 }
 

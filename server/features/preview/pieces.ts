@@ -10,7 +10,13 @@ import { latestOf } from "../../history/strands.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
-import { type DeclaredLine, type DeclaredMovement, type DeclaredPiece, ofType } from "../explain/declared-lines.ts";
+import {
+  type DeclaredConcert,
+  type DeclaredLine,
+  type DeclaredMovement,
+  type DeclaredPiece,
+  ofType,
+} from "../explain/declared-lines.ts";
 import { daysAhead } from "./aims.ts";
 import { hashOf, placeOf, sentence, shownText } from "./text.ts";
 
@@ -34,8 +40,9 @@ export function piecesSection(
   lines: readonly DeclaredLine[],
   today: DayNumber,
 ): PreviewPieces {
+  const movements = ofType(lines, "movement");
   return {
-    inHand: inHand.flatMap((piece) => partsOf(piece, lines)).map((part) => shownPart(journal, part, today)),
+    inHand: inHand.flatMap((piece) => partsOf(piece, movements)).map((part) => shownPart(journal, part, today)),
     latest: inHand.length > 0 ? null : workedLast(journal, parts),
   };
 }
@@ -43,9 +50,10 @@ export function piecesSection(
 /** Every piece and study that is declared, with what was practised of it up to today. */
 export function declaredParts(journal: Journal, lines: readonly DeclaredLine[], today: DayNumber): Part[] {
   const byTitle = recordsByTitle(journal, today);
+  const concerts = ofType(lines, "concert");
   return firstOfEach(ofType(lines, "piece")).map((line) => {
     const records = byTitle.get(nameKey(line.declared.title)) ?? [];
-    const due = dueOf(line, lines, today);
+    const due = dueOf(line, concerts, today);
     return { line, records, ...(due === undefined ? {} : { due }) };
   });
 }
@@ -99,21 +107,23 @@ function recordsByTitle(journal: Journal, today: DayNumber): ReadonlyMap<string,
 }
 
 /** Its own day or that of a concert: the next one ahead, else the one that passed last. */
-function dueOf({ declared }: DeclaredPiece, lines: readonly DeclaredLine[], today: DayNumber): DayNumber | undefined {
+function dueOf(
+  { declared }: DeclaredPiece,
+  concerts: readonly DeclaredConcert[],
+  today: DayNumber,
+): DayNumber | undefined {
   const title = nameKey(declared.title);
-  const concerts = ofType(lines, "concert").filter((each) =>
-    each.declared.titles.some((name) => nameKey(name) === title),
-  );
-  const days = [declared.due, ...concerts.map((each) => each.declared.on)]
+  const own = concerts.filter((each) => each.declared.titles.some((name) => nameKey(name) === title));
+  const days = [declared.due, ...own.map((each) => each.declared.on)]
     .filter((day) => day !== undefined)
     .sort((a, b) => a - b);
   return days.find((day) => day >= today) ?? days.at(-1);
 }
 
 /** The piece, or those of its movements that were worked on; both where some work names no movement. */
-function partsOf(piece: Part, lines: readonly DeclaredLine[]): Part[] {
+function partsOf(piece: Part, all: readonly DeclaredMovement[]): Part[] {
   const title = nameKey((piece.line.declared as { readonly title: string }).title);
-  const movements = ofType(lines, "movement")
+  const movements = all
     .filter(({ declared }) => nameKey(declared.title) === title)
     .map(
       (line): Part => ({
