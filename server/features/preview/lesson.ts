@@ -7,7 +7,7 @@ import { readEntry } from "../../journal/read-entry.ts";
 import type { Remark } from "../../syntax/line/line.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
 import type { DeclaredSet } from "../explain/declared-lines.ts";
-import { daysAhead } from "./aims.ts";
+import { BY_DAY, daysAhead } from "./aims.ts";
 import { placeOf, shownText } from "./text.ts";
 
 /** How far back a lesson is looked for, and remarks where there was none, in days. */
@@ -46,7 +46,8 @@ export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], to
   return { since: sentence, set, questions, words };
 }
 
-const MAY_BE_LESSON = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?lesson\b/im;
+/** U+2028 is no space here: for an expression a line begins behind each. */
+const MAY_BE_LESSON = /^[^\S\n\r\u2028\u2029]*(?:[-*•][^\S\n\r]+)?lesson\b/im;
 
 function lastLesson(journal: Journal, days: readonly PlacedDay[], today: DayNumber): LastLesson | undefined {
   const latestFirst = days.filter(({ date }) => date >= today - LOOKED_BACK).sort((a, b) => b.date - a.date);
@@ -118,7 +119,7 @@ function setWork(journal: Journal, work: DeclaredSet, entries: DoneEntries, toda
         ? entries.daysAnswering(readEntry(entry, 0, journal.vocabulary), from, due)
         : NO_DAYS;
   return {
-    text: shownText(work.text.replace(DAY_OF_SET, "")),
+    text: shownText(work.text.replace(BY_DAY, "")),
     place: placeOf(journal, work.uri, work.block, work.line),
     days: ticks(from, due, done, today),
     sentence: standing(work, done.size, due, today),
@@ -126,8 +127,6 @@ function setWork(journal: Journal, work: DeclaredSet, entries: DoneEntries, toda
 }
 
 const NO_DAYS: ReadonlySet<DayNumber> = new Set();
-const DAY_OF_SET = /[\s,]+(?:by|due|until)\s+\d{4}-\d\d-\d\d\s*$/i;
-
 /** The days that it was set for; of a long stretch the latest. */
 function ticks(from: DayNumber, due: DayNumber, done: ReadonlySet<DayNumber>, today: DayNumber): PreviewTick[] {
   const last = due - from < MOST_TICKS ? due : Math.min(due, today);
