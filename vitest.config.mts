@@ -21,6 +21,10 @@ const THOROUGH = [
  */
 const SHARED_MODULES = { isolate: false };
 
+/** Random properties are tried on more cases when this says so, and take as much longer. */
+const TIMES = Math.max(1, Number(process.env["DAYSTAVE_RUNS"] ?? 1));
+const RANDOM = { setupFiles: ["test/support/random-runs.ts"] };
+
 export default defineConfig({
   test: {
     maxWorkers: availableParallelism(),
@@ -29,21 +33,23 @@ export default defineConfig({
       {
         test: {
           ...SHARED_MODULES,
+          ...RANDOM,
           name: "core",
           include: ["test/**/*.test.ts"],
           exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, ...THOROUGH],
-          testTimeout: 20_000, // a machine may be busy: tests do not time
+          testTimeout: 20_000 * TIMES, // a machine may be busy: tests do not time
         },
       },
-      { test: { ...SHARED_MODULES, name: "thorough", include: THOROUGH, testTimeout: 60_000 } },
+      { test: { ...SHARED_MODULES, ...RANDOM, name: "thorough", include: THOROUGH, testTimeout: 60_000 * TIMES } },
       /** The built server with a real client over stdio. */
       { test: { ...SHARED_MODULES, name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
       /** Real editors, one at a time: two at once starve each other of processor time and miss their limits. */
       {
         test: {
+          ...SHARED_MODULES,
           name: "hosts",
           include: [HOSTS],
-          testTimeout: 60_000,
+          testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
           hookTimeout: 60_000,
           fileParallelism: false,
           maxWorkers: 1,

@@ -6,8 +6,8 @@ const UNAVAILABLE = "Daystave could not do that just now; the output named Dayst
 const NO_JOURNAL = "Open a practice journal first, and put the cursor on the line that is meant.";
 
 /**
- * Lets the server run a command at the cursor of the active editor, or of the one whose title bar was used. The server sends
- * the edit and the place of the cursor by itself, and says so where there is nothing to be done.
+ * Lets the server run a command at the cursor of the active editor, or of the one whose title bar was used. The server
+ * sends the edit and the place of the cursor by itself, and says so where there is nothing to be done.
  */
 export async function runAtCursor(client: BaseLanguageClient, command: ServerCommand, uri?: unknown): Promise<void> {
   const editor = journalEditor(uri);
@@ -30,8 +30,8 @@ export async function runAt(
 }
 
 /**
- * The editor that is meant: the one whose title bar was used, or the active one. While the focus is in no text at all, as in
- * the walkthrough, the journal that is visible, if there is just one.
+ * The editor that is meant: the one whose title bar was used, or the active one. While the focus is in no text at all,
+ * as in the walkthrough, the journal that is visible, if there is just one.
  */
 export function journalEditor(uri?: unknown): TextEditor | undefined {
   const active = window.activeTextEditor;

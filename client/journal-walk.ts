@@ -10,7 +10,9 @@ export interface FolderReader<Place> {
   join(folder: Place, name: string): Place;
 }
 
-/** Every `.practice` file below a folder; dot folders and `node_modules` are skipped, in whatever order the rest comes. */
+/**
+ * Every `.practice` file below a folder; dot folders and `node_modules` are skipped, in whatever order the rest comes.
+ */
 export async function walkJournals<Place>(folder: Place, reader: FolderReader<Place>): Promise<Place[]> {
   const entries = await reader.entries(folder);
   const below = await Promise.all(
@@ -23,7 +25,9 @@ export async function walkJournals<Place>(folder: Place, reader: FolderReader<Pl
   return below.flat();
 }
 
-/** A file's text without byte order mark, or null where it is no text: a NUL among its first 8,000 bytes, or not UTF-8. */
+/**
+ * A file's text without byte order mark, or null where it is no text: a NUL among its first 8,000 bytes, or not UTF-8.
+ */
 export function journalText(bytes: Uint8Array): string | null {
   if (bytes.subarray(0, 8000).includes(0)) return null;
   try {

@@ -3,8 +3,8 @@ import type { BaseLanguageClient } from "vscode-languageclient";
 import type { Palette, PaletteMethod } from "../shared/protocol.ts";
 
 /**
- * Colours of our own for each kind of theme, as a picture in a hover cannot see those of the editor: text and lines with a
- * contrast of at least 7 to 1 on the ground, amounts of at least 4.5 to 1 (WCAG 2.1, 1.4.6 and 1.4.3).
+ * Colours of our own for each kind of theme, as a picture in a hover cannot see those of the editor: text and lines
+ * with a contrast of at least 7 to 1 on the ground, amounts of at least 4.5 to 1 (WCAG 2.1, 1.4.6 and 1.4.3).
  */
 const PALETTES: Readonly<Record<ColorThemeKind, Palette>> = {
   [ColorThemeKind.Light]: { foreground: "#3a3a3a", background: "#f8f8f8", amount: "#1b6a86" },

@@ -5,9 +5,9 @@ import type { DocumentSemanticsTokensSignature } from "vscode-languageclient";
 const MOST_LINES = 5_000;
 
 /**
- * Tokens of a whole file, which the editor asks for again at every pause. Those of many years take it longer to unpack and to
- * draw than a keystroke may. To have none would be an answer, and all the colour there is; called off, the editor goes by
- * what is in sight.
+ * Tokens of a whole file, which the editor asks for again at every pause. Those of many years take it longer to unpack
+ * and to draw than a keystroke may. To have none would be an answer, and all the colour there is; called off, the
+ * editor goes by what is in sight.
  */
 export function tokensOfFile(
   document: TextDocument,

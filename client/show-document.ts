@@ -2,8 +2,8 @@ import { Range, Uri, window } from "vscode";
 import type { ShowDocumentParams, ShowDocumentRequest } from "vscode-languageclient";
 
 /**
- * Shows a document in the column where it is visible already. The library would open it a second time where the focus is,
- * which may be beside it: the walkthrough takes the focus back after each of its buttons.
+ * Shows a document in the column where it is visible already. The library would open it a second time where the focus
+ * is, which may be beside it: the walkthrough takes the focus back after each of its buttons.
  */
 export const showDocument: ShowDocumentRequest.MiddlewareSignature = async (params, token, next) => {
   const uri = Uri.parse(params.uri).toString();

@@ -25,8 +25,8 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
   context.subscriptions.push(journals);
   return {
     documentSelector: [{ language: "practice-journal" }],
-    // Called whenever a server is asked to initialize, also one that takes the place of one that died. The mark tells the wait
-    // for its start from our own work.
+    // Called whenever a server is asked to initialize, also one that takes the place of one that died. The mark tells
+    // the wait for its start from our own work.
     initializationOptions: () => {
       performance.mark("daystave/willWaitForServer");
       return initialisationOptions();

@@ -4,7 +4,9 @@ import type { Middleware } from "vscode-languageclient";
 /** Joins what stands on both sides of it, and is not seen. */
 const WORD_JOINER = "\u2060";
 
-/** Shows names as they are typed: the editor's list of symbols would draw the icon of that name where `$(name)` stands. */
+/**
+ * Shows names as they are typed: the editor's list of symbols would draw the icon of that name where `$(name)` stands.
+ */
 export const symbolsAsText: Middleware["provideDocumentSymbols"] = async (document, token, next) => {
   const symbols = await next(document, token);
   for (const symbol of symbols ?? []) showAsText(symbol);

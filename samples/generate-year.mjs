@@ -1,6 +1,7 @@
 // Writes samples/year, a year of an invented player's journal, the same at every run:
 //   node samples/generate-year.mjs [FOLDER]
-// The words are written by hand in generate-year/*.mjs; the figures follow from the courses in generate-year/player.mjs.
+// The words are written by hand in generate-year/*.mjs; the figures follow from the courses in
+// generate-year/player.mjs.
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { AUTUMN } from "./generate-year/autumn.mjs";

@@ -1,6 +1,7 @@
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { diskReader } from "./host/node/file-reader.ts";
 import { loadBundle } from "./host/node/load-bundle.ts";
+import type { Handlers } from "./lsp/host.ts";
 import { serve } from "./lsp/server.ts";
 
 // The command line says how the client talks to us: --stdio, --node-ipc, --socket=PORT or --pipe=NAME.
@@ -9,5 +10,4 @@ const goOn = (error: unknown) =>
   connection.console.error(`Daystave goes on after an error: ${error instanceof Error ? error.stack : String(error)}`);
 process.on("uncaughtException", goOn);
 process.on("unhandledRejection", goOn);
-const core = async () => loadBundle<typeof import("./core.ts")>("core.js");
-serve(connection, { reader: diskReader, clock: Date.now, handlers: core });
+serve(connection, { reader: diskReader, clock: Date.now, handlers: async () => loadBundle<Handlers>("core.js") });

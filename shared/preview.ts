@@ -1,6 +1,7 @@
 /**
- * What the side preview is told, section by section in the order of the page. Types only: the server makes it, the client
- * and the page check its shape. All texts are to be shown as they are; text of a journal is data and never markup.
+ * What the side preview is told, section by section in the order of the page. Types only: the server makes it, the
+ * client and the page check its shape. All texts are to be shown as they are; text of a journal is data and never
+ * markup.
  */
 
 /** Request, client to server: the figures of the journal that a document belongs to. */

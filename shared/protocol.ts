@@ -1,11 +1,12 @@
 /**
  * Messages that Daystave adds to the Language Server Protocol. Types only: the client, the server and the preview page
- * share them, and each side checks what it receives for itself. URIs are strings as the protocol writes them, lines count from 0.
+ * share them, and each side checks what it receives for itself. URIs are strings as the protocol writes them, lines
+ * count from 0.
  */
 
 /**
- * Request, server to client: files that the server cannot read itself (any scheme in a browser, any but `file:` in Node).
- * Changes to them come as `workspace/didChangeWatchedFiles`.
+ * Request, server to client: files that the server cannot read itself (any scheme in a browser, any but `file:` in
+ * Node). Changes to them come as `workspace/didChangeWatchedFiles`.
  */
 export type FilesMethod = "daystave/files";
 
@@ -39,7 +40,10 @@ export interface InitialisationOptions {
   readonly canReadFiles?: boolean;
 }
 
-/** Notification, client to server: the colours of pictures from now on, as another theme was chosen. Its parameter is a `Palette`. */
+/**
+ * Notification, client to server: the colours of pictures from now on, as another theme was chosen. Its parameter is a
+ * `Palette`.
+ */
 export type PaletteMethod = "daystave/palette";
 
 /** Colours as `#rrggbb`. */
@@ -49,7 +53,9 @@ export interface Palette {
   readonly amount: string;
 }
 
-/** The settings under `daystave`, of which each workspace folder may have its own; null or left out means the default. */
+/**
+ * The settings under `daystave`, of which each workspace folder may have its own; null or left out means the default.
+ */
 export interface Settings {
   /** An IANA time zone; empty means the editor's own. */
   readonly timeZone?: string | null;
@@ -60,9 +66,10 @@ export interface Settings {
 export type Explain = "signature" | "steps" | "both" | "none";
 
 /**
- * Commands of the server, for `workspace/executeCommand`. Each takes one argument, a `TextDocumentPositionParams`, and answers
- * null (`isolateStep` a second one: which of the hardest steps is meant, the hardest, 0, unless said): the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where nothing can be
- * done a sentence as `window/showMessage`.
+ * Commands of the server, for `workspace/executeCommand`. Each takes one argument, a `TextDocumentPositionParams`, and
+ * answers null (`isolateStep` a second one: which of the hardest steps is meant, the hardest, 0, unless said): the edit
+ * comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where nothing can be done a
+ * sentence as `window/showMessage`.
  */
 export type ServerCommand =
   | "daystave.server.newDay"

@@ -1,16 +1,26 @@
-// `npm test`, also on a fresh clone: installs if needed, then format and lint, types, build and every test; stops at the first failure.
-import { readFileSync, rmSync } from "node:fs";
-import { installIfNeeded, must, ROOT } from "../client/workbench/install.mjs";
+// `npm test`, also on a fresh clone: installs if needed, then format and lint, types, build and every test; stops at the first
+// failure. Where CI is set, nothing may be left out but the desktop editor, which a build server has not.
+import { installIfNeeded, must } from "../client/workbench/install.mjs";
+import { missesOf, testsOf } from "./run-vitest.mjs";
 
-const REPORT = "out/vitest.json";
+const MAY_BE_LEFT_OUT = /on the desktop \(/;
 
 installIfNeeded();
 const tool = (path, ...args) => must(process.execPath, [`node_modules/${path}`, ...args]);
 tool("@biomejs/biome/bin/biome", "check", ".");
 tool("typescript/bin/tsc", "--noEmit", "-p", ".");
 must(process.execPath, ["build.mjs"]);
-rmSync(ROOT + REPORT, { force: true });
-tool("vitest/vitest.mjs", "run", "--reporter=default", "--reporter=json", `--outputFile.json=${REPORT}`);
 
-const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(ROOT + REPORT, "utf8"));
-console.log(`vitest: ${numPassedTests} passed, ${numFailedTests} failed, ${numPendingTests} skipped`);
+const tests = testsOf();
+const passed = tests.filter(({ status }) => status === "passed");
+const leftOut = tests.filter(({ status }) => status !== "passed").map(({ fullName }) => fullName);
+console.log(`vitest: ${passed.length} passed, ${leftOut.length} skipped`);
+const misses = missesOf(tests).length;
+console.log(
+  `${misses} of those are known misses, at the shares that test/history/simulation/misses.ts records: npm run simulation lists them`,
+);
+for (const name of leftOut) console.log(`Skipped: ${name}`);
+if (process.env.CI && leftOut.some((name) => !MAY_BE_LEFT_OUT.test(name))) {
+  console.error("Under CI no test may be skipped but that of the desktop editor.");
+  process.exit(1);
+}

@@ -1,11 +1,15 @@
-// What the package holds, and nothing else: the bundles, what package.json names, and the pages for whoever installs it.
+// What the package holds, and nothing else: the bundles, what package.json names, and the pages for whoever installs
+// it.
 import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, posix } from "node:path";
 import { fileURLToPath } from "node:url";
 import { PACKAGED } from "../../build.mjs";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
-/** The pages at the top, and what they are called in a package. There each file needs an ending, which says its media type. */
+/**
+ * The pages at the top, and what they are called in a package. There each file needs an ending, which says its media
+ * type.
+ */
 const PAGES = { "README.md": "readme.md", "CHANGELOG.md": "changelog.md", LICENSE: "LICENSE.txt" };
 /** Folders that go in whole. */
 const FOLDERS = ["client/media", "syntaxes"];
@@ -28,8 +32,10 @@ export function packageContents(dist) {
     ...Object.fromEntries(paths.map((path) => [path, read(path)])),
     ...Object.fromEntries(PACKAGED.map((file) => [`dist/${file}`, readFileSync(join(dist, file))])),
   };
+  const pages = { ...PAGES, ...Object.fromEntries(paths.filter(isPage).map((path) => [path, path])) };
   const inside = [...Object.keys(contents), ...Object.values(PAGES)];
-  for (const [page, name] of Object.entries(PAGES)) contents[name] = text(withLinksInto(inside, read(page).toString()));
+  for (const [page, name] of Object.entries(pages))
+    contents[name] = text(packagedPage(read(page).toString(), page, inside));
   return contents;
 }
 
@@ -44,13 +50,20 @@ export function packagedManifest() {
   return manifest;
 }
 
-/** A page without pictures, whose links to files that are not in the package have become plain words. */
-function withLinksInto(inside, page) {
+function isPage(path) {
+  return path.endsWith(".md");
+}
+
+/**
+ * A page without pictures. Its links lead to where a file is in the package, or have become plain words where it is not
+ * in it.
+ */
+function packagedPage(page, path, inside) {
   const withoutPictures = page.replace(/<picture>[\s\S]*?<\/picture>\n\n?/g, "");
-  return withoutPictures.replace(/\[([^\]]*)\]\(([^)\s#]+)(#[^)\s]*)?\)/g, (link, words, to, anchor = "") => {
-    if (to.includes("://")) return link;
-    const target = PAGES[to] ?? to;
-    return inside.includes(target) ? `[${words}](${target}${anchor})` : words;
+  return withoutPictures.replace(/\[([^\]]*)\]\(([\w./-]+)(#[^)\s]*)?\)/g, (_, words, to, anchor = "") => {
+    const target = posix.join(posix.dirname(path), to);
+    const packaged = PAGES[target] ?? target;
+    return inside.includes(packaged) ? `[${words}](${posix.relative(posix.dirname(path), packaged)}${anchor})` : words;
   });
 }
 

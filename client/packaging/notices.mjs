@@ -1,4 +1,5 @@
-// The licences of the packages that went into the bundles, for the package that carries these: most ask to be passed on.
+// The licences of the packages that went into the bundles, for the package that carries these: most ask to be passed
+// on.
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 

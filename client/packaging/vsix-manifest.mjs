@@ -1,5 +1,5 @@
-// The two parts that a .vsix has beside the extension itself. What stands in them, and in which words, is as the editor's
-// own packaging tool writes it: test/reference/vsix/ holds what that made of a small extension.
+// The two parts that a .vsix has beside the extension itself. What stands in them, and in which words, is as the
+// editor's own packaging tool writes it: test/reference/vsix/ holds what that made of a small extension.
 
 const CONTENT_TYPES = {
   ".css": "text/css",

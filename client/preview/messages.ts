@@ -27,7 +27,9 @@ import type {
   PreviewWeek,
 } from "../../shared/preview.ts";
 
-/** Messages between the editor's side of a preview and its page. Neither trusts the other: both check the shape first. */
+/**
+ * Messages between the editor's side of a preview and its page. Neither trusts the other: both check the shape first.
+ */
 
 /** To the page. */
 export type ToPage =

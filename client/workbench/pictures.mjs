@@ -1,5 +1,6 @@
-// `npm run pictures`: takes the README's pictures of the running workbench, each in a light and a dark theme, into client/pictures/.
-// The language server is told that it is the day on which the sample ends, so that they are the same whenever they are taken.
+// `npm run pictures`: takes the README's pictures of the running workbench, each in a light and a dark theme, into
+// client/pictures/. The language server is told that it is the day on which the sample ends, so that they are the same
+// whenever they are taken.
 import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";

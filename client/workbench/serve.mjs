@@ -33,8 +33,8 @@ const TYPES = {
 const WEBVIEW_ORIGIN = /^http:\/\/[0-9a-v]{52}\.localhost:\d+$/;
 
 /**
- * Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. `command` is one
- * that the page runs once a text is in sight; `texts` are served in place of the sample's own.
+ * Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. `command` is
+ * one that the page runs once a text is in sight; `texts` are served in place of the sample's own.
  */
 export async function serveWorkbench({
   port = 3000,
@@ -128,7 +128,10 @@ async function serveFile(path, staticRoot) {
   return [200, TYPES[extname(file)] ?? "application/octet-stream", body];
 }
 
-/** The webview page accepts only a host name that is a hash of the editor's origin. Let it also accept the editor's own origin. */
+/**
+ * The webview page accepts only a host name that is a hash of the editor's origin. Let it also accept the editor's own
+ * origin.
+ */
 async function sameOriginWebview(staticRoot) {
   const html = await readFile(join(staticRoot, WEBVIEW_PAGE, "index.html"), "utf8");
   const check = "if (!crypto.subtle) {";

@@ -26,7 +26,9 @@ export function entryLine(shorthand, week, random) {
   return `${line}${/\d(?:th|nd)s$/.test(line) ? "" : ","} at ${tempos}${heart}${focus}`;
 }
 
-/** `54 clean, 58 clean 4 of 5, 60 uneven`: up to two steps below the best of the day, the best, and perhaps one above. */
+/**
+ * `54 clean, 58 clean 4 of 5, 60 uneven`: up to two steps below the best of the day, the best, and perhaps one above.
+ */
 function tempoTerms(exercise, week, { words, outcome }, random) {
   const best = bestOf(exercise, week, random) - Number(words.find((word) => word.startsWith("-"))?.slice(1) ?? 0);
   const fails = outcome ?? oneOf(exercise.fails, random);

@@ -1,5 +1,5 @@
-// Reads the diary's shorthand. What was played, how it went where a remark speaks of it, and every word are the diary's;
-// tempos, tries and the shares of time are left to entries.mjs and write.mjs.
+// Reads the diary's shorthand. What was played, how it went where a remark speaks of it, and every word are the
+// diary's; tempos, tries and the shares of time are left to entries.mjs and write.mjs.
 //
 //   week 2025-11-24          the Monday of the days that follow
 //   Mon 30                   a day, and its minutes in all
@@ -13,8 +13,8 @@
 //   break 5, set …, | line   a break, set work, a line as it stands
 //
 // An entry is a short name of player.mjs and perhaps: how it went above the day's best (`nearly`, `uneven`, `rushed`,
-// `slips`), `well` (nothing failed), `row` (five in a row), `once`, `slow`, `heart` (by heart), `-2` (two metronome steps
-// below what she could).
+// `slips`), `well` (nothing failed), `row` (five in a row), `once`, `slow`, `heart` (by heart), `-2` (two metronome
+// steps below what she could).
 
 const DAY = 86_400_000;
 const WEEK = 7 * DAY;

@@ -1,7 +1,9 @@
 // Writes days as the text of a journal, in the layout that `daystave format` keeps.
 import { entryLine } from "./entries.mjs";
 
-/** How much of a sitting an entry of a phase takes, beside the others; a warm-up has at most five minutes to an entry. */
+/**
+ * How much of a sitting an entry of a phase takes, beside the others; a warm-up has at most five minutes to an entry.
+ */
 const WEIGHTS = { "warm-up": 0.7, groundwork: 1, fluency: 0.8, studies: 1.3, pieces: 1.4, "tenor corner": 1.2 };
 /** Minutes are written in fives. */
 const STEP = 5;

@@ -24,7 +24,8 @@ export interface BarRun {
 }
 
 /**
- * How lately a bar was worked, the latest first: up to how many days ago, in words, how tall in parts of the strip, how dark.
+ * How lately a bar was worked, the latest first: up to how many days ago, in words, how tall in parts of the strip, how
+ * dark.
  */
 export const RECENCIES = [
   { days: 6, words: "7 days", height: 1, shade: 1 },

@@ -1,7 +1,7 @@
 import { type BarStrip, barRuns, lastBar, MOST_BARS, RECENCIES } from "./bar-data.ts";
 import { describeBars } from "./bar-words.ts";
 import { type KeyEntry, keyOf } from "./legend.ts";
-import { type ChartPalette, coloursOf, FONT_SIZE, type Look, label, picture, sizeOf } from "./look.ts";
+import { baseline, type ChartPalette, coloursOf, FONT_SIZE, type Look, label, picture, sizeOf } from "./look.ts";
 import { type Attributes, type Drawing, element, figure } from "./svg.ts";
 
 const LEAST_SIZE = { width: 160, height: 50 };
@@ -12,15 +12,16 @@ const WIDE_BAR = 4;
 const NUMBERS_APART = 34;
 
 /**
- * The bars of a piece from left to right: the later a bar was worked, the taller and the darker it stands, in four steps;
- * a bar that was never worked is the bare line.
+ * The bars of a piece from left to right: the later a bar was worked, the taller and the darker it stands, in four
+ * steps; a bar that was never worked is the bare line.
  */
 export function barStrip(data: BarStrip, look: Look): Drawing {
   const bars = lastBar(data);
   if (bars === 0) return { ok: false, reason: NOTHING };
   if (bars > MOST_BARS) return { ok: false, reason: tooMany(bars) };
   const colours = coloursOf(look);
-  const { width, height } = sizeOf(look, LEAST_SIZE);
+  const size = sizeOf(look, LEAST_SIZE);
+  const { width, height } = size;
   const key = keyOf(keyEntries(colours), width);
   const below = FONT_SIZE + 8 + key.height;
   const bottom = Math.max(height - below, LEAST_STRIP + 2);
@@ -31,7 +32,7 @@ export function barStrip(data: BarStrip, look: Look): Drawing {
     { width, height: bottom + below },
     { kind: "bar-strip", title: data.title, text },
     barMarks(data, strip, colours),
-    baseline(strip, width, colours),
+    baseline(bottom, size, colours),
     element("g", { class: "chart-labels", "fill-opacity": 0.85 }, ...barNumbers(strip, width)),
     element("g", { class: "chart-key", transform: `translate(0 ${figure(bottom + FONT_SIZE + 8)})` }, key.marks),
   );
@@ -78,11 +79,6 @@ function risen(recency: number, { bottom, tall }: Pick<Strip, "bottom" | "tall">
 
 function paintOf(recency: number, amount: string): Attributes {
   return { fill: amount, "fill-opacity": RECENCIES[recency]!.shade };
-}
-
-function baseline({ bottom }: Strip, width: number, { foreground }: ChartPalette): string {
-  const d = `M0,${figure(bottom)}H${width}`;
-  return element("path", { class: "chart-grid", d, fill: "none", stroke: foreground, "stroke-opacity": 0.4 });
 }
 
 /** The first bar, every so many, and the last. */

@@ -2,7 +2,17 @@ import { scaleLinear } from "d3-scale";
 import { type Day, type DayBars, sum, type WeekByDay, weekByDay } from "./day-data.ts";
 import { describeDays, shownMinutes } from "./day-words.ts";
 import { type Key, type KeyEntry, keyOf } from "./legend.ts";
-import { type ChartPalette, coloursOf, FONT_SIZE, fitted, type Look, label, picture, sizeOf } from "./look.ts";
+import {
+  baseline,
+  type ChartPalette,
+  coloursOf,
+  FONT_SIZE,
+  fitted,
+  type Look,
+  label,
+  picture,
+  sizeOf,
+} from "./look.ts";
 import { type PhaseFills, phaseFills } from "./phase-fill.ts";
 import { type Drawing, element, figure, idFrom } from "./svg.ts";
 
@@ -17,15 +27,17 @@ const OVERHANG = 4;
 const ABOVE = 3;
 
 /**
- * One bar for each day of a week, split by phase. Last week stands as a thin mark across each bar, the total of the same
- * weekday: that is what a bar can be held against on its own scale, where the total of the whole week would dwarf every day.
+ * One bar for each day of a week, split by phase. Last week stands as a thin mark across each bar, the total of the
+ * same weekday: that is what a bar can be held against on its own scale, where the total of the whole week would dwarf
+ * every day.
  */
 export function dayBars(data: DayBars, look: Look): Drawing {
   const week = weekByDay(data);
   if (week.most === 0) return { ok: false, reason: NOTHING };
   const colours = coloursOf(look);
   const fills = phaseFills(idFrom(look.id), colours);
-  const { width, height } = sizeOf(look, LEAST_SIZE);
+  const size = sizeOf(look, LEAST_SIZE);
+  const { width, height } = size;
   const key = keyOf(keyEntries(week, fills, colours), width);
   const below = FONT_SIZE + 8 + key.height;
   const above = week.days.reduce((lines, day) => Math.max(lines, figureOf(day).length), 0) * FONT_SIZE + ABOVE;
@@ -41,7 +53,7 @@ export function dayBars(data: DayBars, look: Look): Drawing {
     { kind: "day-bars", title: data.title, text },
     element("defs", {}, fills.patterns),
     ...days,
-    baseline(width, bottom, colours),
+    baseline(bottom, size, colours),
     keyMarks(key, bottom + FONT_SIZE + 8),
   );
   return { ok: true, svg, text };
@@ -110,11 +122,6 @@ function figureOf({ total, about, note }: Day): readonly string[] {
 
 function lastWeekPaint(foreground: string) {
   return { fill: "none", stroke: foreground, "stroke-width": 1.5 };
-}
-
-function baseline(width: number, bottom: number, { foreground }: ChartPalette): string {
-  const d = `M0,${figure(bottom)}H${width}`;
-  return element("path", { class: "chart-grid", d, fill: "none", stroke: foreground, "stroke-opacity": 0.4 });
 }
 
 function keyEntries({ phases, days }: WeekByDay, fills: PhaseFills, { foreground }: ChartPalette): KeyEntry[] {

@@ -1,4 +1,4 @@
-import { type Attributes, element, escapeXml, idFrom } from "./svg.ts";
+import { type Attributes, element, escapeXml, figure, idFrom } from "./svg.ts";
 
 /** Where a chart is drawn, and with which colours. */
 export type Look = PaletteLook | ClassesLook;
@@ -18,8 +18,9 @@ export interface PaletteLook extends Frame {
 }
 
 /**
- * With the colours of the page: lines and text in `currentColor`, amounts in `--chart-amount` and the inside of open dots in
- * `--chart-background` where the page sets them. Every part has a class, `chart-…`, that a style sheet may speak to.
+ * With the colours of the page: lines and text in `currentColor`, amounts in `--chart-amount` and the inside of open
+ * dots in `--chart-background` where the page sets them. Every part has a class, `chart-…`, that a style sheet may
+ * speak to.
  */
 export interface ClassesLook extends Frame {
   readonly kind: "classes";
@@ -95,6 +96,12 @@ export function fitted(text: string, width: number): string {
 /** A text of a chart. */
 export function label(text: string, attributes: Attributes): string {
   return element("text", attributes, escapeXml(text));
+}
+
+/** The line that bars stand on, through the whole width, so many pixels from the top. */
+export function baseline(y: number, { width }: Size, { foreground }: ChartPalette): string {
+  const d = `M0,${figure(y)}H${width}`;
+  return element("path", { class: "chart-grid", d, fill: "none", stroke: foreground, "stroke-opacity": 0.4 });
 }
 
 /**

@@ -7,8 +7,9 @@ export type Drawing =
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /**
- * Characters that XML 1.0 does not allow, or that are not shown as themselves: controls, lone surrogates, two that are no
- * characters, line separators, a byte order mark, and those that turn the direction of what follows (Unicode Bidi_Control).
+ * Characters that XML 1.0 does not allow, or that are not shown as themselves: controls, lone surrogates, two that are
+ * no characters, line separators, a byte order mark, and those that turn the direction of what follows (Unicode
+ * Bidi_Control).
  */
 const UNSEEN = /[\p{Cc}\p{Cs}\uFFFE\uFFFF\u2028\u2029\uFEFF\p{Bidi_Control}]+/gu;
 

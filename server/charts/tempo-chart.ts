@@ -1,3 +1,4 @@
+import { spanLabels, weekCount } from "../history/week-span.ts";
 import {
   type ChartPalette,
   coloursOf,
@@ -26,11 +27,9 @@ const BASELINE = 2;
 const AIM = 14;
 const AIM_WIDTH = 2.5;
 
-const DAYS_OF_WEEK = 7;
-
 /**
- * The tempos of a strand by week: dots for attempts, a step line for the weekly best, a band for the trend where there is one,
- * an aim. Without a single tempo in the span there is nothing to draw.
+ * The tempos of a strand by week: dots for attempts, a step line for the weekly best, a band for the trend where there
+ * is one, an aim. Without a single tempo in the span there is nothing to draw.
  */
 export function tempoChart(data: TempoChart, look: Look): Drawing {
   const frame = frameOf(data);
@@ -56,7 +55,8 @@ export function tempoChart(data: TempoChart, look: Look): Drawing {
 }
 
 function nothingIn({ span }: TempoFrame): string {
-  const when = span === 1 ? "this week" : `in these ${span} weeks`;
+  const weeks = weekCount(span);
+  const when = weeks === 1 ? "this week" : `in these ${weeks} weeks`;
   return `No tempo is written ${when}. Write one and how it went on the exercise's line, such as \`at 60 clean\`, and its chart begins.`;
 }
 
@@ -105,7 +105,7 @@ function attemptMarks({ dots }: Dots, radius: number, { foreground, background }
 /** A short mark at the aim's date, or with an arrow at the right edge where that lies beyond the weeks shown. */
 function aimMark({ aim }: TempoFrame, plot: TempoPlot, { amount }: ChartPalette): string {
   if (!aim) return "";
-  const place = plot.x((aim.day + 0.5) / DAYS_OF_WEEK);
+  const place = plot.day(aim.day);
   const beyond = place > plot.right;
   const end = beyond ? plot.right : Math.min(place + AIM / 2, plot.right);
   const start = Math.max(end - AIM, plot.left);
@@ -148,14 +148,13 @@ function heading(
 }
 
 /** The first and the last week; the last alone where there is no room for both. */
-function weekLabels({ weeks }: TempoFrame, plot: TempoPlot): string[] {
+function weekLabels({ told }: TempoFrame, plot: TempoPlot): string[] {
   const y = plot.bottom + BASELINE + FONT_SIZE + 3;
-  const first = weeks[0]!.week;
-  const last = weeks.at(-1)!.week;
-  const start = plot.x(0);
+  const [first, last] = spanLabels(told);
+  const start = plot.x(told.first);
   const apart = start + textWidth(first) + 8 <= plot.right - textWidth(last);
   return [
-    ...(apart && weeks.length > 1 ? [label(first, { x: start, y })] : []),
+    ...(apart && weekCount(told) > 1 ? [label(first, { x: start, y })] : []),
     label(last, { x: plot.right, y, "text-anchor": "end" }),
   ];
 }

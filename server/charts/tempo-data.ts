@@ -1,5 +1,7 @@
-import { LATELY, type Trend } from "../history/trend.ts";
+import type { AttemptRecord } from "../history/record.ts";
+import type { Trend } from "../history/trend.ts";
 import { metronomeOf, type Notation, shown } from "../history/trend-words.ts";
+import { firstDay, holdsDay, toldSpan, type WeekSpan, weeksIn } from "../history/week-span.ts";
 import type { Week } from "../history/weeks.ts";
 
 /**
@@ -12,43 +14,39 @@ export interface TempoChart {
   /** What the player writes before a tempo: `8ths at`, `quarter=`. May be empty. */
   readonly axis: string;
   readonly notation?: Notation;
-  /** One after another without a gap, as `weeksOf` gives them; the last one stands at the right edge. */
+  /** Those with a record, as `weeksOf` gives them. What lies outside the span is not drawn. */
   readonly weeks: readonly Week[];
+  /** The strand's records. What has no tempo, or lies outside the span, is not drawn. */
   readonly attempts: readonly TempoAttempt[];
-  /** Fitted on the weeks shown: `trendOf(weeks, { lastWeeks: span })`. */
+  /** Fitted on the weeks of the span. */
   readonly trend: Trend;
   readonly aim?: TempoAim;
-  /** How many weeks are shown, the latest ones; 26 unless said. Fewer leave the left side empty, so that a week is as wide in every chart. */
-  readonly span?: number;
+  /** How wide it is. What comes before the first of `weeks` stays empty, so that a week is as wide in every chart. */
+  readonly span: WeekSpan;
 }
 
-export interface TempoAttempt {
-  /** Days since the Monday of the first of `weeks`. */
-  readonly day: number;
-  readonly rate: number;
-  readonly reached: boolean;
-}
+export type TempoAttempt = Pick<AttemptRecord, "day" | "rate" | "reached">;
 
-export interface TempoAim {
+/** Its day may lie beyond the span. */
+export interface TempoAim extends Pick<AttemptRecord, "day"> {
   readonly rate: number;
-  /** Days since the Monday of the first of `weeks`; may lie beyond the last. */
-  readonly day: number;
-  /** As it is said: `2026-04-30`. */
+  /** The day as it is said: `2026-04-30`. */
   readonly date: string;
 }
 
-/** What of a chart's data can be drawn: the weeks of the span, and what falls into them. */
+/** What of a chart's data can be drawn. */
 export interface TempoFrame {
-  readonly span: number;
+  readonly span: WeekSpan;
+  /** Of the span, what there is to tell of: from the first week with a record on. */
+  readonly told: WeekSpan;
   readonly weeks: readonly Week[];
-  /** The place of the first of `weeks` among the weeks of the span. */
-  readonly column: number;
-  /** Their days are counted from the first of `weeks`, as is the aim's. */
-  readonly attempts: readonly TempoAttempt[];
+  readonly attempts: readonly TimedAttempt[];
   readonly aim?: TempoAim;
 }
 
-const DAYS_OF_WEEK = 7;
+export interface TimedAttempt extends TempoAttempt {
+  readonly rate: number;
+}
 
 /** Beyond these nobody plays; a rate that lies there, or is no number, is as good as none. */
 const SLOWEST = 1;
@@ -60,22 +58,19 @@ export function isRate(rate: number | null): rate is number {
 }
 
 /** The part of the data that the span holds. */
-export function frameOf({ weeks, attempts, aim, span = LATELY }: TempoChart): TempoFrame {
-  const columns = Number.isFinite(span) && span >= 1 ? Math.round(span) : LATELY;
-  const visible = weeks.slice(-columns);
-  const before = (weeks.length - visible.length) * DAYS_OF_WEEK;
-  const moved = <T extends { readonly day: number }>(each: T): T => ({ ...each, day: Math.floor(each.day) - before });
-  const days = visible.length * DAYS_OF_WEEK;
+export function frameOf({ weeks, attempts, aim, span }: TempoChart): TempoFrame {
+  const told = toldSpan(weeks, span);
   return {
-    span: columns,
-    weeks: visible,
-    column: columns - visible.length,
-    attempts: attempts
-      .filter(({ rate }) => isRate(rate))
-      .map(moved)
-      .filter(({ day }) => day >= 0 && day < days),
-    aim: aim && isRate(aim.rate) && aim.day >= before ? moved(aim) : undefined,
+    span,
+    told,
+    weeks: weeksIn(weeks, told),
+    attempts: attempts.filter(isTimed).filter(({ day }) => holdsDay(told, day)),
+    aim: aim && isRate(aim.rate) && aim.day >= firstDay(told) ? aim : undefined,
   };
+}
+
+function isTimed(attempt: TempoAttempt): attempt is TimedAttempt {
+  return isRate(attempt.rate);
 }
 
 /** A rate as the player writes it: `8ths at 72`, `quarter=84`, `72`. */

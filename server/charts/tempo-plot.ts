@@ -1,4 +1,5 @@
 import { type ScaleContinuousNumeric, scaleLinear, scaleLog } from "d3-scale";
+import { firstDay, weekCount } from "../history/week-span.ts";
 import { FONT_SIZE, type Size, textWidth } from "./look.ts";
 import { counted, isRate, shownRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
 
@@ -10,8 +11,10 @@ export interface TempoPlot {
   readonly bottom: number;
   /** How wide a week is. */
   readonly week: number;
-  /** Weeks since the Monday of the frame's first week, with parts of a week, to a place from left to right. */
-  x(weeks: number): number;
+  /** Where a week begins, from left to right, by its running number; with parts of a week, where those are over. */
+  x(week: number): number;
+  /** Where the middle of a day is, from left to right. */
+  day(day: number): number;
   /** A rate to a place from top to bottom; what lies outside the scale stands on its edge. */
   y(rate: number): number;
   /** The tempos that have a line across, slowest first. */
@@ -23,10 +26,14 @@ export interface GridTempo {
   readonly text: string;
 }
 
-/** Half of the span that the slowest and the fastest tempo have at least between them, as a ratio: within it a wobble stays one. */
+/**
+ * Half of the span that the slowest and the fastest tempo have at least between them, as a ratio: within it a wobble
+ * stays one.
+ */
 const LEAST_HALF = 1.15;
 /** The ratio that is left free above and below. */
 const ROOM = 1.03;
+const DAYS_OF_WEEK = 7;
 /** In pixels. */
 const LINES_APART = 22;
 
@@ -38,14 +45,16 @@ export function tempoPlot(data: TempoChart, frame: TempoFrame, size: Size): Temp
   const grid = gridOf(tempos);
   const left = Math.ceil(Math.max(...grid.map(({ text }) => textWidth(text)), 0)) + 6;
   const right = size.width - 4;
-  const weeks = scaleLinear().domain([0, frame.span]).range([left, right]);
+  const columns = weekCount(frame.span);
+  const weeks = scaleLinear().domain([0, columns]).range([left, right]);
   return {
     left,
     right,
     top,
     bottom,
-    week: (right - left) / frame.span,
-    x: (at) => weeks(frame.column + at),
+    week: (right - left) / columns,
+    x: (week) => weeks(week - frame.span.first),
+    day: (day) => weeks((day - firstDay(frame.span) + 0.5) / DAYS_OF_WEEK),
     y: (rate) => tempos(counted(rate, data.notation)),
     grid,
   };

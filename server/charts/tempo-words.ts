@@ -1,4 +1,5 @@
 import { trendInWords } from "../history/trend-words.ts";
+import { spanLabels, weekCount } from "../history/week-span.ts";
 import { isRate, shownRate, type TempoChart, type TempoFrame, written } from "./tempo-data.ts";
 
 /** What the marks of a tempo chart mean, for a caption. */
@@ -18,13 +19,12 @@ export function describeTempo(data: TempoChart, frame: TempoFrame, left = 0): st
     .join(" ");
 }
 
-function spanOf({ weeks }: TempoFrame): string {
-  const first = weeks[0]!.week;
-  const last = weeks.at(-1)!.week;
+function spanOf({ told }: TempoFrame): string {
+  const [first, last] = spanLabels(told);
   return first === last ? `week ${first}` : `weeks ${first} to ${last}`;
 }
 
-function bestsOf(data: TempoChart, { weeks }: TempoFrame): string[] {
+function bestsOf(data: TempoChart, { told, weeks }: TempoFrame): string[] {
   const bests = weeks.flatMap(({ week, bestClean }) => (isRate(bestClean) ? [{ week, rate: bestClean }] : []));
   const first = bests[0];
   const last = bests.at(-1);
@@ -39,7 +39,7 @@ function bestsOf(data: TempoChart, { weeks }: TempoFrame): string[] {
     highest.rate > last.rate && highest !== first
       ? `, highest ${shownRate(highest.rate, data.notation)} (${highest.week})`
       : "";
-  const without = weeks.length - bests.length;
+  const without = weekCount(told) - bests.length;
   return [
     `${range}${top}`,
     ...(below ? [`${countOf(below, "week")} worked below best`] : []),

@@ -48,7 +48,10 @@ export const CODES = {
 
 export type Code = keyof typeof CODES;
 
-/** What each code says, in a sentence without its full stop: for the README's table, and for whoever lists the rules. */
+/**
+ * What each code says, in a sentence without its full stop: for the table in syntaxes/DIAGNOSTICS.md, and for whoever
+ * lists the rules.
+ */
 export const MEANINGS: Readonly<Record<Code, string>> = {
   "unknown-term": "A word of an entry is neither a term nor a declared name",
   "no-subject": "An entry does not begin with what was played",

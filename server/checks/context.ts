@@ -1,12 +1,12 @@
 import type { Conventions } from "../journal/conventions.ts";
-import type { PartMemo } from "../syntax/line/parts.ts";
+import type { LineReader } from "../syntax/line/line-reader.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import type { Finding } from "./finding.ts";
 
 /** What a check may look at beside the line itself: the journal's words, and what its declarations settle. */
 export interface CheckContext {
   readonly vocabulary: Vocabulary;
-  readonly memo: PartMemo;
+  readonly memo: LineReader;
   readonly conventions: Conventions;
 }
 

@@ -1,15 +1,8 @@
 import { parseArgs } from "node:util";
-import { closest, distance } from "fastest-levenshtein";
-import type { Command, Option } from "./commands.ts";
+import { type DayNumber, parseIsoDate } from "../journal/calendar.ts";
+import type { Arguments, Command, Option } from "./command.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
-
-/** A command's arguments, checked against what the command takes. */
-export interface Arguments {
-  /** What is no option, in order. */
-  readonly positionals: readonly string[];
-  readonly flags: ReadonlySet<string>;
-  readonly values: ReadonlyMap<string, string>;
-}
 
 export type ReadArguments = ({ readonly ok: true } & Arguments) | { readonly ok: false; readonly reason: string };
 
@@ -44,22 +37,17 @@ export function readArguments(argv: readonly string[], command: Command): ReadAr
   return { ok: true, positionals, flags, values };
 }
 
-/** The name that was probably meant, where one is near enough. None is sought for words over 40 characters. */
-export function nearest(word: string, among: readonly string[]): string | undefined {
-  if (word.length > 40 || among.length === 0) return undefined;
-  const found = closest(word.toLowerCase(), among as string[]);
-  const allowed = found.length <= 3 ? 1 : found.length <= 7 ? 2 : 3;
-  return distance(word.toLowerCase(), found) <= allowed ? found : undefined;
-}
+export type DayAsked =
+  | { readonly ok: true; readonly day?: DayNumber }
+  | { readonly ok: false; readonly reason: string };
 
-/** ` Did you mean “check”?`, or nothing. */
-export function offer(near: string | undefined): string {
-  return near === undefined ? "" : ` Did you mean “${near}”?`;
-}
-
-/** Why the value of an option is no day. */
-export function notADay(option: string, value: string): string {
-  return `“${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(value)}” is none.`;
+/** The day that an option names; none where the option is not given. */
+export function dayAsked(values: Arguments["values"], option: "since" | "today"): DayAsked {
+  const text = values.get(option);
+  const day = text === undefined ? undefined : parseIsoDate(text);
+  if (text === undefined || day !== undefined) return { ok: true, day };
+  const reason = `“--${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(text)}” is none.`;
+  return { ok: false, reason };
 }
 
 function unknownOption(rawName: string, { name, options }: Command): string {

@@ -1,10 +1,11 @@
 import { attemptsOfJournal } from "../history/attempts.ts";
 import type { AttemptRecord } from "../history/record.ts";
-import { type DayNumber, isoDate, parseIsoDate } from "../journal/calendar.ts";
+import { type DayNumber, isoDate } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
-import { nearest, notADay, offer } from "./arguments.ts";
+import { dayAsked } from "./arguments.ts";
 import type { Io } from "./io.ts";
 import type { NamedFile, ReadJournals } from "./journals.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
 
 /** Which attempts to tell of. */
@@ -19,10 +20,8 @@ export type ReadAsked =
 
 /** Reads `--since` and `--subject`. */
 export function attemptsAsked(values: ReadonlyMap<string, string>): ReadAsked {
-  const date = values.get("since");
-  const since = date === undefined ? undefined : parseIsoDate(date);
-  if (date !== undefined && since === undefined) return { ok: false, reason: notADay("--since", date) };
-  return { ok: true, asked: { since, subject: values.get("subject") } };
+  const since = dayAsked(values, "since");
+  return since.ok ? { ok: true, asked: { since: since.day, subject: values.get("subject") } } : since;
 }
 
 /** A journal with those of its files that were named; nothing of one journal is ever compared with another's. */

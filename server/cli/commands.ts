@@ -1,36 +1,6 @@
 import { NOTE_NAMES } from "../music/notes/note-names.ts";
-import type { Arguments } from "./arguments.ts";
+import type { Command, Option } from "./command.ts";
 import { EXPORT_COLUMNS } from "./export/export-columns.ts";
-import type { Io, Status } from "./io.ts";
-
-export interface Option {
-  readonly type: "boolean" | "string";
-  readonly short?: string;
-  /** What stands for the value in the help. */
-  readonly value?: string;
-  readonly help: string;
-}
-
-export type Run = (args: Arguments, io: Io) => Promise<Status>;
-
-/** A command as its help, the reading of its arguments and the README's table know it. */
-export interface Command {
-  readonly name: string;
-  /** One line. */
-  readonly summary: string;
-  /** What stands after `daystave`. */
-  readonly usage: readonly string[];
-  /** What it does and when one wants it, in paragraphs. */
-  readonly about: readonly string[];
-  readonly options: Readonly<Record<string, Option>>;
-  /** What it prints, name by name, under a heading. */
-  readonly prints?: { readonly heading: string; readonly rows: Readonly<Record<string, string>> };
-  readonly examples: readonly { readonly line: string; readonly does: string }[];
-  /** How many arguments that are no options it takes at most. */
-  readonly most: number;
-  /** Reads the command's own modules only when it is run. */
-  readonly load: () => Promise<Run>;
-}
 
 const HELP: Option = { type: "boolean", short: "h", help: "show this help" };
 const COMMON: Readonly<Record<string, Option>> = {
@@ -152,16 +122,35 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "history",
     summary: "show how the tempos of each exercise went, week by week",
-    usage: ["history [PATH…] [--subject S] [--since DATE] [--json]"],
+    usage: ["history [PATH…] [--subject S] [--since DATE] [--json [--blank-weeks]]"],
     about: [
       "Lists the exercises of a journal, the latest practised first: for each the best clean tempo of every week as a row of bars with their scale, the latest of these tempos, and whether they rise, fall or stay level. What each sign means stands below the table.",
-      "An exercise may have been played in several ways (reach, tonguing, evenness; for a piece its movements and places), which are never compared with each other and are called its strands: the one practised in most weeks is shown, and named. With --json all are given.",
+      "An exercise may have been played in several ways (reach, tonguing, evenness; for a piece its movements and places), which are never compared with each other and are called its strands: the one practised in most weeks is shown, and named. With --json all are given, each with its weeks.",
       PATHS,
     ],
     options: {
       subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
       since: { type: "string", value: "YYYY-MM-DD", help: "only the weeks from this day's on" },
+      "blank-weeks": {
+        type: "boolean",
+        help: "with --json, list the weeks without practice too, from the first with some to the last",
+      },
       ...COMMON,
+    },
+    prints: {
+      heading: "The document of --json",
+      rows: {
+        exercises:
+          "the latest practised first: subject, pattern, instrument, lastPractised, strand, strands; weeks and trend, those of the strand shown; journal, where there are several",
+        strand: "the name of the strand shown, as “octave, single, even”",
+        strands:
+          "all of them: name; reach, tonguing and evenness, which a piece has not; movement and place, which it has; weeks and trend of each",
+        weeks:
+          "those with an attempt or minutes, the oldest first: week (ISO 8601); bestClean, the highest rate reached, in notes a minute (a piece: beats), or null; tested; attempts; minutes; about, some of these were shared out",
+        trend:
+          "slope, low and high, for a week; level, the confidence; verdict; weeks, how many tested ones it is fitted on",
+        skipped: "what could not be read: path, reason",
+      },
     },
     examples: [
       { line: "daystave history", does: "every exercise below the current folder" },

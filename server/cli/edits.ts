@@ -1,7 +1,9 @@
 import type { TextEdit } from "../features/types.ts";
 import { applyChanges, blockIndexAt, type Document, type Position } from "../syntax/document/document.ts";
 
-/** The document after edits that all refer to it as it is, and do not overlap. New lines end as those around them do. */
+/**
+ * The document after edits that all refer to it as it is, and do not overlap. New lines end as those around them do.
+ */
 export function applyEdits(document: Document, edits: readonly TextEdit[]): Document {
   // From the last to the first, so that no edit moves the place of another.
   const inReverse = edits.toReversed().sort((a, b) => compare(b.range.start, a.range.start));

@@ -1,8 +1,7 @@
 import type { DayNumber } from "../journal/calendar.ts";
 
 export interface Output {
-  /** Whoever writes much awaits what this returns: while the reader is behind, a promise that it has caught up. */
-  write(text: string): unknown;
+  write(text: string): void;
 }
 
 /** All that a command touches besides the file system. Given by `main.ts`, or by a test. */

@@ -1,14 +1,13 @@
-import { once } from "node:events";
 import { isatty } from "node:tty";
 import { loadBundle } from "../host/node/load-bundle.ts";
 import { Today } from "../host/today.ts";
 import { type Output, STATUS } from "./io.ts";
 
-const { run } = loadBundle<typeof import("../core.ts")>("core.js");
+const { run } = loadBundle<typeof import("./program.ts")>("core.js");
 
 /**
- * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The stream
- * is opened when something is written: that takes Node some milliseconds, and most runs use only one of the two.
+ * Writes until whoever reads has gone; what comes after that is dropped, and the exit status stays what it is. The
+ * stream is opened when something is written: that takes Node some milliseconds, and most runs use only one of the two.
  */
 function outputTo(name: "stdout" | "stderr"): Output {
   let open: boolean | undefined;
@@ -21,8 +20,7 @@ function outputTo(name: "stdout" | "stderr"): Output {
           open = false;
         });
       }
-      if (!open || text === "" || process[name].write(text)) return undefined;
-      return once(process[name], "drain").catch(() => undefined); // of an error the listener above has heard
+      if (open) process[name].write(text);
     },
   };
 }

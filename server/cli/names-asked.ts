@@ -1,7 +1,7 @@
 import { NOTE_NAMES, type NoteNames, namesById } from "../music/notes/note-names.ts";
 import { createDocument, type Document } from "../syntax/document/document.ts";
 import { fold } from "../syntax/words/fold.ts";
-import { nearest, offer } from "./arguments.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
 
 export type NamesAsked =

@@ -1,4 +1,7 @@
-/** C0 and C1 controls, delete, line and paragraph separators, byte order mark, and what changes the direction of writing. */
+/**
+ * C0 and C1 controls, delete, line and paragraph separators, byte order mark, and what changes the direction of
+ * writing.
+ */
 const UNPRINTABLE = /[\u0000-\u001F\u007F-\u009F\u061C\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF]/g;
 
 /** Text of a journal, or a path, for a terminal: what could steer the terminal is shown as `\u202E`. */

@@ -1,19 +1,21 @@
 import { version } from "../../package.json";
-import { parseIsoDate } from "../journal/calendar.ts";
-import { nearest, notADay, offer, readArguments } from "./arguments.ts";
-import { COMMANDS, type Command } from "./commands.ts";
+import { dayAsked, readArguments } from "./arguments.ts";
+import type { Command } from "./command.ts";
+import { COMMANDS } from "./commands.ts";
 import { commandHelp, programHelp } from "./help/help.ts";
 import { fail, type Io, STATUS, type Status } from "./io.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
 
 /** Runs one command line, without `node` and the script's name. */
 export async function run(argv: readonly string[], io: Io): Promise<Status> {
   const [first, ...rest] = argv;
   if (first === undefined) {
-    io.stderr.write(programHelp());
+    io.stderr.write(programHelp(COMMANDS));
     return STATUS.failed;
   }
-  if (first === "--help" || first === "-h" || (first === "help" && rest.length === 0)) return show(io, programHelp());
+  if (first === "--help" || first === "-h" || (first === "help" && rest.length === 0))
+    return show(io, programHelp(COMMANDS));
   if (first === "--version") return show(io, `${version}\n`);
   const [name, args] = first === "help" ? [rest[0]!, ["--help"]] : [first, rest];
   const command = COMMANDS.find((each) => each.name === name);
@@ -25,11 +27,10 @@ async function runCommand(command: Command, argv: readonly string[], io: Io): Pr
   const args = readArguments(argv, command);
   if (!args.ok) return fail(io, `${args.reason}\nMore is told by: daystave ${command.name} --help`);
   if (args.flags.has("help")) return show(io, commandHelp(command));
-  const today = args.values.get("today");
-  const day = today === undefined ? io.today : parseIsoDate(today);
-  if (day === undefined) return fail(io, notADay("--today", today!));
+  const today = dayAsked(args.values, "today");
+  if (!today.ok) return fail(io, today.reason);
   const execute = await command.load();
-  return execute(args, { ...io, today: day });
+  return execute(args, { ...io, today: today.day ?? io.today });
 }
 
 function show(io: Io, text: string): Status {

@@ -1,10 +1,8 @@
+import { entryIn } from "../features/explain/entry-of-record.ts";
 import type { AttemptRecord } from "../history/record.ts";
 import { patternText } from "../journal/entry-exercise.ts";
 import type { Journal } from "../journal/journal.ts";
-import { readEntry } from "../journal/read-entry.ts";
 import { subjectKey } from "../journal/subject-text.ts";
-import { parseLine } from "../syntax/line/parse-line.ts";
-import { PartMemo } from "../syntax/line/parts.ts";
 
 export interface SubjectAsked {
   readonly key: string;
@@ -13,11 +11,10 @@ export interface SubjectAsked {
 }
 
 /** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
-export function subjectAsked(words: string, { vocabulary }: Journal): SubjectAsked {
-  const line = parseLine(words, { vocabulary, memo: new PartMemo(), head: false });
-  const entry = line.type === "entry" ? readEntry(line, 0, vocabulary) : undefined;
+export function subjectAsked(words: string, journal: Journal): SubjectAsked {
+  const entry = entryIn(journal, words);
   if (!entry?.subject)
-    return { key: subjectKey({ type: "title", title: titleOf(words, vocabulary), declared: false }) };
+    return { key: subjectKey({ type: "title", title: titleOf(words, journal.vocabulary), declared: false }) };
   return { key: subjectKey(entry.subject), ...(entry.pattern && { pattern: patternText(entry.pattern) }) };
 }
 

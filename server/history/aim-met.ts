@@ -12,8 +12,8 @@ export interface AnswerOptions {
 }
 
 /**
- * Whether an entry is what was set or aimed at: the same subject and pattern, with every term that is stated there, in one and
- * the same attempt. A tempo, tries and minutes are met by more as well. What was only planned is not done.
+ * Whether an entry is what was set or aimed at: the same subject and pattern, with every term that is stated there, in
+ * one and the same attempt. A tempo, tries and minutes are met by more as well. What was only planned is not done.
  */
 export function answers(
   entry: Entry,

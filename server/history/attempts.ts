@@ -1,24 +1,43 @@
-import type { DayNumber } from "../journal/calendar.ts";
+import { atOnce } from "../journal/at-once.ts";
+import { type DayNumber, parseIsoDate } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
-import { USUAL_DAY_LINE, usualDay } from "../journal/day-of-block.ts";
 import { DaySkeleton } from "../journal/day-skeleton.ts";
+import type { DayVisitor, LinePlace } from "../journal/day-walk.ts";
 import type { Journal } from "../journal/journal.ts";
+import { entryCount, readEntry } from "../journal/read-entry.ts";
 import { type Block, blockIndexAt } from "../syntax/document/document.ts";
-import { DayAttempt, DayTime } from "./day-attempt.ts";
-import type { TimedDay } from "./minutes.ts";
-import { type PlayedEntry, playedEntry } from "./played.ts";
-import { PlayedLines } from "./played-lines.ts";
+import type { EntryLine, Line } from "../syntax/line/line.ts";
+import type { LineReader } from "../syntax/line/line-reader.ts";
+import { lineRead } from "../syntax/line/parse-line.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
+import { AttemptColumns } from "./attempt-columns.ts";
+import { DayAttempts } from "./day-attempt.ts";
+import { EntryAttempts } from "./entry-attempts.ts";
+import { playedEntry } from "./played.ts";
 import type { AttemptRecord } from "./record.ts";
 
 /** Every attempt of a journal that counts: planned lines, days without a date, and activities do not. */
 export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
+  return atOnce(attemptsInSteps(journal));
+}
+
+/** The same, a few days at each step; each day's by `take`. */
+export function* attemptsInSteps(
+  journal: Journal,
+  take = (uri: string, block: Block): readonly AttemptRecord[] => recordsOfBlock(journal, uri, block),
+): Generator<void, readonly AttemptRecord[]> {
   const records: AttemptRecord[] = [];
+  let days = 0;
   for (const uri of journal.addresses) {
-    for (const block of journal.files.get(uri)!.blocks)
-      for (const record of recordsOfBlock(journal, uri, block)) records.push(record);
+    for (const block of journal.files.get(uri)!.blocks) {
+      for (const record of take(uri, block)) records.push(record);
+      if (++days % DAYS_A_STEP === 0) yield;
+    }
   }
   return records;
 }
+
+const DAYS_A_STEP = 10;
 
 /** The records of the entry on one line of a file; none where no entry that counts stands there. */
 export function recordsAt(journal: Journal, uri: string, line: number): readonly AttemptRecord[] {
@@ -36,92 +55,95 @@ export function lineOf(journal: Journal, { uri, block, line }: AttemptRecord): n
   return index < 0 ? undefined : document!.starts[index]! + line;
 }
 
-interface Kept {
-  conventions?: Conventions;
-  uri?: string;
-  records: readonly AttemptRecord[];
-}
-
 const NONE: readonly AttemptRecord[] = [];
 
 /** The same array while the block, and what it is read by, stay the same. */
 export function recordsOfBlock(journal: Journal, uri: string, block: Block): readonly AttemptRecord[] {
   if (!block.day) return NONE;
   const conventions = journal.conventions(uri);
-  const kept = journal.memo.of(block, "attempts", (): Kept => ({ records: NONE }));
-  if (kept.conventions === conventions && kept.uri === uri) return kept.records;
-  const lines = journal.memo.of(conventions, "played lines", () => new PlayedLines(journal.partContext, conventions));
-  const day = playedDay(block, lines) ?? readDay(journal, block, conventions);
-  kept.records = day ? dayRecords(day, uri, block) : NONE;
-  kept.conventions = conventions;
-  kept.uri = uri;
-  return kept.records;
+  return journal.memo.from(block, NAME, [conventions, uri], () => {
+    const reading = dayReading(journal, conventions);
+    journal.dayWalk.go(block, [reading]);
+    return reading.take(block, uri);
+  });
 }
 
-/** A day's entries, each with its line and what it says, and the frames that bear on their time. */
-interface PlayedDay extends TimedDay {
-  readonly date: DayNumber;
-  readonly entries: readonly DayEntry[];
+/** Has a day read for the history while somebody else goes over it: `go` does so, with one more who looks on. */
+export function readAlongside(journal: Journal, uri: string, block: Block, go: (also: readonly DayVisitor[]) => void) {
+  const conventions = journal.conventions(uri);
+  const reading = dayReading(journal, conventions);
+  go(block.day ? [reading] : []);
+  if (block.day) journal.memo.from(block, NAME, [conventions, uri], () => reading.take(block, uri));
 }
 
-interface DayEntry {
-  readonly line: number;
-  readonly entry: PlayedEntry;
-  readonly minutes?: number;
-  readonly planned: boolean;
-  readonly stretch: number;
+const NAME = "attempts";
+
+function dayReading(journal: Journal, conventions: Conventions): DayReading {
+  return journal.memo.of(conventions, "day reading", () => new DayReading(journal, conventions));
 }
 
-const USUAL = new RegExp(`^${USUAL_DAY_LINE}$`);
+/** Reads days for the history. It lasts as long as the words and the conventions that it was made for. */
+class DayReading implements DayVisitor {
+  private readonly attempts: EntryAttempts;
+  private readonly vocabulary: Vocabulary;
+  private readonly columns = new AttemptColumns();
+  private entries: { minutes?: number; planned: boolean; stretch: number }[] = [];
+  private date: DayNumber | undefined;
+  private skeleton = new DaySkeleton();
 
-/** A day whose line says its date and its minutes, and which holds entries and phases; undefined for any other. */
-function playedDay(block: Block, played: PlayedLines): PlayedDay | undefined {
-  // Cut for this once: what a block keeps of its lines would stay for as long as the journal is open.
-  const lines = block.text.includes("\r") ? block.lines : block.text.split("\n");
-  const day = USUAL.test(lines[0]!) ? usualDay(lines[0]!) : undefined;
-  if (!day) return undefined;
-  const skeleton = new DaySkeleton();
-  skeleton.openDay(0, day.minutes, false, false);
-  const entries: DayEntry[] = [];
-  for (let line = 1; line < lines.length; line++) {
-    const said = played.read(lines[line]!);
-    if (!said) return undefined;
-    if (said.type === "phase") skeleton.openPhase(line, said.phase, said.minutes, false);
-    if (said.type !== "entry") continue;
-    const { entry } = said;
-    const planned = skeleton.addEntry(line, entry);
-    entries.push({ line, entry, minutes: entry.minutes, planned, stretch: skeleton.phases.length - 1 });
+  constructor(
+    journal: Journal,
+    private readonly conventions: Conventions,
+  ) {
+    this.attempts = new EntryAttempts(journal.partContext, conventions);
+    this.vocabulary = journal.vocabulary;
   }
-  return { date: day.date, entries, sittings: skeleton.sittings, phases: skeleton.phases };
-}
 
-/** Any day, read line by line. */
-function readDay(journal: Journal, block: Block, conventions: Conventions): PlayedDay | undefined {
-  const { day, entries, sittings, phases } = journal.readOnce(block);
-  if (day?.date === undefined) return undefined;
-  return {
-    date: day.date,
-    sittings,
-    phases,
-    entries: entries.map((entry) => ({
-      line: entry.place.line,
-      entry: playedEntry(entry, conventions),
-      minutes: entry.minutes,
-      planned: entry.planned,
-      stretch: entry.stretch,
-    })),
-  };
-}
-
-function dayRecords(day: PlayedDay, uri: string, block: Block): readonly AttemptRecord[] {
-  const records: AttemptRecord[] = [];
-  const time = new DayTime(day);
-  const { date } = day;
-  for (let i = 0; i < day.entries.length; i++) {
-    const { line, entry, planned } = day.entries[i]!;
-    if (planned || entry.attempts.length === 0) continue;
-    const place = { uri, block, line, time, entry: i };
-    for (const attempt of entry.attempts) records.push(new DayAttempt(date, records.length, attempt, place));
+  begin(skeleton: DaySkeleton): void {
+    this.skeleton = skeleton;
+    this.date = undefined;
+    this.entries = [];
+    this.columns.clear();
   }
-  return records;
+
+  /** The records of the day that was gone over last. */
+  take(block: Block, uri: string): readonly AttemptRecord[] {
+    const { sittings, phases } = this.skeleton;
+    const columns = this.columns.columns();
+    if (this.date === undefined || columns.count === 0) return NONE;
+    return new DayAttempts(this.date, uri, block, columns, { sittings, phases, entries: this.entries }).records;
+  }
+
+  day(date: DayNumber): void {
+    this.date = date;
+  }
+
+  entry(reader: LineReader, text: string, from: number, to: number, place: LinePlace): void {
+    this.open(place, reader.minutes);
+    if (place.planned || this.attempts.add(reader, text, from, to, this.columns)) return;
+    const line = lineRead(reader, text.slice(from, to), { vocabulary: this.vocabulary, memo: reader, head: false });
+    if (line.type === "entry") this.addWhole(line, place);
+  }
+
+  line(line: Line, _text: string, place: LinePlace): void {
+    if (line.type === "day") this.date ??= parseIsoDate(line.date);
+    if (line.type !== "entry") return;
+    this.open(place, entryCount(line).minutes);
+    if (!place.planned) this.addWhole(line, place);
+  }
+
+  private open({ line, planned }: LinePlace, minutes: number | undefined): void {
+    this.columns.begin(line, this.entries.length);
+    this.entries.push({ minutes, planned, stretch: this.skeleton.phases.length - 1 });
+  }
+
+  /** An entry that only the whole line tells. */
+  private addWhole(line: EntryLine, place: LinePlace): void {
+    const entry = readEntry(line, place.line, this.vocabulary);
+    for (const [i, { manner, rate, reached, count }] of playedEntry(entry, this.conventions).attempts.entries()) {
+      const { start, end } = entry.attempts[i]!.place;
+      this.columns.add(manner, rate, start, end);
+      this.columns.answer(reached, count);
+    }
+  }
 }

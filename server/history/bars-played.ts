@@ -5,8 +5,8 @@ export interface Bars {
 }
 
 /**
- * The bars that a place in a piece names, as it is kept in a record: `bars 5-8, 17-20`, `upbeat to 17`. No place, and `from
- * the top`, are the whole piece: `bars` of them where that is known. Letters, pages and lines name no bars.
+ * The bars that a place in a piece names, as it is kept in a record: `bars 5-8, 17-20`, `upbeat to 17`. No place, and
+ * `from the top`, are the whole piece: `bars` of them where that is known. Letters, pages and lines name no bars.
  */
 export function barsOfPlace(where: string | null, bars: number | undefined): readonly Bars[] {
   if (where === null || where === "from the top") return bars === undefined ? [] : [{ from: 1, to: bars }];

@@ -1,102 +1,130 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Block } from "../syntax/document/document.ts";
+import type { DayColumns } from "./attempt-columns.ts";
 import { type Share, sharedMinutes, type TimedDay } from "./minutes.ts";
-import type { PlayedAttempt, PlayedEntry } from "./played.ts";
 import type { AttemptRecord, Manner } from "./record.ts";
 
-/** How the time of a day is shared out; worked out when somebody asks for it. */
-export class DayTime {
+/** A day that was read for the history: where it stands, its attempts, and what bears on how its time is shared out. */
+export class DayAttempts {
+  readonly records: readonly AttemptRecord[];
   #shares: readonly Share[] | undefined;
+  #attemptsOfEntry: readonly number[] | undefined;
 
-  constructor(private readonly day: TimedDay & { readonly entries: readonly { readonly entry: PlayedEntry }[] }) {}
-
-  /** The share of each attempt of an entry, by the entry's place in the day. */
-  ofAttempt(entry: number): Share {
-    this.#shares ??= sharedMinutes(this.day);
-    const { minutes, about } = this.#shares[entry]!;
-    return { minutes: minutes / this.day.entries[entry]!.entry.attempts.length, about };
-  }
-}
-
-/** Where an entry stands: its day and the line there, and its place among the day's entries, by which its time is known. */
-export interface EntryPlace extends Pick<AttemptRecord, "uri" | "block" | "line"> {
-  readonly time: DayTime;
-  readonly entry: number;
-}
-
-/** An attempt on its day. A journal of years has tens of thousands: what those of one line share stands once. */
-export class DayAttempt implements AttemptRecord {
   constructor(
     readonly day: DayNumber,
+    readonly uri: string,
+    readonly block: Block,
+    readonly columns: DayColumns,
+    private readonly time: TimedDay,
+  ) {
+    const records: AttemptRecord[] = [];
+    for (let i = 0; i < columns.count; i++) records.push(new DayAttempt(this, i));
+    this.records = records;
+  }
+
+  /** The share of one attempt in the time of its entry; worked out when somebody asks for it. */
+  shareOf(attempt: number): Share {
+    this.#shares ??= sharedMinutes(this.time);
+    this.#attemptsOfEntry ??= this.countByEntry();
+    const entry = this.columns.entry(attempt);
+    const { minutes, about } = this.#shares[entry]!;
+    return { minutes: minutes / this.#attemptsOfEntry[entry]!, about };
+  }
+
+  private countByEntry(): readonly number[] {
+    const counts = new Array<number>(this.time.entries.length).fill(0);
+    for (let i = 0; i < this.columns.count; i++) counts[this.columns.entry(i)]!++;
+    return counts;
+  }
+}
+
+/** One attempt of a day: a view of its columns. */
+class DayAttempt implements AttemptRecord {
+  constructor(
+    private readonly of: DayAttempts,
     readonly order: number,
-    private readonly played: PlayedAttempt,
-    private readonly place: EntryPlace,
   ) {}
 
-  get rate(): number | null {
-    return this.played.rate;
-  }
-  get reached(): boolean {
-    return this.played.reached;
-  }
-  get count(): number {
-    return this.played.count;
-  }
-  get minutes(): number {
-    return this.place.time.ofAttempt(this.place.entry).minutes;
-  }
-  get about(): boolean {
-    return this.place.time.ofAttempt(this.place.entry).about;
+  get day(): DayNumber {
+    return this.of.day;
   }
   get uri(): string {
-    return this.place.uri;
+    return this.of.uri;
   }
   get block(): Block {
-    return this.place.block;
+    return this.of.block;
+  }
+  get rate(): number | null {
+    return this.of.columns.rate(this.order);
+  }
+  get reached(): boolean | null {
+    return this.of.columns.reached(this.order);
+  }
+  get count(): number {
+    return this.of.columns.tries(this.order);
+  }
+  get minutes(): number {
+    return this.of.shareOf(this.order).minutes;
+  }
+  get about(): boolean {
+    return this.of.shareOf(this.order).about;
   }
   get line(): number {
-    return this.place.line;
+    return this.of.columns.line(this.order);
+  }
+  get attempt(): number {
+    return this.of.columns.attempt(this.order);
+  }
+  get start(): number {
+    return this.of.columns.start(this.order);
+  }
+  get end(): number {
+    return this.of.columns.end(this.order);
   }
   get instrument(): string | null {
-    return this.played.manner.instrument;
+    return this.manner.instrument;
   }
   get subject(): string {
-    return this.played.manner.subject;
+    return this.manner.subject;
   }
   get subjectKey(): string {
-    return this.played.manner.subjectKey;
+    return this.manner.subjectKey;
   }
   get pattern(): string | null {
-    return this.played.manner.pattern;
+    return this.manner.pattern;
   }
   get movement(): string | null {
-    return this.played.manner.movement;
+    return this.manner.movement;
   }
   get where(): string | null {
-    return this.played.manner.where;
+    return this.manner.where;
   }
   get reach(): Manner["reach"] {
-    return this.played.manner.reach;
+    return this.manner.reach;
   }
   get tonguing(): Manner["tonguing"] {
-    return this.played.manner.tonguing;
+    return this.manner.tonguing;
   }
   get evenness(): Manner["evenness"] {
-    return this.played.manner.evenness;
+    return this.manner.evenness;
   }
   get unit(): Manner["unit"] {
-    return this.played.manner.unit;
+    return this.manner.unit;
   }
   get noteValue(): Manner["noteValue"] {
-    return this.played.manner.noteValue;
+    return this.manner.noteValue;
   }
   get beat(): Manner["beat"] {
-    return this.played.manner.beat;
+    return this.manner.beat;
   }
   get exerciseKey(): string {
-    return this.played.manner.exerciseKey;
+    return this.manner.exerciseKey;
   }
   get strandKey(): string {
-    return this.played.manner.strandKey;
+    return this.manner.strandKey;
+  }
+
+  private get manner(): Manner {
+    return this.of.columns.manner(this.order);
   }
 }

@@ -16,8 +16,8 @@ export interface DayTime {
 }
 
 /**
- * The minutes of a day by phase: as the phase says; else what its entries take (`sharedMinutes`). What a sitting says beyond
- * that, with no entry to take it, stands under no phase. What is planned and not done counts for nothing.
+ * The minutes of a day by phase: as the phase says; else what its entries take (`sharedMinutes`). What a sitting says
+ * beyond that, with no entry to take it, stands under no phase. What is planned and not done counts for nothing.
  */
 export function dayMinutes(model: BlockModel): DayTime {
   const { phases, entries } = model;

@@ -20,14 +20,10 @@ export interface ExerciseRow {
   readonly latest: AttemptRecord;
 }
 
-/** The row of an exercise, with the weeks of its first strand; the trend is fitted on the last `lastWeeks`, or on all. */
-export function exerciseRow(
-  exercise: Exercise,
-  weeks: readonly Week[],
-  { lastWeeks }: { readonly lastWeeks?: number } = {},
-): ExerciseRow {
+/** The row of an exercise, with the weeks of its first strand, on which the trend is fitted. */
+export function exerciseRow(exercise: Exercise, weeks: readonly Week[]): ExerciseRow {
   const strand = exercise.strands[0]!;
-  const trend = trendOf(weeks, { lastWeeks });
+  const trend = trendOf(weeks);
   const notation = notationOf(strand.records);
   const latest = latestOf(exercise.strands)!;
   return {
@@ -55,7 +51,9 @@ export function rateAsWritten(rate: number, of: Pick<AttemptRecord, "unit">, not
   return before === "" || before.endsWith("=") ? before + bpm : `${before} ${bpm}`;
 }
 
-/** What the player writes before a tempo: `8ths at`, `16ths at half=`, `quarter=`; nothing for a title without a beat. */
+/**
+ * What the player writes before a tempo: `8ths at`, `16ths at half=`, `quarter=`; nothing for a title without a beat.
+ */
 export function axisOf({ unit }: Pick<AttemptRecord, "unit">, { noteValue, beat }: Notation): string {
   const isTitle = unit === "beats";
   const named = beat && (isTitle || beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)}=` : "";

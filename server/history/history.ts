@@ -3,7 +3,7 @@ import type { Tonguing } from "../journal/model.ts";
 import type { AttemptRecord, Evenness, ReachClass } from "./record.ts";
 import { type Choice, type Exercise, exercisesOf, type Strand, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
-import { BlankWeeks, type Week, weeksOf } from "./weeks.ts";
+import { everyWeek, type Week, weeksOf } from "./weeks.ts";
 
 /** What `history --json` prints. Rates are notes a minute (titles: beats a minute), slopes for a week. */
 export interface History {
@@ -15,17 +15,20 @@ export interface HistoryOfExercise {
   readonly subject: string;
   readonly pattern: string | null;
   readonly instrument: string | null;
-  /** Those of the strand shown, which is the first of `strands`. */
-  readonly weeks: readonly Week[];
+  /** Those of the strand shown. */
+  readonly weeks: readonly HistoryWeek[];
   readonly trend: Trend;
   /** ISO 8601: `2026-03-06`. */
   readonly lastPractised: string;
-  /** `octave, single, even`; for a title its movement and place. */
+  /** The name of the strand shown: `octave, single, even`; for a title its movement and place. */
   readonly strand: string;
+  /** All of them, the one shown first. */
   readonly strands: readonly HistoryOfStrand[];
 }
 
 export interface HistoryOfStrand {
+  /** No other strand of the exercise has it. */
+  readonly name: string;
   /** Null for a title, as are tonguing and evenness. */
   readonly reach: ReachClass | null;
   readonly tonguing: Tonguing | null;
@@ -34,21 +37,29 @@ export interface HistoryOfStrand {
   readonly movement?: string | null;
   /** Titles only: where in the piece, as typed. */
   readonly place?: string | null;
-  readonly weeks: readonly Week[];
+  /** Those with a record, oldest first; with `blankWeeks` those between as well. */
+  readonly weeks: readonly HistoryWeek[];
   readonly trend: Trend;
+}
+
+/** A script tells how far apart weeks are by their ISO dates. */
+export type HistoryWeek = Omit<Week, "index">;
+
+export interface HistoryChoice extends Choice {
+  /** Whether to list weeks without a record as well, from the first with one to the last. */
+  readonly blankWeeks?: boolean;
 }
 
 /**
  * The history of every exercise, whatever order the records come in. With `since`, of those practised on that day or
  * later, by whole weeks from the one that holds it on.
  */
-export function historyOf(records: readonly AttemptRecord[], choice: Choice = {}): History {
-  const blanks = new BlankWeeks();
-  return { exercises: exercisesOf(records, choice).map((exercise) => historyOfExercise(exercise, choice, blanks)) };
+export function historyOf(records: readonly AttemptRecord[], choice: HistoryChoice = {}): History {
+  return { exercises: exercisesOf(records, choice).map((exercise) => historyOfExercise(exercise, choice)) };
 }
 
-function historyOfExercise(exercise: Exercise, choice: Choice, blanks: BlankWeeks): HistoryOfExercise {
-  const strands = exercise.strands.map((strand) => historyOfStrand(strand, choice, blanks));
+function historyOfExercise(exercise: Exercise, choice: HistoryChoice): HistoryOfExercise {
+  const strands = exercise.strands.map((strand) => historyOfStrand(strand, choice));
   const shown = strands[0]!;
   return {
     subject: exercise.subject,
@@ -57,19 +68,29 @@ function historyOfExercise(exercise: Exercise, choice: Choice, blanks: BlankWeek
     weeks: shown.weeks,
     trend: shown.trend,
     lastPractised: isoDate(exercise.lastDay),
-    strand: strandName(exercise.strands[0]!),
+    strand: shown.name,
     strands,
   };
 }
 
-function historyOfStrand(strand: Strand, { since }: Choice, blanks: BlankWeeks): HistoryOfStrand {
-  const weeks = weeksOf(strand.records, since, blanks);
+function historyOfStrand(strand: Strand, { since, blankWeeks = false }: HistoryChoice): HistoryOfStrand {
+  const weeks = weeksOf(strand.records, since);
   return {
+    name: strandName(strand),
     reach: strand.reach,
     tonguing: strand.tonguing,
     evenness: strand.evenness,
     ...(strand.title && { movement: strand.movement, place: strand.where }),
-    weeks,
+    weeks: (blankWeeks ? withBlankWeeks(weeks) : weeks).map(listed),
     trend: trendOf(weeks),
   };
+}
+
+/** At least one week is given. */
+function withBlankWeeks(weeks: readonly Week[]): readonly Week[] {
+  return everyWeek(weeks, { first: weeks[0]!.index, last: weeks.at(-1)!.index });
+}
+
+function listed({ week, bestClean, tested, attempts, minutes, about }: Week): HistoryWeek {
+  return { week, bestClean, tested, attempts, minutes, about };
 }

@@ -1,7 +1,8 @@
+import { atOnce } from "../journal/at-once.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
-import { changedBlocks, type Document } from "../syntax/document/document.ts";
-import { attemptsOfJournal, recordsOfBlock } from "./attempts.ts";
+import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
+import { attemptsInSteps, recordsOfBlock } from "./attempts.ts";
 import { HistoryIndex } from "./history-index.ts";
 import type { AttemptRecord } from "./record.ts";
 import type { Strand } from "./strands.ts";
@@ -12,21 +13,36 @@ interface Indexed {
   readonly files: ReadonlyMap<string, Document>;
   readonly conventions: ReadonlyMap<string, Conventions>;
   readonly index: HistoryIndex;
+  /** The records that the index was made of: a day may have been read anew since. */
+  readonly recordsOf: RecordsOf;
 }
 
+type RecordsOf = WeakMap<Block, readonly AttemptRecord[]>;
+
 /**
- * The history of a journal as it stands. Of the last state that was asked for, only what changed since is looked at again:
- * the result is that of a fresh look (test/properties/history.test.ts).
+ * The history of a journal as it stands. Of the last state that was asked for, only what changed since is looked at
+ * again: the result is that of a fresh look (test/properties/history.test.ts).
  */
 export function journalHistory(journal: Journal): HistoryIndex {
+  return atOnce(historyInSteps(journal));
+}
+
+/** The same, a few days at each step, so that whoever waits meanwhile need not wait long. */
+export function* historyInSteps(journal: Journal): Generator<void, HistoryIndex> {
   const before = journal.memo.latest<Indexed>(NAME, "");
   if (before && before.files === journal.files) return before.index;
   const conventions = conventionsOfFiles(journal);
-  const index =
-    before && sameConventions(before, conventions) // others make other records of every day
-      ? updated(journal, before)
-      : HistoryIndex.of(attemptsOfJournal(journal));
-  journal.memo.setLatest<Indexed>(NAME, "", { files: journal.files, conventions, index });
+  const { files } = journal;
+  if (before && sameConventions(before, conventions)) {
+    const index = updated(journal, before);
+    journal.memo.setLatest<Indexed>(NAME, "", { ...before, files, index });
+    return index;
+  }
+  // Other conventions make other records of every day.
+  const recordsOf: RecordsOf = new WeakMap();
+  const take = (uri: string, block: Block): readonly AttemptRecord[] => taken(recordsOf, journal, uri, block);
+  const index = yield* HistoryIndex.inSteps(yield* attemptsInSteps(journal, take));
+  journal.memo.setLatest<Indexed>(NAME, "", { files, conventions, index, recordsOf });
   return index;
 }
 
@@ -45,24 +61,6 @@ export function latestHistory(journal: Journal): HistoryIndex | undefined {
   return journal.memo.latest<Indexed>(NAME, "")?.index;
 }
 
-/**
- * Reads what the history needs, a few days at each step, so that whoever asks for the whole afterwards waits little. Nothing
- * where the latest history differs by edits alone: those are few days.
- */
-export function* readAhead(journal: Journal): Generator<void> {
-  const before = journal.memo.latest<Indexed>(NAME, "");
-  if (before && sameConventions(before, conventionsOfFiles(journal))) return;
-  let read = 0;
-  for (const [uri, { blocks }] of journal.files) {
-    for (const block of blocks) {
-      recordsOfBlock(journal, uri, block);
-      if (++read % DAYS_A_STEP === 0) yield;
-    }
-  }
-}
-
-const DAYS_A_STEP = 40;
-
 function conventionsOfFiles(journal: Journal): Indexed["conventions"] {
   return new Map([...journal.files.keys()].map((uri) => [uri, journal.conventions(uri)]));
 }
@@ -72,17 +70,25 @@ function sameConventions({ conventions: before }: Indexed, now: Indexed["convent
   return before.size === now.size && [...now].every(([uri, conventions]) => before.get(uri) === conventions);
 }
 
-function updated(journal: Journal, before: Indexed): HistoryIndex {
+function updated(journal: Journal, { files, recordsOf, index }: Indexed): HistoryIndex {
   const gone: AttemptRecord[] = [];
   const come: AttemptRecord[] = [];
   for (const [uri, now] of journal.files) {
-    const old = before.files.get(uri)!;
+    const old = files.get(uri)!;
     if (old === now) continue;
     const { from, before: end, after } = changedBlocks(old, now);
-    for (const block of old.blocks.slice(from, end)) gone.push(...recordsOfBlock(journal, uri, block));
-    for (const block of now.blocks.slice(from, after)) come.push(...recordsOfBlock(journal, uri, block));
+    for (const block of old.blocks.slice(from, end)) for (const record of recordsOf.get(block) ?? []) gone.push(record);
+    for (const block of now.blocks.slice(from, after))
+      for (const record of taken(recordsOf, journal, uri, block)) come.push(record);
   }
-  return before.index.changed(gone, come);
+  return index.changed(gone, come, ({ uri, block }) => journal.files.get(uri)?.blocks.indexOf(block) ?? -1);
+}
+
+/** The records of a day, which are noted down as those that the index holds. */
+function taken(recordsOf: RecordsOf, journal: Journal, uri: string, block: Block): readonly AttemptRecord[] {
+  const records = recordsOfBlock(journal, uri, block);
+  recordsOf.set(block, records);
+  return records;
 }
 
 /** The weekly figures of a strand, worked out once. */

@@ -16,8 +16,8 @@ export interface Share {
 }
 
 /**
- * The minutes of each entry of a day, in their order: as written; else an equal share of what is left of its phase, or of
- * its sitting where the phase has no minutes of its own; else none. Planned entries take no share.
+ * The minutes of each entry of a day, in their order: as written; else an equal share of what is left of its phase, or
+ * of its sitting where the phase has no minutes of its own; else none. Planned entries take no share.
  */
 export function sharedMinutes(day: TimedDay): readonly Share[] {
   const stretches = stretchesOf(day);
@@ -40,7 +40,9 @@ export function sharedMinutes(day: TimedDay): readonly Share[] {
   );
 }
 
-/** A stretch of the day, and what the entries in it take: so many minutes are stated, so many entries wait for a share. */
+/**
+ * A stretch of the day, and what the entries in it take: so many minutes are stated, so many entries wait for a share.
+ */
 interface Stretch {
   readonly index: number;
   readonly sitting: number;

@@ -12,7 +12,7 @@ import { exerciseKeyOf, strandKeyOf } from "./strand-key.ts";
 export interface PlayedAttempt {
   readonly manner: Manner;
   readonly rate: number | null;
-  readonly reached: boolean;
+  readonly reached: boolean | null;
   /** How many tries it stands for. */
   readonly count: number;
 }
@@ -33,7 +33,8 @@ export function playedEntry(entry: Entry, conventions: Conventions): PlayedEntry
   return { attempts, counted, ...(minutes === undefined ? {} : { minutes }) };
 }
 
-function isExercise({ subject }: Entry): boolean {
+/** Whether it is practice of something: an activity, or free practice, takes its share of the time alone. */
+export function isExercise({ subject }: Entry): boolean {
   return subject !== undefined && subject.type !== "activity" && subject.type !== "free";
 }
 
@@ -48,27 +49,48 @@ function playedAttempt(entry: Entry, attempt: Attempt, conventions: Conventions)
   };
 }
 
-function mannerOf(entry: Entry, { conditions, tempo }: Attempt, conventions: Conventions): Manner {
+/** What an entry says of all its attempts. */
+export type Told = Pick<Manner, "instrument" | "subject" | "subjectKey" | "pattern" | "movement" | "where" | "unit">;
+
+export function toldBy(entry: Entry, conventions: Conventions): Told {
   const subject = entry.subject!;
   const title = subject.type === "title";
-  const told = {
+  return {
     instrument: nameOfInstrument(entry, conventions),
     subject: subjectText(subject, conventions.names),
     subjectKey: subjectKey(subject),
     pattern: patternOfRecord(entry),
     movement: title ? movementOfRecord(entry) : null,
     where: title ? entry.where?.text || null : null,
-    reach: title ? null : reachClassOf(entry, conditions, conventions),
+    unit: title ? "beats" : "notes",
+  };
+}
+
+/**
+ * What was played in one attempt, and in which way.
+ *
+ * @param told, reach what is the same for many attempts, where it is known
+ */
+export function mannerOf(
+  entry: Entry,
+  { conditions, tempo }: Pick<Attempt, "conditions" | "tempo">,
+  conventions: Conventions,
+  told = toldBy(entry, conventions),
+  reach = told.unit === "beats" ? null : reachClassOf(entry, conditions, conventions),
+): Manner {
+  const title = told.unit === "beats";
+  const manner = {
+    ...told,
+    reach,
     tonguing: conditions.articulation?.tonguing ?? conventions.usualTonguing,
     evenness: conditions.rhythm && !conditions.rhythm.even ? ("uneven" as const) : ("even" as const),
-    unit: title ? ("beats" as const) : ("notes" as const),
   };
   return {
-    ...told,
+    ...manner,
     noteValue: title ? undefined : (conditions.noteValue ?? conventions.noteValue),
     beat: title ? goalBeat(entry, conventions) : tempo?.beat,
-    exerciseKey: exerciseKeyOf(told),
-    strandKey: strandKeyOf(told),
+    exerciseKey: exerciseKeyOf(manner),
+    strandKey: strandKeyOf(manner),
   };
 }
 

@@ -1,9 +1,7 @@
 import type { Conventions } from "../journal/conventions.ts";
 import type { Conditions, Entry, NoteValue, Tempo } from "../journal/model.ts";
-import { notesPerMinute } from "../music/notes/note-value.ts";
+import { notesPerMinute, QUARTER } from "../music/notes/note-value.ts";
 import { nameKey } from "../syntax/words/fold.ts";
-
-export const QUARTER: NoteValue = { numerator: 1, denominator: 4 };
 
 /** Playing in these manners is practice without a rate. */
 const WITHOUT_RATE = ["sung", "silent", "mental"];
@@ -15,8 +13,8 @@ export interface Counting {
 }
 
 /**
- * How tempos become rates: notes a minute, or for a title beats a minute in the beat of its goal. Without a note value, on
- * the line or for the journal, an entry counts one note a beat. Undefined where what was played has no rate.
+ * How tempos become rates: notes a minute, or for a title beats a minute in the beat of its goal. Without a note value,
+ * on the line or for the journal, an entry counts one note a beat. Undefined where what was played has no rate.
  */
 export function countingOf(
   entry: Entry,

@@ -45,8 +45,8 @@ export interface AttemptRecord extends Manner {
   readonly order: number;
   /** Notes a minute, or beats a minute for a title. Null without a metronome. */
   readonly rate: number | null;
-  /** Easy or clean, and not tense, in at least half of its tries. */
-  readonly reached: boolean;
+  /** Easy or clean, and not tense, in at least half of its tries; null where nothing was said of how it went. */
+  readonly reached: boolean | null;
   /** How many attempts this stands for: 5 for `4 of 5`. */
   readonly count: number;
   /** Its share of the practice time. */
@@ -57,6 +57,11 @@ export interface AttemptRecord extends Manner {
   /** The day that it stands in, and the line there: so that it stays the same when the day moves (`placeOf`). */
   readonly block: Block;
   readonly line: number;
+  /** Which attempt of its line it is, from 0 on. */
+  readonly attempt: number;
+  /** Where its tempo stands on the line: UTF-16 columns, the end excluded; without a tempo the whole entry. */
+  readonly start: number;
+  readonly end: number;
 }
 
 /**
@@ -68,6 +73,7 @@ export function inTimeOrder(a: AttemptRecord, b: AttemptRecord): number {
     a.day - b.day ||
     a.order - b.order ||
     a.line - b.line ||
+    a.attempt - b.attempt ||
     compareText(a.strandKey, b.strandKey) ||
     (a.rate ?? 0) - (b.rate ?? 0) ||
     Number(a.reached) - Number(b.reached) ||

@@ -3,7 +3,7 @@ import { instrumentOf } from "../journal/conventions.ts";
 import { subjectToPlay } from "../journal/entry-exercise.ts";
 import type { Conditions, Entry, Reach, Subject } from "../journal/model.ts";
 import { midi, type Note } from "../music/notes/note.ts";
-import { exercise } from "../music/patterns/exercise.ts";
+import { notesToPlay } from "../music/patterns/notes-to-play.ts";
 import type { ReachClass } from "./record.ts";
 
 /** The widest of each class, in semitones (format.md, Arithmetic). */
@@ -44,6 +44,6 @@ function rangeOf(
   const toPlay = subjectToPlay(subject, entry.inversion ?? 0, conventions);
   if (!toPlay) return undefined;
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
-  const { range } = exercise({ subject: toPlay, reach, instrument, direction: "up" });
+  const { range } = notesToPlay({ subject: toPlay, reach, instrument, direction: "up" });
   return range ? midi(range.high) - midi(range.low) : undefined;
 }

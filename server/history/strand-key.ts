@@ -10,7 +10,10 @@ export function exerciseKeyOf({
   return `${unit}\n${instrument ?? ""}\n${subjectKey}\n${pattern ?? ""}`;
 }
 
-/** What makes attempts comparable: the exercise, and its reach, tonguing and evenness; for a title its movement and place. */
+/**
+ * What makes attempts comparable: the exercise, and its reach, tonguing and evenness; for a title its movement and
+ * place.
+ */
 export function strandKeyOf(manner: Omit<Manner, "exerciseKey" | "strandKey" | "subject">): string {
   return `${exerciseKeyOf(manner)}\n${placeOrWay(manner)}`;
 }

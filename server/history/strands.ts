@@ -1,3 +1,4 @@
+import { atOnce } from "../journal/at-once.ts";
 import { type DayNumber, weekIndex } from "../journal/calendar.ts";
 import type { Tonguing } from "../journal/model.ts";
 import { type AttemptRecord, compareText, type Evenness, inTimeOrder, type ReachClass } from "./record.ts";
@@ -41,10 +42,29 @@ export interface Choice {
 
 /** Groups records into exercises, the latest practised first, then by subject. The records may come in any order. */
 export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = {}): Exercise[] {
+  return atOnce(exercisesInSteps(records, choice));
+}
+
+/** So many records are grouped, or put in order, at one step. */
+const RECORDS_A_STEP = 2000;
+
+/** The same, a few records at each step. */
+export function* exercisesInSteps(records: readonly AttemptRecord[], choice: Choice = {}): Generator<void, Exercise[]> {
   const since = choice.since ?? Number.NEGATIVE_INFINITY;
+  const groups = new Map<string, AttemptRecord[]>();
+  for (let from = 0; from < records.length; from += RECORDS_A_STEP) {
+    group(groups, records.slice(from, from + RECORDS_A_STEP), "strandKey");
+    yield;
+  }
   const exercises = new Map<string, Strand[]>();
-  for (const group of grouped(records, "strandKey").values()) {
-    group.sort(inTimeOrder);
+  let ordered = 0;
+  for (const group of groups.values()) {
+    ordered += group.length;
+    if (ordered > RECORDS_A_STEP) {
+      ordered = 0;
+      yield;
+    }
+    if (!isInOrder(group)) group.sort(inTimeOrder);
     if (group.at(-1)!.day < since) continue;
     const { exerciseKey } = group[0]!;
     const strand = strandOf(group, since);
@@ -55,18 +75,36 @@ export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = 
   return Array.from(exercises.values(), exerciseOf).sort(latestFirst);
 }
 
+/** Whether each record is of a later day than the one before, or stands behind it in one day: so most come. */
+function isInOrder(records: readonly AttemptRecord[]): boolean {
+  for (let i = 1; i < records.length; i++) {
+    const [before, record] = [records[i - 1]!, records[i]!];
+    if (before.day > record.day || (before.day === record.day && before.order >= record.order)) return false;
+  }
+  return true;
+}
+
 /** Records that have the same strand, or exercise. */
 export function grouped(
   records: readonly AttemptRecord[],
   key: "exerciseKey" | "strandKey",
 ): Map<string, AttemptRecord[]> {
   const groups = new Map<string, AttemptRecord[]>();
-  for (const record of records) {
-    const group = groups.get(record[key]);
-    if (group) group.push(record);
-    else groups.set(record[key], [record]);
-  }
+  group(groups, records, key);
   return groups;
+}
+
+function group(
+  groups: Map<string, AttemptRecord[]>,
+  records: readonly AttemptRecord[],
+  key: "exerciseKey" | "strandKey",
+): void {
+  for (const record of records) {
+    const own = record[key];
+    const known = groups.get(own);
+    if (known) known.push(record);
+    else groups.set(own, [record]);
+  }
 }
 
 /** The latest record of some strands, of those that fit; undefined where none does. */

@@ -1,5 +1,5 @@
 import type { NoteValue } from "../journal/model.ts";
-import { METRONOME_STEPS, notesPerMinute } from "../music/notes/note-value.ts";
+import { METRONOME_STEPS, notesPerMinute, QUARTER } from "../music/notes/note-value.ts";
 import { type Trend, WEEKS_FOR_A_TREND } from "./trend.ts";
 import type { Week } from "./weeks.ts";
 
@@ -11,8 +11,6 @@ export interface Notation {
   readonly noteValue?: NoteValue | null;
   readonly beat?: NoteValue;
 }
-
-const QUARTER: NoteValue = { numerator: 1, denominator: 4 };
 
 /** Notes a minute as the beats a minute that the metronome is set to. */
 export function metronomeOf(rate: number, { noteValue, beat = QUARTER }: Notation): number {

@@ -7,7 +7,10 @@ export function noteValueName(value: NoteValue): string {
   return phrase?.words[0] ?? beatName(value);
 }
 
-/** A beat as it stands before `=`: `quarter`, `dotted quarter`. Never a bare fraction, which a spreadsheet takes for a day. */
+/**
+ * A beat as it stands before `=`: `quarter`, `dotted quarter`. Never a bare fraction, which a spreadsheet takes for a
+ * day.
+ */
 export function beatName({ numerator, denominator }: NoteValue): string {
   const plain = plainBeat({ numerator, denominator });
   if (plain !== undefined) return plain;

@@ -1,10 +1,13 @@
-import { type DayNumber, weekIndex, weekLabels } from "../journal/calendar.ts";
+import { type DayNumber, weekIndex, weekLabelOf, weekLabels } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
+import type { WeekSpan } from "./week-span.ts";
 
 /** What one ISO 8601 week says of a strand. */
 export interface Week {
   /** `2026-W10`. */
   readonly week: string;
+  /** Its running number (`weekIndex`), so that two weeks are as far apart as these. */
+  readonly index: number;
   /** The highest rate that was reached, in notes a minute (titles: beats a minute). Null where none was. */
   readonly bestClean: number | null;
   /**
@@ -16,27 +19,6 @@ export interface Week {
   readonly minutes: number;
   /** Some of the minutes were shared out, not written. */
   readonly about: boolean;
-}
-
-const NOTHING = { bestClean: null, tested: false, attempts: 0, minutes: 0, about: false } as const;
-
-/** A run of weeks without a record, by their running numbers (`weekIndex`), both ends included. */
-export function blankWeeks(first: number, last: number): Week[] {
-  return weekLabels(first, last).map((week) => ({ week, ...NOTHING }));
-}
-
-/** Weeks without a record, each made once: of a journal of years most weeks of most strands are such. */
-export class BlankWeeks {
-  readonly #weeks = new Map<number, Week>();
-
-  /** @param index the week's running number, as `weekIndex` gives it */
-  at(index: number): Week {
-    const known = this.#weeks.get(index);
-    if (known) return known;
-    const blank = blankWeeks(index, index)[0]!;
-    this.#weeks.set(index, blank);
-    return blank;
-  }
 }
 
 /** How many weeks back a week's best is compared. */
@@ -59,41 +41,59 @@ interface Sums {
 }
 
 /**
- * The weekly figures of one strand: every ISO week from the first to the last with a record, oldest first, those
- * between without one too, so that a week's place in the list is its distance from the first. With `since`, the weeks from the one that holds that day on, as whole weeks; what went
- * before still counts in judging whether a week was tested. The records may come in any order. Strands that are given the
- * same `blanks` share their weeks without a record.
+ * The weekly figures of one strand: the ISO weeks with a record, oldest first. With `since`, the weeks from the one
+ * that holds that day on, as whole weeks; what went before still counts in judging whether a week was tested. The
+ * records may come in any order.
  */
-export function weeksOf(records: readonly AttemptRecord[], since?: DayNumber, blanks = new BlankWeeks()): Week[] {
-  const { start, sums } = sumByWeek(records);
-  const from = since === undefined ? 0 : Math.max(0, weekIndex(since) - start);
-  const first = sums.findIndex((week, at) => week !== undefined && at >= from);
-  if (first === -1) return [];
-  const weeks: Week[] = [];
-  for (let at = first; at < sums.length; at++) weeks.push(weekFrom(at, blanks.at(start + at), sums));
-  return weeks;
+export function weeksOf(records: readonly AttemptRecord[], since: DayNumber = Number.NEGATIVE_INFINITY): Week[] {
+  const sums = sumByWeek(records);
+  const from = weekIndex(since);
+  return [...sums.keys()]
+    .filter((index) => index >= from)
+    .sort((a, b) => a - b)
+    .map((index) => weekFrom(index, sums));
 }
 
-/** One place for each week from `start`, the first with a record, to the last. */
-function sumByWeek(records: readonly AttemptRecord[]): { start: number; sums: (Sums | undefined)[] } {
-  let start = Number.POSITIVE_INFINITY;
-  let end = Number.NEGATIVE_INFINITY;
+/** Every week of a span, oldest first: those that are given, and those without a record between and around them. */
+export function everyWeek(weeks: readonly Week[], { first, last }: WeekSpan): Week[] {
+  const given = new Map(weeks.map((week) => [week.index, week]));
+  return weekLabels(first, last).map((week, at) => {
+    const index = first + at;
+    return given.get(index) ?? { week, index, bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
+  });
+}
+
+/** The week with the highest best, the earliest of equals; undefined where nothing was reached. */
+export function bestWeek(weeks: readonly Week[]): ReachedWeek | undefined {
+  return weeks
+    .filter(isReached)
+    .reduce<ReachedWeek | undefined>((a, b) => (a && a.bestClean >= b.bestClean ? a : b), undefined);
+}
+
+/** A week in which some tempo was reached. */
+export interface ReachedWeek extends Week {
+  readonly bestClean: number;
+}
+
+function isReached(week: Week): week is ReachedWeek {
+  return week.bestClean !== null;
+}
+
+/** What was done in each week with a record, by its running number. */
+type SumsByWeek = ReadonlyMap<number, Readonly<Sums>>;
+
+function sumByWeek(records: readonly AttemptRecord[]): SumsByWeek {
+  const sums = new Map<number, Sums>();
   for (const record of records) {
-    start = Math.min(start, weekIndex(record.day));
-    end = Math.max(end, weekIndex(record.day));
-  }
-  if (end < start) return { start: 0, sums: [] };
-  const sums = new Array<Sums | undefined>(end - start + 1).fill(undefined);
-  for (const record of records) {
-    const at = weekIndex(record.day) - start;
-    let week = sums[at];
+    const index = weekIndex(record.day);
+    let week = sums.get(index);
     if (!week) {
       week = { best: null, failed: Number.NEGATIVE_INFINITY, attempts: 0, minuteParts: 0, about: false };
-      sums[at] = week;
+      sums.set(index, week);
     }
     add(week, record);
   }
-  return { start, sums };
+  return sums;
 }
 
 function add(sums: Sums, record: AttemptRecord): void {
@@ -101,28 +101,29 @@ function add(sums: Sums, record: AttemptRecord): void {
   sums.minuteParts += Math.round(record.minutes * PARTS_OF_A_MINUTE);
   sums.about ||= record.about;
   if (record.rate === null) return;
-  if (!record.reached) sums.failed = Math.max(sums.failed, record.rate);
-  else if (sums.best === null || record.rate > sums.best) sums.best = record.rate;
+  if (record.reached === false) sums.failed = Math.max(sums.failed, record.rate);
+  else if (record.reached && (sums.best === null || record.rate > sums.best)) sums.best = record.rate;
 }
 
-function weekFrom(at: number, blank: Week, sums: readonly (Sums | undefined)[]): Week {
-  const own = sums[at];
-  if (!own) return blank;
+function weekFrom(index: number, sums: SumsByWeek): Week {
+  const own = sums.get(index)!;
   return {
-    week: blank.week,
+    week: weekLabelOf(index),
+    index,
     bestClean: own.best,
-    tested: wasTested(at, own, sums),
+    tested: wasTested(index, sums),
     attempts: own.attempts,
     minutes: shownMinutes(own.minuteParts),
     about: own.about,
   };
 }
 
-function wasTested(at: number, { best, failed }: Sums, sums: readonly (Sums | undefined)[]): boolean {
+function wasTested(index: number, sums: SumsByWeek): boolean {
+  const { best, failed } = sums.get(index)!;
   if (best === null) return false;
   if (failed >= best) return true;
   let before = 0;
-  for (let back = Math.max(0, at - WEEKS_BEFORE); back < at; back++) before = Math.max(before, sums[back]?.best ?? 0);
+  for (let back = index - WEEKS_BEFORE; back < index; back++) before = Math.max(before, sums.get(back)?.best ?? 0);
   return best * NEAR_BEST.denominator >= before * NEAR_BEST.numerator;
 }
 

@@ -5,7 +5,10 @@ export type FileText =
 
 /** How the server reaches files that no editor holds open. URIs are canonical. */
 export interface FileReader {
-  /** Every `.practice` file below a folder, without dot folders and `node_modules`. An unreadable folder is an empty one. */
+  /**
+   * Every `.practice` file below a folder, without dot folders and `node_modules`. An unreadable folder is an empty
+   * one.
+   */
   list(folder: string, signal: AbortSignal): Promise<readonly string[]>;
   read(uri: string): Promise<FileText>;
 }

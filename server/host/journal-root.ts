@@ -14,7 +14,9 @@ export function workspaceFolderOf(uri: string, folders: readonly string[]): stri
   return found;
 }
 
-/** Whether a walk of the workspace folders finds a file: `.practice` files, but none in dot folders and `node_modules`. */
+/**
+ * Whether a walk of the workspace folders finds a file: `.practice` files, but none in dot folders and `node_modules`.
+ */
 export function isWalked(uri: string, folders: readonly string[]): boolean {
   const folder = workspaceFolderOf(uri, folders);
   const inside =
@@ -31,7 +33,9 @@ export function isWalked(uri: string, folders: readonly string[]): boolean {
   );
 }
 
-/** The folders from the one that a file lies in up to its workspace folder, innermost first; none for a file outside. */
+/**
+ * The folders from the one that a file lies in up to its workspace folder, innermost first; none for a file outside.
+ */
 export function foldersAbove(uri: string, folders: readonly string[]): readonly string[] {
   const top = workspaceFolderOf(uri, folders);
   const above: string[] = [];

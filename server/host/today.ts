@@ -4,8 +4,8 @@ import { type DayNumber, dayNumber, parseIsoDate } from "../journal/calendar.ts"
 export type Clock = () => number;
 
 /**
- * Which calendar day is today: a fixed day, or else that of a time zone. A zone is an IANA name; an empty one, and one that
- * does not exist, stands for that of the machine that the server runs on.
+ * Which calendar day is today: a fixed day, or else that of a time zone. A zone is an IANA name; an empty one, and one
+ * that does not exist, stands for that of the machine that the server runs on.
  */
 export class Today {
   #fixed: DayNumber | undefined;

@@ -1,7 +1,7 @@
 /**
- * One spelling for every way to write the same URI, so that a file named by the editor and the same file found by a walk
- * are one key: lower-case scheme, authority and drive letter, and a path in which all but `A-Z a-z 0-9 - . _ ~ /` is
- * percent-encoded. What is no URI stays as it is.
+ * One spelling for every way to write the same URI, so that a file named by the editor and the same file found by a
+ * walk are one key: lower-case scheme, authority and drive letter, and a path in which all but `A-Z a-z 0-9 - . _ ~ /`
+ * is percent-encoded. What is no URI stays as it is.
  */
 export function canonicalUri(uri: string): string {
   const match = /^([a-z][a-z0-9+.-]*):(\/\/[^/?#]*)?([^?#]*)(.*)$/is.exec(uri);

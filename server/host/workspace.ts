@@ -162,7 +162,9 @@ export class Workspace {
     await this.walk();
   }
 
-  /** Something outside the files changed that bears on all of them, such as the day, for the journals with these roots. */
+  /**
+   * Something outside the files changed that bears on all of them, such as the day, for the journals with these roots.
+   */
   surroundingsChanged(concern: (root: string) => boolean): void {
     const roots = new Set([...this.#journals.keys()].filter(concern));
     for (const root of roots) this.#countChange(root);

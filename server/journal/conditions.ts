@@ -1,9 +1,7 @@
-import type { Item, Meaning, MeaningOf } from "../syntax/words/meaning.ts";
+import type { Item, MeaningOf } from "../syntax/words/meaning.ts";
+import { type Condition, isCondition } from "../syntax/words/term-types.ts";
 import type { Attempt, Conditions, Outcome, Place, Tempo } from "./model.ts";
 
-/** Terms that hold for an attempt and may change from one tempo to the next. */
-const CONDITIONS = ["articulation", "rhythm", "note value", "span", "direction", "manner", "without click"] as const;
-type Condition = MeaningOf<(typeof CONDITIONS)[number]>;
 type Term = Item<Condition>;
 
 /** One attempt in the making: its tempo, and what was said right after it. */
@@ -111,11 +109,6 @@ function isOutcome(item: Item | undefined): boolean {
   return item?.meaning.type === "outcome" || item?.meaning.type === "tries";
 }
 
-/** Whether a term holds for an attempt, and may change from one tempo to the next. */
-export function isCondition(meaning: Meaning): meaning is Condition {
-  return (CONDITIONS as readonly string[]).includes(meaning.type);
-}
-
 function isTerm(item: Item): item is Term {
   return isCondition(item.meaning);
 }
@@ -125,7 +118,10 @@ function termsAfter(held: readonly Term[], terms: readonly Term[]): readonly Ter
   return terms.reduce(withTerm, terms.some(isManner) ? held.filter((term) => !isManner(term)) : held);
 }
 
-/** Manners stand beside each other, and so do the articulations of two halves; anything else takes the place of its like. */
+/**
+ * Manners stand beside each other, and so do the articulations of two halves; anything else takes the place of its
+ * like.
+ */
 function withTerm(held: readonly Term[], term: Term): readonly Term[] {
   if (isManner(term)) return [...held, term];
   const like = held.filter(({ meaning }) => meaning.type === term.meaning.type);
@@ -184,13 +180,19 @@ function articulationWith(
 
 function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
   const tries = trial.tries ?? { got: 1, count: 1 };
-  const good =
-    trial.outcomes.some((outcome) => outcome === "easy" || outcome === "clean") && !trial.outcomes.includes("tense");
-  const reached = good && tries.got * 2 >= tries.count;
   const { tempo, outcomes } = trial;
+  const good = outcomes.some((outcome) => outcome === "easy" || outcome === "clean");
+  const reached = outcomes.length === 0 ? null : isReached(good, outcomes.includes("tense"), tries);
   return tempo
     ? { tempo, outcomes, tries, reached, conditions, place }
     : { outcomes, tries, reached, conditions, place };
+}
+
+/**
+ * Whether what was said of a tempo means that it was reached: easy or clean, not tense, in at least half of the tries.
+ */
+export function isReached(good: boolean, tense: boolean, { got, count }: Attempt["tries"]): boolean {
+  return good && !tense && got * 2 >= count;
 }
 
 function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {

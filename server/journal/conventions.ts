@@ -1,7 +1,9 @@
-import { type Instrument, instrumentById } from "../music/instruments/instrument.ts";
+import type { Instrument } from "../music/instruments/instrument.ts";
+import { instrumentById } from "../music/instruments/instruments.ts";
 import type { NoteNames } from "../music/notes/note-names.ts";
 import type { Cell } from "../music/patterns/cell.ts";
-import { kindById, type ScaleKind } from "../music/scales/kind.ts";
+import type { ScaleKind } from "../music/scales/kind.ts";
+import { kindById } from "../music/scales/kinds.ts";
 import type { Tuning } from "../music/tuning/temperament.ts";
 import { nameKey } from "../syntax/words/fold.ts";
 import type { Declared } from "./declarations/declared.ts";

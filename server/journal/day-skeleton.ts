@@ -8,7 +8,9 @@ export interface EntryCount {
   readonly counted: boolean;
 }
 
-/** Goes down the lines of a day once and keeps what they open: sittings, phases, plans, and the minutes stated below. */
+/**
+ * Goes down the lines of a day once and keeps what they open: sittings, phases, plans, and the minutes stated below.
+ */
 export class DaySkeleton {
   readonly sittings: (Sitting & { readonly breaks: number[] })[] = [];
   readonly phases: (PhaseFrame & { entryMinutes: number })[] = [];

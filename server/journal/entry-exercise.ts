@@ -1,6 +1,6 @@
 import { chordById } from "../music/chords/chord.ts";
 import type { Note } from "../music/notes/note.ts";
-import type { ExerciseInput } from "../music/patterns/exercise.ts";
+import type { WhatToPlay } from "../music/patterns/notes-to-play.ts";
 import { nameKey } from "../syntax/words/fold.ts";
 import type { MeaningOf, ScaleMeaning } from "../syntax/words/meaning.ts";
 import type { DayNumber } from "./calendar.ts";
@@ -17,7 +17,7 @@ export function exerciseToPlay(
   conditions: Conditions | undefined,
   conventions: Conventions,
   day?: DayNumber,
-): ExerciseInput | undefined {
+): WhatToPlay | undefined {
   const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
   if (!subject) return undefined;
   const cell = entry.pattern && cellOf(entry.pattern, conventions);
@@ -38,7 +38,7 @@ export function subjectToPlay(
   subject: Subject,
   inversion: number,
   conventions: Conventions,
-): ExerciseInput["subject"] | undefined {
+): WhatToPlay["subject"] | undefined {
   if (subject.type === "scale") return scaleToPlay(subject, conventions);
   if (subject.type !== "chord") return undefined;
   const { root, chord, broken, key } = subject;
@@ -59,7 +59,7 @@ export function subjectToPlay(
 function scaleToPlay(
   { tonic, kind, declared, fromLowest }: ScaleMeaning,
   conventions: Conventions,
-): ExerciseInput["subject"] | undefined {
+): WhatToPlay["subject"] | undefined {
   const known = kindOf(kind, declared, conventions);
   if (!known) return undefined;
   const low = fromLowest ? instrumentOf(conventions.instrument, conventions)?.low : undefined;
@@ -75,7 +75,7 @@ function reachOf(subject: Subject): Conditions["reach"] {
 }
 
 /** The id of a known pattern, or the cell of a declared one; undefined where its declaration cannot be read. */
-export function cellOf(pattern: PatternRef, { cells }: Conventions): ExerciseInput["pattern"] {
+export function cellOf(pattern: PatternRef, { cells }: Conventions): WhatToPlay["pattern"] {
   return pattern.type === "known" ? pattern.id : cells.get(nameKey(pattern.name));
 }
 

@@ -1,9 +1,10 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
-import { PartMemo } from "../syntax/line/parts.ts";
+import { LineReader } from "../syntax/line/line-reader.ts";
 import type { Phrase } from "../syntax/words/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
+import { DayWalk, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
@@ -42,7 +43,9 @@ interface Carried {
   readonly addresses?: readonly string[];
 }
 
-/** All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked. */
+/**
+ * All files of one journal as they stand now. Immutable: an edit makes another. What is asked for is read when asked.
+ */
 export class Journal {
   private settled: Settled | undefined;
   private sorted: readonly string[] | undefined;
@@ -133,6 +136,12 @@ export class Journal {
     return this.memo.partContext(this.vocabulary);
   }
 
+  /** For going over days with this journal's words. */
+  get dayWalk(): DayWalk {
+    const { vocabulary, partContext } = this;
+    return this.memo.of(vocabulary, "day walk", () => new DayWalk(partContext));
+  }
+
   /** Of what is declared once, by its key (see `declarationKey`), the first file that declares it. */
   get declaredIn(): ReadonlyMap<string, string> {
     return this.settle().declaredIn;
@@ -200,15 +209,17 @@ const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert"
 const MOST_CONVENTIONS = 32;
 
 /**
- * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and shared
- * by its successive states: a block that no edit touched is not read again.
+ * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and
+ * shared by its successive states: a block that no edit touched is not read again.
  */
 export class Memo {
   private readonly phrases = new Map<NoteNames, readonly Phrase[]>();
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
-  private parts = new PartMemo();
+  private reader: LineReader | undefined;
+  /** The day of very many lines that was read last: an edit in it has only the lines read that it changed. */
+  private longDay: { readonly block: Block; readonly model: BlockModel } | undefined;
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
   private readonly settledConventions = new Map<string, Conventions>();
   private readonly derived = new Map<string, WeakMap<object, object>>();
@@ -232,7 +243,8 @@ export class Memo {
     const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
-    this.parts = new PartMemo();
+    this.reader = new LineReader(vocabulary);
+    this.longDay = undefined;
     this.settledConventions.clear();
     this.derived.clear();
     this.latestByFile.clear();
@@ -240,14 +252,19 @@ export class Memo {
   }
 
   partContext(vocabulary: Vocabulary): DeclarationContext {
-    return { vocabulary, memo: vocabulary === this.known?.vocabulary ? this.parts : new PartMemo() };
+    const known = vocabulary === this.known?.vocabulary ? this.reader : undefined;
+    return { vocabulary, memo: known ?? new LineReader(vocabulary) };
   }
 
   /** Only for the vocabulary given out last: an older state of the journal reads its blocks anew. */
   model(block: Block, vocabulary: Vocabulary): BlockModel {
     const context = this.partContext(vocabulary);
     if (vocabulary !== this.known?.vocabulary) return readBlock(block, context);
-    return remembered(this.models, block, () => readBlock(block, context));
+    return remembered(this.models, block, () => {
+      const model = readBlock(block, context, this.longDay);
+      if (block.lineCount > LONG_DAY) this.longDay = { block, model };
+      return model;
+    });
   }
 
   modelOnce(block: Block, vocabulary: Vocabulary): BlockModel {
@@ -291,8 +308,8 @@ export class Memo {
   }
 
   /**
-   * Something derived from an immutable object and from what else bears on it: made anew where one of the inputs is another
-   * than the last time.
+   * Something derived from an immutable object and from what else bears on it: made anew where one of the inputs is
+   * another than the last time.
    */
   from<T>(object: object, name: string, inputs: readonly unknown[], make: () => T): T {
     const cell = this.of(object, name, (): Cell<T> => ({}));

@@ -1,8 +1,8 @@
 import { CHORDS } from "../music/chords/chord.ts";
-import { INSTRUMENTS } from "../music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../music/instruments/instruments.ts";
 import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
-import { KINDS } from "../music/scales/kind.ts";
+import { KINDS } from "../music/scales/kinds.ts";
 import { type Phrase, TERMS } from "../syntax/words/terms.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
@@ -29,8 +29,8 @@ const TRIADS = ["major", "minor", "augmented", "diminished"];
 const COMMON = ["major", "minor"];
 
 /**
- * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and minor are
- * called as notes are named, and in English.
+ * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and
+ * minor are called as notes are named, and in English.
  */
 export function languagePhrases(names: NoteNames): readonly Phrase[] {
   return [
@@ -56,9 +56,11 @@ function kinds(noteNames: NoteNames): Phrase[] {
 
 function partsOfKinds({ major, minor }: NoteNames): Phrase[] {
   const own = ["major", "minor", ...major, ...minor];
+  const foreign = NOTE_NAMES.flatMap((names) => [...names.major, ...names.minor]);
   return PARTS_OF_KINDS.filter(([word]) => !own.includes(word)).map(([word, offers]) => ({
     words: [word],
     meaning: { type: "part of a kind", offers },
+    ...(foreign.includes(word) ? { foreign: true } : {}),
   }));
 }
 

@@ -6,8 +6,8 @@ import type { ScaleMeaning, WrittenNote } from "../syntax/words/meaning.ts";
 import type { PieceFacts } from "./declarations/declared.ts";
 
 /**
- * What a piece in no certain key is likely in: of one declared by its last note and signature in place of a key. `names` are
- * those of the reasons.
+ * What a piece in no certain key is likely in: of one declared by its last note and signature in place of a key.
+ * `names` are those of the reasons.
  */
 export function likelyScalesOf(
   { key, lastNote, signature, range }: PieceFacts,

@@ -52,8 +52,8 @@ export interface Attempt {
   readonly outcomes: readonly Outcome[];
   /** `4 of 5` is { got: 4, count: 5 }; `5 in a row` and `5x` are { got: 5, count: 5 }; unstated is 1 of 1. */
   readonly tries: { readonly got: number; readonly count: number };
-  /** Easy or clean, not tense, in at least half of the tries. */
-  readonly reached: boolean;
+  /** Easy or clean, not tense, in at least half of the tries; null where nothing was said of how it went. */
+  readonly reached: boolean | null;
   readonly conditions: Conditions;
   readonly place: Place;
 }

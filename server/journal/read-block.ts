@@ -7,19 +7,37 @@ import { DaySkeleton } from "./day-skeleton.ts";
 import { readDeclaration } from "./declarations/declaration.ts";
 import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
 import type { BlockModel, DayFrame, Entry } from "./model.ts";
-import { entryCount, readEntry } from "./read-entry.ts";
+import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 
-/** Reads a block: every line, and what the lines say together. Depends on the block and the declared names alone. */
-export function readBlock(block: Block, context: DeclarationContext): BlockModel {
+/**
+ * Reads a block: every line, and what the lines say together. Depends on the block and the declared names alone.
+ *
+ * @param before an earlier state of the same day, by the same names: its lines need not be read again
+ */
+export function readBlock(block: Block, context: DeclarationContext, before?: ReadBlock): BlockModel {
   const head = !block.day;
-  const lines = block.lines.map((text) => parseLine(text, { ...context, head }));
-  const reader = new BlockReader(context);
+  const known = before && !head ? linesByText(before) : undefined;
+  const lines = block.lines.map((text) => known?.get(text) ?? parseLine(text, { ...context, head }));
+  const reader = new BlockReader(context, before && !head ? entriesByLine(before.model) : undefined);
   for (const [i, line] of lines.entries()) reader.take(line, i, block.lines[i]!);
   return reader.model(lines);
 }
 
-/** Puts a line that frames others into a skeleton; other lines leave it as it is. */
-export function takeFrame(skeleton: DaySkeleton, line: Line, index: number): void {
+interface ReadBlock {
+  readonly block: Block;
+  readonly model: BlockModel;
+}
+
+function linesByText({ block, model }: ReadBlock): ReadonlyMap<string, Line> {
+  return new Map(block.lines.map((text, i) => [text, model.lines[i]!]));
+}
+
+function entriesByLine({ entries }: BlockModel): ReadonlyMap<number, Entry> {
+  return new Map(entries.map((entry) => [entry.place.line, entry]));
+}
+
+/** Puts a line that stands above others into the skeleton of its day; other lines leave it as it is. */
+export function openHeading(skeleton: DaySkeleton, line: Line, index: number): void {
   if (line.type === "day") skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
   else if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
   else if (line.type === "phase") skeleton.openPhase(index, phaseOf(line), minutesOf(line), says(line, "plan"));
@@ -71,10 +89,14 @@ class BlockReader {
   /** The last line that belongs to the last entry: its own, or a remark right under it. */
   private lastRemarked = -1;
 
-  constructor(private readonly context: DeclarationContext) {}
+  constructor(
+    private readonly context: DeclarationContext,
+    /** Those of an earlier state, by their lines. */
+    private readonly before?: ReadonlyMap<number, Entry>,
+  ) {}
 
   take(line: Line, index: number, text: string): void {
-    takeFrame(this.skeleton, line, index);
+    openHeading(this.skeleton, line, index);
     if (line.type === "day") this.day = dayFrame(line, text);
     else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest || reasonOf(line, text) };
     else if (line.type === "entry") this.takeEntry(line, index);
@@ -92,13 +114,13 @@ class BlockReader {
   }
 
   private takeEntry(line: LineOf<"entry">, index: number): void {
-    const entry = readEntry(line, index, this.context.vocabulary);
     const planned = this.skeleton.addEntry(index, entryCount(line));
     const stretch = this.skeleton.phases.length - 1;
-    this.entries.push({
-      entry: { ...entry, planned, stretch, phase: this.skeleton.phases[stretch]!.phase },
-      remarks: [],
-    });
+    const { phase } = this.skeleton.phases[stretch]!;
+    const before = this.before?.get(index);
+    const stands = before?.source === line && before.remarks.length === ownRemarks(line).length;
+    const entry = stands ? before : readEntry(line, index, this.context.vocabulary);
+    this.entries.push({ entry: { ...entry, planned, stretch, phase }, remarks: [] });
     this.lastRemarked = index;
   }
 

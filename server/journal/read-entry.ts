@@ -28,10 +28,15 @@ export function readEntry(source: EntryLine, line: number, vocabulary: Vocabular
     attempts,
     stretch: 0,
     done,
-    remarks: source.remark?.kind === "remark" && source.remark.text ? [source.remark.text] : [],
+    remarks: ownRemarks(source),
     planned: false,
     source,
   };
+}
+
+/** The remark at the end of its line, where it is one and says something. */
+export function ownRemarks({ remark }: EntryLine): readonly string[] {
+  return remark?.kind === "remark" && remark.text ? [remark.text] : [];
 }
 
 /** What of an entry counts for its day: planned or not, it counts once it says how it went, or that it was done. */

@@ -1,4 +1,4 @@
-import type { ExecuteCommandParams, ShowMessageParams, TextDocumentPositionParams } from "vscode-languageserver";
+import type { ExecuteCommandParams, TextDocumentPositionParams } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
 import { isolateStep } from "../features/commands/isolate-step.ts";
@@ -6,9 +6,11 @@ import { lastTime } from "../features/commands/last-time.ts";
 import { newDay } from "../features/commands/new-day.ts";
 import { repeatEntry } from "../features/commands/repeat-entry.ts";
 import { writeNotes } from "../features/commands/write-notes.ts";
+import { refusal } from "../features/explain/refusal.ts";
 import type { Position } from "../syntax/document/document.ts";
 import { textEdit } from "./convert.ts";
 import type { Place, Session } from "./session.ts";
+import { showMessage } from "./show-message.ts";
 import { workspaceEdit } from "./workspace-edit.ts";
 
 interface Command {
@@ -50,10 +52,10 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   },
 };
 
-/** `MessageType.Info` of the protocol. */
-const INFORMATION = 3;
-
-/** Runs a command at a position; undefined where the parameters name none, or no position. What it comes to is done by the client. */
+/**
+ * Runs a command at a position; undefined where the parameters name none, or no position. What it comes to is done by
+ * the client.
+ */
 export async function runCommand(session: Session, params: ExecuteCommandParams): Promise<null | undefined> {
   const command = Object.hasOwn(COMMANDS, params.command) ? COMMANDS[params.command as ServerCommand] : undefined;
   const [first, ...more] = params.arguments ?? [];
@@ -63,14 +65,14 @@ export async function runCommand(session: Session, params: ExecuteCommandParams)
   const place = await session.placeOf(at.textDocument.uri);
   const answer = place ? command.run(place, at.position, more) : UNKNOWN;
   if (answer.ok) await carryOut(session, answer, command.label);
-  else tell(session, answer.reason);
+  else showMessage(session.connection, "info", answer.reason);
   return null;
 }
 
-const UNKNOWN: CommandAnswer = {
-  ok: false,
-  reason: "Daystave does not know this file: it is neither open as a practice journal nor in a folder that is open.",
-};
+const UNKNOWN = refusal(
+  "Daystave does not know this file: it is neither open as a practice journal nor in a folder that is open.",
+);
+const CHANGED = "The text has changed in the meantime, so it was left as it is. Try once more.";
 
 async function carryOut(session: Session, { uri: key, edits, cursor }: CommandDone, label: string): Promise<void> {
   const { client, connection, workspace } = session;
@@ -78,16 +80,11 @@ async function carryOut(session: Session, { uri: key, edits, cursor }: CommandDo
   if (edits.length > 0) {
     const edit = workspaceEdit(session, key, uri, edits.map(textEdit));
     const { applied } = await connection.workspace.applyEdit({ label, edit });
-    if (!applied) return tell(session, "The text has changed in the meantime, so it was left as it is. Try once more.");
+    if (!applied) return showMessage(connection, "info", CHANGED);
   }
   if (client.showsDocuments)
     await connection.window.showDocument({ uri, takeFocus: true, selection: { start: cursor, end: cursor } });
-  else if (edits.length === 0) tell(session, `Line ${cursor.line + 1} of ${uri}`);
-}
-
-function tell({ connection }: Session, message: string): void {
-  const params: ShowMessageParams = { type: INFORMATION, message };
-  connection.sendNotification("window/showMessage", params);
+  else if (edits.length === 0) showMessage(connection, "info", `Line ${cursor.line + 1} of ${uri}`);
 }
 
 function isRank(value: unknown): value is number {

@@ -17,7 +17,9 @@ export async function startConfiguration(session: Session): Promise<void> {
   await Promise.all([listening, fetchSettings(session)]);
 }
 
-/** From clients that answer questions the settings are fetched; from others they come along, the same for all folders. */
+/**
+ * From clients that answer questions the settings are fetched; from others they come along, the same for all folders.
+ */
 export async function configurationChanged(
   session: Session,
   { settings }: DidChangeConfigurationParams,
@@ -44,7 +46,8 @@ async function askByFolder({ connection, workspace }: Session): Promise<Settings
   const everywhere = { section: SECTION };
   const { folders } = workspace;
   const byFolder = folders.map((folder) => ({ ...everywhere, scopeUri: workspace.spellingOf(folder) }));
-  const [unscoped, ...scoped] = await ask([everywhere, ...byFolder]).catch(() => ask([everywhere])); // some refuse scopes
+  // Some refuse scopes.
+  const [unscoped, ...scoped] = await ask([everywhere, ...byFolder]).catch(() => ask([everywhere]));
   return {
     unscoped: readSettings(unscoped),
     // Null: this client has nothing to say by folder.

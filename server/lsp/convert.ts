@@ -1,8 +1,8 @@
 import type * as lsp from "vscode-languageserver";
 import type { CompletionItem, Diagnostic, DocumentSymbol, Severity, TextEdit } from "../features/types.ts";
 
-// Numbers of the protocol's specification (3.17), not the library's constants: the core is a bundle of its own, and would
-// carry the whole library a second time.
+// Numbers of the protocol's specification (3.17), not the library's constants: the core is a bundle of its own, and
+// would carry the whole library a second time.
 
 export const SEVERITIES: Readonly<Record<Severity, lsp.DiagnosticSeverity>> = {
   error: 1,

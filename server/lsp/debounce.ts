@@ -7,7 +7,7 @@ import type { ChangeEvent } from "./session.ts";
  *
  * @param quiet in milliseconds
  */
-export function collectQuietly(
+export function debounced(
   changes: ChangeEvent,
   quiet: number,
   callback: (change: WorkspaceChange) => void,

@@ -1,7 +1,7 @@
 import { type Connection, ErrorCodes, LSPErrorCodes, ResponseError } from "vscode-languageserver";
 
 /** Where whatever goes wrong inside ends: it is logged with the message's name, and the server goes on. */
-export class Rim {
+export class ErrorBoundary {
   constructor(private readonly connection: Connection) {}
 
   /** The client is told that there is no answer. A `ResponseError` is an answer that the handler meant. */

@@ -7,7 +7,9 @@ import { canonicalFolder, canonicalUri } from "../host/uri.ts";
 import { fetchSettings } from "./configuration.ts";
 import type { Session } from "./session.ts";
 
-/** Git and other programs write many files at once: they are looked at together, this many milliseconds after the last. */
+/**
+ * Git and other programs write many files at once: they are looked at together, this many milliseconds after the last.
+ */
 const QUIET = 30;
 
 /** Asks to be told of changes to files where the client offers that. */

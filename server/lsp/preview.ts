@@ -11,7 +11,7 @@ import { fingersUnderCursor } from "../features/preview/fingers.ts";
 import { exerciseUnderCursor, preview as figuresOf } from "../features/preview/preview.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import type { Place, Session } from "./session.ts";
 
 /** How long nobody must have typed before a preview is told, in milliseconds. */
@@ -54,7 +54,7 @@ export function emptyPreview(session: Session, { uri, ...params }: PreviewParams
 /** Tells the client which journals changed. Only a client that has asked for a preview knows what that means. */
 export function announceChanges({ connection, workspace, onChange }: Session): Disposable {
   const method: ChangedMethod = "daystave/changed";
-  return collectQuietly(onChange, QUIET, ({ journals }) => {
+  return debounced(onChange, QUIET, ({ journals }) => {
     for (const journal of journals) {
       const params: ChangedParams = { journal, version: workspace.versionOf(journal) };
       connection.sendNotification(method, params);

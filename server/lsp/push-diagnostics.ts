@@ -1,4 +1,4 @@
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import { reportOn } from "./diagnostics.ts";
 import type { Session } from "./session.ts";
 
@@ -8,7 +8,7 @@ const QUIET = 5;
 /** For clients that cannot pull: tells about every open document that changed, or whose diagnostics did. */
 export function pushDiagnostics(session: Session): void {
   const { workspace, connection, told } = session;
-  collectQuietly(session.onChange, QUIET, async ({ journals }) => {
+  debounced(session.onChange, QUIET, async ({ journals }) => {
     for (const { key } of [...workspace.openDocuments]) {
       await workspace.ready(key);
       const open = workspace.openDocument(key);

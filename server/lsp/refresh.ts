@@ -1,4 +1,4 @@
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import { reportOn } from "./diagnostics.ts";
 import type { Session } from "./session.ts";
 
@@ -6,8 +6,8 @@ import type { Session } from "./session.ts";
 const QUIET = 50;
 
 /**
- * For clients that pull: asks them to pull again when what they were told about an open document no longer holds, though
- * nobody edited that document. One that was edited since is pulled anyway.
+ * For clients that pull: asks them to pull again when what they were told about an open document no longer holds,
+ * though nobody edited that document. One that was edited since is pulled anyway.
  */
 export function refreshDiagnostics(session: Session): void {
   const { client, connection, workspace, told } = session;
@@ -20,7 +20,7 @@ export function refreshDiagnostics(session: Session): void {
       reportOn({ session, journal, uri: key }).resultId !== before.resultId
     );
   };
-  collectQuietly(session.onChange, QUIET, ({ cause }) => {
+  debounced(session.onChange, QUIET, ({ cause }) => {
     if (client.refreshesDiagnostics && [...workspace.openDocuments].some(isStale))
       connection.languages.diagnostics.refresh();
     if (client.refreshesTokens && cause === "files") connection.languages.semanticTokens.refresh();

@@ -15,9 +15,10 @@ import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
 import { configurationChanged, startConfiguration } from "./configuration.ts";
 import { listenToDocuments } from "./documents.ts";
-import { cancelled, Rim } from "./error-boundary.ts";
+import { cancelled, ErrorBoundary } from "./error-boundary.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
-import type { Handlers, Host, Place, Session } from "./session.ts";
+import type { Handlers, Host } from "./host.ts";
+import type { Place, Session } from "./session.ts";
 
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */
 const WALK_AT_LATEST = 500;
@@ -31,7 +32,7 @@ export function serve(connection: Connection, host: Host): void {
 }
 
 class Server {
-  readonly #rim: Rim;
+  readonly #boundary: ErrorBoundary;
   #open: (() => Promise<Session>) | undefined;
   #session: Promise<Session> | undefined;
   #handlers: Promise<Handlers> | undefined;
@@ -42,14 +43,14 @@ class Server {
     private readonly connection: Connection,
     private readonly host: Host,
   ) {
-    this.#rim = new Rim(connection);
+    this.#boundary = new ErrorBoundary(connection);
   }
 
   listen(): void {
     const { connection } = this;
-    const rim = this.#rim;
-    connection.onInitialize(rim.request("initialize", (params) => this.#initialize(params)));
-    connection.onInitialized(rim.notification("initialized", () => this.#start()));
+    const boundary = this.#boundary;
+    connection.onInitialize(boundary.request("initialize", (params) => this.#initialize(params)));
+    connection.onInitialized(boundary.notification("initialized", () => this.#start()));
     listenToDocuments(connection, (what) => this.#tell("textDocument/didOpen, didChange, didSave or didClose", what));
     this.#listenToFeatures();
     this.#listenToDiagnostics();
@@ -66,7 +67,7 @@ class Server {
     const method: PreviewMethod = "daystave/preview";
     connection.onRequest(
       method,
-      rim.request(method, (params: unknown) => this.#preview(params)),
+      boundary.request(method, (params: unknown) => this.#preview(params)),
     );
     connection.listen();
   }
@@ -88,7 +89,7 @@ class Server {
       ),
     );
     connection.onCompletionResolve(
-      this.#rim.request("completionItem/resolve", async (item) => {
+      this.#boundary.request("completionItem/resolve", async (item) => {
         const { resolveUri, resolveCompletion } = await this.#load();
         const uri = resolveUri(item);
         const place = uri === undefined ? undefined : await (await this.#current()).placeOf(uri);
@@ -103,7 +104,7 @@ class Server {
       ),
     );
     connection.onExecuteCommand(
-      this.#rim.request("workspace/executeCommand", async (params) => {
+      this.#boundary.request("workspace/executeCommand", async (params) => {
         const { runCommand } = await this.#load();
         const answer = await runCommand(await this.#current(), params);
         if (answer === undefined) throw new ResponseError(ErrorCodes.InvalidParams, NO_COMMAND);
@@ -168,7 +169,7 @@ class Server {
       return report;
     });
     diagnostics.onWorkspace(
-      this.#rim.request("workspace/diagnostic", async (params, token, _progress, partial) => {
+      this.#boundary.request("workspace/diagnostic", async (params, token, _progress, partial) => {
         const { workspaceDiagnostics } = await this.#load();
         return (await workspaceDiagnostics(await this.#current(), params, token, partial)) ?? cancelled();
       }),
@@ -221,7 +222,7 @@ class Server {
     handlerOf: (handlers: Handlers) => (place: Place, params: Params) => Result,
     unknown: (handlers: Handlers) => Result,
   ): (params: Params, token: CancellationToken) => Promise<Result> {
-    return this.#rim.request(method, async (params: Params, token: CancellationToken) => {
+    return this.#boundary.request(method, async (params: Params, token: CancellationToken) => {
       const handlers = await this.#load();
       const place = await (await this.#current()).placeOf(params.textDocument.uri);
       if (token.isCancellationRequested) cancelled();
@@ -231,7 +232,7 @@ class Server {
 
   /** Does something with the session in the order in which messages came. */
   #tell(name: string, what: (session: Session) => void | Promise<void>): Promise<void> {
-    return this.#rim.notification(name, async () => what(await this.#current()))();
+    return this.#boundary.notification(name, async () => what(await this.#current()))();
   }
 
   #load(): Promise<Handlers> {

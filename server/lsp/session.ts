@@ -1,4 +1,4 @@
-import type { Connection, Disposable, InitializeParams, ShowMessageParams } from "vscode-languageserver";
+import type { Connection, Disposable, InitializeParams } from "vscode-languageserver";
 import type { Palette } from "../../shared/protocol.ts";
 import type { FileReader } from "../host/file-reader.ts";
 import {
@@ -16,23 +16,17 @@ import type { Journal } from "../journal/journal.ts";
 import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
+import { showMessage } from "./show-message.ts";
 
-/** What the entry point brings: how files are reached here, the time, and the core. */
-export interface Host {
+/** How files are reached here, and the time. */
+export interface Surroundings {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
-  /** All that needs the core, which is a bundle of its own in Node; asked for once. */
-  readonly handlers: () => Promise<Handlers>;
 }
-
-export type Handlers = typeof import("./handlers.ts");
 
 /** Calls the listener at every change, until it is disposed of. */
 export type ChangeEvent = (listener: (change: WorkspaceChange) => void) => Disposable;
-
-/** `MessageType.Warning` of the protocol. */
-const WARNING = 2;
 
 export interface Told {
   readonly resultId: string;
@@ -51,12 +45,12 @@ export interface Place {
 export function openSession(
   connection: Connection,
   client: Client,
-  host: Host,
+  { reader: ownReader, clock }: Surroundings,
   { initializationOptions, workspaceFolders, rootUri }: InitializeParams,
 ): Session {
   const options = readOptions(initializationOptions);
-  const reader = readerByScheme(host.reader, client.readsFiles ? clientReader(connection) : noReader);
-  const session = new Session(connection, client, reader, host.clock, options.timeZone ?? "");
+  const reader = readerByScheme(ownReader, client.readsFiles ? clientReader(connection) : noReader);
+  const session = new Session(connection, client, reader, clock, options.timeZone ?? "");
   session.fixToday(options.today);
   session.warnOfTimeZones();
   session.palette = options.palette;
@@ -110,8 +104,8 @@ export class Session {
   }
 
   /**
-   * Today, for a file or a journal's root, both canonical: the workspace folders may have time zones of their own. When a
-   * look finds another day than the one before, whatever was said in that zone may no longer hold.
+   * Today, for a file or a journal's root, both canonical: the workspace folders may have time zones of their own. When
+   * a look finds another day than the one before, whatever was said in that zone may no longer hold.
    */
   dayOf(key: string): DayNumber {
     return this.#today.dayIn(this.#zoneOf(key));
@@ -145,8 +139,7 @@ export class Session {
     for (const name of this.#zones) {
       if (before.has(name) || this.#today.knows(name)) continue;
       const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
-      const warning: ShowMessageParams = { type: WARNING, message };
-      this.connection.sendNotification("window/showMessage", warning);
+      showMessage(this.connection, "warning", message);
     }
   }
 

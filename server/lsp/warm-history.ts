@@ -1,18 +1,19 @@
 import type { Disposable } from "vscode-languageserver";
-import { hasHistory, journalHistory, readAhead } from "../features/diagnostics/history-reading.ts";
+import { leapsInSteps } from "../features/diagnostics/history-findings.ts";
+import { hasHistory, historyInSteps } from "../features/diagnostics/history-reading.ts";
 import { Slices } from "../host/time-slices.ts";
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import type { Session } from "./session.ts";
 
 /** Long enough that what the player sees first comes first, in milliseconds. */
 const QUIET = 400;
 
 /**
- * Brings the history of each journal up to date while nobody types, in slices between which other messages are answered:
- * then what only the history tells can be told, and a hover need not wait for it.
+ * Brings the history of each journal up to date while nobody types, in slices between which other messages are
+ * answered: then what only the history tells can be told, and a hover need not wait for it.
  */
 export function warmHistory(session: Session): Disposable {
-  return collectQuietly(session.onChange, QUIET, async ({ journals }) => {
+  return debounced(session.onChange, QUIET, async ({ journals }) => {
     for (const root of journals) await warm(session, root);
   });
 }
@@ -22,9 +23,13 @@ async function warm(session: Session, root: string): Promise<void> {
   for (;;) {
     const journal = session.workspace.journal(root);
     if (!journal || hasHistory(journal)) return;
-    for (const _ of readAhead(journal)) await slices.pause();
-    if (session.workspace.journal(root) !== journal) continue; // an edit came between: what was read of other days is kept
-    journalHistory(journal);
+    for (const _ of historyInSteps(journal)) {
+      await slices.pause();
+      // An edit came between: what was read of other days is kept.
+      if (session.workspace.journal(root) !== journal) break;
+    }
+    if (!hasHistory(journal)) continue;
+    for (const _ of leapsInSteps(journal)) await slices.pause();
     session.learned(root);
     return;
   }

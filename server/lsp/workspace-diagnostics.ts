@@ -8,7 +8,7 @@ import type {
 } from "vscode-languageserver";
 import { Slices } from "../host/time-slices.ts";
 import { canonicalUri } from "../host/uri.ts";
-import { collectQuietly } from "./debounce.ts";
+import { debounced } from "./debounce.ts";
 import { reportOn } from "./diagnostics.ts";
 import type { Session } from "./session.ts";
 
@@ -78,7 +78,7 @@ function nextChange(session: Session, token: CancellationToken): Promise<void> {
       cancelled.dispose();
       resolve();
     };
-    const changes = collectQuietly(session.onChange, QUIET, end);
+    const changes = debounced(session.onChange, QUIET, end);
     const cancelled = token.onCancellationRequested(end);
   });
 }

@@ -5,10 +5,14 @@ import { filesBelow, textOf } from "./source.ts";
 const MOST_LINES = 400;
 const MOST_TEST_LINES = 600;
 const CODE = /\.(ts|mts|mjs|js|css)$/;
+/** As the formatter has it, which leaves comments as they are. */
+const LINE_WIDTH = 120;
 /** Names that say nothing of what is in them. */
 const VAGUE = /^(utils?|helpers?|managers?|common|misc)$/i;
 
-/** Folders of one computer, and the host names of package registries. A URI such as file:///home/… names no real folder. */
+/**
+ * Folders of one computer, and the host names of package registries. A URI such as file:///home/… names no real folder.
+ */
 const MACHINE =
   /(?<![\w./:~-])\/(?:home|root|Users|work|mnt|srv)\/[\w.-]+|\b[A-Z]:\\Users\\|\bregistry\.[a-z]+\.[a-z]{2,}/;
 
@@ -37,24 +41,74 @@ test("so are tests, but for the reference data that they read", () => {
   expect(tooLong(tests, MOST_TEST_LINES)).toEqual([]);
 });
 
+/** Where comments keep to the width. */
+const NARROW = ["client", "server", "shared"];
+
+/** The lines of a comment, or with one behind their code, that are wider than the formatter makes others. */
+function wideComments(path: string, text: string): string[] {
+  return text.split("\n").flatMap((line, i) => {
+    const holdsComment = /^\s*(?:\/\/|\/?\*)|\s\/\/ /.test(line);
+    return holdsComment && [...line].length > LINE_WIDTH ? [`${path}:${i + 1}`] : [];
+  });
+}
+
+describe("comments", () => {
+  test("are found too wide wherever they stand", () => {
+    const long = "x".repeat(LINE_WIDTH);
+    const text = [
+      `// ${long}`,
+      `/** ${long} */`,
+      ` * ${long}`,
+      `const a = 1; // ${long}`,
+      `const b = "${long}";`,
+      "// x",
+    ];
+    expect(wideComments("a.ts", text.join("\n"))).toEqual(["a.ts:1", "a.ts:2", "a.ts:3", "a.ts:4"]);
+  });
+
+  test("are no wider than code", () => {
+    const kept = code.filter((path) => NARROW.includes(path.split("/")[0]!));
+    expect(kept.length).toBeGreaterThan(300);
+    expect(kept.flatMap((path) => wideComments(path, textOf(path)))).toEqual([]);
+  });
+});
+
 test("no folder or file has a name that says nothing", () => {
   const names = files.flatMap((path) => [...dirname(path).split("/"), basename(path).split(".")[0]!]);
   expect(names.filter((name) => VAGUE.test(name))).toEqual([]);
 });
 
-test("DEVELOPERS.md says what lives in each folder, and tells of none that is not there", () => {
-  const folders = new Set(files.flatMap((path) => foldersOf(path)));
-  const map = textOf("DEVELOPERS.md")
-    .split("\n## ")
-    .find((section) => section.startsWith("Code map\n"))!;
-  const told = [...map.matchAll(/^\| `([\w./-]+)\/`/gm)].map((match) => match[1]!);
-  expect(told.filter((folder) => !folders.has(folder))).toEqual([]);
-  const parts = [...folders].filter((folder) => /^(server|client|test)\/[^/]+$|^\w[^/]*$/.test(folder));
-  const mirrors = parts.filter(
-    (folder) => /^test\/./.test(folder) && ["server/", ""].some((top) => folders.has(folder.replace("test/", top))),
-  );
-  expect(parts.filter((folder) => ![...told, ...mirrors].includes(folder))).toEqual([]);
+describe("the code map", () => {
+  test("has a row for each part, and in it each of its rooms", () => {
+    const map = "| `server/` | all, started by `main.ts` |\n| `server/a/` | `b/` (one), `c/d/` |\n`server/e/` is prose";
+    expect(foldersTold(map)).toEqual(["server", "server/a", "server/a/b", "server/a/c/d"]);
+  });
+
+  test("of DEVELOPERS.md says what lives in each folder, and tells of none that is not there", () => {
+    const folders = new Set(files.flatMap((path) => foldersOf(path)));
+    const told = foldersTold(
+      textOf("DEVELOPERS.md")
+        .split("\n## ")
+        .find((section) => section.startsWith("Code map\n"))!,
+    );
+    expect(told.filter((folder) => !folders.has(folder))).toEqual([]);
+    const rooms = [...folders].filter((folder) =>
+      /^(server|client|test)\/[^/]+$|^server\/[^/]+\/[^/]+$|^\w[^/]*$/.test(folder),
+    );
+    const mirrors = rooms.filter(
+      (folder) => /^test\/./.test(folder) && ["server/", ""].some((top) => folders.has(folder.replace("test/", top))),
+    );
+    expect(rooms.filter((folder) => ![...told, ...mirrors].includes(folder))).toEqual([]);
+  });
 });
+
+/** The folder that each row is about, and those that it names in what it says of it. */
+function foldersTold(map: string): string[] {
+  return [...map.matchAll(/^\| `([\w./-]+)\/` \|(.*)$/gm)].flatMap(([, folder, text]) => [
+    folder!,
+    ...[...text!.matchAll(/`([\w./-]+)\/`/g)].map((match) => `${folder}/${match[1]}`),
+  ]);
+}
 
 /** The folders that a file stands in, each from the top of the checkout. */
 function foldersOf(path: string): string[] {

@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { circlesAmong } from "./circles.ts";
 import { importsOf, type Module, moduleOf, modules, ROOT } from "./source.ts";
 
 /** What a part of the program may import: parts of the program, and packages. `node:` is any module of Node. */
@@ -10,8 +11,8 @@ interface Rule {
 }
 
 /**
- * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node` and `preview/page` run apart
- * from the folders that they stand in: the one in Node alone, the other in a page without an editor.
+ * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node` and `preview/page` run
+ * apart from the folders that they stand in: the one in Node alone, the other in a page without an editor.
  */
 const RULES: Readonly<Record<string, Rule>> = {
   "server/music": { parts: [] },
@@ -29,7 +30,7 @@ const RULES: Readonly<Record<string, Rule>> = {
     packages: ["node:", "fastest-levenshtein", "string-width"],
   },
   "server/core.ts": { parts: ["lsp", "cli"] },
-  "server/main.ts": { parts: ["lsp", "host", "host/node", "core.ts"], packages: ["vscode-languageserver/node"] },
+  "server/main.ts": { parts: ["lsp", "host", "host/node"], packages: ["vscode-languageserver/node"] },
   "server/main.browser.ts": { parts: ["lsp", "host"], packages: ["vscode-languageserver/browser"] },
   client: {
     parts: ["shared", "client/preview/messages.ts"],
@@ -40,8 +41,38 @@ const RULES: Readonly<Record<string, Rule>> = {
   shared: { parts: [] },
 };
 
-/** `daystave lsp` is the language server itself; both ways in know by type what they load. */
-const EXCEPTIONS = ["server/cli/lsp/lsp.ts -> server/main.ts", "server/cli/main.ts -> server/core.ts"];
+/** `daystave lsp` is the language server itself. */
+const EXCEPTIONS = ["server/cli/lsp/lsp.ts -> server/main.ts"];
+
+/**
+ * Which rooms of its folder a room may import. Beside that it may import the files that stand beside the rooms, but for
+ * those that gather rooms themselves, as the list of commands does.
+ */
+const ROOMS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  "server/music": {
+    notes: [],
+    scales: ["notes"],
+    chords: ["notes", "scales"],
+    instruments: ["notes"],
+    patterns: ["notes", "scales", "chords", "instruments"],
+    tuning: ["notes", "scales", "chords", "patterns"],
+    fingering: ["notes", "instruments", "patterns"],
+  },
+  "server/syntax": { words: [], line: ["words"], document: ["line"] },
+  "server/checks": { notes: [], file: [], line: ["notes"], day: ["line", "file"] },
+  "server/features": {
+    explain: [],
+    colours: ["explain"],
+    commands: ["explain"],
+    completion: ["explain"],
+    diagnostics: ["explain"],
+    hover: ["explain"],
+    layout: ["explain"],
+    outline: ["explain"],
+    preview: ["explain"],
+  },
+  "server/cli": { check: [], export: [], format: [], help: [], history: [], lsp: [], notes: [], scales: [] },
+};
 
 /** The longest part that a file stands in. */
 function partOf(path: string): string | undefined {
@@ -64,6 +95,34 @@ function forbidden(module: Module): string[] {
     })
     .filter(({ file }) => !EXCEPTIONS.includes(`${module.path} -> ${file}`))
     .map(({ from, line }) => `${module.path}:${line} imports ${from}`);
+}
+
+/** The room that a file stands in below a folder; undefined beside the rooms. */
+function roomOf(path: string, folder: string): string | undefined {
+  const [room, ...rest] = path.slice(folder.length + 1).split("/");
+  return rest.length > 0 ? room : undefined;
+}
+
+/** Each import between rooms of one folder that the rules do not allow, with its place. */
+function forbiddenRooms(among: readonly Module[]): string[] {
+  return Object.entries(ROOMS).flatMap(([folder, rooms]) => {
+    const own = among.filter(({ path }) => path.startsWith(`${folder}/`));
+    const within = (module: Module) => importsOf(module).filter(({ file }) => file?.startsWith(`${folder}/`));
+    const gathering = own.filter(
+      (module) => !roomOf(module.path, folder) && within(module).some(({ file }) => roomOf(file!, folder)),
+    );
+    const gather = new Set(gathering.map(({ path }) => path));
+    return own.flatMap((module) => {
+      const room = roomOf(module.path, folder);
+      if (room === undefined) return [];
+      return within(module)
+        .filter(({ file }) => {
+          const target = roomOf(file!, folder);
+          return target === undefined ? gather.has(file!) : target !== room && !rooms[room]?.includes(target);
+        })
+        .map(({ from, line }) => `${module.path}:${line} imports ${from}`);
+    });
+  });
 }
 
 const all = modules("server", "client", "shared");
@@ -104,9 +163,55 @@ describe("the rules themselves", () => {
   });
 });
 
+describe("rooms and circles", () => {
+  const set = (texts: Readonly<Record<string, string>>) =>
+    Object.entries(texts).map(([path, text]) => moduleOf(path, text));
+
+  test("a circle is told by its way, types included, and once", () => {
+    const modules = set({
+      "a.ts": 'import { b } from "./b.ts"; import { d } from "./d.ts";',
+      "b.ts": 'import type { C } from "./c.ts";',
+      "c.ts": 'const a = () => import("./a.ts"); import { b } from "./b.ts";',
+      "d.ts": "",
+      "e.ts": 'import { a } from "./a.ts";',
+    });
+    expect(circlesAmong(modules)).toEqual(["a.ts → b.ts → c.ts → a.ts"]);
+  });
+
+  test("a room's import of another room is told, and of what gathers the rooms", () => {
+    const modules = set({
+      "server/cli/check/x.ts": 'import { y } from "../export/y.ts";\nimport { z } from "../list.ts";',
+      "server/cli/export/y.ts": 'import { plain } from "../plain.ts";',
+      "server/cli/list.ts": 'import { x } from "./check/x.ts";',
+      "server/cli/plain.ts": "",
+      "server/music/scales/x.ts": 'import { n } from "../notes/n.ts"; import { c } from "../chords/c.ts";',
+    });
+    expect(forbiddenRooms(modules)).toEqual([
+      "server/music/scales/x.ts:1 imports ../chords/c.ts",
+      "server/cli/check/x.ts:1 imports ../export/y.ts",
+      "server/cli/check/x.ts:2 imports ../list.ts",
+    ]);
+  });
+});
+
 test("data goes one way", () => {
   expect(all.length).toBeGreaterThan(200);
   expect(all.flatMap(forbidden)).toEqual([]);
+});
+
+test("between the rooms of a folder, too", () => {
+  expect(forbiddenRooms(all)).toEqual([]);
+});
+
+test("every room of those folders has a rule", () => {
+  for (const [folder, rooms] of Object.entries(ROOMS)) {
+    const there = all.flatMap(({ path }) => (path.startsWith(`${folder}/`) ? (roomOf(path, folder) ?? []) : []));
+    expect(Object.keys(rooms).sort(), folder).toEqual([...new Set(there)].sort());
+  }
+});
+
+test("no two files import each other, not by others and not by type", () => {
+  expect(circlesAmong(all)).toEqual([]);
 });
 
 test("every import within the project leads to a file, named with its ending", () => {

@@ -51,7 +51,10 @@ function isType(node: Node): boolean {
   return /^TS(Type|Interface|Array|Tuple|Union|Intersection|Function|Literal|Mapped|Qualified)/.test(node.type);
 }
 
-/** Names of the module's own that change while it runs: `let` at the top, and collections at the top that are written to. */
+/**
+ * Names of the module's own that change while it runs: `let` at the top, and collections at the top that are written
+ * to.
+ */
 function mutableState({ body, lineOf, path }: Module): string[] {
   const top = body.flatMap((node) => {
     const declaration = node.type === "ExportNamedDeclaration" ? node["declaration"] : node;

@@ -1,24 +1,31 @@
 import { existsSync, readdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, posix } from "node:path";
 import { describe, expect, test } from "vitest";
 import manifest from "../../package.json";
 import { daystave } from "../cli/command-line.ts";
-import { CONSOLE, generated, TABLES } from "./readme.ts";
-import { ROOT, textOf } from "./source.ts";
+import { CONSOLE, GENERATED, generated, TABLES } from "./readme.ts";
+import { filesBelow, ROOT, textOf } from "./source.ts";
 
 const README = textOf("README.md");
+const COMMAND_LINE = textOf("syntaxes/COMMAND-LINE.md");
 
-/** `UPDATE=1 npx vitest run test/architecture` writes what is generated into the README; read the difference. */
-test("what is generated in the README is what the code says", async () => {
-  const fresh = await generated(README);
-  if (process.env["UPDATE"]) writeFileSync(join(ROOT, "README.md"), fresh);
-  else expect(README).toBe(fresh);
+test("the README is read in one sitting", () => {
+  expect(README.trimEnd().split("\n").length).toBeLessThanOrEqual(200);
 });
 
-test("the README has a place for each of it", () => {
-  for (const name of Object.keys(TABLES)) expect(README).toContain(`<!-- ${name} -->`);
-  expect([...README.matchAll(CONSOLE)].length).toBeGreaterThanOrEqual(4);
-  expect(README.match(/```sh\n/g)).toHaveLength(1);
+/** `UPDATE=1 npx vitest run test/architecture` writes what is generated into the pages; read the difference. */
+test.each(GENERATED)("what is generated in %s is what the code says", async (path) => {
+  const page = textOf(path);
+  const fresh = await generated(page);
+  if (process.env["UPDATE"]) writeFileSync(join(ROOT, path), fresh);
+  else expect(page).toBe(fresh);
+});
+
+test("each of it has its place in one page", () => {
+  const pages = GENERATED.map(textOf).join("");
+  for (const name of Object.keys(TABLES)) expect(pages.split(`<!-- ${name} -->`)).toHaveLength(2);
+  expect([...COMMAND_LINE.matchAll(CONSOLE)].length).toBeGreaterThanOrEqual(4);
+  expect(COMMAND_LINE.match(/```sh\n/g)).toHaveLength(1);
 });
 
 test("every command in the editor says what it does", () => {
@@ -40,20 +47,24 @@ test("the README's journal is read without a complaint", async () => {
 test("its two commands are there, and the other scripts that the pages name", () => {
   const pages = README + textOf("DEVELOPERS.md");
   const named = new Set(
-    [...pages.matchAll(/npm (?:run )?(start|test|build|package|pictures|check|bench)\b/g)].map((match) => match[1]!),
+    [...pages.matchAll(/npm (?:run )?(start|test|simulation|build|package|pictures|check|bench)\b/g)].map(
+      (match) => match[1]!,
+    ),
   );
   expect([...named].sort()).toEqual(Object.keys(manifest.scripts).sort());
-  expect(textOf(".ci/run")).toMatch(/^npm test$/m);
+  expect(textOf(".ci/run")).toMatch(/^npm test\nnpm run simulation$/m);
 });
 
-describe.each(["README.md", "DEVELOPERS.md", "CHANGELOG.md"])("%s", (page) => {
+const SYNTAXES = filesBelow("syntaxes").filter((path) => path.endsWith(".md"));
+
+describe.each(["README.md", "DEVELOPERS.md", "CHANGELOG.md", ...SYNTAXES])("%s", (page) => {
   const text = textOf(page);
   const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map((match) => match[1]!).filter((to) => !to.includes("://"));
 
   test("links to files that are there, and to headings in them", () => {
     const broken = links.filter((to) => {
       const [file, anchor] = to.split("#");
-      const target = file || page;
+      const target = file ? posix.join(posix.dirname(page), file) : page;
       return !existsSync(join(ROOT, target)) || (anchor !== undefined && !anchors(textOf(target)).has(anchor));
     });
     expect(broken).toEqual([]);
@@ -86,6 +97,11 @@ function anchors(text: string): ReadonlySet<string> {
     }),
   );
 }
+
+test("the README leads to every page below syntaxes, and each of them back", () => {
+  expect(SYNTAXES.filter((path) => !README.includes(`](${path})`))).toEqual([]);
+  expect(SYNTAXES.filter((path) => !textOf(path).includes("](../README.md)"))).toEqual([]);
+});
 
 test("every picture that is kept is shown in the README", () => {
   const unused = readdirSync(join(ROOT, "client/pictures")).filter(

@@ -4,12 +4,15 @@ import { COMMANDS } from "../../server/cli/commands.ts";
 import { daystave } from "../cli/command-line.ts";
 import { ROOT, textOf } from "./source.ts";
 
-/** Where the README's commands are run. */
+/** The pages in which something is generated. */
+export const GENERATED = ["README.md", "syntaxes/COMMAND-LINE.md", "syntaxes/DIAGNOSTICS.md"];
+
+/** Where the commands of the pages are run. */
 const SAMPLE = `${ROOT}samples/quickstart`;
 
-/** The README with everything that is generated in it made anew: tables between their marks, what commands print, the hook. */
-export async function generated(readme: string): Promise<string> {
-  let text = readme;
+/** A page with everything that is generated in it made anew: tables between their marks, what commands print, the hook. */
+export async function generated(page: string): Promise<string> {
+  let text = page;
   for (const [name, rows] of Object.entries(TABLES)) {
     const [open, close] = [`<!-- ${name} -->`, `<!-- /${name} -->`];
     text = text.replace(
@@ -59,7 +62,7 @@ export const TABLES: Readonly<Record<string, () => Rows>> = {
   diagnostics: () => [
     ["code", "severity", "what it means"],
     ...Object.entries(CODES).map(([code, severity]) => {
-      return [`[\`${code}\`](syntaxes/FORMAT.md#${anchorOf(code)})`, severity, MEANINGS[code as Code]];
+      return [`[\`${code}\`](FORMAT.md#${anchorOf(code)})`, severity, MEANINGS[code as Code]];
     }),
   ],
 };
@@ -98,7 +101,10 @@ function hook(): string {
   return /const HOOK = `([^`]*)`;/.exec(textOf("test/cli/bundle.test.ts"))![1]!;
 }
 
-/** What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it. Today is 2026-03-10. */
+/**
+ * What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it. Today is
+ * 2026-03-10.
+ */
 async function outputOf(line: string): Promise<string> {
   const [, stdin = "", command] = /^(?:echo "([^"]*)" \| )?daystave (.*)$/.exec(line)!;
   const argv = [...command!.matchAll(/"([^"]*)"|(\S+)/g)].map(([, words, word]) => words ?? word!);

@@ -1,4 +1,5 @@
-// Runs inside an editor, as the test bundle that it starts with: prints when what happened while our extension was activated.
+// Runs inside an editor, as the test bundle that it starts with: prints when what happened while our extension was
+// activated.
 const { extensions, Uri, window, workspace } = require("vscode");
 
 const EXTENSION = "daystave-dev.daystave";
@@ -19,7 +20,10 @@ exports.run = async () => {
   console.log(`[bench] ${JSON.stringify(Object.fromEntries(marks()))}`);
 };
 
-/** Names and times in milliseconds. In Node the editor keeps its marks itself, in whole milliseconds; in a browser, where everybody does. */
+/**
+ * Names and times in milliseconds. In Node the editor keeps its marks itself, in whole milliseconds; in a browser,
+ * where everybody does.
+ */
 function marks() {
   const { timeOrigin } = performance;
   const standard = performance

@@ -13,14 +13,14 @@ const LIMIT = 90_000;
 /**
  * One activation of the extension, in a window of its own: what it took and its parts, in milliseconds.
  *
- * Counted is all the time from the moment that the editor has our code: reading and running it, `activate` up to the question
- * `initialize`, and what the client does with the server's answer to that until `activate` has ended. With it go the calls
- * that start the worker or the process, and whatever else the editor's extension host or the machine happened to do in
- * between.
+ * Counted is all the time from the moment that the editor has our code: reading and running it, `activate` up to the
+ * question `initialize`, and what the client does with the server's answer to that until `activate` has ended. With
+ * it go the calls that start the worker or the process, and whatever else the editor's extension host or the machine
+ * happened to do in between.
  *
  * Not counted are: the way of the code over HTTP in a browser (`fetching`); the wait from the question, which is put
- * together and sent in it, to the answer (`waiting`), in which the worker or the process starts; and the pause between the
- * loading and `activate`, in which the editor loads other extensions.
+ * together and sent in it, to the answer (`waiting`), in which the worker or the process starts; and the pause
+ * between the loading and `activate`, in which the editor loads other extensions.
  */
 export async function activation(browser, host) {
   const page = await browser.newPage();

@@ -1,5 +1,6 @@
-// The editor's part of the benchmark: what the extension costs in a window of the browser workbench that `npm start` serves,
-// and in an editor that runs extensions in Node. Figures of a machine with other work to do differ much: hence medians.
+// The editor's part of the benchmark: what the extension costs in a window of the browser workbench that `npm start`
+// serves, and in an editor that runs extensions in Node. Figures of a machine with other work to do differ much:
+// hence medians.
 import { spawnSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -21,8 +22,8 @@ const WEEK = 7 * 86_400_000;
 const TYPED = ", 88 clean, 92 nearly, 96 clean, 100 slips";
 
 /**
- * Measures all of it and gives the figures to `tell`, one row each: what, a figure, its unit, its target if there is one, and
- * a figure beside it if there is one.
+ * Measures all of it and gives the figures to `tell`, one row each: what, a figure, its unit, its target if there is
+ * one, and a figure beside it if there is one.
  */
 export async function measureEditor(count, { tell, note }) {
   const executablePath = findChromium();
@@ -38,7 +39,9 @@ export async function measureEditor(count, { tell, note }) {
   }
 }
 
-/** Once the window has come to rest, and while it starts, when the extension shares the processor with everything else. */
+/**
+ * Once the window has come to rest, and while it starts, when the extension shares the processor with everything else.
+ */
 async function activations(browser, count, report) {
   for (const [where, start] of [
     ["browser", browserHost],
@@ -78,7 +81,9 @@ function tellActivation(where, all, { tell, note }) {
   note(`  of that ${parts.join(", ")}; not in that ${beside.join(", ")}`);
 }
 
-/** The preview drawn, and typing: with it, without it, and in the same text as plain text, where nothing of ours runs. */
+/**
+ * The preview drawn, and typing: with it, without it, and in the same text as plain text, where nothing of ours runs.
+ */
 async function windows(browser, count, tell) {
   const { line } = writeSample();
   const serve = (file) => serveWorkbench({ port: 0, sample: SAMPLE, open: [file] });
@@ -125,7 +130,9 @@ async function withPreview(window, line) {
   return { cold, warm, ...(await typing(window, line)) };
 }
 
-/** Long tasks, of 50 ms and more: how many, the longest of them in milliseconds, and how many were the preview page's. */
+/**
+ * Long tasks, of 50 ms and more: how many, the longest of them in milliseconds, and how many were the preview page's.
+ */
 async function typing(window, line) {
   const { during, after } = await window.tasksWhileTyping(line, TYPED);
   return {

@@ -1,25 +1,26 @@
 // Writes the journals that the benchmark reads: invented, for measuring only, the same for the same seed.
 import { Scale } from "tonal";
+import { dayLine, entryLine, HANDS, headLines, phaseLine, remarkLine } from "../support/hands.mjs";
 
 const DAY = 86_400_000;
 const WEEKDAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 const KEYS = [
-  "D minor melodic",
-  "G major",
-  "F major",
-  "A minor melodic",
-  "Bb major",
-  "G minor harmonic",
-  "C major",
-  "E minor melodic",
-  "Eb major",
-  "D major",
-  "A major",
-  "C minor harmonic",
-  "B minor melodic",
-  "F minor melodic",
-  "E major",
-  "Ab major",
+  ["D", "minor melodic"],
+  ["G", "major"],
+  ["F", "major"],
+  ["A", "minor melodic"],
+  ["Bb", "major"],
+  ["G", "minor harmonic"],
+  ["C", "major"],
+  ["E", "minor melodic"],
+  ["Eb", "major"],
+  ["D", "major"],
+  ["A", "major"],
+  ["C", "minor harmonic"],
+  ["B", "minor melodic"],
+  ["F", "minor melodic"],
+  ["E", "major"],
+  ["Ab", "major"],
 ];
 const PATTERNS = [
   "thirds",
@@ -34,13 +35,14 @@ const PATTERNS = [
   "thirds alternating",
 ];
 const ARTICULATIONS = ["slurred", "tongued", "staccato", "slur 2+2", "t-k", "d-g"];
+const OUTCOMES = "clean|clean|clean|clean 5 in a row|clean 4 of 5|nearly|uneven|slips|easy|tense".split("|");
 const FOCUSES = ["finger changes", "evenness", "tonguing", "ease", "breath", "half holes", "tuning"];
 const PIECES = [
-  ["Ground in G minor", "Ground", "G minor"],
-  ["Evening by the lock", "Evening", "D minor"],
-  ["Six short walks", "Walks", "F major"],
-  ["The ferry's jig", "Jig", "C major"],
-  ["Slow air for a wet day", "Air", "A minor"],
+  { title: "Ground in G minor", short: "Ground", key: ["G", "minor"] },
+  { title: "Evening by the lock", short: "Evening", key: ["D", "minor"] },
+  { title: "Six short walks", short: "Walks", key: ["F", "major"] },
+  { title: "The ferry's jig", short: "Jig", key: ["C", "major"] },
+  { title: "Slow air for a wet day", short: "Air", key: ["A", "minor"] },
 ];
 const REMARKS = [
   "E5 to F5 is what breaks",
@@ -53,17 +55,49 @@ const REMARKS = [
   "much freer than last week ✓",
   "𝄞 read it from the facsimile",
 ];
+const HEAD = {
+  lines: ["player Noor", "instrument alto recorder", "pitch A=415"],
+  pieces: PIECES,
+  aim: {
+    entry: {
+      subject: { scale: ["D", "minor melodic"] },
+      pattern: "thirds",
+      value: "8ths",
+      trials: [{ tempo: 132 }],
+      number: 0,
+    },
+    by: "2036-01-01",
+  },
+};
+/** Counted as the usual hand's, so that each hand writes the same days. */
+const HEAD_LINES = headLines(HANDS.usual, HEAD).length + 1;
+const LONG_TONES = { subject: { tones: ["F4", "C5", "F5"] }, drone: "F" };
+const FIVE_NOTES = {
+  subject: { scale: ["D", "minor"] },
+  span: "five notes",
+  articulation: "slurred",
+  manner: "slow",
+  outcome: "clean",
+};
+const CHAIN = {
+  subject: { chain: ["C", "F", "Bb"].map((tonic) => [tonic, "major"]) },
+  pattern: "straight",
+  value: "16ths",
+  trials: [{ tempo: 60, outcome: "nearly" }],
+};
 
-/** Wrong lines, each with one diagnostic to it: a wrong note, letter or signature, a word that is none, a tempo out of range. */
+const notes = (names) => ({ notes: names.split(" ") });
+const AT_60 = { value: "8ths", trials: [{ tempo: 60, outcome: "clean" }] };
+/** Wrong entries, each with one diagnostic to it: a wrong note, letter or signature, a word or a note that is none. */
 const WRONG = [
-  "D minor natural: D E F G A B C D, 8ths at 60 clean",
-  "F# major: F# G# A# B C# D# F F#",
-  "G major: 2 sharps",
-  "A major: A B C# D E F# Ab A",
-  "D minor melodic, thirdz, 8ths at 60 clean",
-  "H# major, 8ths at 60 clean",
-  "C major: T T T S T T S",
-  "Bb major: Bb C D Eb F G A# Bb",
+  { subject: { scale: ["D", "minor natural"] }, claim: notes("D E F G A B C D"), ...AT_60 },
+  { subject: { scale: ["F#", "major"] }, claim: notes("F# G# A# B C# D# F F#") },
+  { subject: { scale: ["G", "major"] }, claim: { said: "2 sharps" } },
+  { subject: { scale: ["A", "major"] }, claim: notes("A B C# D E F# Ab A") },
+  { subject: { scale: ["D", "minor melodic"] }, pattern: "thirdz", ...AT_60 },
+  { subject: { scale: ["H#", "major"] }, ...AT_60 },
+  { subject: { scale: ["C", "major"] }, claim: { said: "T T T S T T S" } },
+  { subject: { scale: ["Bb", "major"] }, claim: notes("Bb C D Eb F G A# Bb") },
 ];
 
 /** Numbers from 0 up to 1, evenly spread, by Marsaglia's xorshift (32 bit; shifts 13, 17, 5). */
@@ -77,76 +111,164 @@ function randomFrom(seed) {
   };
 }
 
+/** What a player does, day by day. All that is random of a journal is drawn here, and no hand bears on it. */
+class Player {
+  #random;
+  /** Days in all: the odd day without practice comes on top. */
+  #total;
+  /** Where each thing practised began. */
+  #marks = new Map();
+
+  constructor(seed, lines) {
+    this.#random = randomFrom(seed);
+    this.#total = Math.ceil(lines / 14.6 / 5.7) * 7;
+  }
+
+  /** Whether nothing was practised on this day, a day of the week from Sunday as 0. */
+  rests(weekday) {
+    return weekday === 0 || this.#random() < 0.05;
+  }
+
+  /** The phases of a day: of each its name, its minutes and its entries. */
+  phases(day) {
+    return [
+      {
+        name: "warm-up",
+        minutes: 8,
+        entries: [LONG_TONES, this.#random() < 0.5 ? this.#spelled() : FIVE_NOTES],
+      },
+      {
+        name: "groundwork",
+        minutes: 15,
+        entries: [this.#remarked(this.#exercise(day, "8ths")), this.#exercise(day, "8ths")],
+      },
+      {
+        name: "fluency",
+        minutes: 10,
+        entries: [
+          this.#remarked(this.#exercise(day, "16ths")),
+          this.#remarked(this.#exercise(day, "16ths")),
+          ...(this.#random() < 0.5 ? [CHAIN] : []),
+        ],
+      },
+      { name: "pieces", minutes: 15, entries: [this.#remarked(this.#piece(day))] },
+    ];
+  }
+
+  #exercise(day, value) {
+    const scale = this.#one(KEYS.slice(0, 4 + Math.ceil(12 * this.#progress(day))));
+    const pattern = this.#random() < 0.6 ? this.#one(PATTERNS) : undefined;
+    const articulation = this.#one(ARTICULATIONS);
+    const focus = this.#random() < 0.2 ? this.#one(FOCUSES) : undefined;
+    const what = [...scale, pattern, articulation].join();
+    // 16ths go at about a fifth more notes a minute than 8ths, not at twice as many.
+    const trials = this.#trials(what, day, value === "16ths" ? 0.6 : 1);
+    return { subject: { scale }, pattern, articulation, value, trials, focus };
+  }
+
+  #spelled() {
+    const tonic = this.#one(["C", "G", "D", "A", "F", "Bb", "Eb"]);
+    const kind = this.#one(["major", "major pentatonic"]);
+    const claim = { notes: [...Scale.get(`${tonic} ${kind}`).notes, tonic] };
+    return { subject: { scale: [tonic, kind] }, claim, articulation: "slurred", manner: "slow" };
+  }
+
+  #piece(day) {
+    const piece = this.#one(PIECES);
+    const bar = 1 + 16 * Math.floor(this.#random() * 5);
+    return { subject: { piece, bars: [bar, bar + 15] }, trials: this.#trials(piece.short + bar, day) };
+  }
+
+  #remarked(entry) {
+    return this.#random() < 0.25 ? { ...entry, remark: this.#one(REMARKS) } : entry;
+  }
+
+  #trials(what, day, share = 1) {
+    const base = Math.round(this.#tempo(what, day) * share);
+    const count = this.#random() < 0.4 ? 3 : 1;
+    return Array.from({ length: count }, (_, i) => ({
+      tempo: base + 4 * i,
+      outcome: i < count - 1 ? "clean" : this.#one(OUTCOMES),
+    }));
+  }
+
+  /** For something practised: a little above or below where it stands, which rises from 46 to 120 at most. */
+  #tempo(what, day) {
+    if (!this.#marks.has(what)) this.#marks.set(what, 46 + Math.floor(this.#random() * 20));
+    return Math.round(this.#marks.get(what) + 48 * this.#progress(day) + (this.#random() - 0.5) * 8);
+  }
+
+  #progress(day) {
+    return Math.sqrt(Math.min(1, day / this.#total));
+  }
+
+  #one(list) {
+    return list[Math.floor(this.#random() * list.length)];
+  }
+}
+
 /**
- * A player's journal in one file: six days a week but for the odd one, phases, ten to fourteen lines a day, tempos that
- * rise over the years, a remark here and there.
+ * The days of a journal, each with its date and its lines: six a week but for the odd one, phases, ten to fourteen
+ * lines a day, tempos that rise over the years, a remark here and there.
+ */
+function* daysOf({ lines, wrong, seed = 1, from = "2016-01-04", hand = HANDS.usual }) {
+  const player = new Player(seed, lines);
+  const begins = Date.parse(from);
+  let number = 0;
+  let wrongSoFar = 0;
+  for (let day = 0, count = HEAD_LINES; count < lines; day++) {
+    const date = new Date(begins + day * DAY);
+    if (player.rests(date.getUTCDay())) continue;
+    const written = { date: date.toISOString().slice(0, 10), weekday: WEEKDAYS[date.getUTCDay()], minutes: 50 };
+    const text = [dayLine(hand, { ...written, number: day })];
+    const write = (entry) => text.push(entryLine(hand, { ...entry, number: number++ }));
+    for (const { name, minutes, entries } of player.phases(day)) {
+      text.push(phaseLine(hand, { name, minutes, number: day }));
+      for (const entry of entries) {
+        write(entry);
+        if (entry.remark) text.push(remarkLine(hand, entry.remark));
+      }
+    }
+    // Spread evenly over the whole, whatever the number.
+    while (wrongSoFar < Math.floor((wrong * (count + text.length)) / lines)) write(WRONG[wrongSoFar++ % WRONG.length]);
+    text.push("");
+    count += text.length;
+    yield { date: written.date, text };
+  }
+}
+
+/**
+ * A player's journal in one file. In each hand it has the same days and entries, a line each.
  *
- * @param {{ lines: number, wrong: number, seed?: number, from?: string }} size how many lines, and how many of them are wrong
+ * @param {{ lines: number, wrong: number, seed?: number, from?: string, hand?: import("../support/hands.mjs").Hand }}
+ *   size how many lines, how many of them are wrong, the first day, and who writes
  * @returns {string}
  */
-export function journalText({ lines, wrong, seed = 1, from = "2016-01-04" }) {
-  const random = randomFrom(seed);
-  const one = (list) => list[Math.floor(random() * list.length)];
-  const text = [
-    "player Noor",
-    "instrument alto recorder",
-    "pitch A=415",
-    ...PIECES.map(([title, short, key]) => `piece "${title}" as ${short}: ${key}, 96 bars, goal quarter=84`),
-    "aim D minor melodic, thirds, 8ths at 132 by 2036-01-01",
-    "",
-  ];
-  const begins = Date.parse(from);
-  const total = Math.ceil(lines / 14.6 / 5.7) * 7; // days in all: the odd day without practice comes on top
-  const progress = (day) => Math.sqrt(Math.min(1, day / total));
-  const marks = new Map();
-  /** 16ths go at about a fifth more notes a minute than 8ths, not at twice as many. A tempo for something practised: a little above or below where it stands, which rises from 46 to 120 at most. */
-  const tempo = (what, day) => {
-    if (!marks.has(what)) marks.set(what, 46 + Math.floor(random() * 20));
-    return Math.round(marks.get(what) + 48 * progress(day) + (random() - 0.5) * 8);
-  };
-  const outcome = () =>
-    one(["clean", "clean", "clean", "clean 5 in a row", "clean 4 of 5", "nearly", "uneven", "slips", "easy", "tense"]);
-  const ladder = (what, day, share = 1) => {
-    const base = Math.round(tempo(what, day) * share);
-    const rungs = random() < 0.4 ? 3 : 1;
-    return Array.from(
-      { length: rungs },
-      (_, i) => `${i === 0 ? "at " : ""}${base + 4 * i} ${i < rungs - 1 ? "clean" : outcome()}`,
-    ).join(", ");
-  };
-  const exercise = (day, value) => {
-    const key = one(KEYS.slice(0, 4 + Math.ceil(12 * progress(day))));
-    const terms = [key, ...(random() < 0.6 ? [one(PATTERNS)] : []), one(ARTICULATIONS)];
-    const focus = random() < 0.2 ? `, focus ${one(FOCUSES)}` : "";
-    return `  ${terms.join(", ")}, ${value} ${ladder(terms.join(), day, value === "16ths" ? 0.6 : 1)}${focus}`;
-  };
-  const spelled = () => {
-    const [tonic, kind] = [one(["C", "G", "D", "A", "F", "Bb", "Eb"]), one(["major", "major pentatonic"])];
-    return `  ${tonic} ${kind}: ${[...Scale.get(`${tonic} ${kind}`).notes, tonic].join(" ")}, slurred, slow`;
-  };
-  const remark = () => (random() < 0.25 ? [`    -- ${one(REMARKS)}`] : []);
+export function journalText(size) {
+  const { hand = HANDS.usual } = size;
+  const days = [...daysOf(size)].flatMap(({ text }) => text);
+  return [...headLines(hand, HEAD), "", ...days, ""].join(hand.end);
+}
 
-  let wrongSoFar = 0;
-  for (let day = 0; text.length < lines; day++) {
-    const date = new Date(begins + day * DAY);
-    if (date.getUTCDay() === 0 || random() < 0.05) continue;
-    text.push(`${date.toISOString().slice(0, 10)} ${WEEKDAYS[date.getUTCDay()]}, 50 min`);
-    text.push(
-      "warm-up, 8 min",
-      "  long tones on F4 C5 F5, with drone F",
-      random() < 0.5 ? spelled() : "  D minor, five notes, slurred, slow, clean",
-    );
-    text.push("groundwork, 15 min", exercise(day, "8ths"), ...remark(), exercise(day, "8ths"));
-    text.push("fluency, 10 min", exercise(day, "16ths"), ...remark(), exercise(day, "16ths"), ...remark());
-    if (random() < 0.5) text.push("  C major > F major > Bb major, straight, 16ths at 60 nearly");
-    const piece = one(PIECES)[1];
-    const bar = 1 + 16 * Math.floor(random() * 5);
-    text.push("pieces, 15 min", `  ${piece}, bars ${bar}-${bar + 15}, ${ladder(piece + bar, day)}`, ...remark());
-    // Spread evenly over the whole, whatever the number.
-    while (wrongSoFar < Math.floor((wrong * text.length) / lines)) text.push(`  ${WRONG[wrongSoFar++ % WRONG.length]}`);
-    text.push("");
-  }
-  return `${text.join("\n")}\n`;
+/** The same journal in a file a day, by their names. What is declared stands in `journal.practice`. */
+export function journalFiles(size) {
+  const { hand = HANDS.usual } = size;
+  const days = Array.from(daysOf(size), ({ date, text }) => [`${date}.practice`, text.join(hand.end) + hand.end]);
+  return new Map([["journal.practice", headLines(hand, HEAD).join(hand.end) + hand.end], ...days]);
+}
+
+/**
+ * The same journal, in the middle of which a day is so many lines long: as if whole weeks had been noted under one
+ * date. Returns the line of that day, too.
+ */
+export function withLongDay(size, long) {
+  const { hand = HANDS.usual } = size;
+  const days = Array.from(daysOf(size), ({ text }) => text);
+  const more = [...daysOf({ ...size, lines: long * 2, seed: 2 })].flatMap(({ text }) => text.slice(1, -1));
+  const middle = days.length >> 1;
+  days[middle] = [days[middle][0], ...more.slice(0, long - 2), ""];
+  const before = [...headLines(hand, HEAD), "", ...days.slice(0, middle).flat()];
+  return { text: [...before, ...days.slice(middle).flat(), ""].join(hand.end), line: before.length };
 }
 
 /** As many lines for plain-text accounting: one transaction of three lines and a blank for every four lines. */

@@ -1,46 +1,55 @@
+import { entryLine } from "../support/hands.mjs";
 import { MeasuringClient } from "./client.mjs";
 
-const TYPED = "  D minor melodic, thirds, 8ths at 72 clean";
+/** What is typed, as each hand writes it: "  D minor melodic, thirds, 8ths at 72 clean". */
+const TYPED = {
+  subject: { scale: ["D", "minor melodic"] },
+  pattern: "thirds",
+  value: "8ths",
+  trials: [{ tempo: 72, outcome: "clean" }],
+  number: 0,
+};
+/** An exercise's name in any hand, at the head of a line. */
+const EXERCISE = /^ {2}[A-H](e?s|is|[#b♯♭])?[ -](major|minor|dur|moll)/i;
 
 export function median(values) {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  return quantile(values, 0.5);
 }
 
-/** Long enough for the server to read the history, which it does once it is quiet; in milliseconds. */
-const SETTLED = 1_500;
+/** The value that this share of the values do not exceed, between two of them by proportion. */
+export function quantile(values, share) {
+  const sorted = [...values].sort((a, b) => a - b);
+  const place = (sorted.length - 1) * share;
+  const below = sorted[Math.floor(place)];
+  return below + (sorted[Math.ceil(place)] - below) * (place % 1);
+}
 
 /** One life of a server with one text: start, open, hover, type a line in the middle and one at the end, complete. */
-export async function life(bundle, text) {
+export async function life({ bundle, text, hand }) {
   const client = await MeasuringClient.start(bundle);
   const { time, count } = await client.open(text);
-  const lines = text.split("\n");
+  const lines = text.split(/\r?\n/);
   const places = [blankLineFrom(lines, lines.length >> 1), blankLineFrom(lines, lines.length - 30)];
-  await pause(SETTLED);
-  const hovers = [];
-  for (let round = 0; round < 6; round++) {
-    for (let i = 0; i < 20; i++) {
-      const time = await client.hover(entryFrom(lines, places[0] + i * 50));
-      if (round > 2) hovers.push(time); // once warm
-    }
-  }
+  await client.rested();
+  const hovers = await hoverTimes(client, lines, places[0]);
+  const typed = entryLine(hand, TYPED);
   const keystrokes = [];
   const completions = [];
   for (const line of places) {
-    for (let character = 0; character < TYPED.length; character++) {
+    for (let character = 0; character < typed.length; character++) {
       await pause();
-      keystrokes.push(await client.type(TYPED[character], { line, character }));
+      keystrokes.push(await client.type(typed[character], { line, character }));
     }
     for (let i = 0; i < 10; i++) {
       await pause();
-      completions.push(await client.complete(i === 0 ? "," : "x", { line, character: TYPED.length + i }));
+      completions.push(await client.complete(i === 0 ? "," : "x", { line, character: typed.length + i }));
     }
   }
   const result = {
     start: client.startTime,
     first: time,
     keystroke: median(keystrokes),
+    slowKeystroke: quantile(keystrokes, 0.95),
     completion: median(completions),
     hover: median(hovers),
     memory: client.peakMemory(),
@@ -50,18 +59,52 @@ export async function life(bundle, text) {
   return result;
 }
 
-/** The lives of several servers in turn, each round in the opposite order of the one before; medians of every figure. */
-export async function rounds(count, contenders) {
-  const lives = new Map(contenders.map(({ name }) => [name, []]));
-  for (let round = 0; round < count; round++) {
-    const order = round % 2 ? [...contenders].reverse() : contenders;
-    for (const { name, bundle, text } of order) lives.get(name).push(await life(bundle, text));
+async function hoverTimes(client, lines, from) {
+  const times = [];
+  for (let round = 0; round < 6; round++) {
+    for (let i = 0; i < 20; i++) {
+      const time = await client.hover(exerciseFrom(lines, from + i * 50));
+      if (round > 2) times.push(time); // once warm
+    }
   }
-  return Object.fromEntries([...lives].map(([name, all]) => [name, medians(all)]));
+  return times;
 }
 
-function medians(lives) {
-  return Object.fromEntries(Object.keys(lives[0]).map((figure) => [figure, median(lives.map((life) => life[figure]))]));
+/**
+ * From the first diagnostics on until the server rests: the longest stretch for which it answered nobody, in
+ * milliseconds, by a timer within its process.
+ */
+export async function longestSlice({ bundle, text }) {
+  const client = await MeasuringClient.start(bundle, { probe: "loop" });
+  await client.open(text);
+  const opened = performance.timeOrigin + performance.now();
+  await client.rested();
+  const blocked = await client.tell("blocked");
+  await client.stop();
+  return { slice: Math.max(0, ...blocked.filter(({ at }) => at >= opened).map(({ time }) => time)) };
+}
+
+/**
+ * What several contenders measure, in turn, each round in the opposite order of the one before; medians of every
+ * figure.
+ *
+ * @template C
+ * @param {number} count how many rounds
+ * @param {ReadonlyMap<string, C>} contenders by their names
+ * @param {(contender: C) => Promise<Record<string, number>>} measure
+ * @returns {Promise<Record<string, Record<string, number>>>}
+ */
+export async function rounds(count, contenders, measure) {
+  const all = new Map([...contenders.keys()].map((name) => [name, []]));
+  for (let round = 0; round < count; round++) {
+    const order = [...contenders];
+    for (const [name, contender] of round % 2 ? order.reverse() : order) all.get(name).push(await measure(contender));
+  }
+  return Object.fromEntries([...all].map(([name, each]) => [name, medians(each)]));
+}
+
+function medians(all) {
+  return Object.fromEntries(Object.keys(all[0]).map((figure) => [figure, median(all.map((each) => each[figure]))]));
 }
 
 function blankLineFrom(lines, from) {
@@ -70,12 +113,12 @@ function blankLineFrom(lines, from) {
 }
 
 /** A fast typist's pause would make the benchmark long; this one lets the server settle. */
-function pause(time = 3) {
+export function pause(time = 3) {
   return new Promise((resolve) => setTimeout(resolve, time));
 }
 
 /** The place of an exercise's name, on an entry from a line on. */
-function entryFrom(lines, from) {
-  const line = lines.findIndex((text, i) => i >= from && /^ {2}[A-G][#b]? m/.test(text));
+function exerciseFrom(lines, from) {
+  const line = lines.findIndex((text, i) => i >= from && EXERCISE.test(text));
   return { line: Math.max(0, line), character: 4 };
 }

@@ -47,8 +47,8 @@ export class TimedWindow {
   }
 
   /**
-   * From the Enter in the command palette that asks for the preview until the chart of the first exercise stands in its page
-   * and the next frame is due.
+   * From the Enter in the command palette that asks for the preview until the chart of the first exercise stands in
+   * its page and the next frame is due.
    * @param until what to wait for with the command chosen already, so that it is asked for at that very moment
    */
   async timeToPreview(until = async () => {}) {
@@ -69,7 +69,10 @@ export class TimedWindow {
     await tab.waitFor({ state: "detached" });
   }
 
-  /** Types a text at the end of a line, counted from 1: the long tasks from the first key to the last, and those of a while after. */
+  /**
+   * Types a text at the end of a line, counted from 1: the long tasks from the first key to the last, and those of a
+   * while after.
+   */
   async tasksWhileTyping(line, text) {
     const page = this.#page;
     await page.locator(".editor-instance .view-line").first().click();

@@ -14,8 +14,9 @@ const ATTRIBUTE = /\s+([A-Za-z][\w-]*)="([^"<]*)"/y;
 const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
 
 /**
- * Reads the part of XML 1.0 that the charts are written in: elements, attributes in double quotes, text, five entities. Throws
- * at anything else, at a tag that is not closed in turn, at an attribute given twice, at a character that XML does not allow.
+ * Reads the part of XML 1.0 that the charts are written in: elements, attributes in double quotes, text, five entities.
+ * Throws at anything else, at a tag that is not closed in turn, at an attribute given twice, at a character that XML
+ * does not allow.
  */
 export function readSvg(text: string): SvgElement {
   // XML 1.0, production 2: Char.

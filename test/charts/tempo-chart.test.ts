@@ -4,7 +4,7 @@ import { tempoChart } from "../../server/charts/tempo-chart.ts";
 import type { TempoChart } from "../../server/charts/tempo-data.ts";
 import reference from "../reference/trend-statistics.json";
 import { number, ofClass, pictureOf, type SvgElement, textsOf, within } from "./svg-reader.ts";
-import { tempos, weekly } from "./tempo-sample.ts";
+import { aimAt, MONDAY, tempos, weekly } from "./tempo-sample.ts";
 
 const LOOK: Look = { kind: "classes", width: 320, height: 92, id: "d-minor" };
 
@@ -101,8 +101,8 @@ describe("the weeks", () => {
   });
 
   test("what went before the span is left out, and so is what lies ahead of it", () => {
-    const data = tempos(weekly(40, 60, 66, 72), { span: 3 });
-    const ahead = { day: 4 * 7, rate: 400, reached: true };
+    const data = tempos(weekly(40, 60, 66, 72), { wide: 3 });
+    const ahead = { day: MONDAY + 4 * 7, rate: 400, reached: true };
     const picture = draw({ ...data, attempts: [...data.attempts, ahead] });
     expect(circles(picture, "chart-reached")).toHaveLength(3);
     expect(stepsOf(picture)).toHaveLength(1);
@@ -149,7 +149,7 @@ describe("the attempts", () => {
   test("thousands are thinned to the highest of each kind, and the words say how many have no dot", () => {
     const data = tempos(weekly(60, ...new Array(24).fill(60)));
     const many = Array.from({ length: 5000 }, (_, at) => ({
-      day: at % 170,
+      day: MONDAY + (at % 170),
       rate: 40 + (at % 61),
       reached: at % 3 > 0,
     }));
@@ -186,13 +186,14 @@ describe("the trend", () => {
     return there.map(([x, y], at) => ({ x, upper: Math.min(y, back[at]![1]), lower: Math.max(y, back[at]![1]) }));
   }
 
-  // Sen (1968), JASA 63, 1379: weeks 1, 2, 3, 4, 10, 12, 18; SciPy's `theilslopes`, its intercept by the method "separate".
+  // Sen (1968), JASA 63, 1379: weeks 1, 2, 3, 4, 10, 12, 18; SciPy's `theilslopes`, its intercept by the method
+  // "separate".
   test("it goes through the medians, as SciPy's line does, and opens by the slopes of the interval", () => {
     const { x, y, "theil_sen_0.95": scipy } = reference.cases.sen1968;
     const rates = Array.from({ length: 18 }, (_, week) => y[x.indexOf(week + 1)] ?? 0);
-    const data = tempos(weekly(...rates), { span: 18 });
+    const data = tempos(weekly(...rates), { wide: 18 });
     // Two that were not reached make room for the whole band.
-    const beside = [4, 120].map((rate) => ({ day: 0, rate, reached: false }));
+    const beside = [4, 120].map((rate) => ({ day: MONDAY, rate, reached: false }));
     const picture = draw({ ...data, attempts: [...data.attempts, ...beside] });
     const dots = circles(picture, "chart-reached").map((dot) => dot.y);
     const perLogarithm = (dots.at(-1)! - dots[0]!) / Math.log(y.at(-1)! / y[0]!);
@@ -225,7 +226,7 @@ describe("the trend", () => {
 });
 
 describe("an aim", () => {
-  const aim = { rate: 96, day: 3 * 7 + 3, date: "2026-01-29" };
+  const aim = aimAt(96, "2026-01-29");
   const markOf = (data: TempoChart) => ofClass(draw(data), "chart-aim")[0]?.attributes["d"];
 
   test("is a short level mark at its date, and is named with it", () => {
@@ -241,11 +242,11 @@ describe("an aim", () => {
   });
 
   test("that lies ahead of the weeks shown points there from the edge", () => {
-    expect(markOf(tempos(weekly(60, 66), { aim: { ...aim, day: 400 } }))).toMatch(/H316M312,[\d.]+L316,[\d.]+L312,/);
+    expect(markOf(tempos(weekly(60, 66), { aim: aimAt(96, "2027-02-09") }))).toMatch(/H316M312,[\d.]+L316,[\d.]+L312,/);
   });
 
   test("that lies before them is left out", () => {
-    expect(markOf(tempos(weekly(60, 66, 72), { span: 2, aim: { ...aim, day: 3 } }))).toBeUndefined();
+    expect(markOf(tempos(weekly(60, 66, 72), { wide: 2, aim: aimAt(96, "2026-01-08") }))).toBeUndefined();
   });
 });
 
@@ -264,14 +265,14 @@ describe("nothing to draw", () => {
     check({
       ...data,
       weeks: data.weeks.map((week) => ({ ...week, bestClean: Number.NaN })),
-      attempts: [{ day: 0, rate: 0, reached: true }],
+      attempts: [{ day: MONDAY, rate: 0, reached: true }],
     });
   });
 
   test("a rate that nobody plays is none", () => {
     const data = tempos("2026-01-05 -");
     for (const rate of [-60, 0, 1e9, Number.POSITIVE_INFINITY, Number.NaN])
-      check({ ...data, attempts: [{ day: 0, rate, reached: true }] });
+      check({ ...data, attempts: [{ day: MONDAY, rate, reached: true }] });
   });
 
   test("one week with one tempo is enough", () => expect(tempoChart(tempos("2026-01-05 60"), LOOK).ok).toBe(true));

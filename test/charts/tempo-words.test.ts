@@ -4,7 +4,7 @@ import { tempoChart } from "../../server/charts/tempo-chart.ts";
 import type { TempoChart } from "../../server/charts/tempo-data.ts";
 import { trendInWords } from "../../server/history/trend-words.ts";
 import { ofClass, pictureOf, within } from "./svg-reader.ts";
-import { tempos, weekly } from "./tempo-sample.ts";
+import { aimAt, tempos, weekly } from "./tempo-sample.ts";
 
 const LOOK: Look = { kind: "classes", width: 320, height: 92, id: "key" };
 
@@ -19,7 +19,7 @@ function check(data: TempoChart, expected: string): void {
 
 describe("a chart in words", () => {
   test("span, bests, attempts, trend, aim", () => {
-    const data = tempos(weekly(60, 62, 64, 66), { aim: { rate: 96, day: 115, date: "2026-04-30" } });
+    const data = tempos(weekly(60, 62, 64, 66), { aim: aimAt(96, "2026-04-30") });
     check(
       data,
       `Weeks 2026-W02 to 2026-W05. Weekly best from at 60 (2026-W02) to 66 (2026-W05). 4 attempts, all reached. Trend: ${trendInWords(data.trend, data.weeks)}. Aim: at 96 by 2026-04-30.`,

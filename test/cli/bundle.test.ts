@@ -85,7 +85,10 @@ test("a closed pipe ends it quietly, with the status of what was found", async (
 test("a pipe that is closed while much is written to it ends it, too", async () => {
   const names = Array.from({ length: 30 }, (_, i) => `  "Walk ${i + 1}", at 60 clean\n`).join("");
   const cwd = temporaryFolder({ "a.practice": `2006-01-02\n${names}2026-03-02\n${names}` });
-  const child = spawn(process.execPath, [bundle, "history", "--json"], { cwd, stdio: ["ignore", "pipe", "pipe"] });
+  const child = spawn(process.execPath, [bundle, "history", "--json", "--blank-weeks"], {
+    cwd,
+    stdio: ["ignore", "pipe", "pipe"],
+  });
   let read = 0;
   child.stdout.on("data", (bytes: Buffer) => {
     read += bytes.length;
@@ -116,7 +119,7 @@ test("lsp --stdio speaks the Language Server Protocol until it is told to stop",
   expect(answer).toMatch(/^Content-Length: \d+\r\n\r\n\{"jsonrpc":"2.0","id":1,"result":\{"capabilities":\{/);
 });
 
-/** What README.md tells to put into `.git/hooks/pre-commit`. */
+/** What syntaxes/COMMAND-LINE.md tells to put into `.git/hooks/pre-commit`. */
 const HOOK = `#!/bin/sh
 # Refuses a commit whose practice journal has an error or a warning. What is checked is what is staged.
 staged=$(mktemp -d) || exit 1

@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync, rmSync } from "node:fs";
-import { dirname, join, normalize } from "node:path";
+import { join, posix } from "node:path";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildInto } from "../../build.mjs";
@@ -53,7 +53,10 @@ describe("the package", () => {
       "extension/dist/server/main.js",
       "extension/package.json",
       "extension/readme.md",
+      "extension/syntaxes/COMMAND-LINE.md",
+      "extension/syntaxes/DIAGNOSTICS.md",
       "extension/syntaxes/FORMAT.md",
+      "extension/syntaxes/OTHER-EDITORS.md",
       "extension/syntaxes/language-configuration.json",
       "extension/syntaxes/practice-journal.tmLanguage.json",
     ]);
@@ -71,12 +74,18 @@ describe("the package", () => {
   });
 
   test("has pages whose links lead to files that are in it", () => {
-    for (const page of ["extension/readme.md", "extension/changelog.md", "extension/syntaxes/FORMAT.md"]) {
+    const pages = Object.keys(texts).filter((path) => path.endsWith(".md"));
+    expect(pages.length).toBeGreaterThan(5);
+    for (const page of pages) {
       const links = [...texts[page]!.matchAll(/\]\(([^)\s#]+)/g)].map((match) => match[1]!);
-      const within = links.filter((to) => !to.includes("://")).map((to) => normalize(join(dirname(page), to)));
+      const within = links.filter((to) => !to.includes("://")).map((to) => posix.join(posix.dirname(page), to));
       expect(within.filter((path) => !(path in texts))).toEqual([]);
+      expect(texts[page]).not.toContain("<picture>");
     }
-    expect(texts["extension/readme.md"]).toContain("](syntaxes/FORMAT.md#scale-note)");
+    expect(texts["extension/readme.md"]).toContain("](syntaxes/DIAGNOSTICS.md)");
+    expect(texts["extension/readme.md"]).toContain("to it: DEVELOPERS.md.");
+    expect(texts["extension/syntaxes/DIAGNOSTICS.md"]).toContain("](FORMAT.md#scale-note)");
+    expect(texts["extension/syntaxes/FORMAT.md"]).toContain("[README](../readme.md)");
   });
 
   test("is no larger than a megabyte, and the same bytes for the same build", () => {
@@ -91,7 +100,7 @@ describe("the package", () => {
       cwd: "samples/quickstart",
       encoding: "utf8",
     });
-    // As the README has it.
+    // As the page of the command line has it.
     expect({ status, last: stdout.trim().split("\n").at(-1) }).toEqual({
       status: 1,
       last: "3 files: 1 error, 1 warning.",

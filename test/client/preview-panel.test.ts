@@ -52,8 +52,14 @@ function open() {
   const ran: unknown[] = [];
   let fromPage = (_: FromPage): unknown => undefined;
   let state = () => {};
+  let gone = () => {};
+  let isClosed = false;
   const panel = {
-    visible: true,
+    isInSight: true,
+    get visible() {
+      if (isClosed) throw new Error("Webview is disposed"); // as the editor does
+      return this.isInSight;
+    },
     title: "",
     webview: {
       html: "",
@@ -66,6 +72,9 @@ function open() {
     },
     onDidChangeViewState: (listener: typeof state) => {
       state = listener;
+    },
+    onDidDispose: (listener: typeof gone) => {
+      gone = listener;
     },
     dispose: () => {},
   };
@@ -91,9 +100,13 @@ function open() {
       await fromPage(message);
     },
     hide: () => {
-      panel.visible = false;
+      panel.isInSight = false;
       state();
-      panel.visible = true;
+      panel.isInSight = true;
+    },
+    close: () => {
+      isClosed = true;
+      gone();
     },
   };
 }
@@ -162,6 +175,24 @@ test("a page that was hidden knows nothing any more", async () => {
   hide();
   await page(READY);
   expect(asked[1]).toEqual({ uri: "j:/a.practice", cursor: 1 });
+});
+
+test("a panel that is closed meanwhile is asked nothing more, and asks nothing", async () => {
+  const early = open();
+  const shown = early.page(READY);
+  early.close();
+  await shown;
+  expect(early.sent).toEqual([]);
+
+  const later = open();
+  await later.page(READY);
+  const refreshed = later.preview.serverStarted();
+  later.preview.cursorMoved(uriOf("j:/a.practice"), 2);
+  later.close();
+  await refreshed;
+  await vi.runAllTimersAsync();
+  expect(later.sent.map(({ type }) => type)).toEqual(["figures"]);
+  expect(later.asked).toHaveLength(2);
 });
 
 test("once the cursor rests on another line, the exercise there is marked", async () => {

@@ -3,7 +3,7 @@ import { serveWorkbench, type WorkbenchServer } from "../../client/workbench/ser
 
 let server: WorkbenchServer;
 beforeAll(async () => {
-  server = await serveWorkbench({ port: 0, sample: "test/hosts/journals/empty", open: "week.practice" });
+  server = await serveWorkbench({ port: 0, sample: "test/hosts/journals/hostile", open: "week.practice" });
 });
 afterAll(() => server.close());
 
@@ -19,7 +19,7 @@ test("the page, the workbench, the extension and the sample are served", async (
   await check("/ext/package.json", 200, "application/json");
   await check("/sample-folder/package.json", 200, "application/json");
   const sample = await (await check("/sample.json", 200, "application/json")).json();
-  expect(Object.keys(sample)).toEqual(["empty/week.practice"]);
+  expect(Object.keys(sample)).toEqual(["hostile/week.practice"]);
 });
 
 test("dot folders, dependencies and everything outside the checkout are not", async () => {

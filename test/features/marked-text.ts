@@ -12,8 +12,8 @@ export type Command = (journal: Journal, uri: string, position: Position) => Com
 export type OtherFiles = Readonly<Record<string, string>>;
 
 /**
- * A command run at the mark `‸`: the text after its edits with the mark where the cursor is then, or the sentence that says why
- * nothing was done. Where another file is shown, its name stands before its text.
+ * A command run at the mark `‸`: the text after its edits with the mark where the cursor is then, or the sentence that
+ * says why nothing was done. Where another file is shown, its name stands before its text.
  */
 export function run(command: Command, marked: string, others: OtherFiles = {}): string {
   const [before = "", after = ""] = marked.split("‸");

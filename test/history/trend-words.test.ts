@@ -8,7 +8,8 @@ import {
   WEEK_HEADINGS,
   weekRows,
 } from "../../server/history/trend-words.ts";
-import { weeksOf } from "../../server/history/weeks.ts";
+import { weeksFrom } from "../../server/history/week-span.ts";
+import { everyWeek, weeksOf } from "../../server/history/weeks.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { attempt, practised } from "./attempt.ts";
 
@@ -88,7 +89,9 @@ test("the weekly table", () => {
   );
   const shared = practised("2026-03-17  -", { minutes: 3.4, about: true });
   expect(WEEK_HEADINGS).toHaveLength(5);
-  expect(weekRows(weeksOf([...practice, ...shared]), { noteValue: EIGHTH })).toEqual([
+  const span = weeksFrom(parseIsoDate("2026-03-02")!, parseIsoDate("2026-03-23")!);
+  const weeks = everyWeek(weeksOf([...practice, ...shared]), span);
+  expect(weekRows(weeks, { noteValue: EIGHTH })).toEqual([
     { week: "2026-W10", best: "72", note: "tested", attempts: "1", minutes: "5" },
     { week: "2026-W11", best: "–", note: "", attempts: "0", minutes: "0" },
     { week: "2026-W12", best: "60", note: "worked below best", attempts: "2", minutes: "about 8" },

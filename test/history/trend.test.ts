@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { AttemptRecord } from "../../server/history/record.ts";
-import { type Span, type Trend, trendOf } from "../../server/history/trend.ts";
+import { type Trend, trendOf, weeksWithin } from "../../server/history/trend.ts";
 import { weeksOf } from "../../server/history/weeks.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { attempt, practised } from "./attempt.ts";
@@ -9,14 +9,20 @@ import { playerAround, randomFrom } from "./random.ts";
 const MONDAY = parseIsoDate("2026-01-05")!;
 
 /** One attempt a week, from the first week of 2026 on; `0` is a week without. */
-function weekly(...bests: number[]) {
+function weekly(bests: readonly number[], since?: number) {
   const played = bests.map((rate, week) => attempt({ day: MONDAY + 7 * week, rate })).filter(({ rate }) => rate !== 0);
-  return weeksOf(played);
+  return weeksOf(played, since);
 }
 
-/** Bests of one week after another have this trend. */
-function check(bests: number[], expected: Partial<Trend>, span: Span = {}): void {
-  expect(trendOf(weekly(...bests), span)).toMatchObject(expected);
+/**
+ * Bests of one week after another have this trend; of the last weeks where it says how many, or of those since a day.
+ */
+function check(
+  bests: readonly number[],
+  expected: Partial<Trend>,
+  { lastWeeks = bests.length, since }: { readonly lastWeeks?: number; readonly since?: number } = {},
+): void {
+  expect(trendOf(weeksWithin(weekly(bests, since), { lastWeeks }))).toMatchObject(expected);
 }
 
 describe("the verdict", () => {
@@ -44,7 +50,7 @@ describe("what is fitted", () => {
   // Sen (1968), JASA 63, 1379: weeks 1, 2, 3, 4, 10, 12, 18; slope 4, interval 26/7 to 35/8 by SciPy's test.
   test("weeks count as time, so that a gap stays a gap", () => {
     const sen = [9, 15, 19, 20, 0, 0, 0, 0, 0, 45, 0, 55, 0, 0, 0, 0, 0, 78];
-    const trend = trendOf(weekly(...sen));
+    const trend = trendOf(weekly(sen));
     expect(trend).toMatchObject({ verdict: "rising", slope: 4, weeks: 7 });
     expect(trend.low).toBeCloseTo(26 / 7, 9);
     expect(trend.high).toBeCloseTo(35 / 8, 9);

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import type { FileReader } from "../../server/host/file-reader.ts";
 import { Workspace } from "../../server/host/workspace.ts";
 import { createDocument, textOf } from "../../server/syntax/document/document.ts";
+import { MANY } from "../support/random-runs.ts";
 
 // However the files came to be as they are, the journals are those of a workspace that is opened now.
 
@@ -92,7 +93,7 @@ test("after any series of events the journals are those of a workspace opened no
       for (const each of steps) await editor.take(workspace, each);
       expect(shown(workspace)).toEqual(shown(await editor.workspace()));
     }),
-    { seed: 11, numRuns: 1000 },
+    { seed: 11, numRuns: MANY },
   );
 });
 
@@ -104,6 +105,6 @@ test("nor does it matter whether one event is over when the next comes", async (
       await Promise.all(steps.map((each) => editor.take(workspace, each)));
       expect(shown(workspace)).toEqual(shown(await editor.workspace()));
     }),
-    { seed: 12, numRuns: 1000 },
+    { seed: 12, numRuns: MANY },
   );
 });

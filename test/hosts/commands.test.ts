@@ -1,6 +1,8 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import scales from "../reference/scales.json";
+import { walkthroughIsTaken } from "./walkthrough.ts";
+import { openPalette } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
@@ -107,16 +109,18 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
   inWindow("without a journal they are not offered", async ({ page, editor, goToEndOf }) => {
     await ready(editor);
     await goToEndOf("F# major");
-    await openPalette(page, "Daystave: New Day");
+    await openPalette(page, ">Daystave: New Day");
     await page.locator(".quick-input-list .monaco-list-row", { hasText: "Daystave: New Day" }).first().waitFor();
     await page.keyboard.press("Escape");
     await runByKeys(page, "View: Close All Editors");
     await editor.waitFor({ state: "detached" });
-    await openPalette(page, "Daystave: New Day");
+    await openPalette(page, ">Daystave: New Day");
     const offered = page.locator(".quick-input-list .monaco-list-row");
     await offered.filter({ hasText: "similar commands" }).first().waitFor(); // what the editor offers in the place of what it has not
     expect(await offered.filter({ hasText: "Daystave" }).count()).toBe(0);
   });
+
+  walkthroughIsTaken(inWindow);
 });
 
 /** Everything has started, and the journal is read: its one mistake is underlined. */
@@ -126,16 +130,9 @@ async function ready(editor: Locator): Promise<void> {
 
 /** From the palette, with the keyboard alone. */
 async function runByKeys(page: Page, title: string): Promise<void> {
-  await openPalette(page, title);
+  await openPalette(page, `>${title}`);
   await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: title }).waitFor();
   await page.keyboard.press("Enter");
-}
-
-async function openPalette(page: Page, words: string): Promise<void> {
-  await page.keyboard.press("F1");
-  const input = page.locator(".quick-input-box input");
-  await input.waitFor();
-  await input.fill(`>${words}`);
 }
 
 /** Both from 1, as the status bar has them. */

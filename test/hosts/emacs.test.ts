@@ -8,7 +8,7 @@ const HAS_EGLOT = spawnSync("emacs", ["--batch", "--eval", "(require 'eglot)"]).
 const missing = VERSION ? "which has no Eglot" : "which is not installed";
 
 describe.skipIf(!HAS_EGLOT)(`Emacs, ${HAS_EGLOT ? VERSION : missing}`, () => {
-  test("with the README's recipe checks, mends, explains and completes", async () => {
+  test("with our recipe checks, mends, explains and completes", async () => {
     const script = `${import.meta.dirname}/emacs.el`;
     expect(await inEditor("emacs", recipeIn("elisp"), (file) => ["--batch", "-l", file, "-l", script])).toEqual(
       EVERYTHING,

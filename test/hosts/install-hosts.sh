@@ -2,7 +2,7 @@
 # Installs two more editors for the tests into .hosts/, where those look for them and are skipped without:
 # a current browser workbench (about 120 MB to fetch, 540 MB on disk), and a Node host, which is a server-side editor with
 # the Node that it needs (about 100 MB to fetch, 800 MB on disk; Linux x64, glibc). Half a minute.
-# Nothing is compiled and no install script is run. Neovim and Emacs, for the README's recipes, come from Debian where that is
+# Nothing is compiled and no install script is run. Neovim and Emacs, for our recipes, come from Debian where that is
 # a plain matter (root, with apt).
 set -eu
 cd "$(dirname "$0")/../.."

@@ -1,20 +1,53 @@
 import { readFileSync } from "node:fs";
 import type { Locator } from "playwright-core";
 import { expect } from "vitest";
-import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+import { describeWorkbench } from "./workbench.ts";
 
-const SAMPLE = "test/hosts/journals/hostile-faults";
-const FAULTY = { sample: SAMPLE, open: "week.practice" };
-const NAME = "a journal whose mistakes and titles hold markup";
+const SAMPLE = "test/hosts/journals/hostile";
 
 /** What stands in quotes in the journal, and what the messages quote of it. */
 const TITLES = [...readFileSync(`${SAMPLE}/week.practice`, "utf8").matchAll(/"([^"]+)"/g)].map(([, title]) => title!);
 const QUOTED = ["<img src=x onerror=alert(1)", "$(trash) [x](command"]; // up to what begins another part of a line
 
-describeWorkbench(NAME, FAULTY, asTyped);
-describeNodeHost(NAME, FAULTY, asTyped);
+/** All that a chart is made of. */
+const SHAPES = ["svg", "title", "desc", "g", "path", "circle", "line", "rect", "polygon", "text"];
 
-function asTyped(inWindow: InWindow): void {
+/** Runs in the page: the elements of pictures, and the names of their attributes. A picture that is none of ours has an element `img`. */
+function partsOfPictures(all: readonly Element[]): { readonly elements: string[]; readonly attributes: string[] }[] {
+  return all.map((image) => {
+    const [, svg] = /^data:image\/svg\+xml,(.*)$/.exec(image.getAttribute("src") ?? "") ?? [];
+    if (svg === undefined) return { elements: ["img"], attributes: [] };
+    const parsed = new DOMParser().parseFromString(decodeURIComponent(svg), "image/svg+xml");
+    const elements = [...parsed.querySelectorAll("*")];
+    return {
+      elements: [...new Set(elements.map(({ localName }) => localName))],
+      attributes: elements.flatMap((element) => element.getAttributeNames()),
+    };
+  });
+}
+
+describeWorkbench("a journal that holds markup", { sample: SAMPLE, open: "week.practice" }, (inWindow) => {
+  inWindow("stays text in preview and hover", async ({ page, hoverOnStartOf, showPreview }) => {
+    const preview = await showPreview();
+    await preview.getByRole("heading", { name: "Ground <img src=x onerror=document.title='ran'>" }).waitFor();
+    await preview.getByRole("heading", { name: "[Air](command:workbench.action.closeAllEditors)" }).waitFor();
+    expect(await preview.locator("main img, main a, main b").count()).toBe(0);
+
+    for (const title of ["Ground, bars", "Air, bars"]) {
+      const hover = await hoverOnStartOf(title);
+      expect(await hover.locator("script, b, a[href^='command:'], a[data-href^='command:']").count()).toBe(0);
+      // One picture, the server's own: texts and shapes that run nothing and lead nowhere.
+      const pictures = await hover.locator("img").evaluateAll(partsOfPictures);
+      expect(pictures.length).toBeLessThanOrEqual(1);
+      for (const { elements, attributes } of pictures) {
+        expect(SHAPES).toEqual(expect.arrayContaining(elements));
+        expect(attributes.filter((name) => /^on|href|^src$|^style$/.test(name))).toEqual([]);
+      }
+      await page.keyboard.press("Escape");
+    }
+    expect(await page.title()).not.toBe("ran");
+  });
+
   inWindow("is shown as typed in the problem list and in the outline", async ({ page, editor }) => {
     await editor.locator(".squiggly-error").first().waitFor();
     await page.keyboard.press("Control+Shift+M");
@@ -33,7 +66,7 @@ function asTyped(inWindow: InWindow): void {
     await page.keyboard.press("Escape");
     expect(await page.title()).not.toBe("ran");
   });
-}
+});
 
 /** Nothing of the journal became an element, a symbol or a link. */
 async function expectText(list: Locator): Promise<void> {

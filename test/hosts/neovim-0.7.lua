@@ -1,5 +1,5 @@
--- Neovim 0.7 can do what the recipe in README.md asks for, and lacks three functions that came with 0.8: here made of what it
--- has. File types by Lua were there, and not yet switched on.
+-- Neovim 0.7 can do what the recipe in syntaxes/OTHER-EDITORS.md asks for, and lacks three functions that came with
+-- 0.8: here made of what it has. File types by Lua were there, and not yet switched on.
 vim.g.do_filetype_lua = 1
 vim.fs = {
   dirname = function(path)

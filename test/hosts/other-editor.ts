@@ -22,9 +22,10 @@ const JOURNAL = {
 `,
 };
 
-/** The README's recipe, word for word, as the file that is the editor's whole configuration. */
+/** A page's recipe, word for word, as the file that is the editor's whole configuration. */
 export function recipeIn(language: "lua" | "elisp"): Recipe {
-  const [, text] = new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``).exec(readFileSync("README.md", "utf8"))!;
+  const page = readFileSync("syntaxes/OTHER-EDITORS.md", "utf8");
+  const [, text] = new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``).exec(page)!;
   return { name: language === "lua" ? "init.lua" : "init.el", text: text! };
 }
 

@@ -1,22 +1,26 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { complaintIn, exerciseIn, lineButtonIn, withPage } from "./preview-page.ts";
-import { describeNodeHost, describeWorkbench, type Window } from "./workbench.ts";
+import { complaintIn, exerciseIn, lineButtonIn } from "./preview-page.ts";
+import type { Window } from "./window.ts";
+import { describeNodeHost, describeWorkbench } from "./workbench.ts";
 
 const NAME = "a journal outside every folder";
 const TWO_FILES = { sample: "test/hosts/journals/two-files", open: "march.practice" };
+/** Of a journal that says nothing yet. */
+const WHAT_TO_WRITE = [
+  "No minutes are written this week or last. Write them behind a date",
+  "No exercise is written yet. Write a line such as",
+  "No piece is in hand. Declare one",
+  "No scale or arpeggio was practised in these 26 weeks",
+  "No aim is written. Write one",
+];
 const THIRDS = "D natural minor, thirds";
 
-describeWorkbench(NAME, TWO_FILES, (inWindow) => {
-  inWindow("has its figures at the side, whether it is a file or not yet one", async (window) => {
-    await withPage(window.page, (text) => text.replace(/\[workspace .* sample\(folder\),\n/, ""));
-    await window.page.reload();
-    await withoutFolder(window);
-  });
-});
-describeNodeHost(NAME, { ...TWO_FILES, alone: true }, (inWindow) => {
-  inWindow("has its figures at the side, whether it is a file or not yet one", withoutFolder);
-});
+const withoutItsFolder = (page: string) => page.replace(/\[workspace .* sample\(folder\),\n/, "");
+const TITLE = "has its figures at the side, whether it is a file or not yet one";
+
+describeWorkbench(NAME, { ...TWO_FILES, changePage: withoutItsFolder }, (inWindow) => inWindow(TITLE, withoutFolder));
+describeNodeHost(NAME, { ...TWO_FILES, alone: true }, (inWindow) => inWindow(TITLE, withoutFolder));
 
 /** A window without a folder that opened one file: what lies beside that file is no part of its journal. */
 async function withoutFolder({ page, editor, runCommand, showPreview }: Window): Promise<void> {
@@ -34,7 +38,8 @@ async function withoutFolder({ page, editor, runCommand, showPreview }: Window):
   await page.getByRole("tab", { name: "Untitled-1" }).waitFor();
   await chooseLanguage(page, runCommand);
   await preview.getByRole("heading", { level: 1, name: "Practice: Untitled-1" }).waitFor();
-  await preview.getByText("No exercise is written yet.").waitFor();
+  for (const sentence of WHAT_TO_WRITE) await preview.getByText(sentence).waitFor();
+  expect(await preview.locator("table, svg").count()).toBe(0);
   await page.keyboard.insertText("2026-03-02\n  C major, 8ths at 60 clean");
   await exerciseIn(preview, "C major").getByText("Best 8ths at 60").waitFor();
   await page.keyboard.press("Control+Home");

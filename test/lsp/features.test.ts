@@ -175,7 +175,9 @@ test("no more of them than a client takes", async () => {
   expect(ranges).toEqual([expect.objectContaining({ startLine: 7 })]);
 });
 
-/** Line, column, length and type of every token: what the five numbers of a token mean, by the protocol's specification. */
+/**
+ * Line, column, length and type of every token: what the five numbers of a token mean, by the protocol's specification.
+ */
 function decoded(data: readonly number[]): number[][] {
   let [line, character] = [0, 0];
   const tokens: number[][] = [];

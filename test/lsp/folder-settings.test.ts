@@ -268,7 +268,8 @@ test("when one folder's zone changes the client is asked to look again, and the 
 
 test("at midnight in one folder's zone the client is asked to look again, and only that folder's day is another", async () => {
   let now = Date.UTC(2026, 2, 2, 22, 59, 59);
-  const answers: Answers = { [ANNA]: { timeZone: "Europe/Oslo" }, [BEN]: { timeZone: "UTC" } }; // in winter an hour apart
+  // In winter an hour apart.
+  const answers: Answers = { [ANNA]: { timeZone: "Europe/Oslo" }, [BEN]: { timeZone: "UTC" } };
   let refreshes = 0;
   const client = await startServerHere(
     { clock: () => now },

@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { DiagnosticRefreshRequest } from "vscode-languageserver-protocol/node";
 import { codesOf, PUSHED, startServer } from "./client.ts";
 
-// What only the history tells is not waited for: the first answer comes without it, and once the days are read the client
-// hears of it.
+// What only the history tells is not waited for: the first answer comes without it, and once the days are read the
+// client hears of it.
 
 const LEAP = "2026-03-02 Mon\n  D minor, at 60 clean\n2026-03-03 Tue\n  D minor, at 100 clean\n";
 const URI = "untitled:leap.practice";

@@ -6,8 +6,8 @@ import {
   StreamMessageWriter,
 } from "vscode-languageserver/node";
 import type { Clock } from "../../server/host/today.ts";
+import type { Handlers } from "../../server/lsp/host.ts";
 import { serve } from "../../server/lsp/server.ts";
-import type { Handlers } from "../../server/lsp/session.ts";
 import { type StartOptions, TestClient } from "./client.ts";
 
 interface HostOptions {

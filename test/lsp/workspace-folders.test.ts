@@ -27,7 +27,10 @@ function changeFolders(client: TestClient, added: readonly string[], removed: re
   });
 }
 
-/** What is known of every file by now: its codes by its path below `top`. An empty report without a result id takes a file away. */
+/**
+ * What is known of every file by now: its codes by its path below `top`. An empty report without a result id takes a
+ * file away.
+ */
 function watch(client: TestClient, top: string): Map<string, string> {
   const told = new Map<string, string>();
   const take = ({ items }: WorkspaceDiagnosticReportPartialResult) => {

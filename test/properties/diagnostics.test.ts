@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { applyChanges, createDocument, textOf } from "../../server/syntax/document/document.ts";
+import { FEW } from "../support/random-runs.ts";
 import { afresh, DAYS, FILES, head, journalOf, lines, MARKER, ROOT, step, TODAY, taken } from "./edits.ts";
 
 // After any series of edits the diagnostics are those of a journal built afresh from the same texts.
@@ -28,7 +29,7 @@ test("after any series of edits the diagnostics are those of a journal built afr
       }
       check(journal, TODAY);
     }),
-    { seed: 21, numRuns: 100 },
+    { seed: 21, numRuns: FEW },
   );
 }, 30_000);
 
@@ -41,7 +42,7 @@ test("an older state of the journal still answers for itself", () => {
       for (const state of [...states].reverse()) check(state, TODAY);
       for (const state of states) check(state, TODAY);
     }),
-    { seed: 22, numRuns: 25 },
+    { seed: 22, numRuns: FEW },
   );
 }, 30_000);
 
@@ -89,7 +90,7 @@ test("a day's own findings do not depend on the days before it", () => {
       const last = rest.length + 1;
       expect(ownFindings(among, behind, last)).toEqual(ownFindings(alone, text, last));
     }),
-    { seed: 23, numRuns: 600 },
+    { seed: 23 },
   );
 }, 30_000);
 

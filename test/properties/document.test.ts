@@ -9,6 +9,7 @@ import {
   textOf,
 } from "../../server/syntax/document/document.ts";
 import { isDayLine } from "../../server/syntax/line/day-line.ts";
+import { MANY } from "../support/random-runs.ts";
 
 // The oracle: `TextDocument` of vscode-languageserver-textdocument, the document store of the protocol's own library.
 
@@ -47,7 +48,7 @@ test("printing a document is its text, byte for byte", () => {
     fc.property(text, (content) => {
       expect(textOf(createDocument(content))).toBe(content);
     }),
-    { seed: 1, numRuns: 2000 },
+    { seed: 1, numRuns: MANY },
   );
 });
 
@@ -68,7 +69,7 @@ test("after any series of edits the text and its lines are those of the library'
         expect(lineAt(ours, line)).toBe(whole.replace(/[\r\n]+$/, ""));
       }
     }),
-    { seed: 2, numRuns: 3000 },
+    { seed: 2, numRuns: MANY },
   );
 });
 
@@ -79,7 +80,7 @@ test("after any series of edits the blocks are those of a document built afresh"
       expect(edited).toEqual(createDocument(textOf(edited)));
       for (const block of edited.blocks.slice(1)) expect(isDayLine(block.lines[0]!)).toBe(true);
     }),
-    { seed: 3, numRuns: 3000 },
+    { seed: 3, numRuns: MANY },
   );
 });
 

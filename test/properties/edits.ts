@@ -73,6 +73,40 @@ export const lines = fc.array(line, { maxLength: 10 }).map((all) => all.join("\n
 /** The text of a head: declarations. */
 export const head = fc.array(fc.constantFrom(...DECLARATIONS), { maxLength: 6 }).map((all) => all.join("\n"));
 
+/** Days of practice: entries that count, on dates that come again. */
+export const practice = fc
+  .array(
+    fc.tuple(
+      fc.constantFrom(
+        "2026-03-02",
+        "2026-03-03 Tue, 30 min",
+        "2026-03-09",
+        "2026-04-20, 20 min",
+        "2025-12-31",
+        "2026-02-30",
+      ),
+      fc.array(
+        fc
+          .tuple(
+            fc.constantFrom(...SCALE_SUBJECTS.slice(0, 4), "Ground, bars 1-8", "stretching"),
+            fc.constantFrom("", ", thirds", ", slurred"),
+            fc.constantFrom(
+              ", 8ths at 60 clean",
+              ", 8ths at 66 clean, 72 tense",
+              ", slow",
+              ", 16ths at 50 clean 4 of 5",
+              ", 5 min",
+              "",
+            ),
+          )
+          .map((parts) => `  ${parts.join("")}`),
+        { maxLength: 4 },
+      ),
+    ),
+    { maxLength: 5 },
+  )
+  .map((days) => days.map(([day, entries]) => [day, ...entries].join("\n")));
+
 /** One step in the life of a journal. */
 export interface Step {
   readonly file: string;
@@ -107,6 +141,59 @@ export const step: fc.Arbitrary<Step> = fc.record({
   asked: fc.boolean(),
   today: fc.constantFrom(TODAY, TODAY, TODAY, TODAY + 60, TODAY - 120),
 });
+
+/** An edit at the keyboard. Its places count around, so that it fits any text. */
+export interface TypedEdit {
+  readonly unit: "character" | "word" | "line" | "day";
+  /** A copy is taken of the text itself. */
+  readonly act: "insert" | "delete" | "replace" | "copy";
+  /** Which unit it begins with, how many it takes away or copies, and from where it copies. */
+  readonly at: number;
+  readonly count: number;
+  readonly from: number;
+  readonly text: string;
+}
+
+const typedText: Readonly<Record<TypedEdit["unit"], fc.Arbitrary<string>>> = {
+  character: fc.constantFrom(...',, \n0156abdnr"#:->'.split(""), "\r", "\r\n", "\t", "♭", "\u2028", "\u0000", "𝄪"),
+  word: fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS, ...TERMS).map((each) => `${each} `),
+  line: line.map((each) => `${each}\n`),
+  day: fc.oneof(
+    fc.tuple(fc.constantFrom(...DAYS), lines).map(([day, below]) => `${day}\n${below}\n`),
+    practice.map((days) => days.map((day) => `${day}\n`).join("")),
+  ),
+};
+
+export const typedEdit: fc.Arbitrary<TypedEdit> = fc
+  .constantFrom<TypedEdit["unit"]>("character", "character", "word", "word", "line", "line", "day")
+  .chain((unit) =>
+    fc.record({
+      unit: fc.constant(unit),
+      act: fc.constantFrom<TypedEdit["act"]>("insert", "insert", "insert", "delete", "delete", "replace", "copy"),
+      at: fc.nat(100_000),
+      count: fc.constantFrom(1, 1, 1, 2, 5),
+      from: fc.nat(100_000),
+      text: typedText[unit],
+    }),
+  );
+
+/** The stretch of a text that an edit takes away, in UTF-16 units, and what comes in its place. */
+export function replacedBy(text: string, { unit, act, at, count, from, text: typed }: TypedEdit) {
+  const starts = [...startsOf(text, unit), text.length];
+  const first = at % starts.length;
+  const start = starts[first]!;
+  const end = act === "delete" || act === "replace" ? (starts[first + count] ?? text.length) : start;
+  const copied = from % starts.length;
+  const copy = text.slice(starts[copied]!, starts[copied + count]);
+  return { start, end, text: act === "delete" ? "" : act === "copy" ? copy : typed };
+}
+
+const UNITS = { word: /[^\s,]+/g, line: /(?<=^|\n|\r(?!\n))[\s\S]/g, day: /(?<=^|[\r\n])\d{4}-/g } as const;
+
+function startsOf(text: string, unit: TypedEdit["unit"]): readonly number[] {
+  if (unit === "character") return Array.from(text, (_, i) => i).slice(0, text.length);
+  return Array.from(text.matchAll(UNITS[unit]), ({ index }) => index);
+}
 
 /** The journal after a step. */
 export function taken(journal: Journal, { file, change, kind }: Step): Journal {

@@ -75,7 +75,7 @@ test("safe fixes come to an end, after which none is left", () => {
       const left = diagnosticsOf(journalOf(after), URI, TODAY).filter(({ fixes }) => fixes.some(({ safe }) => safe));
       expect(left).toEqual([]);
     }),
-    { seed: 31, numRuns: 500 },
+    { seed: 31 },
   );
 }, 30_000);
 
@@ -95,7 +95,7 @@ test("safe fixes keep the entries: their attempts, their terms, and every subjec
         }
       }
     }),
-    { seed: 32, numRuns: 500 },
+    { seed: 32 },
   );
 }, 30_000);
 
@@ -105,7 +105,7 @@ test("safe fixes lose no attempt of the history", () => {
       const count = (each: string): number => attemptsOfJournal(journalOf(each)).length;
       expect(count(fixed(before))).toBeGreaterThanOrEqual(count(before));
     }),
-    { seed: 33, numRuns: 300 },
+    { seed: 33 },
   );
 }, 30_000);
 

@@ -1,6 +1,6 @@
 import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../server/cli/notes/exercise-report.ts";
+import type { NotesReport } from "../../server/cli/notes/notes-report.ts";
 import { writeNotes } from "../../server/features/commands/write-notes.ts";
 import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { hoverAt } from "../../server/features/hover/hover.ts";
@@ -13,7 +13,7 @@ import { ROWS, semitonesOf } from "./in-words.ts";
 
 const TODAY = parseIsoDate("2026-03-10")!;
 
-async function notesOf(words: string): Promise<ExerciseReport> {
+async function notesOf(words: string): Promise<NotesReport> {
   const { status, stdout } = await daystave(["notes", words, "--json"]);
   expect(status, words).toBe(0);
   return JSON.parse(stdout);
@@ -124,9 +124,7 @@ describe("over other scales and spans: rising forms take the rising notes, falli
 
 test("leaps over the same degrees have another order each day", async () => {
   const on = async (day: number) =>
-    JSON.parse(
-      (await daystave(["notes", "C major, leaps", "--json", "--today", isoDate(day)])).stdout,
-    ) as ExerciseReport;
+    JSON.parse((await daystave(["notes", "C major, leaps", "--json", "--today", isoDate(day)])).stdout) as NotesReport;
   const [first, again, next] = [await on(TODAY), await on(TODAY), await on(TODAY + 1)];
   expect(first).toEqual(again);
   expect(next.degrees).not.toEqual(first.degrees);

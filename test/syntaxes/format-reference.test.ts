@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { INSTRUMENTS } from "../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS } from "../../server/music/instruments/instruments.ts";
 import { transpositionWords } from "../../server/music/instruments/transposition.ts";
 import { printName, printNote } from "../../server/music/notes/note.ts";
 import { readTemperament, TEMPERAMENT_NAMES } from "../../server/music/tuning/read-temperament.ts";

@@ -14,7 +14,9 @@ const PAINT = /^(?:none|currentColor|var\(--chart-[a-z]+, (?:none|currentColor)\
 /** Figures, names and paths; nothing that could be an address. */
 const PLAIN = /^[-\w .,()]*$/;
 
-/** A chart built anew from SVG text, of the elements and attributes that charts are made of; undefined where it is none. */
+/**
+ * A chart built anew from SVG text, of the elements and attributes that charts are made of; undefined where it is none.
+ */
 export function drawing(text: string): SVGElement | undefined {
   const root = new DOMParser().parseFromString(text, "image/svg+xml").documentElement;
   return root.namespaceURI === SVG && root.localName === "svg" ? rebuilt(root) : undefined;

@@ -42,7 +42,9 @@ export function quiet(text: string): HTMLElement {
   return element("span", { class: "quiet" }, [text]);
 }
 
-/** Makes these the children in this order. What stands right already is not touched, so it keeps focus and selection. */
+/**
+ * Makes these the children in this order. What stands right already is not touched, so it keeps focus and selection.
+ */
 export function arrange(parent: HTMLElement, children: readonly HTMLElement[]): void {
   const wanted = new Set<Element>(children);
   for (const child of [...parent.children]) if (!wanted.has(child)) child.remove();
@@ -53,7 +55,10 @@ export function arrange(parent: HTMLElement, children: readonly HTMLElement[]): 
   }
 }
 
-/** Puts one element in the place of another. Who stood on a button of the old one stands on the same button of the new one. */
+/**
+ * Puts one element in the place of another. Who stood on a button of the old one stands on the same button of the new
+ * one.
+ */
 export function replace(old: HTMLElement, made: HTMLElement): void {
   const at = [...old.querySelectorAll("button")].indexOf(document.activeElement as HTMLButtonElement);
   old.replaceWith(made);

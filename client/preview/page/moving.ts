@@ -48,7 +48,9 @@ export class MovingView {
     return true;
   }
 
-  /** Marks the exercise under the cursor; when it is another one than before, brings it into sight if it is out of it. */
+  /**
+   * Marks the exercise under the cursor; when it is another one than before, brings it into sight if it is out of it.
+   */
   mark(key: string | null): void {
     const isOther = key !== this.#marked;
     this.#marked = key;
@@ -60,7 +62,9 @@ export class MovingView {
     if (isOther && article && !isInSight(article)) article.scrollIntoView({ block: "center" });
   }
 
-  /** Shows the hardest steps of the line under the cursor: in the row of its exercise, or above all where it has none. */
+  /**
+   * Shows the hardest steps of the line under the cursor: in the row of its exercise, or above all where it has none.
+   */
   showFingers(fingers: PreviewFingers | null): void {
     const told = JSON.stringify(fingers);
     if (this.#fingers?.told !== told) {

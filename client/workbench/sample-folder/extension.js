@@ -1,5 +1,5 @@
-// Gives the browser workbench a writable folder under sample:/ that lives in memory: filled from GET /sample.json
-// ({ "path": "text" }), gone when the page is reloaded. Then runs the command that GET /command.json names, if any, once a
+// Gives the browser workbench a writable folder under sample:/ that lives in memory: filled from GET /sample.json ({
+// "path": "text" }), gone when the page is reloaded. Then runs the command that GET /command.json names, if any, once a
 // text is in sight. Development only; not part of the packaged extension.
 const { commands, EventEmitter, FileChangeType, FileSystemError, FileType, Uri, window, workspace } = require("vscode");
 

@@ -27,8 +27,8 @@ export interface AimedAt {
 }
 
 /**
- * An aim that even the upper end of the trend's interval would not reach by its day. Nothing is said while it is too early
- * for a trend, or once the aim was reached.
+ * An aim that even the upper end of the trend's interval would not reach by its day. Nothing is said while it is too
+ * early for a trend, or once the aim was reached.
  */
 export function farAim({ line }: Declaration, aim: AimedAt, today: DayNumber): Finding | undefined {
   const { rate, by, notation, weeks } = aim;

@@ -27,7 +27,8 @@ export function checkDayOrder(
 ): readonly { readonly day: number; readonly finding: Finding }[] {
   const { newestFirst, regular } = orderOf(days);
   const isAlone = ({ date }: DatedDay): boolean => date <= today && !earlier.has(date) && !stray.has(date);
-  const bound = earlier.size + stray.size > 0 ? days : [days[0], days.at(-1)]; // regular days have their latest at an end
+  // Regular days have their latest at an end.
+  const bound = earlier.size + stray.size > 0 ? days : [days[0], days.at(-1)];
   if (regular && bound.every((day) => day === undefined || isAlone(day))) return [];
   const found: { day: number; finding: Finding }[] = [];
   const seen = new Set<DayNumber>();
@@ -51,9 +52,9 @@ export const NOTHING_ELSEWHERE: DaysElsewhere = { earlier: new Map(), stray: new
 const PAIRS_IN_ORDER = 2;
 
 /**
- * Where most files of a journal follow each other without overlapping, as those of months do, the one day that reaches into
- * the file beside its own: by the index of its file. Where more than one day does, the files overlap on purpose. `files`
- * hold the dates of each in order, each once, none empty.
+ * Where most files of a journal follow each other without overlapping, as those of months do, the one day that reaches
+ * into the file beside its own: by the index of its file. Where more than one day does, the files overlap on purpose.
+ * `files` hold the dates of each in order, each once, none empty.
  */
 export function strayDays(
   files: readonly (readonly DayNumber[])[],
@@ -73,7 +74,9 @@ export function strayDays(
   return found;
 }
 
-/** Whose end is at odds: the first day of the file after, or the last of the one before; the one further from its own. */
+/**
+ * Whose end is at odds: the first day of the file after, or the last of the one before; the one further from its own.
+ */
 function strayOf(before: readonly DayNumber[], after: readonly DayNumber[]): "before" | "after" | undefined {
   const [last, first] = [before.at(-1)!, after[0]!];
   const [lastButOne, second] = [before.at(-2), after[1]];

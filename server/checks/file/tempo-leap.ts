@@ -13,7 +13,9 @@ export interface Leap {
   readonly best: AttemptRecord;
 }
 
-/** The leaps of a strand: each reached tempo is held against the best that was reached before, which it then may become. */
+/**
+ * The leaps of a strand: each reached tempo is held against the best that was reached before, which it then may become.
+ */
 export function leapsOf({ records }: Pick<Strand, "records">): readonly Leap[] {
   const leaps: Leap[] = [];
   let best: AttemptRecord | undefined;

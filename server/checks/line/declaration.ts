@@ -2,8 +2,8 @@ import { readDeclaration } from "../../journal/declarations/declaration.ts";
 import type { Declaration, Fault } from "../../journal/declarations/declared.ts";
 import type { DeclarationLine } from "../../syntax/line/line.ts";
 import type { LineContext } from "../context.ts";
-import { datesMeant } from "../day/day.ts";
 import { type Finding, finding, offered, replacement } from "../finding.ts";
+import { datesMeant } from "./day-line.ts";
 import { checkEntryTerms } from "./entry-terms.ts";
 import { checkSubject } from "./subject.ts";
 

@@ -1,13 +1,11 @@
 import { swappedOutcomes } from "../../journal/conditions.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { Item } from "../../syntax/words/meaning.ts";
+import { FASTEST, SLOWEST } from "../../syntax/words/tempo-words.ts";
+import { MEANING_TRAITS, onceKey } from "../../syntax/words/term-types.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, type Stretch } from "../finding.ts";
-
-/** Beats a minute outside which a tempo is hardly meant. */
-export const SLOWEST = 20;
-export const FASTEST = 400;
 
 /** Terms that say one thing twice, outcomes in front of their tempo, and tempos that no metronome has. */
 export function checkEntryOrder(
@@ -22,25 +20,6 @@ export function checkEntryOrder(
   ];
 }
 
-export const ONCE: readonly Meaning["type"][] = [
-  "pattern",
-  "variant",
-  "amount",
-  "focus",
-  "instrument",
-  "inversion",
-  "done",
-  "times",
-];
-export const ONCE_PER_TEMPO: readonly Meaning["type"][] = [
-  "articulation",
-  "rhythm",
-  "note value",
-  "span",
-  "direction",
-  "without click",
-];
-
 /** A second word for the same thing. What may change from tempo to tempo may be said again for each. */
 function repeatedTerms(line: EntryLine, text: string, vocabulary: Vocabulary): readonly Finding[] {
   const lastTempo = line.items.findLastIndex((item) => item.meaning.type === "tempo");
@@ -51,22 +30,14 @@ function repeatedTerms(line: EntryLine, text: string, vocabulary: Vocabulary): r
     if (item.meaning.type === "tempo") tempos++;
     const isPattern = item.meaning.type === "quoted" && vocabulary.pattern(item.meaning.text) !== undefined;
     const type = isPattern ? "pattern" : item.meaning.type;
-    const key = ONCE.includes(type)
-      ? type
-      : ONCE_PER_TEMPO.includes(type)
-        ? `${conditionKey(item.meaning)} ${i > lastTempo ? 0 : tempos}`
-        : undefined;
-    if (key === undefined) continue;
+    const { once } = MEANING_TRAITS[type];
+    if (once === undefined) continue;
+    const key = once === "line" ? type : `${onceKey(item.meaning)} ${i > lastTempo ? 0 : tempos}`;
     const earlier = said.get(key);
     if (earlier) findings.push(repeated(item, earlier, text));
     else said.set(key, item);
   }
   return findings;
-}
-
-/** The two halves of `slurred up, tongued down` are two things. */
-function conditionKey(meaning: Meaning): string {
-  return meaning.type === "articulation" && meaning.half ? `articulation ${meaning.half}` : meaning.type;
 }
 
 function repeated(item: Item, earlier: Item, text: string): Finding {
@@ -117,8 +88,8 @@ function triesWithoutOutcome(items: readonly Item[], text: string): readonly Fin
 }
 
 /**
- * A comma within the stretch stood between two parts: it goes in front of it, where none stands yet, as the words before
- * it may make a line an entry only by themselves.
+ * A comma within the stretch stood between two parts: it goes in front of it, where none stands yet, as the words
+ * before it may make a line an entry only by themselves.
  */
 function comma({ start, end }: Stretch, text: string): string {
   const before = text.slice(0, start).trimEnd();

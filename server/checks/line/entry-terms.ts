@@ -299,10 +299,10 @@ function isAmong(variants: readonly string[], id: string): boolean {
 
 /** The line without a term, and without the comma before it. */
 function withoutTerm({ start, end }: Item, text: string): FindingFix {
-  const before = text.slice(0, start);
+  const before = text.slice(0, start).replace(/[\s,]+$/u, "");
   return replacement(
     `Take out "${quoted(text.slice(start, end))}"`,
-    { start: before.replace(/[\s,]+$/u, "").length, end },
+    { start: before === "" ? start : before.length, end },
     "",
   );
 }

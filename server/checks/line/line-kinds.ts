@@ -1,5 +1,5 @@
 import type { Line } from "../../syntax/line/line.ts";
-import { LONGEST_LINE } from "../../syntax/line/parse-line.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
 

@@ -1,7 +1,7 @@
 import type { Line } from "../../syntax/line/line.ts";
 import type { LineContext } from "../context.ts";
-import { checkDayLine } from "../day/day.ts";
 import type { Finding } from "../finding.ts";
+import { checkDayLine } from "./day-line.ts";
 import { checkDeclaration } from "./declaration.ts";
 import { checkEntryOrder } from "./entry-order.ts";
 import { checkEntryTerms } from "./entry-terms.ts";

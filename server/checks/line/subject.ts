@@ -5,7 +5,7 @@ import { readEntry } from "../../journal/read-entry.ts";
 import { subjectText } from "../../journal/subject-text.ts";
 import { type Note, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
@@ -31,7 +31,8 @@ function subjectFindings(
   context: Pick<LineContext, "vocabulary" | "conventions">,
 ): readonly Finding[] {
   const { subject } = entry.source;
-  if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)]; // an unknown word there is told by itself
+  // An unknown word there is told by itself.
+  if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)];
   if (subject.meaning.type === "faulty subject")
     return [faulty(subject as Item<FaultySubject>, context.conventions.names)];
   if (isUnclosed(text, subject)) return [unclosedQuote(subject)];
@@ -114,7 +115,8 @@ function musicFindings(
     ];
   }
   const toPlay = subjectToPlay(meaning, entry.inversion ?? 0, conventions);
-  if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry); // a declaration that cannot be read says so itself
+  // A declaration that cannot be read says so itself.
+  if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry);
   return [
     ...checkKey(toPlay, subject, conventions.names),
     ...rangeFindings(entry, conventions),
@@ -143,7 +145,7 @@ function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): r
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   if (!stated || !toPlay || !instrument || toPlay.reach?.type === "full range") return [];
   const { reach } = toPlay;
-  const notes = reach?.type === "between" ? [reach.from, reach.to] : exercise(toPlay).outOfRange;
+  const notes = reach?.type === "between" ? [reach.from, reach.to] : notesToPlay(toPlay).outOfRange;
   return checkNotesInRange(notes, instrument, stated, conventions.names);
 }
 

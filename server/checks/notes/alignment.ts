@@ -76,8 +76,8 @@ function fill(typed: number, expected: number, likeness: Compare, stray: number)
 }
 
 /**
- * Of the moves that cost as little: one that goes on with a run, so that what is missing in one piece is told in one piece.
- * What may be missing at the end as well as before it is missing at the end.
+ * Of the moves that cost as little: one that goes on with a run, so that what is missing in one piece is told in one
+ * piece. What may be missing at the end as well as before it is missing at the end.
  */
 function chosen(moves: number, before: number): number {
   if (before !== SUBSTITUTED && moves & before) return before;
@@ -103,9 +103,9 @@ function walkBack(
 }
 
 /**
- * Lays two lists side by side with the fewest differences: a wrong thing is one, as is one missing or one too many. Among
- * ways with as many differences a wrong thing goes before a missing one and one too many. The way through keeps near the
- * diagonal: the differences are the fewest only where it strays by no more than `stray`.
+ * Lays two lists side by side with the fewest differences: a wrong thing is one, as is one missing or one too many.
+ * Among ways with as many differences a wrong thing goes before a missing one and one too many. The way through keeps
+ * near the diagonal: the differences are the fewest only where it strays by no more than `stray`.
  *
  * @param typed the number of things typed
  * @param expected the number of things expected

@@ -167,8 +167,8 @@ function asPossible(reading: Reading): PossibleReading {
 }
 
 /**
- * The reading with the fewest differences by name; of those with as many, the one whose octaves fit better, and then the
- * first. None where nothing can be expected.
+ * The reading with the fewest differences by name; of those with as many, the one whose octaves fit better, and then
+ * the first. None where nothing can be expected.
  */
 export function bestReading(notes: readonly ClaimedNote[], claimed: ClaimedExercise): BestReading | undefined {
   const all = isInLeaps(claimed) ? leapsReadings(notes, claimed).map(asPossible) : readings(claimed, notes.length);

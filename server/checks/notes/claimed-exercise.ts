@@ -1,11 +1,12 @@
 import { chordById } from "../../music/chords/chord.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
+import type { Degree } from "../../music/notes/degree.ts";
 import type { Note } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { type Cell, patternById, type Variant } from "../../music/patterns/pattern.ts";
 import type { Direction, Reach } from "../../music/patterns/reach.ts";
-import { type Degree, kindById } from "../../music/scales/kind.ts";
+import { kindById } from "../../music/scales/kinds.ts";
 import { degreesOf } from "../../music/scales/scale.ts";
 
 /** The exercise that a note list stands beside. */

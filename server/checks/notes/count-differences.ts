@@ -6,8 +6,8 @@ export function noPlaces(length: number): Places {
 }
 
 /**
- * The fewest differences between two lists, as `align` counts them and without the way through: Levenshtein's distance by bit
- * vectors (Myers 1999; Hyyrö 2003 for whole lists), thirty-two expected things at a time.
+ * The fewest differences between two lists, as `align` counts them and without the way through: Levenshtein's distance
+ * by bit vectors (Myers 1999; Hyyrö 2003 for whole lists), thirty-two expected things at a time.
  *
  * @param typed for each typed thing, the places of the expected ones that it is right for
  * @param expected the number of things expected, one or more

@@ -1,17 +1,15 @@
 import { chordById } from "../../music/chords/chord.ts";
+import { chordSignature, isTheoreticalChord, usualRoot } from "../../music/chords/chord-signature.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import {
-  chordSignature,
   describeFifths,
   isTheoretical,
-  isTheoreticalChord,
   type KeySignature,
   keySignature,
   signatureAccidentals,
   usualKey,
-  usualRoot,
 } from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement, type Stretch } from "../finding.ts";
 import { chordName, scaleName } from "./subject-name.ts";
@@ -64,9 +62,9 @@ function usualName({ text, signature }: Named): string {
 }
 
 /**
- * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no key
- * are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb and B#
- * among them, not Cb). The fix replaces `stretch`, which is the subject's.
+ * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no
+ * key are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb
+ * and B# among them, not Cb). The fix replaces `stretch`, which is the subject's.
  */
 export function checkKey(subject: ScaleToPlay | ChordToPlay, stretch: Stretch, names: NoteNames): readonly Finding[] {
   const found = subject.type === "scale" ? theoreticalScale(subject, names) : theoreticalChord(subject, names);

@@ -1,5 +1,5 @@
 import { midi, modulo, type Note, type NoteName, pitchClass, sameName, transposed } from "../../music/notes/note.ts";
-import type { ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type ClaimedExercise, type ExpectedNote, kindsMeant, type Reading, rungsIn } from "./claimed-exercise.ts";
@@ -11,8 +11,8 @@ export function isInLeaps({ pattern }: ClaimedExercise): boolean {
 
 /**
  * How notes in leaps may be meant: each is held against the note of the scale or chord that is nearest to it, rising or
- * falling, in its own octave. What order they stand in, and how many there are, is not asked: nobody knows the day's order who
- * writes them down.
+ * falling, in its own octave. What order they stand in, and how many there are, is not asked: nobody knows the day's
+ * order who writes them down.
  */
 export function leapsReadings(notes: readonly ClaimedNote[], claimed: ClaimedExercise): Reading[] {
   return kindsMeant(claimed).map(({ subject }) => {

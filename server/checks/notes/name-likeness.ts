@@ -30,8 +30,8 @@ function compareName(subject: Subject, { note, degree, falling }: ExpectedNote, 
 }
 
 /**
- * How note names compare with the notes of one scale or chord, each name with each degree once: lists ask for few of them
- * often.
+ * How note names compare with the notes of one scale or chord, each name with each degree once: lists ask for few of
+ * them often.
  */
 export class NameLikeness {
   private readonly known = new Map<number, Likeness>();

@@ -111,9 +111,9 @@ function isWrittenOut(notes: readonly ClaimedNote[], { subject, pattern, directi
 }
 
 /**
- * Whether a list is the scale, arpeggio or pattern that it stands beside; format.md, "Claims". At most eight findings: a
- * list of which more than half differs, or that is a respelling throughout, is told as one. Of leaps each note is looked at
- * by itself, as their order is not to be known.
+ * Whether a list is the scale, arpeggio or pattern that it stands beside; syntaxes/FORMAT.md, "Claims". At most eight
+ * findings: a list of which more than half differs, or that is a respelling throughout, is told as one. Of leaps each
+ * note is looked at by itself, as their order is not to be known.
  */
 export function checkNoteList(notes: readonly ClaimedNote[], claimed: ClaimedExercise): readonly Finding[] {
   if (isWrittenOut(notes, claimed)) return [];

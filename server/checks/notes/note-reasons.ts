@@ -1,6 +1,7 @@
+import type { Degree } from "../../music/notes/degree.ts";
 import { modulo, type NoteName, sameName, transposed } from "../../music/notes/note.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
-import { type Degree, kindById } from "../../music/scales/kind.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import { kindById } from "../../music/scales/kinds.ts";
 import { degreeReason, ordinal } from "../../music/scales/scale.ts";
 import { type ExpectedNote, type Reading, rungsIn } from "./claimed-exercise.ts";
 import { type NoteStyle, shownName } from "./note-style.ts";

@@ -1,9 +1,9 @@
+import { noteOnDegree } from "../../music/notes/degree.ts";
 import type { Note } from "../../music/notes/note.ts";
-import { exercise, MOST_DEGREES } from "../../music/patterns/exercise.ts";
-import type { Cell, Rungs } from "../../music/patterns/pattern.ts";
+import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts";
+import type { Cell, DegreeIntervals } from "../../music/patterns/pattern.ts";
 import { lengthFormula, patternDegrees, turnedForms } from "../../music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../music/patterns/reach.ts";
-import { degreeOnLadder } from "../../music/scales/scale-degrees.ts";
 import {
   type ClaimedExercise,
   type ExpectedNote,
@@ -35,7 +35,7 @@ interface Form {
 /** More octaves than any instrument has. */
 const MOST_OCTAVES = 10;
 
-function rungsOf(subject: Subject): Rungs {
+function rungsOf(subject: Subject): DegreeIntervals {
   const rising = rungsIn(subject, false);
   const third = rising.findIndex(({ step }) => step >= 2);
   return { octave: rising.length, third: Math.max(1, third) };
@@ -66,7 +66,7 @@ function formOf(claimed: ClaimedExercise, pattern: string | Cell, reach: Reach, 
   const { subject, instrument } = claimed;
   const direction = falling ? "down" : "up";
   const variant = pattern === "straight" ? undefined : claimed.variant;
-  const { notes, degrees } = exercise({ subject, pattern, variant, direction, reach, instrument });
+  const { notes, degrees } = notesToPlay({ subject, pattern, variant, direction, reach, instrument });
   return { notes, degrees, falling };
 }
 
@@ -76,7 +76,7 @@ function withoutFirst({ notes, degrees, falling }: Form): Form {
 
 /** From the tonic to the top, down to the lowest note and back: what a scale over the full range is. */
 function overFullRange({ subject, instrument }: ClaimedExercise): Form[] {
-  const { notes, degrees } = exercise({ subject, pattern: "straight", reach: { type: "full range" }, instrument });
+  const { notes, degrees } = notesToPlay({ subject, pattern: "straight", reach: { type: "full range" }, instrument });
   const top = degrees.indexOf(Math.max(...degrees)) + 1;
   const bottom = degrees.lastIndexOf(Math.min(...degrees)) + 1;
   const part = (from: number, to: number, falling: boolean): Form => ({
@@ -123,13 +123,13 @@ function turned(claimed: ClaimedExercise, pattern: string | Cell, scale: Form, d
   const rising = rungsIn(subject, false);
   const name = subject.type === "scale" ? subject.tonic : subject.root;
   const tonic = { ...name, octave: lowest.octave };
-  const shift = lowest.octave - degreeOnLadder(tonic, rising, first).octave;
+  const shift = lowest.octave - noteOnDegree(tonic, rising, first).octave;
   const placed = { ...tonic, octave: tonic.octave + shift };
   const forms = turnedForms(pattern, variant, scale.notes.length, direction, rungsOf(subject)) ?? [];
   return forms.map(({ degrees, falling }) => {
     const moved = degrees.map((degree) => degree + first - 1);
     return {
-      notes: moved.map((degree) => degreeOnLadder(placed, rungsIn(subject, falling), degree)),
+      notes: moved.map((degree) => noteOnDegree(placed, rungsIn(subject, falling), degree)),
       degrees: moved,
       falling,
     };

@@ -1,14 +1,9 @@
 import { chordById } from "../../music/chords/chord.ts";
+import { chordSignature } from "../../music/chords/chord-signature.ts";
 import { fifthsOf, type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
-import {
-  chordSignature,
-  describeFifths,
-  keySignature,
-  parallelSignature,
-  signatureAccidentals,
-} from "../../music/scales/signature.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import { describeFifths, keySignature, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement } from "../finding.ts";
 import { scaleName } from "./subject-name.ts";
 
@@ -72,7 +67,9 @@ function chordSignatures({ root, chord, key }: ChordToPlay, names: NoteNames): A
   return [accepted, { fifths: minor, what, key: minorKey }];
 }
 
-/** The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key. */
+/**
+ * The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key.
+ */
 function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
   return subject.type === "scale" ? scaleSignatures(subject, names) : chordSignatures(subject, names);
 }

@@ -1,6 +1,6 @@
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
-import { kindById } from "../../music/scales/kind.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import { kindById } from "../../music/scales/kinds.ts";
 import { ordinal, scaleNames } from "../../music/scales/scale.ts";
 import { parseSteps, printSteps, type StepStyle, stepsOf } from "../../music/scales/steps.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";

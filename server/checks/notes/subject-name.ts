@@ -1,7 +1,7 @@
 import { chordById } from "../../music/chords/chord.ts";
 import type { NoteName } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 
 /** `Ab major`, `"double harmonic" on D`: a scale in the words of a journal. */
 export function scaleName({ kind }: Pick<ScaleToPlay, "kind">, tonic: NoteName, names: NoteNames): string {

@@ -1,7 +1,7 @@
 import type { Diagnostic, Severity } from "../../features/types.ts";
 import type { Paint } from "../colour.ts";
 import { printable } from "../printable.ts";
-import type { CheckReport, FileReport, Summary } from "./check.ts";
+import type { CheckReport, FileReport, Summary } from "./check-report.ts";
 
 const COLOURS = { error: "red", warning: "yellow", information: "blue", hint: "dim" } as const satisfies Record<
   Severity,

@@ -3,7 +3,7 @@ import { pathToFileURL } from "node:url";
 import { version } from "../../../package.json";
 import { CODES } from "../../checks/codes.ts";
 import type { Diagnostic, Fix, Range, Severity } from "../../features/types.ts";
-import type { CheckReport } from "./check.ts";
+import type { CheckReport } from "./check-report.ts";
 
 const RULES = Object.keys(CODES);
 const LEVELS = { error: "error", warning: "warning", information: "note", hint: "note" } as const satisfies Record<
@@ -56,7 +56,9 @@ function fix({ title, edits }: Fix, uri: string): object {
   return { description: { text: title }, artifactChanges: [{ artifactLocation: { uri }, replacements }] };
 }
 
-/** Lines and columns from 1; the end is the column behind the last one (section 3.30.8), as an end excluded from 0 is. */
+/**
+ * Lines and columns from 1; the end is the column behind the last one (section 3.30.8), as an end excluded from 0 is.
+ */
 function region({ start, end }: Range): object {
   return {
     startLine: start.line + 1,

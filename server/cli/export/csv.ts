@@ -4,12 +4,12 @@ import { printable } from "../printable.ts";
 export type Cell = string | number | boolean | null;
 
 /**
- * A table as RFC 4180 (2005) has it: a header, lines that end in CR LF, the last one too, cells with commas or quotes in
- * quotes, and quotes in those doubled. UTF-8 without a byte order mark.
+ * A table as RFC 4180 (2005) has it: a header, lines that end in CR LF, the last one too, cells with commas or quotes
+ * in quotes, and quotes in those doubled. UTF-8 without a byte order mark.
  *
- * Text that a spreadsheet would run as a formula gets an apostrophe before it, inside quotes, which is what OWASP advises
- * ("CSV Injection"); figures stay figures. Control and bidirectional characters are shown as `\u202E`, so that neither a
- * terminal nor a spreadsheet is steered by them.
+ * Text that a spreadsheet would run as a formula gets an apostrophe before it, inside quotes, which is what OWASP
+ * advises ("CSV Injection"); figures stay figures. Control and bidirectional characters are shown as `\u202E`, so that
+ * neither a terminal nor a spreadsheet is steered by them.
  */
 export function csvTable<Column extends string>(
   columns: readonly Column[],

@@ -1,4 +1,6 @@
-/** The columns of `export`, in their order, and what each holds. A row is one attempt, or several tries at one tempo. */
+/**
+ * The columns of `export`, in their order, and what each holds. A row is one attempt, or several tries at one tempo.
+ */
 export const EXPORT_COLUMNS = {
   date: "the day, as 2026-03-02",
   week: "its ISO 8601 week, as 2026-W10",
@@ -23,7 +25,7 @@ export const EXPORT_COLUMNS = {
   unit: "what rate counts: notes or beats",
   outcome: "how it went, as clean",
   reached:
-    "yes where that was easy or clean, not tense, in at least half of the tries; no where it was not, or nothing was said",
+    "yes where that was easy or clean, not tense, in at least half of the tries; no where it was not; empty where nothing was said",
   tries: "how many tries the row stands for",
   tries_with_outcome: "how many of them went as outcome says",
   minutes: "its share of the practice time; empty where none was written",

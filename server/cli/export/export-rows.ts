@@ -1,10 +1,10 @@
 import { recordsOfBlock } from "../../history/attempts.ts";
-import { QUARTER } from "../../history/rate.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { beatName, noteValueName } from "../../history/value-names.ts";
 import { isoDate, weekLabel } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Attempt, Entry } from "../../journal/model.ts";
+import { QUARTER } from "../../music/notes/note-value.ts";
 import { type AttemptsAsked, type NamedJournal, namedJournals } from "../attempts-asked.ts";
 import type { NamedFile, ReadJournals } from "../journals.ts";
 import { isAttemptAt, subjectAsked } from "../subject-asked.ts";

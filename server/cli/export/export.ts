@@ -1,5 +1,5 @@
-import type { Arguments } from "../arguments.ts";
 import { attemptsAsked, nothingFound, warnOfDaysAhead } from "../attempts-asked.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
 import { jsonText } from "../printable.ts";

@@ -1,6 +1,6 @@
 import { formatEdits } from "../../features/layout/formatting.ts";
 import { textOf } from "../../syntax/document/document.ts";
-import type { Arguments } from "../arguments.ts";
+import type { Arguments } from "../command.ts";
 import { applyEdits } from "../edits.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { documentOf, type Journals, type NamedFile, readJournals } from "../journals.ts";

@@ -1,10 +1,9 @@
-import { COMMANDS, type Command } from "../commands.ts";
-
-const WIDTH = 80;
+import type { Command } from "../command.ts";
+import { WIDTH, wrapped } from "../wrapped.ts";
 
 /** What `daystave --help` prints. */
-export function programHelp(): string {
-  const rows = COMMANDS.map(({ name, summary }) => [name, summary] as const);
+export function programHelp(commands: readonly Command[]): string {
+  const rows = commands.map(({ name, summary }) => [name, summary] as const);
   return [
     "Daystave: a practice diary in plain text that checks your scales and remembers",
     "what got faster.",
@@ -52,17 +51,6 @@ export function commandHelp(command: Command): string {
     ...command.examples.flatMap(({ line, does }) => [`  ${line}`, `      ${does}`]),
     "",
   ].join("\n");
-}
-
-/** Words in lines of at most so many columns, as `widthOf` counts them; a longer word stands alone. */
-export function wrapped(text: string, width: number, widthOf = (words: string) => words.length): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const last = lines.at(-1);
-    if (last !== undefined && widthOf(last) + 1 + widthOf(word) <= width) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
 }
 
 /** Terms and what they mean, in two columns. */

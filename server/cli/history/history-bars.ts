@@ -1,7 +1,6 @@
-import type { Week } from "../../history/weeks.ts";
-
-/** As many weeks as a row of bars shows: half a year. */
-export const MOST_WEEKS = 26;
+import { LATELY } from "../../history/trend.ts";
+import { toldSpan, weeksUpTo } from "../../history/week-span.ts";
+import { everyWeek, type Week } from "../../history/weeks.ts";
 
 /**
  * One sign for a week, so that shape alone tells them apart: a block for a tested week (Unicode block elements, from an
@@ -16,9 +15,12 @@ export interface Bars {
   readonly scale?: { readonly low: number; readonly high: number };
 }
 
-/** The latest weeks. The lowest figure has the lowest bar; where all are alike, a middling one. */
+/**
+ * The weeks of half a year up to the last that was practised; at least one. The lowest figure has the lowest bar; where
+ * all are alike, a middling one.
+ */
 export function barsOf(weeks: readonly Week[]): Bars {
-  const shown = weeks.slice(-MOST_WEEKS);
+  const shown = everyWeek(weeks, toldSpan(weeks, weeksUpTo(weeks.at(-1)!.index, LATELY)));
   const rates = shown.flatMap(({ bestClean }) => bestClean ?? []);
   if (rates.length === 0) return { signs: shown.map((week) => signOf(week, () => "")).join("") };
   const scale = { low: Math.min(...rates), high: Math.max(...rates) };

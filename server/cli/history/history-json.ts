@@ -1,75 +1,48 @@
-import type { HistoryOfExercise } from "../../history/history.ts";
-import type { Week } from "../../history/weeks.ts";
+import { type HistoryChoice, type HistoryOfExercise, historyOf } from "../../history/history.ts";
+import { exercisesOf } from "../../history/strands.ts";
+import { weekCount, weeksFrom } from "../../history/week-span.ts";
+import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Skipped } from "../paths.ts";
-import { jsonText } from "../printable.ts";
+import type { JournalAttempts } from "./journal-attempts.ts";
 
-/** Exercises, of several journals with the name of theirs, and what could not be read. */
+/** What `history --json` prints: the exercises, and what could not be read. */
 export interface HistoryReport {
+  /** Where there are several journals, each says whose it is. */
   readonly exercises: readonly (HistoryOfExercise & { readonly journal?: string })[];
   readonly skipped: readonly Skipped[];
 }
 
+export function historyReport(
+  journals: readonly JournalAttempts[],
+  choice: HistoryChoice,
+  skipped: readonly Skipped[],
+): HistoryReport {
+  const several = journals.length > 1;
+  const exercises = journals.flatMap(({ journal, records }) =>
+    historyOf(records, choice).exercises.map((exercise) => (several ? { ...exercise, journal } : exercise)),
+  );
+  return { exercises, skipped };
+}
+
+/** So many weeks are at most 200 MB of JSON; a text of much over 500 cannot be made. */
+const MOST_WEEKS = 1_000_000;
+
 /**
- * The report as one line of JSON, the same as `jsonText` writes, in pieces. Ten years are 30 MB of weeks, most of them empty
- * and many told twice, so that each is written once here, and never copied: that is several times less work.
+ * Why blank weeks are not listed, where they are too many: one mistyped year may add tens of thousands to each strand.
  */
-export function* historyJson({ exercises, skipped }: HistoryReport): Generator<string> {
-  const blanks: BlankTexts = new Map();
-  yield '{"exercises":[';
-  for (const [i, exercise] of exercises.entries()) {
-    if (i > 0) yield ",";
-    yield* exerciseJson(exercise, blanks);
-  }
-  yield `],"skipped":${json(skipped)}}\n`;
+export function tooManyWeeks(journals: readonly JournalAttempts[], since?: DayNumber): string | undefined {
+  const weeks = journals.reduce((sum, each) => sum + weeksSpanned(each, since), 0);
+  if (weeks <= MOST_WEEKS) return undefined;
+  const days = journals.flatMap(({ records }) => records.map(({ day }) => day)).sort((a, b) => a - b);
+  return `“--blank-weeks” would list ${weeks} weeks, more than fit into one document: the attempts go from ${isoDate(days[0]!)} to ${isoDate(days.at(-1)!)}. Where that is not meant, a year is mistyped; else ask for fewer with --since or --subject.`;
 }
 
-function* exerciseJson(exercise: HistoryOfExercise, blanks: BlankTexts): Generator<string> {
-  // An exercise has the weeks of one of its strands.
-  const texts = new Map(exercise.strands.map(({ weeks }) => [weeks, weeksJson(weeks, blanks)]));
-  yield* objectJson(exercise, {
-    weeks: [texts.get(exercise.weeks)!],
-    strands: arrayJson(exercise.strands.map((strand) => objectJson(strand, { weeks: [texts.get(strand.weeks)!] }))),
-  });
-}
-
-/** An object in the order of its fields, some of which are pieces of JSON already. */
-function* objectJson(fields: object, written: Readonly<Record<string, Iterable<string>>>): Generator<string> {
-  let before = "{";
-  for (const [name, value] of Object.entries(fields)) {
-    if (value === undefined) continue;
-    before += `"${name}":`;
-    const pieces = written[name];
-    if (pieces) {
-      yield before;
-      yield* pieces;
-      before = ",";
-    } else before += `${json(value)},`;
-  }
-  yield `${before.replace(/,$/, "")}}`;
-}
-
-function* arrayJson(elements: readonly Iterable<string>[]): Generator<string> {
-  yield "[";
-  for (const [i, element] of elements.entries()) {
-    if (i > 0) yield ",";
-    yield* element;
-  }
-  yield "]";
-}
-
-function json(value: unknown): string {
-  return jsonText(value).trimEnd();
-}
-
-/** Of weeks without an attempt, which strands share. */
-type BlankTexts = Map<Week, string>;
-
-function weeksJson(weeks: readonly Week[], blanks: BlankTexts): string {
-  return `[${weeks.map((week) => (week.attempts === 0 ? blankJson(week, blanks) : JSON.stringify(week))).join(",")}]`;
-}
-
-function blankJson(week: Week, blanks: BlankTexts): string {
-  const text = blanks.get(week) ?? JSON.stringify(week);
-  blanks.set(week, text);
-  return text;
+/** From the first to the last of each strand, which is at most what would be listed. */
+function weeksSpanned({ records }: JournalAttempts, since: DayNumber = Number.NEGATIVE_INFINITY): number {
+  return exercisesOf(records, { since })
+    .flatMap(({ strands }) => strands)
+    .reduce((sum, strand) => {
+      const [first, last] = [strand.records[0]!.day, strand.records.at(-1)!.day];
+      return sum + weekCount(weeksFrom(Math.max(first, since), last));
+    }, 0);
 }

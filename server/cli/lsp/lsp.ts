@@ -1,4 +1,4 @@
-import type { Arguments } from "../arguments.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, type Status } from "../io.ts";
 
 /** Starts the language server, which ends the process when the client says so. */

@@ -11,9 +11,11 @@ import {
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import { midi, type Note, samePitch } from "../../music/notes/note.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
-import type { Exercise } from "../../music/patterns/exercise.ts";
+import type { NotesToPlay } from "../../music/patterns/notes-to-play.ts";
 
-/** What `notes --json` prints of fingerings: for recorders, but for half holes that are declared. Notes are as written. */
+/**
+ * What `notes --json` prints of fingerings: for recorders, but for half holes that are declared. Notes are as written.
+ */
 export interface FingerReport {
   /** Notes for which the bell is closed, each once, in the order of playing. */
   readonly needsBell: readonly string[];
@@ -37,7 +39,7 @@ export interface FingeringReport {
 
 export type ChangeReport = Omit<FingerChange, "from" | "to"> & { readonly from: string; readonly to: string };
 
-type Played = Pick<Exercise, "notes">;
+type Played = Pick<NotesToPlay, "notes">;
 
 export function fingerReport(played: Played, instrument: Instrument | undefined, names: NoteNames): FingerReport {
   if (!instrument) return { needsBell: [], halfHoles: [], fingerings: [], changes: [], fingersUnknown: NO_INSTRUMENT };

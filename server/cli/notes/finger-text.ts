@@ -2,14 +2,17 @@ import { stepInWords } from "../../features/explain/finger-words.ts";
 import { hardestSteps } from "../../music/fingering/finger-change.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { Exercise } from "../../music/patterns/exercise.ts";
+import type { NotesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { FingeringReport, FingerReport } from "./finger-report.ts";
 
 type Row = readonly [name: string, text: string];
 
-/** The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why not. */
+/**
+ * The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why
+ * not.
+ */
 export function fingerRows(
-  played: Pick<Exercise, "notes">,
+  played: Pick<NotesToPlay, "notes">,
   { halfHoles, needsBell, fingerings, fingersUnknown }: FingerReport,
   { instrument, names }: { readonly instrument?: Instrument; readonly names: NoteNames },
 ): readonly Row[] {

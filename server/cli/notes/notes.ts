@@ -1,9 +1,10 @@
-import { type Arguments, nearest, offer } from "../arguments.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { namesAsked } from "../names-asked.ts";
+import { nearest, offer } from "../nearest.ts";
 import { jsonText, printable } from "../printable.ts";
-import { type ExerciseReport, exerciseReport } from "./exercise-report.ts";
-import { exerciseText } from "./exercise-text.ts";
+import { type NotesReport, notesReport } from "./notes-report.ts";
+import { notesText } from "./notes-text.ts";
 import { readExercise } from "./read-exercise.ts";
 
 /** `daystave notes`: found is a claim on the line that is not true. */
@@ -22,9 +23,9 @@ export async function notes({ positionals, flags, values }: Arguments, io: Io): 
   const read = readExercise(line, options, io);
   if (!read.ok) return fail(io, read.reasons.map(printable).join("\ndaystave: "));
   for (const remark of read.remarks) io.stderr.write(`daystave: ${printable(remark)}\n`);
-  const report: ExerciseReport = exerciseReport(read);
+  const report: NotesReport = notesReport(read);
   const telling = { explain: explain.explain, hidden: read.hidden && !flags.has("show-notes") };
-  io.stdout.write(flags.has("json") ? jsonText(report) : exerciseText(report, read, telling));
+  io.stdout.write(flags.has("json") ? jsonText(report) : notesText(report, read, telling));
   return read.untrue ? STATUS.found : STATUS.done;
 }
 

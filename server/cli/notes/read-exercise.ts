@@ -1,4 +1,5 @@
 import { CODES, type Code } from "../../checks/codes.ts";
+import { listed } from "../../checks/listed.ts";
 import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../features/types.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
@@ -10,15 +11,15 @@ import type { Entry, Subject } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ExerciseInput } from "../../music/patterns/exercise.ts";
+import type { WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { CONCERT_TUNING, type Tuning } from "../../music/tuning/temperament.ts";
 import { createDocument, type Document } from "../../syntax/document/document.ts";
 import { phraseKey } from "../../syntax/words/fold.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
-import { offer } from "../arguments.ts";
 import type { Io } from "../io.ts";
 import { readMarker } from "../journals.ts";
 import { declaring } from "../names-asked.ts";
+import { offer } from "../nearest.ts";
 
 /** What goes before the journal's declarations. */
 export interface ExerciseOptions {
@@ -33,7 +34,7 @@ export interface ExerciseOptions {
 export interface ExerciseRead {
   readonly ok: true;
   readonly subject: Extract<Subject, { readonly type: "scale" | "chord" }>;
-  readonly input: ExerciseInput;
+  readonly input: WhatToPlay;
   readonly instrument?: Instrument;
   readonly tuning: Tuning;
   readonly names: NoteNames;
@@ -64,8 +65,8 @@ const CLAIM_CODES: readonly Code[] = [
 const ANSWERED: readonly Code[] = ["out-of-range"];
 
 /**
- * Reads a line as an entry of today, in the light of the nearest `journal.practice` at or above the current folder. What
- * cannot be read is told in the words of `check`.
+ * Reads a line as an entry of today, in the light of the nearest `journal.practice` at or above the current folder.
+ * What cannot be read is told in the words of `check`.
  */
 export function readExercise(line: string, options: ExerciseOptions, io: Io): ReadExercise {
   if (/[\r\n]/.test(line)) return { ok: false, reasons: ["One exercise at a time: the line has a line break in it."] };
@@ -140,7 +141,7 @@ function instrumentNamed(name: string | undefined, vocabulary: Vocabulary): Name
   const meant = instrumentsMeant(name, vocabulary);
   const reason =
     meant.length > 1
-      ? `“${name}” stands for several instruments: ${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}.`
+      ? `“${name}” stands for several instruments: ${listed(meant, "or")}.`
       : `There is no instrument “${name}” that is known.${offer(meant[0])}`;
   return { ok: false, reasons: [reason] };
 }

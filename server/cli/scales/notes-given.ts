@@ -1,6 +1,7 @@
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { noteList } from "../../syntax/line/claim.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { printable } from "../printable.ts";
 
 export type NotesGiven =
@@ -20,11 +21,12 @@ const GERMAN = /^(?:h|[a-h](?:is|es)|as|es)\d?$/i;
 
 /** More notes than anybody would ask about. */
 const MOST_NOTES = 500;
-const LONGEST = 4096;
 
-/** The notes that somebody types, parted by spaces, commas, bars or hyphens as in a journal; else which word is none. */
+/**
+ * The notes that somebody types, parted by spaces, commas, bars or hyphens as in a journal; else which word is none.
+ */
 export function notesGiven(typed: string, names: NoteNames): NotesGiven {
-  if (typed.length > LONGEST) return { ok: false, reason: `The notes take up over ${LONGEST} characters.` };
+  if (typed.length > LONGEST_LINE) return { ok: false, reason: `The notes take up over ${LONGEST_LINE} characters.` };
   // `d-g` may be tongued in a journal; here nothing but notes can be meant.
   const text = typed.replace(/[\r\n\t]/g, " ").replace(/[-–](?!sharp|flat)/giu, " ");
   const notes: NoteName[] = [];

@@ -4,7 +4,8 @@ import { type ChordReading, chordsOf } from "../../music/chords/chords-of-notes.
 import type { NoteName } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { distinctNames, type Respelled } from "../../music/notes/note-set.ts";
-import { KINDS, type ScaleKind } from "../../music/scales/kind.ts";
+import type { ScaleKind } from "../../music/scales/kind.ts";
+import { KINDS } from "../../music/scales/kinds.ts";
 import { scaleNames } from "../../music/scales/scale.ts";
 import { type NearMiss, nearMisses, type ScaleReading, scalesHolding } from "../../music/scales/scales-holding.ts";
 import { usualKey } from "../../music/scales/signature.ts";
@@ -39,7 +40,10 @@ export interface NamedScale {
 }
 
 export interface NamedMiss extends NamedScale {
-  /** The one given note that it does not have, and what it has there; null where all its own were given and this one besides. */
+  /**
+   * The one given note that it does not have, and what it has there; null where all its own were given and this one
+   * besides.
+   */
   readonly differs: { readonly given: string; readonly instead: string | null };
 }
 

@@ -1,8 +1,7 @@
-import { wrapped } from "../help/help.ts";
 import { printable } from "../printable.ts";
+import { WIDTH, wrapped } from "../wrapped.ts";
 import type { NamedChord, NamedMiss, NamedScale, ScalesReport } from "./scales-report.ts";
 
-const WIDTH = 80;
 /** Names longer than this have what is said of them on the next line. */
 const WIDEST_NAME = 30;
 /** So many of each list are shown unless all are asked for. */

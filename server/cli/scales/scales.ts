@@ -1,7 +1,7 @@
 import { Journal } from "../../journal/journal.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../../music/notes/note-names.ts";
 import type { ScaleKind } from "../../music/scales/kind.ts";
-import type { Arguments } from "../arguments.ts";
+import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readMarker } from "../journals.ts";
 import { declaring, namesAsked } from "../names-asked.ts";
@@ -28,7 +28,10 @@ export async function scales({ flags, values }: Arguments, io: Io): Promise<Stat
   return STATUS.done;
 }
 
-/** The scales of the nearest `journal.practice` at or above a folder, and its names of notes unless others are asked for. */
+/**
+ * The scales of the nearest `journal.practice` at or above a folder, and its names of notes unless others are asked
+ * for.
+ */
 function declaredAround(
   folder: string,
   asked: NoteNames | undefined,

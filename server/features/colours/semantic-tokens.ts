@@ -9,8 +9,8 @@ export { TOKEN_MODIFIERS, TOKEN_TYPES } from "./token-legend.ts";
 
 /**
  * What the words of a file are, for colouring: five numbers a token as the protocol packs them (lines further down,
- * columns further right, length in UTF-16 units, index in `TOKEN_TYPES`, bits of `TOKEN_MODIFIERS`). Tokens are in order,
- * do not overlap and stay within their line. With a range only the days that it touches are read.
+ * columns further right, length in UTF-16 units, index in `TOKEN_TYPES`, bits of `TOKEN_MODIFIERS`). Tokens are in
+ * order, do not overlap and stay within their line. With a range only the days that it touches are read.
  */
 export function semanticTokens(journal: Journal, uri: string, range?: Range): number[] {
   const document = journal.files.get(uri);

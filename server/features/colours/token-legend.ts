@@ -19,8 +19,8 @@ export const TOKEN_TYPES = [
 ] as const;
 
 /**
- * `declaration` is the protocol's own, on a name where it is declared. `planned` is ours, on what counts for nothing yet:
- * a legend may hold any name, and an editor that does not know one leaves it out.
+ * `declaration` is the protocol's own, on a name where it is declared. `planned` is ours, on what counts for nothing
+ * yet: a legend may hold any name, and an editor that does not know one leaves it out.
  */
 export const TOKEN_MODIFIERS = ["declaration", "planned"] as const;
 

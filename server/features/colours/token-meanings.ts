@@ -1,11 +1,12 @@
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { DeclarationLine, EntryLine, Line } from "../../syntax/line/line.ts";
-import { PartMemo, partsOf } from "../../syntax/line/parts.ts";
+import { LineReader } from "../../syntax/line/line-reader.ts";
+import { partsOf } from "../../syntax/line/parts.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import { type NoteReading, noteAt, parted } from "../../syntax/words/note-word.ts";
 import { isQuote, tokenise } from "../../syntax/words/token.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
-import { separatorsOf } from "../layout/separators.ts";
+import { separatorsOf } from "../explain/separators.ts";
 import type { TokenType } from "./token-legend.ts";
 
 /** A coloured stretch of one line: UTF-16 columns, the end excluded. */
@@ -127,7 +128,7 @@ function declarationTokens(text: string, line: DeclarationLine, vocabulary: Voca
   if (short) tokens.push({ ...short.as, type: "keyword" }, { ...short.name, type: "property", declares: true });
   const body = text.slice(0, line.end);
   const { cuts } = cutLine(body, short?.name.end ?? named?.end ?? line.wordEnd);
-  const parts = partsOf(body, cuts, { vocabulary, memo: new PartMemo() });
+  const parts = partsOf(body, cuts, { vocabulary, memo: new LineReader(vocabulary) });
   return [
     ...tokens,
     ...itemTokens(

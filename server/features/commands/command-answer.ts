@@ -1,7 +1,10 @@
 import type { Position } from "../../syntax/document/document.ts";
+import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
 
-/** What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not. */
+/**
+ * What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not.
+ */
 export type CommandAnswer = CommandDone | Refusal;
 
 export interface CommandDone {
@@ -14,12 +17,7 @@ export interface CommandDone {
   readonly cursor: Position;
 }
 
-export interface Refusal {
-  readonly ok: false;
-  /** Shown as it is. It holds no words of the journal's: editors read links in what they show. */
-  readonly reason: string;
-}
-
-export function refusal(reason: string): Refusal {
-  return { ok: false, reason };
-}
+/** For commands that play what a declaration says. */
+export const UNREADABLE_DECLARATION = refusal(
+  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
+);

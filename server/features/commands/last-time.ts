@@ -7,7 +7,8 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-cursor.ts";
-import { type CommandAnswer, refusal } from "./command-answer.ts";
+import { refusal } from "../explain/refusal.ts";
+import type { CommandAnswer } from "./command-answer.ts";
 
 /** Where the exercise at a position was last played before that line, in whichever file: the start of the entry. */
 export function lastTime(
@@ -33,7 +34,10 @@ const NO_EXERCISE = refusal(
 );
 const NOT_BEFORE = refusal("This exercise was not played before this line in this journal.");
 
-/** Whether a record is from before the entry: by the entry's own first record, or by its day where it has none, as in a plan. */
+/**
+ * Whether a record is from before the entry: by the entry's own first record, or by its day where it has none, as in a
+ * plan.
+ */
 function earlierThan(
   { block, line, model }: EntryUnderCursor,
   own: AttemptRecord | undefined,

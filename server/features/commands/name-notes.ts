@@ -5,11 +5,12 @@ import { chordName, scaleName } from "../../checks/notes/subject-name.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { chordsOf } from "../../music/chords/chords-of-notes.ts";
 import { type NoteName, pitchClass } from "../../music/notes/note.ts";
-import { KINDS } from "../../music/scales/kind.ts";
+import { KINDS } from "../../music/scales/kinds.ts";
 import { isExactly, scalesHolding } from "../../music/scales/scales-holding.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { LONGEST_LINE, parseLine } from "../../syntax/line/parse-line.ts";
-import { isAsked } from "../diagnostics/code-actions.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
+import { parseLine } from "../../syntax/line/parse-line.ts";
+import { isAsked } from "../explain/action-kinds.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import type { CodeAction, Range } from "../types.ts";
 import { type NamelessNotes, namelessNotes, type Replaced } from "./nameless-notes.ts";
@@ -30,10 +31,10 @@ interface LineAt {
 }
 
 /**
- * Names for the notes at a place: for `notes D E F G A Bb C#`, or such notes with no subject before them, the nearest scales
- * and chords under which they can stand as a claim; for a claim that is not what its subject says, the subjects that it is
- * exactly. Each is offered only where the line that it makes has no fault in this place. It changes what was practised, so it
- * mends no diagnostic and is never applied unasked.
+ * Names for the notes at a place: for `notes D E F G A Bb C#`, or such notes with no subject before them, the nearest
+ * scales and chords under which they can stand as a claim; for a claim that is not what its subject says, the subjects
+ * that it is exactly. Each is offered only where the line that it makes has no fault in this place. It changes what was
+ * practised, so it mends no diagnostic and is never applied unasked.
  *
  * @param only as in `codeActionsIn`
  */

@@ -5,8 +5,9 @@ import type { Document, Position } from "../../syntax/document/document.ts";
 import { datedDays, dayOn, daysOfJournal, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { WEEKDAY_NAMES } from "../explain/explain.ts";
 import { lineEndOf } from "../explain/line-under-cursor.ts";
-import { type CommandAnswer, type CommandDone, refusal } from "./command-answer.ts";
-import { type DayFrame, lastFrame } from "./phases-before.ts";
+import { refusal } from "../explain/refusal.ts";
+import type { CommandAnswer, CommandDone } from "./command-answer.ts";
+import { lastPhases, type SessionPhases } from "./phases-before.ts";
 
 export interface NewDayOptions {
   readonly today: DayNumber;
@@ -15,25 +16,25 @@ export interface NewDayOptions {
 }
 
 /**
- * Today's day line, written as the file writes them, below the day before or, in a file that has the newest first, above
- * it; the cursor goes to the empty line below. Where the journal has today already, the cursor goes to the end of that
- * day, which gets the phases if it is empty. From a marker without a day it goes to the file of the latest day.
+ * Today's day line, written as the file writes them, below the day before or, in a file that has the newest first,
+ * above it; the cursor goes to the empty line below. Where the journal has today already, the cursor goes to the end of
+ * that day, which gets the phases if it is empty. From a marker without a day it goes to the file of the latest day.
  */
 export function newDay(journal: Journal, uri: string, { today, phases }: NewDayOptions): CommandAnswer {
-  const frame = phases ? lastFrame(journal, today) : undefined;
+  const session = phases ? lastPhases(journal, today) : undefined;
   const there = dayOn(journal, uri, today);
-  if (there) return frame && isEmpty(there) ? insertedAfter(there, ["", frame]) : endOf(there);
-  if (phases && !frame) return NO_FRAME;
+  if (there) return session && isEmpty(there) ? insertedAfter(there, ["", session]) : endOf(there);
+  if (phases && !session) return NO_PHASES;
   const file = fileForDay(journal, uri, today);
   const document = journal.files.get(file);
   if (!document)
     return refusal("This file belongs to no journal that is open. Save it as a .practice file and try again.");
   const days = datedDays(file, document);
   const index = blockBefore(document, days, today);
-  return insertedAfter({ uri: file, document, index }, [dayLine(journal, document, days, today), frame]);
+  return insertedAfter({ uri: file, document, index }, [dayLine(journal, document, days, today), session]);
 }
 
-const NO_FRAME = refusal(
+const NO_PHASES = refusal(
   "No earlier day of this journal has phases, so there are none to take over. Daystave: New Day puts in the day alone.",
 );
 
@@ -65,10 +66,13 @@ function endOf({ uri, document, index }: PlacedDay): CommandDone {
 }
 
 /** What goes in: a day line, or "" below one that stands there; then phases, with room for the first entry. */
-type NewLines = readonly [day: string, frame: DayFrame | undefined];
+type NewLines = readonly [day: string, session: SessionPhases | undefined];
 
-/** Puts lines in below a block, in the place of the empty lines at its end; other days keep the distance they have in the file. */
-function insertedAfter(place: Pick<PlacedDay, "uri" | "document" | "index">, [day, frame]: NewLines): CommandDone {
+/**
+ * Puts lines in below a block, in the place of the empty lines at its end; other days keep the distance they have in
+ * the file.
+ */
+function insertedAfter(place: Pick<PlacedDay, "uri" | "document" | "index">, [day, session]: NewLines): CommandDone {
   const { uri, document, index } = place;
   const start = endOfContent(document, index);
   const isLast = index + 1 >= document.blocks.length;
@@ -76,14 +80,14 @@ function insertedAfter(place: Pick<PlacedDay, "uri" | "document" | "index">, [da
   const end = isLast ? endOfDocument(document) : startOfContent(document, index + 1);
   const gap = isSeparated(document) ? [""] : [];
   const above = start ? ["", ...(day === "" ? [] : gap)] : [];
-  const opening = [...above, ...(day === "" ? [] : [day]), ...(frame?.lines.slice(0, 1) ?? [])];
-  const lines = [...opening, frame?.indent ?? "", ...(frame?.lines.slice(1) ?? [])];
+  const opening = [...above, ...(day === "" ? [] : [day]), ...(session?.lines.slice(0, 1) ?? [])];
+  const lines = [...opening, session?.indent ?? "", ...(session?.lines.slice(1) ?? [])];
   const below = isLast ? (lines.at(-1)!.trim() === "" ? [] : [""]) : [...gap, ""];
   return {
     ok: true,
     uri,
     edits: [{ range: { start: from, end }, newText: [...lines, ...below].join(lineEndOf(document)) }],
-    cursor: { line: from.line + opening.length, character: frame?.indent.length ?? 0 },
+    cursor: { line: from.line + opening.length, character: session?.indent.length ?? 0 },
   };
 }
 

@@ -4,29 +4,33 @@ import type { BlockModel } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { daysOfJournal } from "../explain/dated-days.ts";
+import { INDENT } from "../explain/indentation.ts";
 
 /** The phases that a session went through. */
-export interface DayFrame {
+export interface SessionPhases {
   /** A line for each: `groundwork, 15 min`. */
   readonly lines: readonly string[];
   /** What entries below them are indented by. */
   readonly indent: string;
 }
 
-/** The frame of the last session before a day that had phases; plans are none. Undefined where there was no such session. */
-export function lastFrame(journal: Journal, before: DayNumber): DayFrame | undefined {
+/**
+ * The phases of the last session before a day that had phases; plans are none. Undefined where there was no such
+ * session.
+ */
+export function lastPhases(journal: Journal, before: DayNumber): SessionPhases | undefined {
   const earlier = daysOfJournal(journal)
     .filter(({ date }) => date < before)
     .sort((a, b) => b.date - a.date);
   for (const { document, index } of earlier) {
     const block = document.blocks[index]!;
-    const frame = frameIn(block, journal.readOnce(block));
-    if (frame) return frame;
+    const found = phasesIn(block, journal.readOnce(block));
+    if (found) return found;
   }
   return undefined;
 }
 
-function frameIn(block: Block, model: BlockModel): DayFrame | undefined {
+function phasesIn(block: Block, model: BlockModel): SessionPhases | undefined {
   if (model.day?.planned) return undefined;
   const phases = model.phases.filter(({ phase }) => phase !== undefined);
   const session = phases.filter(({ sitting }) => sitting === phases.at(-1)!.sitting);
@@ -43,13 +47,10 @@ function phaseLine(text: string, line: BlockModel["lines"][number]): string {
   return told.map(({ start, end }) => text.slice(start, end)).join(", ");
 }
 
-/** One step of indentation, as formatting has it. */
-const STEP = "  ";
-
 /** As the last entry of a day that stands below a phase has it; the usual step where none does. */
 export function indentBelowPhase(block: Block, { entries }: BlockModel): string {
   const entry = entries.findLast(({ phase }) => phase !== undefined);
-  return entry ? indentOf(block.lines[entry.place.line]!) : STEP;
+  return entry ? indentOf(block.lines[entry.place.line]!) : INDENT;
 }
 
 /** The white space that a line begins with. */

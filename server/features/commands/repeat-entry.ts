@@ -3,12 +3,13 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel } from "../../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../../music/notes/note-value.ts";
 import type { Block, Position } from "../../syntax/document/document.ts";
-import { sortOf } from "../../syntax/line/line-sorts.ts";
+import { sortOf } from "../../syntax/line/line.ts";
 import { dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
-import { isReadEntry } from "../layout/missing-commas.ts";
-import { framesOf } from "../outline/sections.ts";
-import { type CommandAnswer, type CommandDone, type Refusal, refusal } from "./command-answer.ts";
+import { isReadEntry } from "../explain/read-in-full.ts";
+import { type Refusal, refusal } from "../explain/refusal.ts";
+import { sectionsOf } from "../explain/sections.ts";
+import type { CommandAnswer, CommandDone } from "./command-answer.ts";
 import { belowEntry, insertedBelow, type NewLine } from "./entry-below.ts";
 import { indentBelowPhase, indentOf } from "./phases-before.ts";
 import { repeatedLine } from "./repeated-line.ts";
@@ -66,11 +67,11 @@ function repeatedToday(
 ): CommandDone {
   const block = document.blocks[index]!;
   const model = journal.model(block);
-  const frame =
+  const section =
     phase === undefined
       ? undefined
-      : framesOf(model.lines.map(sortOf)).findLast(({ line }) => phaseOf(model, line) === phase);
-  const line = frame?.lastLine ?? lastLineOf(block);
+      : sectionsOf(model.lines.map(({ type }) => sortOf(type))).findLast(({ line }) => phaseOf(model, line) === phase);
+  const line = section?.lastLine ?? lastLineOf(block);
   return insertedBelow(
     { uri, document, first: document.starts[index]!, block },
     line,
@@ -85,7 +86,10 @@ function phaseOf({ lines }: BlockModel, at: number): string | undefined {
   return opening?.type === "phase" ? opening.id : undefined;
 }
 
-/** As the entry before it has it, in the same phase; the usual step where there is none, and none where there is no phase. */
+/**
+ * As the entry before it has it, in the same phase; the usual step where there is none, and none where there is no
+ * phase.
+ */
 function indentAt(block: Block, model: BlockModel, line: number): string {
   const stretch = model.phases.findLast((phase) => phase.line <= line);
   const entry = model.entries.findLast(({ place }) => place.line <= line && place.line > (stretch?.line ?? 0));

@@ -1,7 +1,8 @@
-import { isCondition, termsOfAttempt } from "../../journal/conditions.ts";
+import { termsOfAttempt } from "../../journal/conditions.ts";
 import type { Entry } from "../../journal/model.ts";
 import { type Cut, cutLine } from "../../syntax/line/cut.ts";
-import type { Item, Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
+import type { Item, MeaningOf } from "../../syntax/words/meaning.ts";
+import { isCondition, termType } from "../../syntax/words/term-types.ts";
 
 type TempoItem = Item<MeaningOf<"tempo">>;
 
@@ -13,8 +14,8 @@ export interface RepeatedLine {
 }
 
 /**
- * An entry to be played once more as its last attempt was, at another tempo: one tempo, in the beat and the words of the last
- * one, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left off.
+ * An entry to be played once more as its last attempt was, at another tempo: one tempo, in the beat and the words of
+ * the last one, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left off.
  *
  * @param entry one with a tempo
  * @param bpm   beats a minute, in the beat of the last tempo
@@ -29,7 +30,7 @@ export function repeatedLine(text: string, { source: line, attempts }: Entry, bp
   // `8ths at 60 clean, 66 clean` goes on from `8ths`, `slurred at 60 clean, tongued at 66 clean` from `tongued`.
   const place = [...kept].some(isBetween) ? last : first;
   const goes = (item: Item): boolean =>
-    item !== place && (isCondition(item.meaning) ? !kept.has(item) : LEFT_OFF.has(item.meaning.type));
+    item !== place && (isCondition(item.meaning) ? !kept.has(item) : termType(item.meaning.type)?.tells === "result");
   const changes = line.items.flatMap((item, i): Change[] => {
     if (item === place) return [{ ...stretch(item), text: tempoText(text, tempos, bpm) }];
     if (goes(item)) return [{ ...stretch(item), text: "" }];
@@ -40,17 +41,6 @@ export function repeatedLine(text: string, { source: line, attempts }: Entry, bp
   });
   return joined(text, cutLine(text.slice(0, line.end), line.start).cuts, changes, place.start);
 }
-
-/** What an entry says of how it went, or of one time only. */
-const LEFT_OFF: ReadonlySet<Meaning["type"]> = new Set([
-  "tempo",
-  "outcome",
-  "tries",
-  "times",
-  "amount",
-  "sore",
-  "done",
-] as const satisfies readonly Meaning["type"][]);
 
 function isTempo(item: Item): item is TempoItem {
   return item.meaning.type === "tempo";

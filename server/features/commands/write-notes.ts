@@ -1,20 +1,22 @@
 import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { degreesOf } from "../../music/scales/scale.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { LONGEST_LINE } from "../../syntax/line/parse-line.ts";
-import { noteRow } from "../completion/claims.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
-import { separatorsOf } from "../layout/separators.ts";
-import { type CommandAnswer, refusal } from "./command-answer.ts";
+import { noteRow } from "../explain/note-row.ts";
+import { refusal } from "../explain/refusal.ts";
+import { separatorsOf } from "../explain/separators.ts";
+import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
 
 /**
- * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and the
- * direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of leaps the
- * order of the entry's day. They take the place of notes or letters of steps that stand behind a colon already. The cursor goes behind them.
+ * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and
+ * the direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of
+ * leaps the order of the entry's day. They take the place of notes or letters of steps that stand behind a colon
+ * already. The cursor goes behind them.
  */
 export function writeNotes(journal: Journal, uri: string, position: Position): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
@@ -24,7 +26,7 @@ export function writeNotes(journal: Journal, uri: string, position: Position): C
   const conventions = journal.conventions(uri);
   const conditions = entry.attempts[0]?.conditions;
   const input = exerciseToPlay(entry, conditions, conventions, model.day?.date);
-  if (!input) return UNREADABLE;
+  if (!input) return UNREADABLE_DECLARATION;
   const direction = conditions?.direction ?? (fallsOtherwise(input.subject) ? "up and down" : "up");
   const subject = entry.source.subject!;
   const row = noteRow({ ...input, direction }, text.slice(subject.start, subject.end), conventions.names);
@@ -44,9 +46,6 @@ export function writeNotes(journal: Journal, uri: string, position: Position): C
 
 const NOT_PLAYABLE = refusal(
   "Only the notes of a scale or an arpeggio can be written out, and this line does not begin with one that can be read.",
-);
-const UNREADABLE = refusal(
-  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
 );
 const NOTHING_TO_PLAY = refusal(
   "Over the span of this line the pattern has no notes. Name a longer one, such as 2 octaves.",

@@ -1,15 +1,16 @@
-import { type NoteStyle, styleOf, writtenNote } from "../../checks/notes/note-style.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
 import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
+import { areInCents } from "../../music/notes/degree.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { type ExerciseInput, exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import { describeFifths } from "../../music/scales/signature.ts";
 import { printSteps } from "../../music/scales/steps.ts";
 import { orderOf } from "../explain/explain.ts";
+import { noteRow } from "../explain/note-row.ts";
 import type { Candidate } from "./rank.ts";
 
 /** The longest row of notes that is shown whole in a list; in UTF-16 units. */
@@ -36,23 +37,9 @@ export function claimCandidates(
   ];
 }
 
-/**
- * The notes of an exercise in a row, in the signs that its subject is typed with, and never in small letters; empty where
- * nothing lies within the span.
- */
-export function noteRow(input: ExerciseInput, typed: string, names: NoteNames): string {
-  const { subject } = input;
-  const note = subject.type === "scale" ? subject.tonic : subject.root;
-  const written = styleOf([{ start: 0, end: typed.length, text: typed, note }], names);
-  const style: NoteStyle = { ...written, lower: false, octaves: "none" };
-  return exercise(input)
-    .notes.map((each) => writtenNote(each, style))
-    .join(" ");
-}
-
 /** Up, and up and down; where a direction is stated that one alone. Leaps have the day's order and no direction. */
 function noteRows(
-  input: ExerciseInput,
+  input: WhatToPlay,
   typed: string,
   { names, hidden }: { readonly names: NoteNames; readonly hidden: boolean },
 ): Candidate[] {
@@ -71,12 +58,12 @@ function shortened(row: string): string {
   return row.length > LONGEST_LABEL ? `${row.slice(0, LONGEST_LABEL - 1)}…` : row;
 }
 
-function signatureAndSteps({ subject }: ExerciseInput): Candidate[] {
-  const { signature, steps } = exercise({ subject });
+function signatureAndSteps({ subject }: WhatToPlay): Candidate[] {
+  const { signature, steps } = notesToPlay({ subject });
   const claims: Candidate[] = signature
     ? [{ label: describeFifths(signature.fifths), kind: "claim", detail: "signature", fit: 2 }]
     : [];
-  if (subject.type !== "scale" || subject.kind.degrees.some(({ cents }) => cents !== undefined)) return claims;
+  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return claims;
   const words = printSteps(steps, "TS");
   return [...claims, { label: `steps ${words}`, aliases: [words], kind: "claim", detail: "read upward", fit: 3 }];
 }

@@ -7,9 +7,8 @@ import { type Block, blockIndexAt, type Document, type Position } from "../../sy
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import type { EntryLine, Line } from "../../syntax/line/line.ts";
+import { LineReader, LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
-import { PartMemo } from "../../syntax/line/parts.ts";
-import type { Item } from "../../syntax/words/meaning.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { CompletionItem } from "../types.ts";
 import { claimCandidates } from "./claims.ts";
@@ -24,6 +23,7 @@ import {
 import { declarationCandidates } from "./declarations.ts";
 import { practisedCandidates } from "./practised.ts";
 import { type Candidate, completing, ranked } from "./rank.ts";
+import { lastItem } from "./situation.ts";
 import { keyCandidates, subjectCandidates } from "./subjects.ts";
 import { termCandidates } from "./terms.ts";
 import { type Typing, typingAt } from "./typing.ts";
@@ -68,7 +68,7 @@ export function completionsAt(
   const cursor = Math.max(0, Math.min(position.character, text.length));
   const date = dateWord(text);
   const typing = typingAt(text, cursor, date && cursor > date.end ? date.end : bodyStart(text, cursor));
-  if (!typing || text.length > LONGEST_LINE) return [];
+  if (!typing || text.length > LONGEST_LINE) return []; // it is not read either
   const head = !document.blocks[block]!.day;
   const scene: Scene = {
     journal,
@@ -85,9 +85,6 @@ export function completionsAt(
   const offers = typing.starts.flatMap((start) => completing(candidatesAt(scene, start, date), typing, start));
   return ranked(offers, typing, position.line, (key) => scene.usage.used.get(key)?.score ?? 0);
 }
-
-/** No completion in lines that are not read either. */
-const LONGEST_LINE = 4096;
 
 /** Behind the indentation and a list mark; for a cursor in the indentation the cursor itself. */
 function bodyStart(text: string, cursor: number): number {
@@ -138,7 +135,7 @@ function withoutWord({ text, end, remark }: Typing, from: number, start: number)
 function read({ vocabulary, memo }: Journal, text: string, head: boolean): Line {
   return parseLine(text, {
     vocabulary,
-    memo: memo.of(vocabulary, "parts being typed", () => new PartMemo()),
+    memo: memo.of(vocabulary, "parts being typed", () => new LineReader(vocabulary)),
     head,
   });
 }
@@ -194,7 +191,7 @@ function daysFit({ lines }: Block, line: number, typed: string): number {
 /** `long tones on D mi`, `improvising on D mi`: the words before `on` are an entry, and a scale goes on with it. */
 function innerScale({ journal, usage, typing }: Scene, start: number, from: number): Candidate[] {
   const before = " ".repeat(from) + typing.text.slice(from, start);
-  const main = /^(.*\S)\s+(?:on|in)\s+$/i.exec(before)?.[1];
+  const main = /^(.*\S)\s+(?:on|in)\s+$/is.exec(before)?.[1];
   const line = main === undefined ? undefined : read(journal, main, false);
   const subject = line?.type === "entry" && line.items.length === 0 ? line.subject?.meaning : undefined;
   const takesScale =
@@ -244,11 +241,7 @@ function isLoneTonic({ subject, items }: EntryLine): boolean {
 function mayGoOn({ items, subject }: EntryLine, separated: boolean): boolean {
   if (separated) return true;
   if (!subject) return false;
-  const last = items.reduce<Item | undefined>(
-    (latest, item) => (!latest || item.end > latest.end ? item : latest),
-    undefined,
-  );
-  const type = last?.meaning.type ?? subject?.meaning.type;
+  const { type } = (lastItem(items) ?? subject).meaning;
   return type !== "unknown" && type !== "focus" && type !== "with" && type !== "sore" && type !== "faulty subject";
 }
 

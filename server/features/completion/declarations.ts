@@ -1,7 +1,7 @@
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import { FINGERINGS } from "../../journal/declarations/fingering.ts";
 import type { Journal } from "../../journal/journal.ts";
-import { instrumentById } from "../../music/instruments/instrument.ts";
+import { instrumentById } from "../../music/instruments/instruments.ts";
 import { NOTE_NAMES } from "../../music/notes/note-names.ts";
 import { JUST_TONICS, TEMPERAMENTS } from "../../music/tuning/temperament.ts";
 import { phraseKey } from "../../syntax/words/fold.ts";

@@ -1,15 +1,14 @@
 import { parseIsoDate, weekLabel } from "../../journal/calendar.ts";
 import { instrumentOf } from "../../journal/conventions.ts";
-import type { Journal } from "../../journal/journal.ts";
-import { MARKER } from "../../journal/journal.ts";
+import { type Journal, MARKER } from "../../journal/journal.ts";
 import { readPart } from "../../syntax/line/part.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { Meaning, SubjectMeaning } from "../../syntax/words/meaning.ts";
 import { explainDeclaration, explainTerm, metronomeWords, sentenceCase } from "../explain/explain.ts";
 import { instrumentInWords } from "../explain/instrument-words.ts";
-import { pieceFacts } from "../hover/piece.ts";
-import { type Explain, sentenceOf, theoryOfSubject } from "../hover/theory.ts";
-import { explainTemperamentNamed } from "../hover/tuning.ts";
+import { pieceFacts } from "../explain/piece-facts.ts";
+import { type Explain, sentenceOf, theoryOfSubject } from "../explain/theory.ts";
+import { explainTemperamentNamed } from "../explain/tuning.ts";
 import { explainStart } from "./practised.ts";
 
 /**

@@ -1,11 +1,12 @@
 import type { Entry } from "../../journal/model.ts";
 import { isDrawn, variantsOf } from "../../music/patterns/pattern.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
+import { type MeaningType, termType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
-import { type EntrySituation, lastItem, type TermType } from "./situation.ts";
+import { type EntrySituation, lastItem } from "./situation.ts";
 
 /** The order in which players write the terms of a line. */
-const ORDER: readonly TermType[] = [
+const ORDER: readonly MeaningType[] = [
   "inversion",
   "pattern",
   "quoted",
@@ -29,30 +30,8 @@ const ORDER: readonly TermType[] = [
   "done",
 ];
 
-/** Terms that a line has once. What may change with the tempo is not among them. */
-const ONCE: readonly TermType[] = [
-  "pattern",
-  "quoted",
-  "variant",
-  "inversion",
-  "focus",
-  "instrument",
-  "amount",
-  "date",
-  "done",
-];
-/** Terms that a line has once, but for a change after a tempo. */
-const ONCE_UNTIL_TEMPO: readonly TermType[] = [
-  "direction",
-  "span",
-  "articulation",
-  "rhythm",
-  "note value",
-  "without click",
-];
-
 /** What a subject has no use for. */
-const UNFIT: Readonly<Record<string, readonly TermType[]>> = {
+const UNFIT: Readonly<Record<string, readonly MeaningType[]>> = {
   scale: ["place", "inversion"],
   chain: ["place", "inversion"],
   chord: ["place"],
@@ -62,7 +41,7 @@ const UNFIT: Readonly<Record<string, readonly TermType[]>> = {
 };
 
 /** How well a term fits a place, 0 the best; undefined where the line has it or has no use for it. */
-export type Fit = (type: TermType, key: string | undefined) => number | undefined;
+export type Fit = (type: MeaningType, key: string | undefined) => number | undefined;
 
 /** The fit of every term at one place. */
 export function fitAt(situation: EntrySituation): Fit {
@@ -78,22 +57,29 @@ export function fitAt(situation: EntrySituation): Fit {
   };
 }
 
-/** Whether a line that has such a term takes no second one. */
-function isClosed(type: TermType, items: readonly Item[]): boolean {
-  const alike = type === "pattern" || type === "quoted" ? ["pattern", "quoted"] : [type];
-  const standing = items.findLast(({ meaning }) => alike.includes(meaning.type));
+/**
+ * Whether a line that has such a term takes no second one; one that may change with the tempo it takes after a tempo.
+ */
+function isClosed(offered: MeaningType, items: readonly Item[]): boolean {
+  const type = namedPattern(offered);
+  const standing = items.findLast(({ meaning }) => namedPattern(meaning.type) === type);
   if (!standing) return false;
-  if (ONCE.includes(type)) return true;
-  if (!ONCE_UNTIL_TEMPO.includes(type)) return false;
+  const said = type === "date" ? "once" : termType(type)?.said; // work has one day
+  if (said !== "once for each tempo") return said === "once";
   const isHalf = standing.meaning.type === "articulation" && standing.meaning.half !== undefined;
   return !isHalf && !items.some(({ meaning, start }) => meaning.type === "tempo" && start > standing.start);
 }
 
+/** A name in quotes is that of a pattern. */
+function namedPattern(type: MeaningType): MeaningType {
+  return type === "quoted" ? "pattern" : type;
+}
+
 function openFit(
-  type: TermType,
+  type: MeaningType,
   key: string | undefined,
   situation: EntrySituation,
-  before: TermType | undefined,
+  before: MeaningType | undefined,
 ): number | undefined {
   const { entry, items, separated } = situation;
   switch (type) {
@@ -123,11 +109,11 @@ function isHalf(key: string | undefined): boolean {
   return key === "direction up" || key === "direction down";
 }
 
-function inOrder(type: TermType, before: TermType | undefined): number {
+function inOrder(type: MeaningType, before: MeaningType | undefined): number {
   return before === undefined || ORDER.indexOf(type) > ORDER.indexOf(before) ? 2 : 5;
 }
 
-function variantFit(key: string | undefined, { pattern }: Entry, before: TermType | undefined): number | undefined {
+function variantFit(key: string | undefined, { pattern }: Entry, before: MeaningType | undefined): number | undefined {
   if (pattern?.type !== "known" || pattern.variant) return undefined;
   return variantsOf(pattern.id).some((variant) => key === `variant ${variant}`)
     ? before === "pattern"
@@ -137,7 +123,7 @@ function variantFit(key: string | undefined, { pattern }: Entry, before: TermTyp
 }
 
 /** An outcome answers a tempo; without one it fits after words such as `slow`, or late. */
-function outcomeFit(before: TermType | undefined, separated: boolean, items: readonly Item[]): number {
+function outcomeFit(before: MeaningType | undefined, separated: boolean, items: readonly Item[]): number {
   if (before === "tempo") return 0;
   if (before === "outcome" && !separated) return 3;
   if (before === "without click") return 1;

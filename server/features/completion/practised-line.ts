@@ -6,9 +6,9 @@ import { termsOfAttempt } from "../../journal/conditions.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Attempt, Entry, Subject } from "../../journal/model.ts";
-import { readEntry } from "../../journal/read-entry.ts";
-import { parseLine } from "../../syntax/line/parse-line.ts";
-import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { Item } from "../../syntax/words/meaning.ts";
+import { termType } from "../../syntax/words/term-types.ts";
+import { entryIn } from "../explain/entry-of-record.ts";
 import { startTempo } from "../explain/start-tempo.ts";
 
 /** A practised strand as the player would write it today. */
@@ -76,8 +76,7 @@ function writtenFor(journal: Journal, conventions: Conventions, record: AttemptR
   const entry = entryIn(journal, text);
   const subject = entry?.source.subject;
   if (!entry?.subject || !subject) return undefined;
-  const { attempts } = playedEntry(entry, conventions);
-  const at = attemptOf(attempts, record);
+  const at = record.attempt;
   const attempt = entry.attempts[at];
   if (!attempt) return undefined;
   const items = itemsOf(entry, at);
@@ -90,28 +89,15 @@ function writtenFor(journal: Journal, conventions: Conventions, record: AttemptR
   return readBack(journal, conventions, record.strandKey, phrase, opening);
 }
 
-/** Which attempt of a line a record stands for: of those of its strand the last at its rate. */
-function attemptOf(attempts: readonly PlayedAttempt[], { strandKey, rate }: AttemptRecord): number {
-  const isOfStrand = ({ manner }: PlayedAttempt): boolean => manner.strandKey === strandKey;
-  const exact = attempts.findLastIndex((each) => isOfStrand(each) && each.rate === rate);
-  return exact < 0 ? attempts.findLastIndex(isOfStrand) : exact;
-}
-
-function entryIn(journal: Journal, text: string): Entry | undefined {
-  const line = parseLine(text, { ...journal.partContext, head: false });
-  return line.type === "entry" ? readEntry(line, 0, journal.vocabulary) : undefined;
-}
-
-/** Said once for the whole line. */
-const FIXED: readonly Meaning["type"][] = ["pattern", "variant", "quoted", "inversion", "place", "instrument"];
-/** These may change from one tempo to the next. */
-const CHANGING: readonly Meaning["type"][] = ["span", "direction", "articulation", "rhythm", "note value"];
-
-/** What tells how an attempt was played, in the order to write it in: the note value last, as the tempo goes with it. */
+/**
+ * What tells how an attempt was played, in the order to write it in: the note value last, as the tempo goes with it.
+ */
 function itemsOf({ subject, source: { items } }: Entry, attempt: number): readonly Item[] {
-  const isChanging = ({ meaning }: Item): boolean => CHANGING.includes(meaning.type) && subject?.type !== "title";
+  // What goes on is played with a metronome.
+  const isChanging = ({ meaning: { type } }: Item): boolean =>
+    termType(type)?.said === "once for each tempo" && type !== "without click" && subject?.type !== "title";
   const changing = termsOfAttempt(items, attempt).filter(isChanging);
-  const kept = items.filter((item) => FIXED.includes(item.meaning.type) || changing.includes(item));
+  const kept = items.filter((item) => termType(item.meaning.type)?.tells === "what" || changing.includes(item));
   const isNoteValue = ({ meaning }: Item): boolean => meaning.type === "note value";
   return [...kept.filter((item) => !isNoteValue(item)), ...kept.filter(isNoteValue)];
 }
@@ -133,7 +119,7 @@ function joined(items: readonly Item[], text: string): string {
 function beatIn({ source }: Entry, { tempo, place }: Attempt, text: string): string {
   if (!tempo?.beat) return "at ";
   const said = source.items.flatMap(({ start, end, meaning }) => {
-    const beat = meaning.type === "tempo" && start <= place.start ? /^.*=/.exec(text.slice(start, end)) : null;
+    const beat = meaning.type === "tempo" && start <= place.start ? /^.*=/s.exec(text.slice(start, end)) : null;
     return beat ? [beat[0]] : [];
   });
   return said.at(-1) ?? "at ";

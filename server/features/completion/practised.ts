@@ -13,7 +13,9 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import { nearestSteps } from "../../music/notes/note-value.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { WrittenNote } from "../../syntax/words/meaning.ts";
-import { daysAgo, NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
+import { daysAgo } from "../explain/days-away.ts";
+import { NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
+import { LATEST_DAYS, weightAfter } from "./lately.ts";
 import { type PractisedLine, practisedLine } from "./practised-line.ts";
 import { type Candidate, formOf } from "./rank.ts";
 import { looksOf, type Tonic, tonicIn, withTonic } from "./subjects.ts";
@@ -39,14 +41,11 @@ const LATER = 2;
 const MOST_STRANDS = 120;
 /** What was practised in so many days is in practice; the rest is resting. Our own choice. */
 const IN_PRACTICE = 28;
-/** Practice counts half as much after so many days, and after many more not at all. Our own choices. */
-const HALF_LIFE = 30;
-const COUNTED_DAYS = 100;
 
 /**
- * Practised exercises as whole lines, with where to start today. Before anything is typed a handful of different ones that
- * the day does not have yet; after that whatever what is typed may mean. Nothing where no history is at hand: making one
- * takes longer than whoever types should wait.
+ * Practised exercises as whole lines, with where to start today. Before anything is typed a handful of different ones
+ * that the day does not have yet; after that whatever what is typed may mean. Nothing where no history is at hand:
+ * making one takes longer than whoever types should wait.
  */
 export function practisedCandidates(place: PractisedPlace): readonly Candidate[] {
   const { typed, fit } = place;
@@ -93,7 +92,10 @@ interface Practised {
 
 type Reading = Pick<PractisedPlace, "journal" | "conventions" | "today">;
 
-/** The same array while the history, the conventions and the day are the same, so that a key press looks nothing up anew. */
+/**
+ * The same array while the history, the conventions and the day are the same, so that a key press looks nothing up
+ * anew.
+ */
 function practisedLines(reading: Reading): readonly Practised[] {
   const index = latestHistory(reading.journal);
   return index ? kept(index, "practised", reading, () => ranked([...index.exercises.values()], reading)) : [];
@@ -142,10 +144,10 @@ function useOf({ records }: Strand, today: DayNumber): Use | undefined {
   for (let i = records.length - 1; i >= 0; i--) {
     const ago = today - records[i]!.day;
     if (ago < 0 || ago === counted) continue;
-    if (gap !== undefined && ago > COUNTED_DAYS) break;
+    if (gap !== undefined && ago > LATEST_DAYS) break;
     gap ??= ago;
     counted = ago;
-    score += 0.5 ** (ago / HALF_LIFE);
+    score += weightAfter(ago);
   }
   return gap === undefined ? undefined : { gap, score };
 }

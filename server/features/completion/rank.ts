@@ -105,7 +105,9 @@ function itemOf(
   };
 }
 
-/** Editors put further up what has its capitals where they were typed: `h-Moll` is as near as `H-Dur` to who typed `H`. */
+/**
+ * Editors put further up what has its capitals where they were typed: `h-Moll` is as near as `H-Dur` to who typed `H`.
+ */
 function inCaseOf(typed: string, found: string): string {
   const start = found.slice(0, typed.length);
   return start.toLowerCase() === typed.toLowerCase() ? typed + found.slice(typed.length) : found;

@@ -2,10 +2,8 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
-import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { Item } from "../../syntax/words/meaning.ts";
 import type { Usage } from "./usage.ts";
-
-export type TermType = Meaning["type"];
 
 /** An entry as far as it is written before the cursor, and what stands behind the cursor. */
 export interface EntrySituation {

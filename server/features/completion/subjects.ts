@@ -4,11 +4,12 @@ import { chordPhrases } from "../../journal/language.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { fifthsOf, sameName } from "../../music/notes/note.ts";
 import { ENGLISH_NAMES, keysInOtherWords, type NoteNames } from "../../music/notes/note-names.ts";
-import { KINDS } from "../../music/scales/kind.ts";
+import { KINDS } from "../../music/scales/kinds.ts";
 import { describeFifths, isTheoretical } from "../../music/scales/signature.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../../syntax/words/meaning.ts";
 import { noteAt, parted } from "../../syntax/words/note-word.ts";
+import { isSubjectType } from "../../syntax/words/term-types.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { headDeclarations } from "./heads.ts";
 import type { Candidate } from "./rank.ts";
@@ -23,9 +24,9 @@ export interface SubjectPlace {
   readonly fit: number;
 }
 
-const SUBJECTS: readonly string[] = ["scale", "chord", "title", "figure", "chain", "activity"];
-
-/** Everything that may be practised: what was practised lately, what is aimed at, titles, tonic and kind, activities. */
+/**
+ * Everything that may be practised: what was practised lately, what is aimed at, titles, tonic and kind, activities.
+ */
 export function subjectCandidates(place: SubjectPlace): Candidate[] {
   const { journal, fit } = place;
   return [
@@ -41,7 +42,7 @@ export function subjectCandidates(place: SubjectPlace): Candidate[] {
 function usedSubjects({ journal, usage, fit, typed }: SubjectPlace): Candidate[] {
   const tonic = tonicIn(typed, journal.names);
   return [...usage.used].flatMap(([key, { text, type }]) =>
-    SUBJECTS.includes(type) && key.startsWith(`${type}: `) && text.length <= 80
+    isSubjectType(type) && key.startsWith(`${type}: `) && text.length <= 80
       ? [
           {
             label: withTonic(text, type, tonic, journal.names),
@@ -164,8 +165,8 @@ interface OnTonic {
 }
 
 /**
- * The usual keys on a letter with an accidental. Who types `Eb m` at once may get the list that was made for `E`: editors go on
- * with one that comes late.
+ * The usual keys on a letter with an accidental. Who types `Eb m` at once may get the list that was made for `E`:
+ * editors go on with one that comes late.
  */
 function keysOfLetter({ tonic, note, names, fit }: OnTonic): Candidate[] {
   return [-1, 1].flatMap((alter) => {

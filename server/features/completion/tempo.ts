@@ -1,7 +1,7 @@
 import { metronomeOf } from "../../history/trend-words.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Entry, NoteValue } from "../../journal/model.ts";
-import { nearestSteps, notesPerMinute } from "../../music/notes/note-value.ts";
+import { nearestSteps, notesPerMinute, QUARTER } from "../../music/notes/note-value.ts";
 import type { Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
 import type { Candidate } from "./rank.ts";
 import { type EntrySituation, lastItem } from "./situation.ts";
@@ -69,7 +69,7 @@ function lastReached({
   const now = entry.attempts[0]?.conditions.noteValue ?? conventions.noteValue;
   if (isTitle || !now || !then || isSameValue(now, then)) return found;
   const { bpm, beat } = found.tempo;
-  const rate = notesPerMinute(bpm, beat ?? { numerator: 1, denominator: 4 }, then);
+  const rate = notesPerMinute(bpm, beat ?? QUARTER, then);
   return { text: String(Math.round(metronomeOf(rate, { noteValue: now }))), day: found.day };
 }
 

@@ -4,17 +4,18 @@ import type { Journal } from "../../journal/journal.ts";
 import { subjectKey } from "../../journal/subject-text.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { MeaningOf } from "../../syntax/words/meaning.ts";
+import { type MeaningType, type TermType, termType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
 import { fitAt } from "./fit.ts";
 import { headDeclarations } from "./heads.ts";
 import { type Candidate, formOf } from "./rank.ts";
-import type { EntrySituation, TermType } from "./situation.ts";
+import type { EntrySituation } from "./situation.ts";
 import { tempoCandidates } from "./tempo.ts";
 import type { Usage, Used } from "./usage.ts";
 
 /** A candidate for a term, before it is known how it fits. */
 interface Term extends Omit<Candidate, "fit" | "usage"> {
-  readonly type: TermType;
+  readonly type: MeaningType;
   readonly key?: string;
 }
 
@@ -51,26 +52,13 @@ function candidateOf(term: Term, fit: number, beside: Beside): Candidate {
   return { label, alternatives, aliases, kind, detail, insert, fit, usage: key, bonus, resolve };
 }
 
-const LANGUAGE: readonly TermType[] = [
-  "pattern",
-  "variant",
-  "inversion",
-  "direction",
-  "span",
-  "articulation",
-  "rhythm",
-  "note value",
-  "without click",
-  "outcome",
-  "manner",
-  "done",
-];
+const OWN_WORDS: readonly (TermType["words"] | undefined)[] = ["fixed", "fixed or figures"];
 
 /** The language's own terms, in the order in which it has them. */
 function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
   return memo.of(vocabulary, "terms", () =>
     vocabulary.own.flatMap(({ words, meaning }): Term[] => {
-      if (!LANGUAGE.includes(meaning.type)) return [];
+      if (!OWN_WORDS.includes(termType(meaning.type)?.words)) return [];
       const [label, ...alternatives] = words;
       return [
         {
@@ -85,7 +73,7 @@ function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
   );
 }
 
-function term(type: TermType, label: string, key: string, kind: Term["kind"] = "term"): Term {
+function term(type: MeaningType, label: string, key: string, kind: Term["kind"] = "term"): Term {
   return { type, label, key, kind };
 }
 
@@ -107,12 +95,14 @@ const GENERATED: readonly Term[] = [
   term("amount", "20 min", "amount 20"),
 ];
 
-const USED: readonly TermType[] = ["span", "articulation", "rhythm", "tries", "amount", "with", "focus"];
+const PLAYERS_WORDS: readonly (TermType["words"] | undefined)[] = ["figures", "fixed or figures", "free"];
 
 /** Terms in words that only this journal has, as it typed them. */
 function usedTerms({ used }: Usage): Term[] {
   return [...used].flatMap(([key, { text, type }]) =>
-    USED.includes(type) && text.length <= 60 ? [term(type, text, key, type === "focus" ? "name" : "term")] : [],
+    PLAYERS_WORDS.includes(termType(type)?.words) && text.length <= 60
+      ? [term(type, text, key, type === "focus" ? "name" : "term")]
+      : [],
   );
 }
 

@@ -1,9 +1,7 @@
 import { cutLine } from "../../syntax/line/cut.ts";
 import { fold } from "../../syntax/words/fold.ts";
 import { closingQuote, isQuote, tokenise } from "../../syntax/words/token.ts";
-
-/** The most words of a phrase that are looked at before the cursor. */
-const MOST_WORDS = 6;
+import { LONGEST_PHRASE } from "../../syntax/words/vocabulary.ts";
 
 /** A line and the cursor in it. Columns are UTF-16, from the beginning of the line. */
 export interface Typing {
@@ -53,7 +51,7 @@ function openQuote(before: string, from: number): number | undefined {
 
 function phraseStarts(before: string, stretch: number): number[] {
   const tokens = tokenise(before.slice(stretch), stretch);
-  const starts = tokens.slice(-MOST_WORDS).map(({ start }) => start);
+  const starts = tokens.slice(-LONGEST_PHRASE).map(({ start }) => start);
   const last = tokens.at(-1);
   if (!last || last.end < before.length) starts.push(before.length);
   return starts;

@@ -6,18 +6,15 @@ import type { Entry, NoteValue, Tempo } from "../../journal/model.ts";
 import { subjectKey } from "../../journal/subject-text.ts";
 import type { Block, Document } from "../../syntax/document/document.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import type { Item } from "../../syntax/words/meaning.ts";
+import type { MeaningType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
-
-/** How many days of the journal count: the latest that are written. Older ones say little of what is played now. */
-const DAYS = 100;
-/** A use counts half as much after so many days. */
-const HALF_LIFE = 30;
+import { LATEST_DAYS, weightAfter } from "./lately.ts";
 
 /** Something that the journal used: its words as they were last typed, and its weight. */
 export interface Used {
   readonly text: string;
-  readonly type: Meaning["type"];
+  readonly type: MeaningType;
   readonly score: number;
 }
 
@@ -44,7 +41,7 @@ export interface Usage {
 
 interface Count {
   readonly text: string;
-  readonly type: Meaning["type"];
+  readonly type: MeaningType;
   readonly count: number;
 }
 
@@ -85,9 +82,9 @@ function addedUp(
   countsOf: (day: DayUsage) => readonly (readonly [string, Count])[] | undefined,
 ): ReadonlyMap<string, Used> {
   const newest = days[0]?.day ?? 0;
-  const sum = new Map<string, { text: string; type: Meaning["type"]; score: number }>();
+  const sum = new Map<string, { text: string; type: MeaningType; score: number }>();
   for (const each of days) {
-    const weight = 0.5 ** ((newest - each.day!) / HALF_LIFE);
+    const weight = weightAfter(newest - each.day!);
     for (const [key, { text, type, count }] of countsOf(each) ?? []) {
       const known = sum.get(key);
       if (known) known.score += weight * count;
@@ -103,8 +100,8 @@ function latestDays(journal: Journal, typed: TypedLine): DayUsage[] {
   files.sort((a, b) => b.newest - a.newest);
   const days: DayUsage[] = [];
   for (const { blocks } of files) {
-    if (days.length >= DAYS) break;
-    for (const block of blocks(DAYS - days.length)) {
+    if (days.length >= LATEST_DAYS) break;
+    for (const block of blocks(LATEST_DAYS - days.length)) {
       const usage = block === typed.block ? readUsage(journal, block, typed.line) : dayUsage(journal, block);
       if (usage.day !== undefined) days.push(usage);
     }
@@ -174,7 +171,7 @@ function countItems(items: readonly Item[], text: string, counts: Counts, ofAmou
   }
 }
 
-function count(counts: Counts, key: string, text: string, type: Meaning["type"]): void {
+function count(counts: Counts, key: string, text: string, type: MeaningType): void {
   counts.set(key, { text: text.replace(/\s+/g, " "), type, count: (counts.get(key)?.count ?? 0) + 1 });
 }
 

@@ -1,13 +1,15 @@
 import type { Position } from "../../syntax/document/document.ts";
+import { isAsked } from "../explain/action-kinds.ts";
 import type { CodeAction, Diagnostic, Fix, Range, TextEdit } from "../types.ts";
 
 /**
- * The mends offered at a place: one quick fix for each fix of each diagnostic that touches the range (an empty range right
- * behind a word touches it), and one action for all safe fixes of the file, when it is asked for, or when nothing is asked
- * for in particular and there are two or more.
+ * The mends offered at a place: one quick fix for each fix of each diagnostic that touches the range (an empty range
+ * right behind a word touches it), and one action for all safe fixes of the file, when it is asked for, or when nothing
+ * is asked for in particular and there are two or more.
  *
  * @param diagnostics those of the file, as the editor shows them.
- * @param only kinds of actions; a kind stands for all below it, as in the protocol: `source` for `source.fixAll`, "" for all.
+ * @param only kinds of actions; a kind stands for all below it, as in the protocol: `source` for `source.fixAll`, ""
+ *   for all.
  */
 export function codeActionsIn(
   diagnostics: readonly Diagnostic[],
@@ -70,11 +72,6 @@ function quickFixes(diagnostic: Diagnostic): readonly CodeAction[] {
     preferred: safe || diagnostic.fixes.length === 1,
     diagnostics: [diagnostic],
   }));
-}
-
-/** Whether a kind of action, or one that it stands below, is asked for; where nothing is in particular, every kind is. */
-export function isAsked(kind: CodeAction["kind"], only: readonly string[] | undefined): boolean {
-  return !only || only.some((each) => each === "" || kind === each || kind.startsWith(`${each}.`));
 }
 
 /** Whether two ranges share a place between two characters. */

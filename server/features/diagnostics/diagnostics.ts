@@ -16,8 +16,8 @@ const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
- * they say the same: then a client that has them need not be sent them again. What only the history tells can wait: then what
- * was told of lines that still stand is told again, and nothing new.
+ * they say the same: then a client that has them need not be sent them again. What only the history tells can wait:
+ * then what was told of lines that still stand is told again, and nothing new.
  */
 export function diagnosticsOf(
   journal: Journal,
@@ -27,7 +27,7 @@ export function diagnosticsOf(
 ): readonly Diagnostic[] {
   if (!journal.files.has(uri)) return NONE;
   const last = journal.memo.latest<Latest>("diagnostics", uri);
-  const findings = fileFindings(journal, uri, today, last?.findings);
+  const findings = fileFindings(journal, uri, today, { earlier: last?.findings, history });
   const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
   if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
   const now = placed(journal, findings, told);
@@ -116,8 +116,11 @@ function placedBlock(
   document: Document,
 ): readonly Diagnostic[] {
   // Where declarations would be put in goes by the head.
-  return journal.memo.from(block, "placed", [first, document.blocks[0], ...findings], () =>
-    findings.map((finding) => diagnostic(finding, first, document)),
+  const head = document.blocks[0];
+  return journal.memo.from(block, "placed", [first, head, ...findings], () =>
+    findings.map((finding) =>
+      journal.memo.from(finding, "placed", [first, head], () => diagnostic(finding, first, document)),
+    ),
   );
 }
 
@@ -147,7 +150,9 @@ function placedFix({ title, safe, edits, head }: FindingFix, line: number, docum
   return { title, safe, edits: head === undefined ? placed : [...placed, headInsertion(head, document)] };
 }
 
-/** A line of its own behind the last line of the head that says something; before the first day where there is no head. */
+/**
+ * A line of its own behind the last line of the head that says something; before the first day where there is no head.
+ */
 function headInsertion(text: string, document: Document): TextEdit {
   const head = document.blocks[0]!;
   const end = head.ends.find((each) => each !== "") ?? "\n";

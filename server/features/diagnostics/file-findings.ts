@@ -1,4 +1,5 @@
 import type { LineFinding } from "../../checks/context.ts";
+import { DayFindings } from "../../checks/day/day-findings.ts";
 import { pastAim } from "../../checks/file/aims.ts";
 import {
   checkDayOrder,
@@ -6,9 +7,10 @@ import {
   type DaysElsewhere,
   duplicateDeclaration,
 } from "../../checks/file/journal-order.ts";
-import { Survey } from "../../checks/survey.ts";
+import { readAlongside } from "../../history/attempts.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
+import type { DayVisitor } from "../../journal/day-walk.ts";
 import { declarationKey } from "../../journal/declarations/declaration-key.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
 import { inOrderOfAddress, type Journal } from "../../journal/journal.ts";
@@ -38,7 +40,7 @@ export interface AimAt {
 
 interface Bearing {
   readonly uri: string;
-  readonly survey: Survey;
+  readonly checks: DayFindings;
   readonly today: DayNumber;
   /** See `Journal.declaredIn`. */
   readonly declaredIn: ReadonlyMap<string, string>;
@@ -62,16 +64,26 @@ interface KeyedDeclaration {
 const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
 
 /**
- * The findings of a file. With those of an earlier state only the blocks that differ are looked at, and what crosses blocks
- * is looked at again only where they bear on it: the result is that of a fresh look (test/properties/diagnostics.test.ts).
+ * The findings of a file; with `history`, its days are read for the history as well. With those of an earlier state
+ * only the blocks that differ are looked at, and what crosses blocks is looked at again only where they bear on it: the
+ * result is that of a fresh look (test/properties/diagnostics.test.ts).
  */
-export function fileFindings(journal: Journal, uri: string, today: DayNumber, earlier?: FileFindings): FileFindings {
+export function fileFindings(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  { earlier, history = false }: { readonly earlier?: FileFindings; readonly history?: boolean } = {},
+): FileFindings {
   const document = journal.files.get(uri)!;
   const conventions: Conventions = journal.conventions(uri);
-  const survey = journal.memo.of(conventions, "survey", () => new Survey(journal.partContext, conventions));
+  const checks = journal.memo.of(
+    conventions,
+    "day findings",
+    () => new DayFindings(journal.partContext, conventions, journal.dayWalk),
+  );
   const bearing: Bearing = {
     uri,
-    survey,
+    checks,
     today,
     declaredIn: journal.declaredIn,
     elsewhere: daysElsewhere(journal, uri),
@@ -79,14 +91,16 @@ export function fileFindings(journal: Journal, uri: string, today: DayNumber, ea
   if (earlier && sameBearing(earlier, bearing))
     return earlier.document === document ? earlier : updated(journal, document, earlier, bearing);
   const blocks =
-    earlier?.bearing.survey === survey
+    earlier?.bearing.checks === checks
       ? blocksAfter(journal, document, earlier).blocks
-      : document.blocks.map((block) => blockFacts(journal, block, survey));
+      : document.blocks.map((block) =>
+          history ? factsAndAttempts(journal, uri, block, checks) : blockFacts(journal, block, checks),
+        );
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
 }
 
 function sameBearing({ bearing: a, blocks }: FileFindings, b: Bearing): boolean {
-  return a.survey === b.survey && a.today === b.today && a.elsewhere === b.elsewhere && sameDeclared(blocks, a, b);
+  return a.checks === b.checks && a.today === b.today && a.elsewhere === b.elsewhere && sameDeclared(blocks, a, b);
 }
 
 /** Whether the same of a file's declarations stand in files before it. */
@@ -107,7 +121,7 @@ function blocksAfter(journal: Journal, document: Document, { document: past, blo
   const changed = changedBlocks(past, document);
   const { from, before, after } = changed;
   const old = facts.slice(from, before);
-  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.survey));
+  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.checks));
   return { ...changed, old, now, blocks: facts.slice(0, from).concat(now, facts.slice(before)) };
 }
 
@@ -193,9 +207,18 @@ function crossed(
   return { told, crossing, aims, regular: days.length === 0 };
 }
 
-function blockFacts(journal: Journal, block: Block, survey: Survey): BlockFacts {
-  const { findings, day, declares } = survey.block(block);
+function blockFacts(journal: Journal, block: Block, checks: DayFindings, also: readonly DayVisitor[] = []): BlockFacts {
+  const { findings, day, declares } = checks.of(block, also);
   return { findings, day, declarations: declares ? keyed(journal, block) : NO_DECLARATIONS };
+}
+
+/** The same, and while the block is gone over what the history will ask of it. */
+function factsAndAttempts(journal: Journal, uri: string, block: Block, checks: DayFindings): BlockFacts {
+  let facts: BlockFacts | undefined;
+  readAlongside(journal, uri, block, (also) => {
+    facts = blockFacts(journal, block, checks, also);
+  });
+  return facts!;
 }
 
 function keyed(journal: Journal, block: Block): readonly KeyedDeclaration[] {

@@ -1,11 +1,8 @@
 import type { LineFinding } from "../../checks/context.ts";
 import { farAim } from "../../checks/file/aims.ts";
 import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
-import type { Stretch } from "../../checks/finding.ts";
-import { recordsOfBlock } from "../../history/attempts.ts";
 import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
 import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
-import type { AttemptRecord } from "../../history/record.ts";
 import type { Exercise } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
@@ -14,7 +11,6 @@ import type { Journal } from "../../journal/journal.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { parseLine } from "../../syntax/line/parse-line.ts";
 import type { AimAt } from "./file-findings.ts";
 
 /** A finding on a line of a day that what was practised on other days bears on. */
@@ -32,7 +28,7 @@ export function leapFindings(journal: Journal, uri: string): readonly HistoryFin
   const byFile = journal.memo.of(index, "leaps by file", () => {
     const found = new Map<string, HistoryFinding[]>();
     for (const exercise of index.exercises.values()) {
-      for (const each of journal.memo.of(exercise, "leaps", () => leapsIn(journal, exercise))) {
+      for (const each of leapsOfExercise(journal, exercise)) {
         const own = found.get(each.uri);
         if (own) own.push(each);
         else found.set(each.uri, [each]);
@@ -41,6 +37,18 @@ export function leapFindings(journal: Journal, uri: string): readonly HistoryFin
     return found;
   });
   return byFile.get(uri) ?? NO_LEAPS;
+}
+
+/** Finds the leaps beforehand, those of one exercise at each step. */
+export function* leapsInSteps(journal: Journal): Generator<void> {
+  for (const exercise of journalHistory(journal).exercises.values()) {
+    leapsOfExercise(journal, exercise);
+    yield;
+  }
+}
+
+function leapsOfExercise(journal: Journal, exercise: Exercise): readonly HistoryFinding[] {
+  return journal.memo.of(exercise, "leaps", () => leapsIn(journal, exercise));
 }
 
 function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFinding[] {
@@ -57,20 +65,8 @@ function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
   return journal.memo.from(record, "leap", [best], () => ({
     uri,
     block,
-    finding: { ...tempoLeap(leap, tempoPlace(journal, record)), line },
+    finding: { ...tempoLeap(leap, record), line },
   }));
-}
-
-/** Where the tempo of an attempt stands on its line. */
-function tempoPlace(journal: Journal, record: AttemptRecord): Stretch {
-  const { uri, block, line } = record;
-  const text = block.lines[line]!;
-  const read = parseLine(text, { ...journal.partContext, head: false });
-  if (read.type !== "entry") return { start: 0, end: text.length };
-  const place = recordsOfBlock(journal, uri, block)
-    .filter((each) => each.line === line)
-    .indexOf(record);
-  return readEntry(read, line, journal.vocabulary).attempts[place]?.place ?? read;
 }
 
 /** Aims of one file, at a tempo by a day, that the trend does not lead to. */

@@ -1,2 +1,2 @@
 // What whoever runs the features may ask of the history itself: whether it is at hand, and to read it beforehand.
-export { hasHistory, journalHistory, readAhead } from "../../history/journal-history.ts";
+export { hasHistory, historyInSteps, journalHistory } from "../../history/journal-history.ts";

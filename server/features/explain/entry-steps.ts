@@ -6,7 +6,7 @@ import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { type HardStep, hardestSteps } from "../../music/fingering/finger-change.ts";
 import type { Note } from "../../music/notes/note.ts";
-import { exercise } from "../../music/patterns/exercise.ts";
+import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import { unknownFingering } from "./finger-words.ts";
 
 /** The steps of an entry that ask most of the fingers, hardest first; or why nothing is known of them. */
@@ -21,8 +21,8 @@ export interface StepsAsked {
 }
 
 /**
- * The steps of what an entry plays on a recorder; undefined for any other instrument, for no step at all, and where its notes
- * are not to be named.
+ * The steps of what an entry plays on a recorder; undefined for any other instrument, for no step at all, and where its
+ * notes are not to be named.
  */
 export function entrySteps(
   entry: Entry,
@@ -51,5 +51,5 @@ function notesPlayed(
     return subject.figure === "long tones" || named.length < subject.notes.length ? [] : named;
   }
   const input = exerciseToPlay({ subject, ...entry }, entry.attempts[0]?.conditions, conventions, day);
-  return input ? exercise(input).notes : [];
+  return input ? notesToPlay(input).notes : [];
 }

@@ -1,7 +1,7 @@
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { nearestSteps } from "../../music/notes/note-value.ts";
-import { kindById } from "../../music/scales/kind.ts";
+import { kindById } from "../../music/scales/kinds.ts";
 import type { Fraction, Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import { escapeMarkdown } from "./markdown.ts";

@@ -1,3 +1,4 @@
+import { listed } from "../../checks/listed.ts";
 import type { HardStep, Movement } from "../../music/fingering/finger-change.ts";
 import { type Fingering, printFingering, whyUnfingered } from "../../music/fingering/fingering.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
@@ -26,13 +27,15 @@ export function movementInWords({ fingers, contrary, thumb, halfHole, register, 
 
 const THUMBS = { closed: "thumb", half: "thumb pinched", open: "thumb off" } as const;
 
-/** What is closed: `thumb, 1, 2, 4 and 5`, `thumb pinched, 1, 3, 4, 6 and the bell`, `thumb, 1, 2, 3, 4, 5, 6 and half of 7`. */
+/**
+ * What is closed: `thumb, 1, 2, 4 and 5`, `thumb pinched, 1, 3, 4, 6 and the bell`, `thumb, 1, 2, 3, 4, 5, 6 and half
+ * of 7`.
+ */
 export function fingeringInWords({ thumb, holes, bell }: Fingering): string {
   const fingers = holes.flatMap((cover, i) =>
     cover === "open" ? [] : `${cover === "half" ? "half of " : ""}${i + 1}`,
   );
-  const words = [THUMBS[thumb], ...fingers, ...(bell ? ["the bell"] : [])];
-  return words.length === 1 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  return listed([THUMBS[thumb], ...fingers, ...(bell ? ["the bell"] : [])]);
 }
 
 /** For each note of a step on whose fingering charts do not agree, a clause that says so. */

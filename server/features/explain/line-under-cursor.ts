@@ -7,7 +7,7 @@ import {
   type LineEnd,
   type Position,
 } from "../../syntax/document/document.ts";
-import { type Refusal, refusal } from "../commands/command-answer.ts";
+import { type Refusal, refusal } from "./refusal.ts";
 
 /** An entry of a day, with the block it stands in. */
 export interface EntryUnderCursor {

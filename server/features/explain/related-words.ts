@@ -1,8 +1,9 @@
 import { scaleName } from "../../checks/notes/subject-name.ts";
 import { chordById } from "../../music/chords/chord.ts";
+import { collectionOfChord } from "../../music/chords/chord-collection.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/exercise.ts";
-import { type Collection, collectionOfChord, collectionOfScale } from "../../music/scales/collection.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import { type Collection, collectionOfScale } from "../../music/scales/collection.ts";
 import { parallelOf, relativeOf } from "../../music/scales/related-keys.ts";
 
 type Subject = ScaleToPlay | ChordToPlay;

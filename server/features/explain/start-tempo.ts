@@ -19,8 +19,3 @@ export function startTempo(reached: number, gap: number): number {
 
 /** What is said in place of a tempo to begin from. */
 export const NOTHING_REACHED = "No tempo was reached yet. Begin where it is easy, and write it down: at 60 clean.";
-
-/** How long ago a day was: `today`, `yesterday`, `9 days ago`. */
-export function daysAgo(days: number): string {
-  return days === 0 ? "today" : days === 1 ? "yesterday" : `${days} days ago`;
-}

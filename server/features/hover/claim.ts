@@ -10,8 +10,8 @@ import { ordinal } from "../../music/scales/scale.ts";
 import { printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { Claim, ClaimedNote } from "../../syntax/line/line.ts";
 import { escapedExtract } from "../explain/markdown.ts";
+import { explainSignature } from "../explain/theory.ts";
 import type { EntryAt } from "./entry.ts";
-import { signatureHover } from "./theory.ts";
 
 /** What is to be said of a claim, and of which columns. */
 export interface ClaimHover {
@@ -27,7 +27,7 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
   const subject = entry.subject && subjectToPlay(entry.subject, entry.inversion ?? 0, conventions);
   const telling = { names: conventions.names, hidden: notesHidden(entry, conventions) };
   const stretch = { start: claim.start, end: claim.end };
-  if (claim.type === "signature") return { ...stretch, markdown: signatureHover(claim.fifths, subject, telling) };
+  if (claim.type === "signature") return { ...stretch, markdown: explainSignature(claim.fifths, subject, telling) };
   if (claim.type === "steps") {
     const right =
       subject?.type === "scale"

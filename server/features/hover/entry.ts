@@ -13,11 +13,12 @@ import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
+import { exerciseInWords } from "../explain/exercise-words.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
+import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "../explain/theory.ts";
 import { hardestStepHover } from "./fingers.ts";
 import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./history.ts";
 import { pieceParagraphs } from "./piece.ts";
-import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "./theory.ts";
 
 /** An entry, and where it stands. */
 export interface EntryAt {
@@ -36,8 +37,8 @@ export interface EntryAt {
 }
 
 /**
- * What was said last time, where to start, the weeks and the trend; then what theory says. Kept for as long as the journal
- * stays as it is: a pointer comes by the same line again and again.
+ * What was said last time, where to start, the weeks and the trend; then what theory says. Kept for as long as the
+ * journal stays as it is: a pointer comes by the same line again and again.
  */
 export function subjectHover(at: EntryAt): string | undefined {
   const { journal, uri, line, today, explain, palette, entry } = at;
@@ -60,11 +61,7 @@ function toldOf(at: EntryAt): string | undefined {
 }
 
 function headingOf({ entry, journal, uri }: EntryAt): string {
-  const pattern = patternOfRecord(entry);
-  return (
-    subjectText(entry.subject!, journal.conventions(uri).names) +
-    (pattern === null || pattern === "straight" || pattern === "broken chord" ? "" : `, ${pattern}`)
-  );
+  return exerciseInWords(subjectText(entry.subject!, journal.conventions(uri).names), patternOfRecord(entry));
 }
 
 function history(at: EntryAt): readonly string[] {

@@ -4,12 +4,15 @@ import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { type Exercise, latestOf, type Strand, strandName, strandOf } from "../../history/strands.ts";
 import { type Trend, trendOf } from "../../history/trend.ts";
 import { bestWithNote, metronomeOf, type Notation, trendInWords, weekRows } from "../../history/trend-words.ts";
+import { weeksIn } from "../../history/week-span.ts";
 import type { Week } from "../../history/weeks.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
+import { daysAgo } from "../explain/days-away.ts";
+import { oneOfStrands } from "../explain/exercise-words.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { escapeMarkdown, markdownTable } from "../explain/markdown.ts";
-import { daysAgo, NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
-import { chartInMarkdown, weeksUpTo } from "./chart.ts";
+import { NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
+import { chartInMarkdown, spanLately } from "./chart.ts";
 
 /** The most rows of the table: the latest weeks. */
 const TABLE_WEEKS = 12;
@@ -91,22 +94,27 @@ export interface Telling {
   readonly hardest: readonly string[];
 }
 
-/** Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies ahead. */
+/**
+ * Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies
+ * ahead.
+ */
 export function historyInMarkdown(
   { strand, strands, notation }: ExerciseHistory,
   weeks: readonly Week[],
   { title, today, palette, hardest }: Telling,
 ): readonly string[] {
-  const latest = weeksUpTo(today, weeks, strand.records.at(-1)!.day);
-  const chart = palette && chartInMarkdown(strand, latest, { title, notation, palette });
+  const span = spanLately(today, strand.records.at(-1)!.day);
+  const latest = weeksIn(weeks, span);
   const trend = trendOf(latest);
+  const chart = palette && chartInMarkdown(strand, weeks, { title, notation, trend, span, palette });
   const name = sentenceCase(escapeMarkdown(strandName(strand)));
   return [
     startOf(strand, notation, today),
     ...hardest,
-    `${name}${strands > 1 ? `, one of ${strands} ${strand.title ? "places worked on" : "ways of playing it"}` : ""}:`,
+    `${name}${oneOfStrands(strands, strand)}:`,
     ...(chart ? [chart] : []),
-    `Trend: ${trendInWords(trend, latest, notation)}.`, // above the table, which may be longer than what of a hover is in sight
+    // Above the table, which may be longer than what of a hover is in sight.
+    `Trend: ${trendInWords(trend, latest, notation)}.`,
     ...tableOf(latest, notation),
     ...trendInFigures(trend, strand.title ? "beats" : "notes"),
   ];
@@ -129,10 +137,10 @@ function bestOf(reached: readonly AttemptRecord[], last: AttemptRecord, notation
 }
 
 function tableOf(weeks: readonly Week[], notation: Notation): string[] {
-  const practised = weeks.filter(({ attempts }) => attempts > 0).slice(-TABLE_WEEKS);
-  if (practised.length === 0) return [];
-  const timed = practised.some(({ minutes }) => Math.round(minutes) > 0);
-  const rows = weekRows(practised, notation).map((row) => [
+  const latest = weeks.slice(-TABLE_WEEKS);
+  if (latest.length === 0) return [];
+  const timed = latest.some(({ minutes }) => Math.round(minutes) > 0);
+  const rows = weekRows(latest, notation).map((row) => [
     row.week,
     bestWithNote(row),
     row.attempts,

@@ -11,12 +11,12 @@ import type { Item } from "../../syntax/words/meaning.ts";
 import { explainDeclaration, explainTerm, WEEKDAY_NAMES } from "../explain/explain.ts";
 import { instrumentInWords } from "../explain/instrument-words.ts";
 import { paragraphs } from "../explain/markdown.ts";
+import { explainTuning } from "../explain/tuning.ts";
 import type { Hover, Settings } from "../types.ts";
 import { claimHover } from "./claim.ts";
 import { type EntryAt, subjectHover } from "./entry.ts";
 import { pieceParagraphs } from "./piece.ts";
 import { termHover } from "./term.ts";
-import { explainTuning } from "./tuning.ts";
 
 /** A stretch of a line, and what is to be said of it. */
 interface Said {
@@ -125,7 +125,9 @@ function entryHover(at: EntryAt, line: EntryLine, character: number): Said | und
   return item && { ...stretch(item), markdown: termHover(at, item) };
 }
 
-/** Aims and set work are hovered as the entries that they speak of; for a piece and an instrument their facts are told. */
+/**
+ * Aims and set work are hovered as the entries that they speak of; for a piece and an instrument their facts are told.
+ */
 function declarationHover(
   line: LineOf<"declaration">,
   model: BlockModel,

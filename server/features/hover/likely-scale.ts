@@ -4,8 +4,8 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { LikelyScale } from "../../music/scales/likely-scales.ts";
 
 /**
- * What scale a piece is likely in that is declared by its last note and signature, what else it may be in, and how it lies
- * about its last note, as paragraphs of Markdown; none for a piece with a key.
+ * What scale a piece is likely in that is declared by its last note and signature, what else it may be in, and how it
+ * lies about its last note, as paragraphs of Markdown; none for a piece with a key.
  */
 export function likelyScaleParagraphs(piece: DeclaredPiece, names: NoteNames): readonly string[] {
   const likely = likelyScalesOf(piece, names);

@@ -1,45 +1,10 @@
-import { rateAsWritten } from "../../history/exercise-row.ts";
-import { type DayNumber, isoDate } from "../../journal/calendar.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
 import type { DeclaredPiece } from "../../journal/conventions.ts";
-import { scaleText } from "../../journal/subject-text.ts";
-import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
-import { describeFifths } from "../../music/scales/signature.ts";
-import { escapedExtract } from "../explain/markdown.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import { pieceFacts } from "../explain/piece-facts.ts";
 import { likelyScaleParagraphs } from "./likely-scale.ts";
 
 /** What is declared of a piece or a movement, and what scale it is likely in where no key is declared. */
 export function pieceParagraphs(piece: DeclaredPiece, names: NoteNames, today: DayNumber): readonly string[] {
   return [pieceFacts(piece, names, today), ...likelyScaleParagraphs(piece, names)];
-}
-
-/** What is declared of a piece or a movement, in one line of Markdown. */
-export function pieceFacts(piece: DeclaredPiece, names: NoteNames, today?: DayNumber): string {
-  const { key, lastNote, signature, bars, goal, due } = piece;
-  const facts = [
-    ...(key ? [escapedExtract(scaleText(key, names))] : []),
-    ...(lastNote ? [`last note ${noteText(lastNote, names)}`] : []),
-    ...(signature === undefined ? [] : [describeFifths(signature)]),
-    ...(bars === undefined ? [] : [`${bars} bars`]),
-    ...(goal ? [`goal ${rateAsWritten(goal.bpm, { unit: "beats" }, { beat: goal.beat })}`] : []),
-    ...(due === undefined ? [] : [dueWords(due, today)]),
-  ];
-  const name =
-    piece.type === "movement"
-      ? `${piece.title}, movement ${piece.movement}${piece.name ? `: ${piece.name}` : ""}`
-      : piece.title;
-  return [`**${escapedExtract(name)}**`, ...facts].join(", ");
-}
-
-function dueWords(due: DayNumber, today: DayNumber | undefined): string {
-  if (today === undefined) return `due ${isoDate(due)}`;
-  const days = due - today;
-  const from =
-    days === 0
-      ? "today"
-      : days === 1
-        ? "tomorrow"
-        : days > 0
-          ? `in ${days} days`
-          : `${-days} ${days === -1 ? "day" : "days"} ago`;
-  return `due ${isoDate(due)} (${from})`;
 }

@@ -1,10 +1,9 @@
 import { rateAsWritten } from "../../history/exercise-row.ts";
-import { QUARTER } from "../../history/rate.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
 import type { Entry, NoteValue } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
-import { notesPerMinute } from "../../music/notes/note-value.ts";
+import { notesPerMinute, QUARTER } from "../../music/notes/note-value.ts";
 import { isDrawn } from "../../music/patterns/pattern.ts";
 import { patternDegrees } from "../../music/patterns/pattern-forms.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
@@ -14,8 +13,8 @@ import { explainTerm, metronomeWords, orderOf, sentenceCase } from "../explain/e
 import { instrumentInWords } from "../explain/instrument-words.ts";
 import { escapedExtract, escapeMarkdown, paragraphs } from "../explain/markdown.ts";
 import { termKey } from "../explain/term-key.ts";
+import { cutRow, rowOf } from "../explain/theory.ts";
 import type { EntryAt } from "./entry.ts";
-import { cutRow, rowOf } from "./theory.ts";
 
 /** What a term means where it stands. */
 export function termHover(at: EntryAt, item: Item): string | undefined {
@@ -59,7 +58,9 @@ function noteValueWords(value: NoteValue, { source }: Entry, text: string, { own
   return own.find(({ meaning }) => termKey(meaning) === key)?.words[0] ?? "notes";
 }
 
-/** What a pattern is, its degrees over the span and its notes, in the way stated or rising; of leaps in the day's order. */
+/**
+ * What a pattern is, its degrees over the span and its notes, in the way stated or rising; of leaps in the day's order.
+ */
 function patternHover(
   entry: Entry,
   meaning: MeaningOf<"pattern" | "variant" | "quoted">,

@@ -2,19 +2,18 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel } from "../../journal/model.ts";
 import { type Block, blockIndexAt } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
-import { PartMemo } from "../../syntax/line/parts.ts";
+import { LineReader } from "../../syntax/line/line-reader.ts";
+import { INDENT } from "../explain/indentation.ts";
 import type { Range, TextEdit } from "../types.ts";
 import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
 import type { ReadingContext } from "./missing-commas.ts";
 
-/** One step of indentation. */
-const STEP = "  ";
-
 /**
  * The edits that lay out a file, or the lines that a range touches, canonically: in order, none upon another, each no
- * longer than what changes. Days, sessions, phases and declarations begin at the first column; entries, `plan`, `rest` and
- * breaks one step in below a phase line; a plain remark right under an entry one step further in than that, any other remark
- * as typed. Of blank lines in a row one is left. Line ends and a byte order mark stay, and so does all that is said.
+ * longer than what changes. Days, sessions, phases and declarations begin at the first column; entries, `plan`, `rest`
+ * and breaks one step in below a phase line; a plain remark right under an entry one step further in than that, any
+ * other remark as typed. Of blank lines in a row one is left. Line ends and a byte order mark stay, and so does all
+ * that is said.
  */
 export function formatEdits(journal: Journal, uri: string, range?: Range): readonly TextEdit[] {
   const document = journal.files.get(uri);
@@ -23,7 +22,7 @@ export function formatEdits(journal: Journal, uri: string, range?: Range): reado
   const to = Math.min(document.lineCount - 1, range?.end.line ?? document.lineCount - 1);
   const edits: TextEdit[] = [];
   if (to < from) return edits;
-  const context = { vocabulary: journal.vocabulary, memo: new PartMemo() };
+  const context = { vocabulary: journal.vocabulary, memo: new LineReader(journal.vocabulary) };
   for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
     const block = document.blocks[i]!;
     for (const edit of new BlockLayout(block, journal.model(block), document.starts[i]!, context).edits(from, to))
@@ -85,10 +84,10 @@ class BlockLayout {
       case "break":
       case "plan":
       case "rest":
-        return this.belowPhase ? STEP : "";
+        return this.belowPhase ? INDENT : "";
       case "remark": {
         const ofEntry = this.entryIndent !== undefined && line.remark?.kind === "remark";
-        return ofEntry ? this.entryIndent + STEP : leadOf(text).replaceAll("\t", STEP);
+        return ofEntry ? this.entryIndent + INDENT : leadOf(text).replaceAll("\t", INDENT);
       }
       default:
         return undefined;

@@ -2,9 +2,10 @@ import { readDeclaration } from "../../journal/declarations/declaration.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { Line, LineOf } from "../../syntax/line/line.ts";
 import { closingQuote, isQuote } from "../../syntax/words/token.ts";
-import { isReadEntry, missingCommas, type ReadingContext } from "./missing-commas.ts";
+import { isReadEntry } from "../explain/read-in-full.ts";
+import { separatorsOf } from "../explain/separators.ts";
+import { missingCommas, type ReadingContext } from "./missing-commas.ts";
 import { readsTheSame } from "./same-reading.ts";
-import { separatorsOf } from "./separators.ts";
 
 /** Replaces the columns from `start` to `end` of a line. */
 export interface LineEdit {
@@ -21,9 +22,9 @@ const SPACE = /[^\S\uFEFF]/;
 const UNEVEN = /[^\S ]| {2}| [,:]|[,:>→]\S|\S[>→]/;
 
 /**
- * What changes a line into its canonical layout, in order: indentation, one space where spaces stand, `, ` between terms,
- * nothing behind the last character. No word, sign or quote is changed. The layout is taken back as far as the line
- * would be read differently in it; a line that cannot be read loses trailing white space alone.
+ * What changes a line into its canonical layout, in order: indentation, one space where spaces stand, `, ` between
+ * terms, nothing behind the last character. No word, sign or quote is changed. The layout is taken back as far as the
+ * line would be read differently in it; a line that cannot be read loses trailing white space alone.
  *
  * @param indent what the line is indented by; undefined leaves that as typed.
  */

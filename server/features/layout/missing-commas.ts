@@ -1,41 +1,16 @@
 import { swappedOutcomes } from "../../journal/conditions.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { DeclarationLine, EntryLine, Line } from "../../syntax/line/line.ts";
-import { type PartMemo, partsOf } from "../../syntax/line/parts.ts";
+import type { LineReader } from "../../syntax/line/line-reader.ts";
+import { partsOf } from "../../syntax/line/parts.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
+import { termType } from "../../syntax/words/term-types.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 
 export interface ReadingContext {
   readonly vocabulary: Vocabulary;
-  readonly memo: PartMemo;
+  readonly memo: LineReader;
 }
-
-/** Terms of an entry. What else may turn up on its line is known, but has no place there. */
-const TERMS: ReadonlySet<Meaning["type"]> = new Set([
-  "pattern",
-  "variant",
-  "inversion",
-  "direction",
-  "span",
-  "articulation",
-  "rhythm",
-  "note value",
-  "tempo",
-  "without click",
-  "outcome",
-  "tries",
-  "times",
-  "amount",
-  "manner",
-  "with",
-  "focus",
-  "sore",
-  "place",
-  "instrument",
-  "signature",
-  "steps",
-  "done",
-] as const satisfies readonly Meaning["type"][]);
 
 /**
  * Which two things side by side are said in one breath: no comma belongs between them. `straight 8ths` is the even
@@ -51,14 +26,6 @@ const ONE_BREATH: ReadonlySet<string> = new Set([
   "date word weekday",
   "session clock",
 ]);
-
-/** Whether the words of an entry are all known in their places. */
-export function isReadEntry({ subject, items }: Pick<EntryLine, "subject" | "items">): boolean {
-  return (
-    subject?.meaning.type !== "faulty subject" &&
-    items.every(({ meaning }) => TERMS.has(meaning.type) || (meaning.type === "quoted" && meaning.closed))
-  );
-}
 
 /** A thing on a line, for the question what may stand beside it. */
 interface Known {
@@ -138,7 +105,7 @@ function entryThings({ subject, items, claims }: EntryLine, vocabulary: Vocabula
 function termSort(meaning: Meaning, vocabulary: Vocabulary): string | undefined {
   if (meaning.type === "quoted") return vocabulary.pattern(meaning.text) === undefined ? undefined : "pattern";
   if (meaning.type === "rhythm" && meaning.even) return "even rhythm";
-  return TERMS.has(meaning.type) ? meaning.type : undefined;
+  return termType(meaning.type) ? meaning.type : undefined;
 }
 
 function frameSort(meaning: Meaning): string | undefined {

@@ -6,7 +6,9 @@ import type { ReadingContext } from "./missing-commas.ts";
 
 const COLUMNS: ReadonlySet<string> = new Set(["start", "end", "dateEnd", "wordEnd"]);
 
-/** Whether a line says the same in another layout: everything that is read on it, apart from columns and runs of spaces. */
+/**
+ * Whether a line says the same in another layout: everything that is read on it, apart from columns and runs of spaces.
+ */
 export function readsTheSame(
   before: { readonly text: string; readonly line: Line },
   after: string,
@@ -16,7 +18,10 @@ export function readsTheSame(
   return same(before.line, again) && same(told(before.text, before.line, context), told(after, again, context));
 }
 
-/** What is read of a line only later: which tempo an outcome belongs to goes by columns, a declaration has its own reader. */
+/**
+ * What is read of a line only later: which tempo an outcome belongs to goes by columns, a declaration has its own
+ * reader.
+ */
 function told(text: string, line: Line, context: ReadingContext): unknown {
   if (line.type === "entry") return swappedOutcomes(line.items);
   if (line.type !== "declaration") return undefined;

@@ -2,18 +2,17 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel, Entry, Sitting } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import { dateWord } from "../../syntax/line/day-line.ts";
-import type { DeclarationLine, LineOf } from "../../syntax/line/line.ts";
-import { sortOf } from "../../syntax/line/line-sorts.ts";
+import { type DeclarationLine, type LineOf, sortOf } from "../../syntax/line/line.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { lastLineOf } from "../explain/dated-days.ts";
+import { endOfLine, type Section, sectionsOf } from "../explain/sections.ts";
 import type { DocumentSymbol, Range } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
-import { endOfLine, type Frame, framesOf } from "./sections.ts";
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
- * declarations where they stand; of a long file, days before the latest by themselves (`latestBlocks`). A range goes to the last
- * line that is not blank and covers all children.
+ * declarations where they stand; of a long file, days before the latest by themselves (`latestBlocks`). A range goes to
+ * the last line that is not blank and covers all children.
  */
 export function documentSymbols(journal: Journal, uri: string): readonly DocumentSymbol[] {
   const document = journal.files.get(uri);
@@ -25,7 +24,10 @@ export function documentSymbols(journal: Journal, uri: string): readonly Documen
   });
 }
 
-/** A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a remark. */
+/**
+ * A day without what it holds, so that its lines need not be read: its name is all that stands before a comma or a
+ * remark.
+ */
 function dayAlone(block: Block, firstLine: number): DocumentSymbol {
   const [line] = block.lines;
   const { start } = dateWord(line!)!;
@@ -47,14 +49,7 @@ function dayAlone(block: Block, firstLine: number): DocumentSymbol {
 /** Kept on the model of the block as long as it stands on the same lines. */
 function blockSymbols(journal: Journal, block: Block, firstLine: number): readonly DocumentSymbol[] {
   const model = journal.model(block);
-  const kept = journal.memo.of(model, "symbols", (): { at?: number; symbols: readonly DocumentSymbol[] } => ({
-    symbols: [],
-  }));
-  if (kept.at !== firstLine) {
-    kept.at = firstLine;
-    kept.symbols = new Outline(block, model, firstLine).symbols();
-  }
-  return kept.symbols;
+  return journal.memo.from(model, "symbols", [firstLine], () => new Outline(block, model, firstLine).symbols());
 }
 
 /** The symbols of one block. */
@@ -67,14 +62,14 @@ class Outline {
 
   symbols(): readonly DocumentSymbol[] {
     return nested([
-      ...framesOf(this.model.lines.map(sortOf)).map((frame) => this.frame(frame)),
+      ...sectionsOf(this.model.lines.map(({ type }) => sortOf(type))).map((section) => this.section(section)),
       ...this.entries(),
       ...this.declarations(),
     ]);
   }
 
-  private frame({ kind, line, lastLine }: Frame): DocumentSymbol {
-    const read = this.model.lines[line] as LineOf<Frame["kind"]>;
+  private section({ kind, line, lastLine }: Section): DocumentSymbol {
+    const read = this.model.lines[line] as LineOf<Section["kind"]>;
     const start = read.type === "day" ? read.dateEnd - read.date.length : read.start;
     const name = this.nameOf(read);
     return {
@@ -88,7 +83,7 @@ class Outline {
   }
 
   /** The date and its weekday; the time of a session; the word of a phase. */
-  private nameOf(line: LineOf<Frame["kind"]>): { readonly start: number; readonly end: number } {
+  private nameOf(line: LineOf<Section["kind"]>): { readonly start: number; readonly end: number } {
     if (line.type === "day") {
       const weekday = line.items[0]?.meaning.type === "weekday" ? line.items[0] : undefined;
       return { start: line.dateEnd - line.date.length, end: weekday?.end ?? line.dateEnd };

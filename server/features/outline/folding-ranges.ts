@@ -1,16 +1,16 @@
 import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
-import { type LineSort, LineSorts, sortOf } from "../../syntax/line/line-sorts.ts";
+import { type LineSort, sortOf } from "../../syntax/line/line.ts";
+import { sectionsOf } from "../explain/sections.ts";
 import type { FoldingRange } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
-import { framesOf } from "./sections.ts";
 
 /**
  * What may be folded away: days, sessions and phases, what stands above the first day, and remarks on lines below each
  * other; each to its last line that is not blank. At most one fold begins on a line: the longest.
  *
- * @param most where there are more, days before the latest (`latestBlocks`) fold as a whole alone; of what is still more,
- * the latest are given
+ * @param most where there are more, days before the latest (`latestBlocks`) fold as a whole alone; of what is still
+ *   more, the latest are given
  */
 export function foldingRanges(journal: Journal, uri: string, most = Number.POSITIVE_INFINITY): readonly FoldingRange[] {
   const document = journal.files.get(uri);
@@ -30,22 +30,16 @@ export function foldingRanges(journal: Journal, uri: string, most = Number.POSIT
 
 /** Lines are those of the block. An editor asks for the folds of all days before anything is known of most. */
 function blockFolds(journal: Journal, block: Block): readonly FoldingRange[] {
-  const { memo, vocabulary, partContext } = journal;
-  if (!block.day) return foldsOf(journal.model(block).lines.map(sortOf));
-  const sorts = memo.of(vocabulary, "line sorts", () => new LineSorts(partContext));
-  const kept = memo.of(block, "folds", (): { sorts?: LineSorts; folds: readonly FoldingRange[] } => ({ folds: [] }));
-  if (kept.sorts !== sorts) {
-    kept.sorts = sorts;
-    kept.folds = foldsOf(block.lines.map((text, i) => (i === 0 ? "day" : sorts.of(text))));
-  }
-  return kept.folds;
+  const sorts = (): readonly LineSort[] =>
+    block.day ? journal.dayWalk.sortsOf(block) : journal.model(block).lines.map(({ type }) => sortOf(type));
+  return journal.memo.of(block, "folds", () => foldsOf(sorts()));
 }
 
 function foldsOf(lines: readonly LineSort[]): readonly FoldingRange[] {
-  const frames = framesOf(lines).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
+  const sections = sectionsOf(lines).map(({ line, lastLine }) => ({ startLine: line, endLine: lastLine }));
   const above = lines[0] === "day" ? [] : headOf(lines);
   const longest = new Map<number, FoldingRange>();
-  for (const fold of [...above, ...frames, ...remarksOf(lines)]) {
+  for (const fold of [...above, ...sections, ...remarksOf(lines)]) {
     const known = longest.get(fold.startLine)?.endLine ?? fold.startLine;
     if (fold.endLine > known) longest.set(fold.startLine, fold);
   }

@@ -3,9 +3,9 @@ import type { Document } from "../../syntax/document/document.ts";
 import { datedDays } from "../explain/dated-days.ts";
 
 /**
- * A file of so many days is told with all that they hold. Of a longer one, only its latest days (`LATEST_DAYS`) are; those
- * before are told by themselves. Editors ask for the whole of a file again at every pause, and take longer to unpack that of
- * many years than to show it is worth.
+ * A file of so many days is told with all that they hold. Of a longer one, only its latest days (`LATEST_DAYS`) are;
+ * those before are told by themselves. Editors ask for the whole of a file again at every pause, and take longer to
+ * unpack that of many years than to show it is worth.
  */
 export const MOST_DAYS_WHOLE = 366;
 /** A quarter of a year. */

@@ -5,11 +5,12 @@ import { journalHistory } from "../../history/journal-history.ts";
 import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { exerciseOf, type Strand, strandOf } from "../../history/strands.ts";
-import { weeksOf } from "../../history/weeks.ts";
+import { bestWeek, weeksOf } from "../../history/weeks.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
+import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredAim } from "../explain/declared-lines.ts";
 import { entryOf } from "../explain/entry-of-record.ts";
 import type { AimedTempo } from "./chart.ts";
@@ -42,11 +43,6 @@ function urgency({ declared: { by } }: DeclaredAim, today: DayNumber): number {
 function dayOf({ declared: { by } }: DeclaredAim, today: DayNumber): string {
   if (by === undefined) return "Without a day.";
   return by < today ? `Its day, ${isoDate(by)}, has passed.` : `By ${isoDate(by)}, ${daysAhead(by - today)}.`;
-}
-
-/** `today`, `tomorrow`, `in 5 days`. */
-export function daysAhead(days: number): string {
-  return days === 0 ? "today" : days === 1 ? "tomorrow" : `in ${days} days`;
 }
 
 /** By the key of its strand, the next aim at a tempo by a day; else the one that passed last. */
@@ -110,15 +106,13 @@ function isMet(journal: Journal, record: AttemptRecord, asked: Entry): boolean {
 
 /** The best so far as the aim is written, and the trend of the usual span. */
 function bestAndTrend(played: readonly AttemptRecord[], { manner }: PlayedAttempt, today: DayNumber): string[] {
-  const weeks = weeksOf(played);
-  const reached = weeks.filter(({ bestClean }) => bestClean !== null);
-  if (reached.length === 0) return ["No tempo was reached so far."];
-  const best = reached.reduce((a, b) => (b.bestClean! > a.bestClean! ? b : a));
+  const best = bestWeek(weeksOf(played));
+  if (!best) return ["No tempo was reached so far."];
   const { since } = spanOfDays(USUAL_SPAN, today);
   const lately = weeksOf(played, since);
   const { trendWords } = exerciseRow(exerciseOf([strandOf(played, since)]), lately);
   return [
-    `Best so far ${rateAsWritten(best.bestClean!, manner, manner)}, in ${best.week}.`,
+    `Best so far ${rateAsWritten(best.bestClean, manner, manner)}, in ${best.week}.`,
     ...(lately.length === 0 ? [] : [sentence(trendWords)]),
   ];
 }

@@ -9,10 +9,12 @@ import { keyOfPiece } from "../../journal/likely-key.ts";
 import type { Subject } from "../../journal/model.ts";
 import { chordWords, subjectText } from "../../journal/subject-text.ts";
 import { CHORDS, chordById } from "../../music/chords/chord.ts";
+import { chordSignature } from "../../music/chords/chord-signature.ts";
 import { fifthsOf, type NoteName, nameAtFifths, printName } from "../../music/notes/note.ts";
 import { kindText, type NoteNames } from "../../music/notes/note-names.ts";
-import { KINDS, kindById, type ScaleKind } from "../../music/scales/kind.ts";
-import { chordSignature, describeFifths, keySignature } from "../../music/scales/signature.ts";
+import type { ScaleKind } from "../../music/scales/kind.ts";
+import { KINDS, kindById } from "../../music/scales/kinds.ts";
+import { describeFifths, keySignature } from "../../music/scales/signature.ts";
 import type { ScaleMeaning } from "../../syntax/words/meaning.ts";
 import type { DeclaredLine } from "../explain/declared-lines.ts";
 import { entryOf } from "../explain/entry-of-record.ts";
@@ -34,7 +36,7 @@ interface KeyOfSubject {
 
 /** What was practised of one kind in one key, over all its patterns. */
 interface Practised {
-  readonly key: KeyOfSubject;
+  key: KeyOfSubject;
   readonly days: Set<DayNumber>;
   last: AttemptRecord;
 }
@@ -106,7 +108,10 @@ function practisedKeys(journal: Journal, days: SpanOfDays, instrument: string | 
       const known = found.get(name);
       const practised = known ?? { key, days: new Set<DayNumber>(), last };
       for (const { day } of records) practised.days.add(day);
-      if (inTimeOrder(practised.last, last) < 0) practised.last = last;
+      if (inTimeOrder(practised.last, last) < 0) {
+        practised.last = last;
+        practised.key = key; // as it was called last
+      }
       if (!known) found.set(name, practised);
     }
   }

@@ -6,8 +6,9 @@ import type { Journal } from "../../journal/journal.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import type { Remark } from "../../syntax/line/line.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
+import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredSet } from "../explain/declared-lines.ts";
-import { BY_DAY, daysAhead } from "./aims.ts";
+import { BY_DAY } from "./aims.ts";
 import { placeOf, shownText } from "./text.ts";
 
 /** How far back a lesson is looked for, and remarks where there was none, in days. */

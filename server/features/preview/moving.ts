@@ -4,9 +4,10 @@ import { type ExerciseRow, exerciseRow, rateAsWritten } from "../../history/exer
 import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
 import { type Exercise, exerciseOf, latestFirst, type Strand, strandOf } from "../../history/strands.ts";
 import type { Verdict } from "../../history/trend.ts";
-import { type Week, weeksOf } from "../../history/weeks.ts";
-import { weekIndex } from "../../journal/calendar.ts";
+import { type WeekSpan, weeksFrom } from "../../history/week-span.ts";
+import { bestWeek, type Week, weeksOf } from "../../history/weeks.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { exerciseInWords, oneOfStrands } from "../explain/exercise-words.ts";
 import { type AimedTempo, type ChartFrame, rowChart } from "./chart.ts";
 import { type SpanOfDays, spanInWords } from "./span.ts";
 import { hashOf, placeOf, sentence, shownText } from "./text.ts";
@@ -31,19 +32,22 @@ const GROUPS: readonly { readonly title: string; readonly verdicts: readonly Ver
   { title: "Too early to say", verdicts: ["too early"] },
 ];
 
-/** The exercises of a span: those that moved, those that rest, those too young to say; in each group the latest practised first. */
+/**
+ * The exercises of a span: those that moved, those that rest, those too young to say; in each group the latest
+ * practised first.
+ */
 export function movingSection(journal: Journal, asked: MovingAsked): PreviewMoving {
   const all = [...journalHistory(journal).exercises.values()].filter(
     ({ instrument }) => asked.instrument === null || instrument === asked.instrument,
   );
   const rows = all.flatMap((exercise) => rowInSpan(journal, exercise, asked.days) ?? []);
-  const columns = columnsOf(rows, asked.days);
+  const span = spanOfCharts(rows, asked.days);
   let room = asked.most;
   const groups = GROUPS.map(({ title, verdicts }): PreviewGroup => {
     const own = rows.filter(({ row }) => verdicts.includes(row.trend.verdict)).sort(byLatest);
     const shown = own.slice(0, room);
     room -= shown.length;
-    return { title, exercises: shown.map((each) => exerciseShown(journal, each, { asked, columns })) };
+    return { title, exercises: shown.map((each) => exerciseShown(journal, each, { asked, span })) };
   });
   return {
     sentence:
@@ -95,15 +99,15 @@ function weeksInSpan(journal: Journal, strand: Strand, { since }: SpanOfDays): r
   return since === undefined ? weeksOfStrand(journal, strand) : weeksOf(strand.records, since);
 }
 
-/** How many weeks wide each chart is: a week is as wide in every one. */
-function columnsOf(rows: readonly RowInSpan[], { since, today }: SpanOfDays): number {
+/** How wide each chart is: a week is as wide in every one. */
+function spanOfCharts(rows: readonly RowInSpan[], { since, today }: SpanOfDays): WeekSpan {
   const first = rows.reduce((day, { row }) => Math.min(day, row.exercise.strands[0]!.records[0]!.day), today);
-  return weekIndex(today) - weekIndex(since ?? first) + 1;
+  return weeksFrom(since ?? first, today);
 }
 
 interface Showing {
   readonly asked: MovingAsked;
-  readonly columns: number;
+  readonly span: WeekSpan;
 }
 
 function exerciseShown(journal: Journal, { source, row }: RowInSpan, showing: Showing): PreviewExercise {
@@ -124,12 +128,12 @@ interface Drawn {
 
 /** Drawn once while neither the exercise nor what else bears on it changes. */
 function drawn(journal: Journal, source: Exercise, row: ExerciseRow, showing: Showing): Drawn {
-  const { asked, columns } = showing;
-  const { usualInstrument, days } = asked;
+  const { asked, span } = showing;
+  const { usualInstrument } = asked;
   const aim = asked.aims.get(row.exercise.strands[0]!.key);
-  const inputs = [row, columns, usualInstrument, aim?.rate, aim?.by];
+  const inputs = [row, span.first, span.last, usualInstrument, aim?.rate, aim?.by];
   return journal.memo.from(source, "preview drawing", inputs, () => {
-    const shows = contentOf(row, usualInstrument, { columns, aim, today: days.today });
+    const shows = contentOf(row, usualInstrument, { span, aim });
     return { hash: hashOf(JSON.stringify(shows)), shows };
   });
 }
@@ -151,22 +155,17 @@ function contentOf(
 
 /** `D melodic minor, thirds`, with `on tenor recorder` where that is not the instrument that goes without saying. */
 function nameOf({ subject, pattern, instrument }: Exercise, usualInstrument: string | null): string {
-  const what = pattern === null || PLAIN.includes(pattern) ? subject : `${subject}, ${pattern}`;
+  const what = exerciseInWords(subject, pattern);
   return shownText(instrument === null || instrument === usualInstrument ? what : `${what}, on ${instrument}`);
 }
 
-/** Patterns that go without saying. */
-const PLAIN = ["straight", "broken chord"];
-
 function strandWords({ exercise: { strands }, strand, lastPractised }: ExerciseRow): string {
-  const several = strands[0]!.title ? "places worked on" : "ways of playing it";
-  const which = strands.length > 1 ? `, one of ${strands.length} ${several}` : "";
+  const which = oneOfStrands(strands.length, strands[0]!);
   return `${sentence(shownText(strand)).slice(0, -1)}${which}; last on ${lastPractised}`;
 }
 
 function bestSentence({ weeks, latest, notation }: ExerciseRow): string {
-  const reached = weeks.filter(({ bestClean }) => bestClean !== null);
-  if (reached.length === 0) return "No tempo was reached in these weeks.";
-  const best = reached.reduce((a, b) => (b.bestClean! > a.bestClean! ? b : a));
-  return sentence(`best ${rateAsWritten(best.bestClean!, latest, notation)}, in ${best.week}`);
+  const best = bestWeek(weeks);
+  if (!best) return "No tempo was reached in these weeks.";
+  return sentence(`best ${rateAsWritten(best.bestClean, latest, notation)}, in ${best.week}`);
 }

@@ -10,6 +10,7 @@ import { latestOf } from "../../history/strands.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
+import { daysAhead } from "../explain/days-away.ts";
 import {
   type DeclaredConcert,
   type DeclaredLine,
@@ -17,7 +18,6 @@ import {
   type DeclaredPiece,
   ofType,
 } from "../explain/declared-lines.ts";
-import { daysAhead } from "./aims.ts";
 import { hashOf, placeOf, sentence, shownText } from "./text.ts";
 
 /** A piece that was worked in so many days is in hand: the twelve weeks that the page speaks of. */
@@ -33,7 +33,10 @@ export interface Part {
   readonly due?: DayNumber;
 }
 
-/** The pieces and studies in hand, or their movements, in the order in which they are given; where there are none, the latest. */
+/**
+ * The pieces and studies in hand, or their movements, in the order in which they are given; where there are none, the
+ * latest.
+ */
 export function piecesSection(
   journal: Journal,
   { parts, inHand }: { readonly parts: readonly Part[]; readonly inHand: readonly Part[] },

@@ -1,5 +1,7 @@
 import type { PreviewSpan } from "../../../shared/preview.ts";
-import { type DayNumber, mondayOf, weekIndex, weekLabelOf } from "../../journal/calendar.ts";
+import { LATELY } from "../../history/trend.ts";
+import { firstDay, spanLabels, weekCount, weeksFrom, weeksUpTo } from "../../history/week-span.ts";
+import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 
 /** The days that the preview looks at, both ends included; days ahead count for nothing yet. */
 export interface SpanOfDays {
@@ -8,11 +10,11 @@ export interface SpanOfDays {
   readonly today: DayNumber;
 }
 
-export const USUAL_SPAN: PreviewSpan = 26;
+export const USUAL_SPAN: PreviewSpan = LATELY;
 
 /** So many ISO weeks, the present one the last of them. */
 export function spanOfDays(span: PreviewSpan, today: DayNumber): SpanOfDays {
-  return span === "all" ? { today } : { since: mondayOf(weekIndex(today) - span + 1), today };
+  return span === "all" ? { today } : { since: firstDay(weeksUpTo(weekIndex(today), span)), today };
 }
 
 export function isInSpan(day: DayNumber, { since, today }: SpanOfDays): boolean {
@@ -22,6 +24,6 @@ export function isInSpan(day: DayNumber, { since, today }: SpanOfDays): boolean 
 /** `in these 26 weeks, 2025-W22 to 2025-W47`, or `so far`. */
 export function spanInWords({ since, today }: SpanOfDays): string {
   if (since === undefined) return "so far";
-  const [first, last] = [weekIndex(since), weekIndex(today)];
-  return `in these ${last - first + 1} weeks, ${weekLabelOf(first)} to ${weekLabelOf(last)}`;
+  const span = weeksFrom(since, today);
+  return `in these ${weekCount(span)} weeks, ${spanLabels(span).join(" to ")}`;
 }

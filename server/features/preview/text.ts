@@ -4,7 +4,10 @@ import type { Block } from "../../syntax/document/document.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { extract, visible } from "../explain/markdown.ts";
 
-/** Text from a journal as the page shows it: one line, nothing in it unseen, not too long. The page makes a text node of it. */
+/**
+ * Text from a journal as the page shows it: one line, nothing in it unseen, not too long. The page makes a text node of
+ * it.
+ */
 export function shownText(text: string, most = 200): string {
   return extract(visible(text), most);
 }

@@ -4,8 +4,9 @@ import { dirname, join } from "node:path";
 import { Script } from "node:vm";
 
 /**
- * Loads a CommonJS bundle that stands beside this one, as `require` does, and spares V8 compiling it where the build has
- * kept what it compiled (`keepCode` in build.mjs) and the same V8 runs here. Any other V8 refuses what was kept, and compiles.
+ * Loads a CommonJS bundle that stands beside this one, as `require` does, and spares V8 compiling it where the build
+ * has kept what it compiled (`keepCode` in build.mjs) and the same V8 runs here. Any other V8 refuses what was kept,
+ * and compiles.
  */
 export function loadBundle<T>(file: string): T {
   const path = join(__dirname, file);

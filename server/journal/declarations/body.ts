@@ -1,5 +1,5 @@
-import { cutLine } from "../../syntax/line/cut.ts";
-import { type Part, partsOf } from "../../syntax/line/parts.ts";
+import { cutLine, type Part } from "../../syntax/line/cut.ts";
+import { partsOf } from "../../syntax/line/parts.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { type Token, tokenise } from "../../syntax/words/token.ts";
 import type { Body, Fault } from "./declared.ts";

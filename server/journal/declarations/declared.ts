@@ -5,7 +5,7 @@ import type { Cell } from "../../music/patterns/cell.ts";
 import type { ScaleKind } from "../../music/scales/kind.ts";
 import type { Temperament } from "../../music/tuning/temperament.ts";
 import type { DeclarationLine, EntryLine } from "../../syntax/line/line.ts";
-import type { PartMemo } from "../../syntax/line/parts.ts";
+import type { LineReader } from "../../syntax/line/line-reader.ts";
 import type { MeaningOf, ScaleMeaning, WrittenNote } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import { type DayNumber, parseIsoDate } from "../calendar.ts";
@@ -75,7 +75,7 @@ export interface Declaration {
 
 export interface DeclarationContext {
   readonly vocabulary: Vocabulary;
-  readonly memo: PartMemo;
+  readonly memo: LineReader;
 }
 
 /** What a reader of one kind of declaration is given: the whole line, and where its body stands. */

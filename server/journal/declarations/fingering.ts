@@ -1,6 +1,7 @@
-import { type FingeringSystem, type Instrument, instrumentById } from "../../music/instruments/instrument.ts";
+import type { FingeringSystem, Instrument } from "../../music/instruments/instrument.ts";
+import { instrumentById } from "../../music/instruments/instruments.ts";
 import type { Note } from "../../music/notes/note.ts";
-import type { Part } from "../../syntax/line/parts.ts";
+import type { Part } from "../../syntax/line/cut.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { noteOf } from "../../syntax/words/note-word.ts";
 import { type Body, type Fault, fault } from "./declared.ts";

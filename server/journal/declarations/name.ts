@@ -17,7 +17,7 @@ export function readPattern(body: Body): Reading {
   const { name, end, faults } = quotedName(body);
   if (name === undefined) return { faults };
   const rest = trimmed(body, afterColon(body, end));
-  const [, degrees = "", step, by = ""] = /^(.*?)(?:(?:^|[,\s]+)(step(?:\s+(\S+))?))?$/i.exec(rest.text)!;
+  const [, degrees = "", step, by = ""] = /^(.*?)(?:(?:^|[,\s]+)(step(?:\s+(\S+))?))?$/is.exec(rest.text)!;
   const reading = parseCell(degrees, step === undefined ? 1 : Number(by || Number.NaN));
   if (reading.ok) return { declared: { type: "pattern", name, cell: reading.cell }, faults: [] };
   const at =

@@ -3,7 +3,7 @@ import { midi } from "../../music/notes/note.ts";
 import { NOTE_NAMES, namesById } from "../../music/notes/note-names.ts";
 import { readTemperament, TEMPERAMENT_SPELLINGS } from "../../music/tuning/read-temperament.ts";
 import { EQUAL } from "../../music/tuning/temperament.ts";
-import type { Part } from "../../syntax/line/parts.ts";
+import type { Part } from "../../syntax/line/cut.ts";
 import { fold, phraseKey } from "../../syntax/words/fold.ts";
 import type { MeaningOf } from "../../syntax/words/meaning.ts";
 import { noteAt } from "../../syntax/words/note-word.ts";

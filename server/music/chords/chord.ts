@@ -1,6 +1,5 @@
+import { type Degree, degreesIn, noteOnDegree } from "../notes/degree.ts";
 import { type Note, type NoteName, transposed } from "../notes/note.ts";
-import type { Degree } from "../scales/kind.ts";
-import { degreeOnLadder } from "../scales/scale-degrees.ts";
 
 export interface ChordKind {
   readonly id: string;
@@ -23,33 +22,21 @@ export const CHORDS: readonly ChordKind[] = [
   {
     id: "major",
     names: ["major"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 4 },
-      { step: 4, semitones: 7 },
-    ],
+    degrees: degreesIn("1 3 5"),
     signature: 0,
     sentence: "The major triad: a major third and a perfect fifth above the root.",
   },
   {
     id: "minor",
     names: ["minor"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 4, semitones: 7 },
-    ],
+    degrees: degreesIn("1 b3 5"),
     signature: -3,
     sentence: "The minor triad: a minor third and a perfect fifth above the root.",
   },
   {
     id: "augmented",
     names: ["augmented", "aug"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 4 },
-      { step: 4, semitones: 8 },
-    ],
+    degrees: degreesIn("1 3 #5"),
     signature: null,
     sentence:
       "The augmented triad: two major thirds, which divide the octave evenly, so that it belongs to no one key.",
@@ -57,11 +44,7 @@ export const CHORDS: readonly ChordKind[] = [
   {
     id: "diminished",
     names: ["diminished", "dim"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 4, semitones: 6 },
-    ],
+    degrees: degreesIn("1 b3 b5"),
     signature: -5,
     sentence:
       "The diminished triad: two minor thirds, the chord on the leading note of the major key a semitone above.",
@@ -69,12 +52,7 @@ export const CHORDS: readonly ChordKind[] = [
   {
     id: "dominant seventh",
     names: ["dominant seventh", "dominant 7th", "dominant 7", "dom seventh", "dom 7th", "dom 7"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 4 },
-      { step: 4, semitones: 7 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 3 5 b7"),
     signature: -1,
     sentence:
       "The dominant seventh: a major triad with a minor seventh, the chord on the fifth degree of the key a fifth below.",
@@ -83,12 +61,7 @@ export const CHORDS: readonly ChordKind[] = [
     id: "major seventh",
     names: ["major seventh", "major 7th"],
     shortNames: ["major 7", "maj 7", "maj 7th"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 4 },
-      { step: 4, semitones: 7 },
-      { step: 6, semitones: 11 },
-    ],
+    degrees: degreesIn("1 3 5 7"),
     signature: 0,
     sentence: "The major seventh: a major triad with a major seventh.",
   },
@@ -96,12 +69,7 @@ export const CHORDS: readonly ChordKind[] = [
     id: "minor seventh",
     names: ["minor seventh", "minor 7th"],
     shortNames: ["minor 7", "min 7", "min 7th"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 4, semitones: 7 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 b3 5 b7"),
     signature: -3,
     sentence: "The minor seventh: a minor triad with a minor seventh.",
   },
@@ -117,12 +85,7 @@ export const CHORDS: readonly ChordKind[] = [
       "minor 7 flat five",
     ],
     shortNames: ["half-diminished 7"],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 4, semitones: 6 },
-      { step: 6, semitones: 10 },
-    ],
+    degrees: degreesIn("1 b3 b5 b7"),
     signature: -5,
     sentence:
       "The half-diminished seventh: a diminished triad with a minor seventh, the seventh on the leading note of the major key a semitone above.",
@@ -140,12 +103,7 @@ export const CHORDS: readonly ChordKind[] = [
       "fully diminished 7th",
       "fully diminished",
     ],
-    degrees: [
-      { step: 0, semitones: 0 },
-      { step: 2, semitones: 3 },
-      { step: 4, semitones: 6 },
-      { step: 6, semitones: 9 },
-    ],
+    degrees: degreesIn("1 b3 b5 bb7"),
     signature: null,
     sentence:
       "The diminished seventh: three minor thirds, which divide the octave evenly, so that it belongs to no one key.",
@@ -163,5 +121,5 @@ export function chordNames(root: NoteName, chord: ChordKind): NoteName[] {
 
 /** The note of a chord by its place, 1 being the root and any integer welcome: of D4 minor, 4 is D5 and 0 is A3. */
 export function chordNote(root: Note, chord: ChordKind, place: number): Note {
-  return degreeOnLadder(root, chord.degrees, place);
+  return noteOnDegree(root, chord.degrees, place);
 }

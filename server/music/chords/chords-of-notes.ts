@@ -1,7 +1,7 @@
 import { type NoteName, pitchClass } from "../notes/note.ts";
 import { bestSpelled, distinctNames, fitOf, inOrder, type Respelled, tonicsAt } from "../notes/note-set.ts";
-import { isTheoreticalChord } from "../scales/signature.ts";
 import { CHORDS, type ChordKind, chordNames } from "./chord.ts";
+import { isTheoreticalChord } from "./chord-signature.ts";
 
 /** A chord that consists of the notes that were given. */
 export interface ChordReading {
@@ -14,9 +14,9 @@ export interface ChordReading {
 }
 
 /**
- * The chords whose notes are those given, no more and no fewer, whatever their order: those in root position first, then
- * those that keep the letters, then by the order of `CHORDS`. The augmented triad and the diminished seventh have a
- * reading on each of their notes, as they divide the octave evenly.
+ * The chords whose notes are those given, no more and no fewer, whatever their order: those in root position first,
+ * then those that keep the letters, then by the order of `CHORDS`. The augmented triad and the diminished seventh have
+ * a reading on each of their notes, as they divide the octave evenly.
  */
 export function chordsOf(notes: readonly NoteName[]): readonly ChordReading[] {
   const given = distinctNames(notes);

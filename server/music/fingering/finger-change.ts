@@ -1,6 +1,6 @@
 import { type Instrument, isInRange, type Range } from "../instruments/instrument.ts";
 import { midi, type Note } from "../notes/note.ts";
-import type { Exercise } from "../patterns/exercise.ts";
+import type { NotesToPlay } from "../patterns/notes-to-play.ts";
 import { type Confidence, type Cover, type Fingering, fingeringOf } from "./fingering.ts";
 
 /** What has to move from one fingering to another. It is the same in both directions. */
@@ -34,10 +34,10 @@ export interface HardStep extends FingerChange {
 }
 
 /**
- * What makes a step hard, each added where it is there: `cost` = fingers + 3 contrary + thumb + 2 half hole + 2 register +
- * 4 bell. The weights are judgement (common practice, no source): fingers that go the same way are soonest even, those that
- * go against each other last; a half hole and a pinched thumb have to be aimed; for the bell the whole instrument moves.
- * They order steps on one instrument, and measure nothing: no unit, no player, no tempo.
+ * What makes a step hard, each added where it is there: `cost` = fingers + 3 contrary + thumb + 2 half hole + 2
+ * register + 4 bell. The weights are judgement (common practice, no source): fingers that go the same way are soonest
+ * even, those that go against each other last; a half hole and a pinched thumb have to be aimed; for the bell the whole
+ * instrument moves. They order steps on one instrument, and measure nothing: no unit, no player, no tempo.
  */
 export const WEIGHTS = { finger: 1, contrary: 3, thumb: 1, halfHole: 2, register: 2, bell: 4 } as const;
 
@@ -75,16 +75,17 @@ function wayOf(before: Cover, after: Cover): "lifts" | "closes" | "neither" {
 type Fingered = Pick<Instrument, "family" | "fingering" | "low">;
 
 /** Every step of an exercise in the order of playing, where both notes have a fingering; none where none are known. */
-export function fingerChanges({ notes }: Pick<Exercise, "notes">, instrument: Fingered): readonly FingerChange[] {
+export function fingerChanges({ notes }: Pick<NotesToPlay, "notes">, instrument: Fingered): readonly FingerChange[] {
   return stepsOf(notes, instrument).map(({ fingerings, confidence, ...change }) => change);
 }
 
 /**
- * The steps within the instrument's range that cost most, hardest first, each pair of notes once in whichever direction; of
- * equals the one that is played first. Fewer than `count` where there are no more, none where fingerings are not known.
+ * The steps within the instrument's range that cost most, hardest first, each pair of notes once in whichever
+ * direction; of equals the one that is played first. Fewer than `count` where there are no more, none where fingerings
+ * are not known.
  */
 export function hardestSteps(
-  { notes }: Pick<Exercise, "notes">,
+  { notes }: Pick<NotesToPlay, "notes">,
   instrument: Fingered & Range,
   count: number,
 ): readonly HardStep[] {

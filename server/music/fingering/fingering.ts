@@ -36,9 +36,9 @@ const THUMB: Readonly<Record<Cover, string>> = { closed: "0", half: "Ø", open: 
 type Row = readonly [fingering: string, confidence?: Confidence, ...alternatives: readonly string[]];
 
 /**
- * Baroque (English) fingering on a recorder with double holes for 6 and 7, a row for each semitone from the lowest note up:
- * test/reference/recorder-fingerings.json, which names the charts behind every row. One table serves instruments in C, D, F
- * and G. It is written as `printFingering` prints it.
+ * Baroque (English) fingering on a recorder with double holes for 6 and 7, a row for each semitone from the lowest note
+ * up: test/reference/recorder-fingerings.json, which names the charts behind every row. One table serves instruments in
+ * C, D, F and G. It is written as `printFingering` prints it.
  */
 const BAROQUE: readonly Row[] = [
   ["0 123 4567"],
@@ -92,9 +92,9 @@ export function whyUnfingered({
 }
 
 /**
- * The usual fingering of a written note. The table reaches five semitones above the ranges of `INSTRUMENTS`, for notes that
- * only some instruments have. German fingering differs in more notes than its fourth degree, and no chart of all of it with
- * a source is at hand: it is not known, rather than guessed.
+ * The usual fingering of a written note. The table reaches five semitones above the ranges of `INSTRUMENTS`, for notes
+ * that only some instruments have. German fingering differs in more notes than its fourth degree, and no chart of all
+ * of it with a source is at hand: it is not known, rather than guessed.
  */
 export function fingeringOf(
   instrument: Pick<Instrument, "family" | "fingering" | "low">,
@@ -111,8 +111,8 @@ export function hasHalfHole({ holes }: Fingering): boolean {
 }
 
 /**
- * Thumb, left hand, right hand: `0 123 45--`. A number is a closed hole, a dash an open one, a stroke behind a number closes
- * the hole by half, `Ø` is the pinched thumb, and `bell` stands where the bell is closed.
+ * Thumb, left hand, right hand: `0 123 45--`. A number is a closed hole, a dash an open one, a stroke behind a number
+ * closes the hole by half, `Ø` is the pinched thumb, and `bell` stands where the bell is closed.
  */
 export function printFingering({ thumb, holes, bell }: Fingering): string {
   const fingers = holes.map((cover, i) => (cover === "open" ? "-" : `${i + 1}${cover === "half" ? "/" : ""}`));

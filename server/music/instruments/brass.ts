@@ -3,8 +3,8 @@ import { AT_PITCH, FIFTH_LOWER, MAJOR_NINTH_LOWER, MAJOR_SECOND_LOWER, MAJOR_SIX
 
 /**
  * Brass as written: `professional_written` in test/reference/instrument-ranges.json, and of those that are not there in
- * instrument-ranges-more.json. Top notes depend on player and instrument. In which clef a euphonium or a baritone horn is
- * read depends on the band; what valves add to a trombone is common practice, no source.
+ * instrument-ranges-more.json. Top notes depend on player and instrument. In which clef a euphonium or a baritone horn
+ * is read depends on the band; what valves add to a trombone is common practice, no source.
  */
 export const BRASS: readonly Instrument[] = [
   {

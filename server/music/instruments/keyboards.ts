@@ -1,7 +1,9 @@
 import type { Instrument } from "./instrument.ts";
 import { AT_PITCH } from "./transposition.ts";
 
-/** Keyboards at pitch: `professional_written` in test/reference/instrument-ranges-more.json; the organ's is from memory. */
+/**
+ * Keyboards at pitch: `professional_written` in test/reference/instrument-ranges-more.json; the organ's is from memory.
+ */
 export const KEYBOARDS: readonly Instrument[] = [
   {
     id: "piano",

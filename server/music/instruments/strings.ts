@@ -2,8 +2,8 @@ import type { Instrument } from "./instrument.ts";
 import { AT_PITCH, OCTAVE_LOWER } from "./transposition.ts";
 
 /**
- * Bowed and plucked strings as written: `professional_written` in test/reference/instrument-ranges.json, and of those that are
- * not there in instrument-ranges-more.json. Top notes depend on player and instrument.
+ * Bowed and plucked strings as written: `professional_written` in test/reference/instrument-ranges.json, and of those
+ * that are not there in instrument-ranges-more.json. Top notes depend on player and instrument.
  */
 export const STRINGS: readonly Instrument[] = [
   {

@@ -1,3 +1,4 @@
+import { MAJOR_SEMITONES } from "../notes/degree.ts";
 import { type Interval, modulo } from "../notes/note.ts";
 
 /** From the written note to the one that sounds, for the instruments that are written at another pitch. */
@@ -23,11 +24,12 @@ export const FIFTH_LOWER: Interval = { steps: -4, semitones: -7 };
 export const FOURTH_LOWER: Interval = { steps: -3, semitones: -5 };
 
 const SIMPLE = ["unison", "second", "third", "fourth", "fifth", "sixth", "seventh"];
-/** Semitones of the perfect and major intervals, by the letters they span. */
-const LARGE = [0, 2, 4, 5, 7, 9, 11];
 const PERFECT: readonly number[] = [0, 3, 4];
 
-/** `an octave higher`, `a major second lower`, `an octave and a major sixth lower`; undefined for what sounds as written. */
+/**
+ * `an octave higher`, `a major second lower`, `an octave and a major sixth lower`; undefined for what sounds as
+ * written.
+ */
 export function transpositionWords({ steps, semitones }: Interval): string | undefined {
   if (semitones === 0) return undefined;
   const way = semitones > 0 ? "higher" : "lower";
@@ -44,6 +46,6 @@ const COUNTED = ["no", "one", "two", "three"];
 
 /** Perfect, major or minor: no instrument is written at any other distance. */
 function simpleInterval({ steps, semitones }: Interval): string {
-  const quality = PERFECT.includes(steps) ? "perfect" : semitones === LARGE[steps] ? "major" : "minor";
+  const quality = PERFECT.includes(steps) ? "perfect" : semitones === MAJOR_SEMITONES[steps] ? "major" : "minor";
   return `${quality} ${SIMPLE[steps]}`;
 }

@@ -2,8 +2,8 @@ import type { Instrument } from "./instrument.ts";
 import { AT_PITCH } from "./transposition.ts";
 
 /**
- * Voices: `professional_written` in test/reference/instrument-ranges-more.json. Their notes are named as they sound, the tenor's
- * too, whose clef stands for an octave lower.
+ * Voices: `professional_written` in test/reference/instrument-ranges-more.json. Their notes are named as they sound,
+ * the tenor's too, whose clef stands for an octave lower.
  */
 export const VOICES: readonly Instrument[] = [
   {

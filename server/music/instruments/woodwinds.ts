@@ -14,8 +14,8 @@ import {
 } from "./transposition.ts";
 
 /**
- * Flutes, reeds and saxophones as written: `professional_written` in test/reference/instrument-ranges.json, and of those that
- * are not there in instrument-ranges-more.json. Top notes depend on player and instrument.
+ * Flutes, reeds and saxophones as written: `professional_written` in test/reference/instrument-ranges.json, and of
+ * those that are not there in instrument-ranges-more.json. Top notes depend on player and instrument.
  */
 export const WOODWINDS: readonly Instrument[] = [
   {

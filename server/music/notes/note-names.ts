@@ -3,7 +3,9 @@ import { LETTERS, type Letter, type NoteName, printName } from "./note.ts";
 /** A language whose names of notes a journal may use. */
 export type NamesId = "english" | "german" | "dutch" | "french" | "italian" | "spanish";
 
-/** How a player spells: with signs as on a plain keyboard (`fa#`), with music signs (`fa♯`), or in words (`fa dièse`). */
+/**
+ * How a player spells: with signs as on a plain keyboard (`fa#`), with music signs (`fa♯`), or in words (`fa dièse`).
+ */
 export type Spelling = "plain" | "signs" | "words";
 
 /** What one language calls notes and the two modes. Octave numbers are scientific in all of them. */
@@ -28,8 +30,8 @@ export interface NoteNames {
   /** A name as in a list of notes: `Fis`, `fa#`. */
   readonly name: (name: NoteName, spelling?: Spelling) => string;
   /**
-   * A tonic and English words for what is on it: `fis-Moll melodic` for F# and `melodic minor`. The mode goes first where it
-   * is not English; `tonic` is how the tonic is spelled, where not as usual.
+   * A tonic and English words for what is on it: `fis-Moll melodic` for F# and `melodic minor`. The mode goes first
+   * where it is not English; `tonic` is how the tonic is spelled, where not as usual.
    */
   readonly key: (name: NoteName, words: string, tonic?: string) => string;
 }
@@ -87,9 +89,10 @@ export const ENGLISH_NAMES: NoteNames = {
 };
 
 /**
- * The names of notes by language. Spellings: test/reference/note-names.json (LilyPond 2.24.1), with what people write beside
- * them; German capitals for major and small letters for minor, H and B: common practice. `Es` and `As` are shown in Dutch
- * (LilyPond has `ees`, `aes` too); `becuadro` and `doble` in Spanish, and case outside German, are from memory.
+ * The names of notes by language. Spellings: test/reference/note-names.json (LilyPond 2.24.1), with what people write
+ * beside them; German capitals for major and small letters for minor, H and B: common practice. `Es` and `As` are shown
+ * in Dutch (LilyPond has `ees`, `aes` too); `becuadro` and `doble` in Spanish, and case outside German, are from
+ * memory.
  */
 export const NOTE_NAMES: readonly NoteNames[] = [
   ENGLISH_NAMES,
@@ -173,7 +176,9 @@ function withKeys(spoken: Spoken): NoteNames {
   return { ...spoken, key };
 }
 
-/** The key as `key` tells it, with each further word that the language has for its mode: `es klein` beside `es mineur`. */
+/**
+ * The key as `key` tells it, with each further word that the language has for its mode: `es klein` beside `es mineur`.
+ */
 export function keysInOtherWords(
   name: NoteName,
   words: string,
@@ -194,8 +199,8 @@ export function kindText(words: string, { id, major, minor }: Pick<NoteNames, "i
 }
 
 /**
- * English words for a kind of scale or chord with major and minor in the language: `melodic minor` is also `Moll melodic`, as
- * it is shown, and `melodic Moll`.
+ * English words for a kind of scale or chord with major and minor in the language: `melodic minor` is also `Moll
+ * melodic`, as it is shown, and `melodic Moll`.
  */
 export function inLanguage(words: string, names: NoteNames): readonly string[] {
   const { id, major, minor } = names;

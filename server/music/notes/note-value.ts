@@ -4,6 +4,8 @@ export interface NoteValue {
   readonly denominator: number;
 }
 
+export const QUARTER: NoteValue = { numerator: 1, denominator: 4 };
+
 /**
  * Notes a minute: beats a minute, times how many of `note` fill one `beat`.
  * An eighth beat at 120 in eighths is 120, as a quarter beat at 60 in eighths is.

@@ -1,6 +1,6 @@
 /**
- * A number of 32 bits for a text: FNV-1a (G. Fowler, L. C. Noll, K.-P. Vo), over the text's UTF-16 units, which for ASCII are
- * its bytes.
+ * A number of 32 bits for a text: FNV-1a (G. Fowler, L. C. Noll, K.-P. Vo), over the text's UTF-16 units, which for
+ * ASCII are its bytes.
  */
 export function fnv1a(text: string): number {
   let hash = 0x811c9dc5;

@@ -1,9 +1,9 @@
 import { fnv1a, shuffled, xorshift32 } from "./draw.ts";
 
 /**
- * The order of `leaps`: it begins and ends on `home`, each other degree comes once between, and neighbours follow each other as
- * seldom as can be: never from five degrees on, twice in two or three, once in four. What can be told beforehand is only that;
- * the same text always draws the same order. A convention of this project.
+ * The order of `leaps`: it begins and ends on `home`, each other degree comes once between, and neighbours follow each
+ * other as seldom as can be: never from five degrees on, twice in two or three, once in four. What can be told
+ * beforehand is only that; the same text always draws the same order. A convention of this project.
  *
  * @param T the degrees are 1 to T
  * @param home from 1 to T

@@ -1,7 +1,7 @@
-import { type Cell, type Pattern, patternById, type Rungs, type Variant } from "./pattern.ts";
+import { type Cell, type DegreeIntervals, type Pattern, patternById, type Variant } from "./pattern.ts";
 import type { Direction } from "./reach.ts";
 
-const SEVEN_NOTES: Rungs = { octave: 7, third: 2 };
+const SEVEN_NOTES: DegreeIntervals = { octave: 7, third: 2 };
 
 /** The broken form of triads. */
 const BROKEN: Cell = { degrees: [1, 5, 3, 5], step: 1 };
@@ -29,17 +29,24 @@ function count(from: number, to: number): number[] {
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index);
 }
 
-/** Each figure but the first two-note one starts where the one before it came back: 1 2 1, 2 1, 2 3 2 1, 2 3 4 3 2 1. */
+/**
+ * Each figure but the first two-note one starts where the one before it came back: 1 2 1, 2 1, 2 3 2 1, 2 3 4 3 2 1.
+ */
 function growingReturning(top: number): number[][] {
   if (top < 2) return [];
   return [[1, 2, 1], ...count(2, top).map((peak) => [...count(2, peak), ...count(1, peak - 1).reverse()])];
 }
 
-function octaveOrTenth(and: "nothing" | "third", rungs: Rungs): number {
-  return rungs.octave + (and === "third" ? rungs.third : 0);
+function octaveOrTenth(and: "nothing" | "third", intervals: DegreeIntervals): number {
+  return intervals.octave + (and === "third" ? intervals.third : 0);
 }
 
-function formFigures(pattern: Pattern, variant: Variant | undefined, top: number, rungs: Rungs): number[][] {
+function formFigures(
+  pattern: Pattern,
+  variant: Variant | undefined,
+  top: number,
+  intervals: DegreeIntervals,
+): number[][] {
   const { form } = pattern;
   switch (form.type) {
     case "growing":
@@ -48,7 +55,7 @@ function formFigures(pattern: Pattern, variant: Variant | undefined, top: number
     case "pedal":
       return count(2, top).map((degree) => [1, degree]);
     case "octave":
-      return movedCells({ degrees: [1, 1 + octaveOrTenth(form.and, rungs)], step: 1 }, top);
+      return movedCells({ degrees: [1, 1 + octaveOrTenth(form.and, intervals)], step: 1 }, top);
     case "cell":
       return movedCells(variant === "broken" ? BROKEN : form.cell, top);
     case "drawn":
@@ -57,10 +64,15 @@ function formFigures(pattern: Pattern, variant: Variant | undefined, top: number
 }
 
 /** The rising figures of a pattern from 1 up to `top`, in order. */
-function risingFigures(what: Pattern | Cell, variant: Variant | undefined, top: number, rungs: Rungs): number[][] {
+function risingFigures(
+  what: Pattern | Cell,
+  variant: Variant | undefined,
+  top: number,
+  intervals: DegreeIntervals,
+): number[][] {
   if ("degrees" in what) return movedCells(what, top);
   const known = variant !== undefined && what.variants.includes(variant) ? variant : undefined;
-  const figures = formFigures(what, known, top, rungs);
+  const figures = formFigures(what, known, top, intervals);
   if (known !== "alternating" && known !== "linked") return figures;
   return figures.map((figure, index) => (index % 2 === 0 ? figure : figure.toReversed()));
 }
@@ -73,22 +85,22 @@ function resolved(pattern: string | Pattern | Cell): Pattern | Cell {
 }
 
 /**
- * The degrees of one rising or falling form over the degrees 1 to `T`; the falling form is the mirror of the rising one.
- * Empty for a drawn order, which is nobody's form.
+ * The degrees of one rising or falling form over the degrees 1 to `T`; the falling form is the mirror of the rising
+ * one. Empty for a drawn order, which is nobody's form.
  *
  * @param pattern a pattern, its id from `PATTERNS` (any other text is a programming error), or a declared cell
  * @param variant one that the pattern has; another is passed over
- * @param rungs where the octave and the third lie, which `octaves` and `tenths` go by; seven notes by default
+ * @param intervals where the octave and the third lie, which `octaves` and `tenths` go by; seven notes by default
  */
 export function patternDegrees(
   pattern: string | Pattern | Cell,
   variant: Variant | undefined,
   T: number,
   rising: boolean,
-  rungs = SEVEN_NOTES,
+  intervals = SEVEN_NOTES,
 ): number[] {
   const what = resolved(pattern);
-  const figures = risingFigures(what, variant, T, rungs);
+  const figures = risingFigures(what, variant, T, intervals);
   const degrees = figures.flat();
   if ("form" in what && what.form.type === "cell" && what.form.closes && figures.length > 0) {
     degrees.push(figures.at(-1)![0]!);
@@ -108,11 +120,11 @@ export function playedForms(
   variant: Variant | undefined,
   T: number,
   direction: Direction,
-  rungs = SEVEN_NOTES,
+  intervals = SEVEN_NOTES,
 ): PlayedForm[] {
   const what = resolved(pattern);
-  const rising = { degrees: patternDegrees(what, variant, T, true, rungs), falling: false };
-  const falling = { degrees: patternDegrees(what, variant, T, false, rungs), falling: true };
+  const rising = { degrees: patternDegrees(what, variant, T, true, intervals), falling: false };
+  const falling = { degrees: patternDegrees(what, variant, T, false, intervals), falling: true };
   if (direction === "up") return [rising];
   if (direction === "down") return [falling];
   const [first, second] = direction === "down and up" ? [falling, rising] : [rising, falling];
@@ -126,25 +138,25 @@ export function playedDegrees(
   variant: Variant | undefined,
   T: number,
   direction: Direction,
-  rungs = SEVEN_NOTES,
+  intervals = SEVEN_NOTES,
 ): number[] {
-  return playedForms(pattern, variant, T, direction, rungs).flatMap(({ degrees }) => [...degrees]);
+  return playedForms(pattern, variant, T, direction, intervals).flatMap(({ degrees }) => [...degrees]);
 }
 
 /**
- * Up and down (or down and up) with a turn through the neighbours: one figure more at either end, closing on the note it
- * began from. Thirds over one octave: 1 3 … 6 8 7 9 8 6 … 3 1 2 0 1. Nothing for `straight`.
+ * Up and down (or down and up) with a turn through the neighbours: one figure more at either end, closing on the note
+ * it began from. Thirds over one octave: 1 3 … 6 8 7 9 8 6 … 3 1 2 0 1. Nothing for `straight`.
  */
 export function turnedForms(
   pattern: string | Pattern | Cell,
   variant: Variant | undefined,
   T: number,
   direction: Direction,
-  rungs = SEVEN_NOTES,
+  intervals = SEVEN_NOTES,
 ): PlayedForm[] | undefined {
   const what = resolved(pattern);
   if (direction === "up" || direction === "down" || ("id" in what && what.id === "straight")) return undefined;
-  const figures = risingFigures(what, variant, T + 1, rungs);
+  const figures = risingFigures(what, variant, T + 1, intervals);
   if (figures.length === 0) return undefined;
   const rising = figures.flat();
   const falling = mirrored(rising, T);
@@ -162,9 +174,9 @@ export function turnedForms(
 
 /**
  * How many notes one form of a pattern has over `T` degrees, worked out without playing it. The formulas stand in
- * test/reference/patterns.json; `rungs` as in `patternDegrees`.
+ * test/reference/patterns.json; `intervals` as in `patternDegrees`.
  */
-export function lengthFormula(id: string, T: number, variant?: Variant, rungs = SEVEN_NOTES): number {
+export function lengthFormula(id: string, T: number, variant?: Variant, intervals = SEVEN_NOTES): number {
   const pattern = patternById(id);
   if (!pattern) throw new RangeError(`no pattern has the id ${id}`);
   const { form } = pattern;
@@ -175,7 +187,7 @@ export function lengthFormula(id: string, T: number, variant?: Variant, rungs = 
     case "pedal":
       return Math.max(0, 2 * (T - 1));
     case "octave":
-      return Math.max(0, 2 * (T - octaveOrTenth(form.and, rungs)));
+      return Math.max(0, 2 * (T - octaveOrTenth(form.and, intervals)));
     case "drawn":
       return T < 2 ? Math.max(0, T) : T + 1;
     case "cell": {

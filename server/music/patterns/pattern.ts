@@ -24,7 +24,7 @@ export interface Pattern {
 }
 
 /** What the letters say about the degrees of a scale or chord: where its octave and its third lie, counted from 1. */
-export interface Rungs {
+export interface DegreeIntervals {
   /** Degrees to the octave: 7, or 5 in a pentatonic scale, 3 in a triad. */
   readonly octave: number;
   /** Degrees to the third: 2, or 1 in a triad. */

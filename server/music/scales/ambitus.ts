@@ -10,8 +10,8 @@ export interface CompassOf {
 }
 
 /**
- * How a tune lies about its last note. Authentic: from that note up to its octave. Plagal: about it, from a fourth below
- * to a fifth above. Mixed: it has both ranges. Undecided: nothing tells.
+ * How a tune lies about its last note. Authentic: from that note up to its octave. Plagal: about it, from a fourth
+ * below to a fifth above. Mixed: it has both ranges. Undecided: nothing tells.
  */
 export interface Ambitus {
   readonly form: "authentic" | "plagal" | "mixed" | "undecided";
@@ -19,7 +19,9 @@ export interface Ambitus {
   readonly sentence: string;
 }
 
-/** A fourth below the last note begins the plagal range; an authentic tune goes at most a third below. In staff steps. */
+/**
+ * A fourth below the last note begins the plagal range; an authentic tune goes at most a third below. In staff steps.
+ */
 const FOURTH = 3;
 /** What goes up to the seventh or the octave has the authentic range; a plagal tune keeps to the sixth. */
 const SEVENTH = 6;
@@ -28,8 +30,8 @@ const LOWEST = 6;
 const WELL_ABOVE = 4;
 
 /**
- * Whether a tune is authentic or plagal, by the usual bounds of the church modes with a note of licence (common practice,
- * no source).
+ * Whether a tune is authentic or plagal, by the usual bounds of the church modes with a note of licence (common
+ * practice, no source).
  *
  * @param kind the scale that it is taken to be in, for the plagal name of a mode
  */

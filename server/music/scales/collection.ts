@@ -1,4 +1,3 @@
-import { type ChordKind, chordNames } from "../chords/chord.ts";
 import { type NoteName, pitchClass } from "../notes/note.ts";
 import type { ScaleKind } from "./kind.ts";
 import { scaleNames } from "./scale.ts";
@@ -46,9 +45,9 @@ export function collectionOfScale(tonic: NoteName, kind: ScaleKind): Collection 
   return symmetry ? collectionOf(scaleNames(tonic, kind, "up"), symmetry) : null;
 }
 
-/** Which of the three diminished sevenths a chord is; null for any other. */
-export function collectionOfChord(root: NoteName, chord: ChordKind): Collection | null {
-  return chord.id === "diminished seventh" ? collectionOf(chordNames(root, chord), SYMMETRIES[chord.id]!) : null;
+/** Which of the three diminished sevenths has these notes, from its root upward. */
+export function diminishedSeventh(names: readonly NoteName[]): Collection {
+  return collectionOf(names, SYMMETRIES["diminished seventh"]!);
 }
 
 function collectionOf(names: readonly NoteName[], { name, period, marks }: Symmetry): Collection {

@@ -1,13 +1,11 @@
-import { readAccidentals } from "../notes/note.ts";
-import type { Degree, ScaleKind, SignatureRule } from "./kind.ts";
+import { areInCents, type Degree, MAJOR_SEMITONES, readDegree } from "../notes/degree.ts";
+import type { ScaleKind, SignatureRule } from "./kind.ts";
 
 export type DeclaredKind =
   | { readonly ok: true; readonly kind: ScaleKind }
   /** `at` is the word of the declaration's text that is to blame, from 0. */
   | { readonly ok: false; readonly reason: string; readonly at: number };
 
-/** Semitones of the major scale's degrees above its tonic, by letter. */
-const MAJOR_STEPS = [0, 2, 4, 5, 7, 9, 11];
 /** Where those degrees lie on the line of fifths, counted from the tonic. */
 const MAJOR_FIFTHS = [0, 2, 4, -1, 1, 3, 5];
 /** The letter for each semitone where there is not one letter for each degree: 1 b2 2 b3 3 4 #4 5 b6 6 b7 7. */
@@ -26,14 +24,6 @@ function refusal(reason: string, at: number): Extract<DeclaredKind, { ok: false 
 
 function quoted(word: string): string {
   return `\`${word.slice(0, 40)}\``;
-}
-
-function readDegree(word: string): Degree | undefined {
-  const match = /^([^0-9]*)([1-8])$/u.exec(word);
-  const alter = match && readAccidentals(match[1]!);
-  if (!match || alter === null || alter === undefined) return undefined;
-  const step = Number(match[2]) - 1;
-  return { step, semitones: (MAJOR_STEPS[step] ?? 12) + alter };
 }
 
 function readDegrees(words: readonly string[]): Reading {
@@ -105,8 +95,8 @@ function readCents(words: readonly string[], first: number): Reading {
  * begin one below that key's tonic. Others have none.
  */
 function signatureRule(degrees: readonly Degree[]): SignatureRule | null {
-  if (degrees.length !== 7 || degrees.some(({ cents }) => cents !== undefined)) return null;
-  const fifths = degrees.map(({ step, semitones }) => MAJOR_FIFTHS[step]! + 7 * (semitones - MAJOR_STEPS[step]!));
+  if (degrees.length !== 7 || areInCents(degrees)) return null;
+  const fifths = degrees.map(({ step, semitones }) => MAJOR_FIFTHS[step]! + 7 * (semitones - MAJOR_SEMITONES[step]!));
   const lowest = Math.min(...fifths);
   const areNeighbours = new Set(fifths).size === 7 && Math.max(...fifths) - lowest === 6;
   if (!areNeighbours) return null;

@@ -1,7 +1,8 @@
 import { fifthsOf, type NoteName, nameAtFifths } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
 import { type Ambitus, ambitusOf, type CompassOf } from "./ambitus.ts";
-import { kindById, type ScaleKind } from "./kind.ts";
+import type { ScaleKind } from "./kind.ts";
+import { kindById } from "./kinds.ts";
 import { describeFifths, signatureAccidentals } from "./signature.ts";
 
 /** One scale that a piece may be in. */
@@ -20,12 +21,12 @@ export interface LikelyScales {
 }
 
 /**
- * What scale a piece is likely in, by its last note and its key signature. The scale that has its tonic on the last note
- * and all its notes in the signature comes first: a major key, a natural minor one or a mode, seven in all, as the last
- * note is one of the signature's seven. Then come those that are written with the signature by another custom: modes with
- * that of the major or minor key on their tonic, and keys with a modal signature, as older music often has them; then
- * pieces that end open, on the fifth degree. A last note outside the signature may be the raised third of a minor key.
- * Finals of the modes, and these customs: common practice, no source.
+ * What scale a piece is likely in, by its last note and its key signature. The scale that has its tonic on the last
+ * note and all its notes in the signature comes first: a major key, a natural minor one or a mode, seven in all, as the
+ * last note is one of the signature's seven. Then come those that are written with the signature by another custom:
+ * modes with that of the major or minor key on their tonic, and keys with a modal signature, as older music often has
+ * them; then pieces that end open, on the fifth degree. A last note outside the signature may be the raised third of a
+ * minor key. Finals of the modes, and these customs: common practice, no source.
  *
  * @param last the last note of the lowest part, with its octave where that is known
  * @param fifths the signature: sharps, or flats where negative
@@ -89,7 +90,9 @@ function mode(ending: Ending, id: string): LikelyScale {
   return scale(ending, id, `${signed} the notes from ${name} to ${name} are those of ${keyAt(ending, 0, id)}.`);
 }
 
-/** A mode written with the signature of the key on its tonic; `degree` lies so many fifths off, and needs accidentals. */
+/**
+ * A mode written with the signature of the key on its tonic; `degree` lies so many fifths off, and needs accidentals.
+ */
 function byAccidentals(ending: Ending, id: string, key: Key, degree: string, places: number): LikelyScale {
   const signed = `It is often written with the signature of ${keyAt(ending, 0, key)}`;
   const reason = `${signed}; then its ${degree}, ${nameAt(ending, places)}, has accidentals throughout.`;

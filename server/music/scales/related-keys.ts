@@ -1,5 +1,6 @@
 import { fifthsOf, type NoteName, nameAtFifths } from "../notes/note.ts";
-import { kindById, type ScaleKind } from "./kind.ts";
+import type { ScaleKind } from "./kind.ts";
+import { kindById } from "./kinds.ts";
 import { type KeySignature, keySignature, parallelSignature } from "./signature.ts";
 
 /** A scale by its tonic and kind. */
@@ -19,8 +20,9 @@ const PAIRS: readonly (readonly [major: string, minor: readonly string[]])[] = [
 const TO_RELATIVE_MINOR = 3;
 
 /**
- * The scale with the same notes, or for harmonic, melodic and jazz minor the same signature, on another tonic: of a major key
- * the minor one and the other way round, of another mode the major key. Null where the scale belongs to no key.
+ * The scale with the same notes, or for harmonic, melodic and jazz minor the same signature, on another tonic: of a
+ * major key the minor one and the other way round, of another mode the major key. Null where the scale belongs to no
+ * key.
  */
 export function relativeOf(tonic: NoteName, kind: ScaleKind): RelatedScale | null {
   const of = kind.id === "ionian" ? "major" : kind.id;
@@ -33,7 +35,9 @@ export function relativeOf(tonic: NoteName, kind: ScaleKind): RelatedScale | nul
   return related(signature.fifths, "major");
 }
 
-/** The scale on the same tonic: of major minor and the other way round, of another mode the key that it is nearest to. */
+/**
+ * The scale on the same tonic: of major minor and the other way round, of another mode the key that it is nearest to.
+ */
 export function parallelOf(tonic: NoteName, kind: ScaleKind): RelatedScale | null {
   const of = kind.id === "ionian" ? "major" : kind.id;
   for (const [major, minors] of PAIRS) {

@@ -1,8 +1,8 @@
+import { type Degree, noteOnDegree } from "../notes/degree.ts";
 import { modulo, type Note, type NoteName, pitchClass, printName, sameName, transposed } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
-import type { Degree, ScaleKind } from "./kind.ts";
-import { kindById } from "./kind.ts";
-import { degreeOnLadder } from "./scale-degrees.ts";
+import type { ScaleKind } from "./kind.ts";
+import { kindById } from "./kinds.ts";
 
 /** The degrees of a kind going up or going down, both low to high. */
 export function degreesOf(kind: ScaleKind, direction: "up" | "down"): readonly Degree[] {
@@ -25,7 +25,7 @@ export function scaleNames(tonic: NoteName, kind: ScaleKind, direction: "up" | "
  * @param falling whether to take the falling form, where the kind has one
  */
 export function degreeNote(tonic: Note, kind: ScaleKind, degree: number, falling: boolean): Note {
-  return degreeOnLadder(tonic, degreesOf(kind, falling ? "down" : "up"), degree);
+  return noteOnDegree(tonic, degreesOf(kind, falling ? "down" : "up"), degree);
 }
 
 /** The two conventions for writing a chromatic scale, each low to high, without the closing tonic. */
@@ -77,8 +77,8 @@ export function degreeReason(
     return `its ${ordinal(place + 1)} degree ${takes}`;
   }
   const parent = kind.signature?.parallel === -3 ? "minor" : "major";
-  const usual = parent === "minor" ? [0, 2, 3, 5, 7, 8, 10] : [0, 2, 4, 5, 7, 9, 11];
-  const raised = semitones - usual[step]!;
+  const usual = kindById(parent === "minor" ? "natural minor" : "major")!.degrees[step]!;
+  const raised = semitones - usual.semitones;
   const change = raised === 0 ? "" : raised > 0 ? "raised " : "lowered ";
   return `its ${ordinal(place + 1)} note is the ${change}${ordinal(step + 1)} of ${names.key(tonic, parent)} and ${takes}`;
 }
@@ -152,9 +152,9 @@ function isUsual(kind: ScaleKind, forms: readonly (readonly NoteName[])[], names
 
 /**
  * Whether a list of names spells a kind sensibly. One octave, low to high, without the closing tonic. Scales with a
- * letter for each degree have one spelling going up and one going down. Whole-tone and octatonic scales may be respelled
- * at will, and are usual with six letters and one diminished third, or with all seven letters; chromatic scales are usual
- * in either convention; the blues takes its raised fourth or its lowered fifth. (The `accept_rule` of
+ * letter for each degree have one spelling going up and one going down. Whole-tone and octatonic scales may be
+ * respelled at will, and are usual with six letters and one diminished third, or with all seven letters; chromatic
+ * scales are usual in either convention; the blues takes its raised fourth or its lowered fifth. (The `accept_rule` of
  * test/reference/scales-other-and-arpeggios.json; common practice.)
  */
 export function sensibleSpelling(kind: ScaleKind, tonic: NoteName, names: readonly NoteName[]): SpellingVerdict {

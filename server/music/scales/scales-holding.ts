@@ -1,3 +1,4 @@
+import type { Degree } from "../notes/degree.ts";
 import { modulo, type NoteName, pitchClass } from "../notes/note.ts";
 import {
   bestSpelled,
@@ -8,7 +9,8 @@ import {
   type Respelled,
   tonicsAt,
 } from "../notes/note-set.ts";
-import { type Degree, KINDS, type ScaleKind } from "./kind.ts";
+import type { ScaleKind } from "./kind.ts";
+import { KINDS } from "./kinds.ts";
 import { allowsRespelling, scaleNames } from "./scale.ts";
 import { isTheoretical } from "./signature.ts";
 
@@ -45,10 +47,10 @@ const CHROMATIC = 12;
 const EVERY_PITCH: readonly number[] = Array.from({ length: CHROMATIC }, (_, pitch) => pitch);
 
 /**
- * The scales in which all the notes are found, whatever their order and octave; nearest first: fewest further notes, then
- * those on the first note and on the last, then those that keep the letters, then by the order of `kinds`, which has the
- * usual ones first. A chromatic scale is named where all twelve pitches are given, and from the first note only: it holds
- * everything, so that to name it for less would say nothing.
+ * The scales in which all the notes are found, whatever their order and octave; nearest first: fewest further notes,
+ * then those on the first note and on the last, then those that keep the letters, then by the order of `kinds`, which
+ * has the usual ones first. A chromatic scale is named where all twelve pitches are given, and from the first note
+ * only: it holds everything, so that to name it for less would say nothing.
  *
  * @param kinds what to look among; scales in cents beside the twelve keys are passed over, as no names are theirs
  */
@@ -62,8 +64,8 @@ export function scalesHolding(
 }
 
 /**
- * The scales that have all but one of the notes, in the same order. Meant for where no scale has them all; there must be
- * three others at least, or anything would do.
+ * The scales that have all but one of the notes, in the same order. Meant for where no scale has them all; there must
+ * be three others at least, or anything would do.
  */
 export function nearMisses(notes: readonly NoteName[], kinds: readonly ScaleKind[] = KINDS): readonly NearMiss[] {
   const given = distinctNames(notes);

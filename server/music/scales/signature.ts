@@ -1,4 +1,3 @@
-import type { ChordKind } from "../chords/chord.ts";
 import { fifthsOf, modulo, type NoteName, nameAtFifths } from "../notes/note.ts";
 import type { ScaleKind } from "./kind.ts";
 
@@ -20,32 +19,23 @@ export function signatureAccidentals(fifths: number): NoteName[] {
   return accidentals;
 }
 
-function signatureOf(fifths: number): KeySignature {
+/** The signature at a place on the line of fifths: 2 is D major's, -3 C minor's. */
+export function signatureAt(fifths: number): KeySignature {
   return { fifths, accidentals: signatureAccidentals(fifths) };
 }
 
 /** The signature that holds the scale's notes (for minor scales, natural minor's); null for scales of no key. */
 export function keySignature(tonic: NoteName, kind: ScaleKind): KeySignature | null {
-  return kind.signature && signatureOf(fifthsOf(tonic) + kind.signature.own);
+  return kind.signature && signatureAt(fifthsOf(tonic) + kind.signature.own);
 }
 
 /** The signature of the major or minor key on the same tonic: the other one in which a mode is rightly written. */
 export function parallelSignature(tonic: NoteName, kind: ScaleKind): KeySignature | null {
-  return kind.signature && signatureOf(fifthsOf(tonic) + kind.signature.parallel);
-}
-
-/**
- * The signature of an arpeggio: that of its key. Triads and sevenths on a tonic have that key's; the dominant seventh
- * has the major key's a fifth below, diminished triads and half-diminished sevenths the major key's a semitone above.
- * Null for the chords that divide the octave evenly, unless `key` names a major key. Common practice, no source.
- */
-export function chordSignature(root: NoteName, chord: ChordKind, key?: NoteName): KeySignature | null {
-  if (key) return signatureOf(fifthsOf(key));
-  return chord.signature === null ? null : signatureOf(fifthsOf(root) + chord.signature);
+  return kind.signature && signatureAt(fifthsOf(tonic) + kind.signature.parallel);
 }
 
 /** Whether a major or a minor key of at most seven accidentals has its tonic at this place among fifths. */
-function isKeyTonic(fifths: number): boolean {
+export function isKeyTonic(fifths: number): boolean {
   return Math.min(Math.abs(fifths), Math.abs(fifths - 3)) <= 7;
 }
 
@@ -56,15 +46,10 @@ export function isTheoretical(tonic: NoteName, kind: ScaleKind): boolean {
   return !isKeyTonic(fifths);
 }
 
-/** Whether an arpeggio's key would need more than seven accidentals; the even chords are judged by their root. */
-export function isTheoreticalChord(root: NoteName, chord: ChordKind): boolean {
-  const fifths = fifthsOf(root);
-  if (chord.signature !== null) return Math.abs(fifths + chord.signature) > 7;
-  return !isKeyTonic(fifths);
-}
-
-/** The place among fifths, twelve apart from the given one, that is nearest to 0; of 6 and -6 the one on its own side. */
-function nearestToNone(fifths: number): number {
+/**
+ * The place among fifths, twelve apart from the given one, that is nearest to 0; of 6 and -6 the one on its own side.
+ */
+export function nearestToNone(fifths: number): number {
   const sharps = modulo(fifths, 12);
   if (sharps === 6) return fifths >= 0 ? 6 : -6;
   return sharps > 6 ? sharps - 12 : sharps;
@@ -77,12 +62,6 @@ function nearestToNone(fifths: number): number {
 export function usualKey(tonic: NoteName, kind: ScaleKind): NoteName {
   const own = kind.signature?.own ?? 0;
   return nameAtFifths(nearestToNone(fifthsOf(tonic) + own) - own);
-}
-
-/** The root that sounds the same and whose key needs the fewest accidentals. */
-export function usualRoot(root: NoteName, chord: ChordKind): NoteName {
-  const offset = chord.signature ?? 0;
-  return nameAtFifths(nearestToNone(fifthsOf(root) + offset) - offset);
 }
 
 /** `6 sharps`, `1 flat`, `no accidentals`. */

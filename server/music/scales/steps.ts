@@ -1,4 +1,5 @@
-import type { Degree, ScaleKind } from "./kind.ts";
+import type { Degree } from "../notes/degree.ts";
+import type { ScaleKind } from "./kind.ts";
 import { degreesOf } from "./scale.ts";
 
 /** How steps are written: tone and semitone, whole and half, or plain semitones. */
@@ -22,7 +23,8 @@ const LETTERS_TO_STEPS: Readonly<Record<StepStyle, Readonly<Record<string, numbe
 
 /**
  * Reads `T T S T T T S`, `TTSTTTS`, `W-W-H-W-W-W-H` or `2 2 1 2 2 2 1`, in semitones; three are `A` (augmented second)
- * or `3`. Either case; spaces, commas, hyphens and bars part them. Mixed ways of writing, or anything else, is undefined.
+ * or `3`. Either case; spaces, commas, hyphens and bars part them. Mixed ways of writing, or anything else, is
+ * undefined.
  */
 export function parseSteps(words: string): number[] | undefined {
   const marks = [...words.toUpperCase().replace(/[\s,|-]+/gu, "")];

@@ -1,7 +1,7 @@
 import { chordById } from "../chords/chord.ts";
+import { areInCents, type Degree } from "../notes/degree.ts";
 import { type Interval, modulo, type NoteName, pitchClass, transposed } from "../notes/note.ts";
-import type { ExerciseInput } from "../patterns/exercise.ts";
-import type { Degree } from "../scales/kind.ts";
+import type { WhatToPlay } from "../patterns/notes-to-play.ts";
 import { degreesOf } from "../scales/scale.ts";
 import { centsFromEqual, type FromPure, PURE, type Temperament } from "./temperament.ts";
 
@@ -18,19 +18,19 @@ const THIRDS: readonly (Interval & { readonly pure: number })[] = [
 const FIFTHS = [{ steps: 4, semitones: 7, pure: PURE.fifth }];
 
 /**
- * Every major and minor third and every perfect fifth between two notes of a scale (in its rising or its falling form) or
- * a chord, as it is written, and by how many cents it sounds wider than pure. Undefined where the notes do not keep to
- * the twelve keys.
+ * Every major and minor third and every perfect fifth between two notes of a scale (in its rising or its falling form)
+ * or a chord, as it is written, and by how many cents it sounds wider than pure. Undefined where the notes do not keep
+ * to the twelve keys.
  *
  * @param sounding how far the instrument sounds from what is written: the keys that sound are what is tempered
  */
 export function intonationOf(
-  subject: ExerciseInput["subject"],
+  subject: WhatToPlay["subject"],
   temperament: Temperament,
   sounding: Interval = { steps: 0, semitones: 0 },
 ): Intonation | undefined {
   const forms = formsOf(subject);
-  if (forms.flat().some(({ cents }) => cents !== undefined)) return undefined;
+  if (areInCents(forms.flat())) return undefined;
   const tonic = subject.type === "scale" ? subject.tonic : subject.root;
   const keys = centsFromEqual(temperament);
   const fromEqual = (name: NoteName): number => keys[pitchClass(transposed(name, sounding))]!;
@@ -43,7 +43,7 @@ export function intonationOf(
   return { thirds: among(THIRDS), fifths: among(FIFTHS) };
 }
 
-function formsOf(subject: ExerciseInput["subject"]): readonly (readonly Degree[])[] {
+function formsOf(subject: WhatToPlay["subject"]): readonly (readonly Degree[])[] {
   if (subject.type === "chord") return [chordById(subject.chord)?.degrees ?? []];
   const { kind } = subject;
   return kind.falling ? [degreesOf(kind, "up"), degreesOf(kind, "down")] : [degreesOf(kind, "up")];

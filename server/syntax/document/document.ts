@@ -88,7 +88,9 @@ export function blockIndexAt(document: Document, line: number): number {
   return low;
 }
 
-/** Which blocks differ between two states of a document: those from `from` up to `before` became those up to `after`. */
+/**
+ * Which blocks differ between two states of a document: those from `from` up to `before` became those up to `after`.
+ */
 export interface ChangedBlocks {
   readonly from: number;
   readonly before: number;
@@ -192,8 +194,8 @@ function endOfLine(text: string, at: number): number {
 }
 
 /**
- * Cuts a text before each day line. Ten years have tens of thousands of lines of which few open a day or name anything: an
- * expression finds those that may, and only they are looked at.
+ * Cuts a text before each day line. Ten years have tens of thousands of lines of which few open a day or name anything:
+ * an expression finds those that may, and only they are looked at.
  */
 function blocksOf(text: string, last: boolean): Block[] {
   const opening = mayOpenOrName();

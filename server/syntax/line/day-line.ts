@@ -10,11 +10,8 @@ export interface DateWord {
  * the first or the last of four digits. It need not be a date that exists, nor be written as ISO 8601.
  */
 export function isDayLine(line: string): boolean {
-  return USUAL_DAY.test(line) || dateWord(line) !== undefined;
+  return dateWord(line) !== undefined;
 }
-
-/** As nearly every day begins: an expression runs as machine code from the start, where `dateWord` goes by single steps. */
-const USUAL_DAY = /^\d{4}-\d\d-\d\d(?:[ ,]|$)/;
 
 /** Where the date-like word of a day line stands; undefined on any other line. */
 export function dateWord(line: string): DateWord | undefined {
@@ -66,7 +63,13 @@ export function isSpace(code: number): boolean {
     (code >= 9 && code <= 13) ||
     code === 0xa0 ||
     code === 0xfeff ||
-    code === 0x3000 ||
-    (code >= 0x2000 && code <= 0x200a)
+    (code >= 0x1680 &&
+      (code === 0x1680 ||
+        (code >= 0x2000 && code <= 0x200a) ||
+        code === 0x2028 ||
+        code === 0x2029 ||
+        code === 0x202f ||
+        code === 0x205f ||
+        code === 0x3000))
   );
 }

@@ -1,8 +1,10 @@
 import type { Item, Meaning } from "../words/meaning.ts";
-import type { Part } from "./parts.ts";
+import type { Known } from "./piece.ts";
 
 const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "title", "quoted", "free", "faulty subject"];
 const KIND_WORDS: readonly Meaning["type"][] = ["scale", "chord", "kind", "chord kind", "faulty subject"];
+/** Enough behind a comma for a line to be an entry, whatever stands before. */
+const STRONG: readonly Meaning["type"][] = ["tempo", "place", "amount"];
 /** Known to other lines than entries, or to no line by themselves. */
 const NO_TERMS: readonly Meaning["type"][] = [
   "unknown",
@@ -17,26 +19,98 @@ const NO_TERMS: readonly Meaning["type"][] = [
   "phase",
 ];
 
+/** What the items of a piece say for the rule. */
+export function knownOf(items: readonly Item[]): Known {
+  const first = items[0]?.meaning.type;
+  return {
+    alone: areKnown(items, false),
+    behindTempo: areKnown(items, true),
+    counts: items.some(({ meaning }) => meaning.type === "tempo" || meaning.type === "place"),
+    lowerNote: items.length === 1 && items[0]!.meaning.type === "note" && items[0]!.meaning.lower,
+    empty: first === undefined,
+    opensSubject: first !== undefined && SUBJECTS.includes(first),
+    namesKind: items.some(({ meaning }) => KIND_WORDS.includes(meaning.type)),
+    strong: first !== undefined && STRONG.includes(first),
+  };
+}
+
 /**
  * Entry or prose: a line is an entry when every word of its first part is known; or when its first part opens with a
  * title, a figure or a tonic and kind, or holds a kind word, and a later part is all known; or when a later part is a
- * tempo, a place or an amount.
+ * tempo, a place or an amount. A part stands between commas, colons and `>`, and is one piece or several.
  */
-export function isEntry(parts: readonly Part[]): boolean {
-  const [first, ...later] = parts;
-  if (!first?.items.length) return false;
-  if (isKnown(first.items)) return true;
-  const opens =
-    SUBJECTS.includes(first.items[0]!.meaning.type) ||
-    first.items.some((item) => KIND_WORDS.includes(item.meaning.type));
-  if (opens && later.some((part) => part.items.length > 0 && isKnown(part.items))) return true;
-  return later.some(
-    (part) => isKnown(part.items) && ["tempo", "place", "amount"].includes(part.items[0]?.meaning.type ?? ""),
-  );
+export class EntryRule {
+  private part = -1;
+  private pieces = 0;
+  private known = false;
+  private counts = false;
+  private strong = false;
+  private loneNote = false;
+  private first = false;
+  private opens = false;
+  private later = false;
+  private laterStrong = false;
+  private filled = false;
+
+  reset(): void {
+    this.part = -1;
+    this.pieces = 0;
+    this.first = false;
+    this.opens = false;
+    this.later = false;
+    this.laterStrong = false;
+    this.filled = false;
+  }
+
+  /** The next piece; `joined` goes on with the part before. */
+  take(known: Known, joined: boolean): void {
+    if (!joined || this.part < 0) {
+      this.endPart();
+      this.part++;
+      this.pieces = 0;
+      this.known = !known.empty;
+      this.counts = false;
+      this.strong = known.strong;
+      this.loneNote = known.lowerNote;
+      if (this.part === 0) {
+        this.filled = !known.empty;
+        this.opens = known.opensSubject;
+      }
+    }
+    this.known &&= this.counts ? known.behindTempo : known.alone || known.lowerNote;
+    this.counts ||= known.counts;
+    if (this.part === 0) this.opens ||= known.namesKind;
+    this.pieces++;
+    this.loneNote ||= known.lowerNote;
+  }
+
+  get isEntry(): boolean {
+    this.endPart();
+    this.pieces = 0;
+    return this.filled && (this.first || (this.opens && this.later) || this.laterStrong);
+  }
+
+  private endPart(): void {
+    if (this.pieces === 0) return;
+    const known = this.known && !(this.loneNote && this.pieces > 1);
+    if (this.part === 0) this.first = known;
+    else if (known) {
+      this.later = true;
+      this.laterStrong ||= this.strong;
+    }
+  }
 }
 
-function isKnown(items: readonly Item[]): boolean {
-  let counts = false;
+/** The same for parts that are read already. */
+export function isEntry(parts: readonly { readonly items: readonly Item[] }[]): boolean {
+  const rule = new EntryRule();
+  for (const { items } of parts) rule.take(knownOf(items), false);
+  return rule.isEntry;
+}
+
+/** @param behindTempo a tempo or a place stands before, which a bare number goes on with */
+function areKnown(items: readonly Item[], behindTempo: boolean): boolean {
+  let counts = behindTempo;
   return (
     items.length > 0 &&
     items.every((item, i) => {
@@ -46,7 +120,6 @@ function isKnown(items: readonly Item[]): boolean {
   );
 }
 
-/** `counts`: a tempo or a place stands before, which a bare number goes on with. */
 function isKnownItem({ meaning }: Item, next: Item | undefined, alone: boolean, counts: boolean): boolean {
   if (meaning.type === "note") return !meaning.lower || alone;
   if (meaning.type === "number" || meaning.type === "range") return counts;

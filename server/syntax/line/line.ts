@@ -82,4 +82,12 @@ export type Line =
   | ({ readonly type: "conflict marker"; readonly start: number; readonly end: number } & Base)
   | ({ readonly type: "too long"; readonly length: number } & Base);
 
+/** What a line is to those around it: it frames those below it, or is a remark, or blank, or nothing of that. */
+export type LineSort = "day" | "session" | "phase" | "remark" | "blank" | "other";
+
+export function sortOf(type: Line["type"]): LineSort {
+  const framing = type === "day" || type === "session" || type === "phase";
+  return framing || type === "remark" || type === "blank" ? type : "other";
+}
+
 export type LineOf<T extends Line["type"]> = Extract<Line, { readonly type: T }>;

@@ -1,4 +1,7 @@
-/** The declaration words behind which a name stands in quotes that may be used without them, or tells a pattern or scale. */
+/**
+ * The declaration words behind which a name stands in quotes that may be used without them, or tells a pattern or
+ * scale.
+ */
 export const NAMING_WORDS: readonly string[] = [
   "piece",
   "study",

@@ -9,16 +9,10 @@ import type {
 } from "../words/meaning.ts";
 import { type NoteReading, noteAt, parted } from "../words/note-word.ts";
 import { tokenise } from "../words/token.ts";
-import type { Vocabulary } from "../words/vocabulary.ts";
 import { claimAfterColon } from "./claim.ts";
-import { cutLine } from "./cut.ts";
+import { cutLine, type Part } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
-import { type Part, type PartMemo, partsOf } from "./parts.ts";
-
-interface Context {
-  readonly vocabulary: Vocabulary;
-  readonly memo: PartMemo;
-}
+import { type PartContext, partsOf } from "./parts.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
 
@@ -28,7 +22,7 @@ export function parseEntry(
   start: number,
   end: number,
   parts: readonly Part[],
-  context: Context,
+  context: PartContext,
 ): EntryLine {
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
   const found = chainOf(text, rest) ?? keysInARow(text, end, rest, context) ?? firstSubject(text, end, rest, context);
@@ -47,7 +41,7 @@ function takeClaim(
   text: string,
   end: number,
   parts: readonly Part[],
-  context: Context,
+  context: PartContext,
 ): { claims: Claim[]; parts: readonly Part[] } {
   const colon = parts.findIndex((part, i) => i > 0 && part.after === ":");
   const claim =
@@ -110,7 +104,7 @@ function asScale(item: Item | undefined): ScaleMeaning | undefined {
 }
 
 /** `C, G and D major`: several keys where one subject belongs. */
-function keysInARow(text: string, end: number, parts: readonly Part[], { vocabulary }: Context): Found | undefined {
+function keysInARow(text: string, end: number, parts: readonly Part[], { vocabulary }: PartContext): Found | undefined {
   const row: Item[] = [];
   let taken = 0;
   for (const part of parts) {
@@ -158,7 +152,7 @@ function leadingKeys(items: readonly Item[]): number {
   return scale >= 0 && items.slice(0, scale).every((item) => isKeyInRow(item, item)) ? scale + 1 : -1;
 }
 
-function firstSubject(text: string, end: number, parts: readonly Part[], context: Context): Found {
+function firstSubject(text: string, end: number, parts: readonly Part[], context: PartContext): Found {
   const items = parts.flatMap((part) => part.items);
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
@@ -183,7 +177,7 @@ function behindTonic(subject: string, notes: NoteReading): string {
   return first ? subject.slice(first.start) : "";
 }
 
-function asSubject(text: string, item: Item, next: Item | undefined, { vocabulary }: Context): Subject | undefined {
+function asSubject(text: string, item: Item, next: Item | undefined, { vocabulary }: PartContext): Subject | undefined {
   const { start, end, meaning } = item;
   const at = (subject: Subject["meaning"]): Subject => ({ start, end, meaning: subject });
   switch (meaning.type) {

@@ -1,51 +1,52 @@
-import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
-import { cutLine, isRemarkMark, remarkText } from "./cut.ts";
+import { type Part, remarkText } from "./cut.ts";
 import { dateWord } from "./day-line.ts";
-import { declarationWordAt, isDeclaration, nearestDeclarationWord } from "./declaration-word.ts";
+import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
+import { declarationWordAt } from "./declaration-word.ts";
 import { isEntry } from "./entry-rule.ts";
 import type { Line, Remark } from "./line.ts";
+import type { LineReader } from "./line-reader.ts";
 import { parseEntry } from "./parse-entry.ts";
-import { type Part, type PartMemo, partsOf } from "./parts.ts";
-
-/** Longer lines are not read: one error says so. In UTF-16 units. */
-export const LONGEST_LINE = 4096;
-
-const CONFLICT = /^(?:<{7}|>{7}|={7}|\|{7})(?:\s|$)/;
-const BULLET = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
 
 export interface LineContext {
   readonly vocabulary: Vocabulary;
-  /** Parts read before, by their text: owned by whoever owns the vocabulary. */
-  readonly memo: PartMemo;
+  /** What was read before with this vocabulary: owned by whoever owns that. */
+  readonly memo: LineReader;
   /** Above the first day. */
   readonly head: boolean;
 }
 
 /** Reads one line. Never fails: what cannot be read is an `unknown` item, a `prose` line, or a line of its own kind. */
 export function parseLine(text: string, context: LineContext): Line {
-  if (text.length > LONGEST_LINE) return { type: "too long", length: text.length };
-  const first = text.search(/[^\s\uFEFF]/);
-  if (first < 0) return { type: "blank" };
-  if (CONFLICT.test(text)) return { type: "conflict marker", start: 0, end: text.length };
-  const date = dateWord(text);
-  const start = date ? date.end : BULLET.exec(text)![0].length;
-  if (!date && isRemarkMark(text, start))
-    return { type: "remark", start, remark: { start, ...remarkText(text, start) } };
-  const { cuts, remark: remarkAt } = cutLine(text, date ? date.end : first);
-  const remark: Remark | undefined =
-    remarkAt < text.length ? { start: remarkAt, ...remarkText(text, remarkAt) } : undefined;
-  const parts = partsOf(
-    text,
-    cuts.length ? [{ ...cuts[0]!, start: Math.max(start, cuts[0]!.start) }, ...cuts.slice(1)] : cuts,
-    context,
-  );
-  const end = text.slice(0, remarkAt).trimEnd().length;
-  if (date)
-    return { type: "day", start: date.start, end, date: date.text, dateEnd: date.end, items: flat(parts), remark };
-  return readParts(text, start, end, parts, remark, context);
+  context.memo.read(text, 0, text.length);
+  return lineRead(context.memo, text, context);
 }
 
+/** The line that a reader has just read. */
+export function lineRead(reader: LineReader, text: string, context: LineContext): Line {
+  const { kind, from } = reader;
+  if (kind === "too long") return { type: "too long", length: text.length };
+  if (kind === "blank") return { type: "blank" };
+  if (kind === "conflict marker") return { type: "conflict marker", start: 0, end: text.length };
+  const start = reader.start - from;
+  if (kind === "remark") return { type: "remark", start, remark: { start, ...remarkText(text, start) } };
+  const at = reader.cuts.remark - from;
+  const remark: Remark | undefined = at < text.length ? { start: at, ...remarkText(text, at) } : undefined;
+  const end = reader.contentEnd() - from;
+  const parts = reader.parts();
+  if (kind === "day") {
+    const date = dateWord(text)!;
+    return { type: "day", start: date.start, end, date: date.text, dateEnd: date.end, items: flat(parts), remark };
+  }
+  if (kind === "phase") return { type: "phase", start, end, items: flat(parts), remark };
+  if (kind === "entry") return { ...parseEntry(text, start, end, parts, context), remark };
+  if (end <= start) return { type: "prose", start: text.search(/\S/), end: text.trimEnd().length, remark };
+  return kind === "open"
+    ? readParts(text, start, end, parts, remark, context)
+    : readSentence(text, start, end, remark, context);
+}
+
+/** A line that only the words of the whole tell. */
 function readParts(
   text: string,
   start: number,
@@ -54,7 +55,6 @@ function readParts(
   remark: Remark | undefined,
   context: LineContext,
 ): Line {
-  if (end <= start) return { type: "prose", start: text.search(/\S/), end: text.trimEnd().length, remark };
   const frame = frameType(parts);
   if (frame) return { type: frame, start, end, items: flat(parts), remark };
   const declared = declarationWordAt(text, start, end);
@@ -62,6 +62,16 @@ function readParts(
     return { type: "declaration", start, end, word: declared.word, wordEnd: declared.end, remark };
   }
   if (isEntry(parts)) return { ...parseEntry(text, start, end, parts, context), remark };
+  return readSentence(text, start, end, remark, context);
+}
+
+function readSentence(
+  text: string,
+  start: number,
+  end: number,
+  remark: Remark | undefined,
+  context: LineContext,
+): Line {
   const near = context.head ? nearestDeclarationWord(text, start, end, context.vocabulary) : undefined;
   return near ? { type: "near declaration", start, end, ...near, remark } : { type: "prose", start, end, remark };
 }
@@ -76,6 +86,6 @@ function frameType(parts: readonly Part[]): "session" | "phase" | "break" | "pla
   return opening.type === "line word" ? opening.id : undefined;
 }
 
-function flat(parts: readonly Part[]): readonly Item[] {
+function flat(parts: readonly Part[]): Part["items"] {
   return parts.flatMap((part) => part.items);
 }

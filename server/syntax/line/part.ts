@@ -19,8 +19,9 @@ import type { Vocabulary } from "../words/vocabulary.ts";
 import { type Found, Words } from "../words/words.ts";
 
 /**
- * What the words of one part of a line mean, from left to right: at each word the longest known phrase is taken. A part is what stands between commas, colons and `>`.
- * Columns count from the beginning of the part. Depends on nothing but its arguments.
+ * What the words of one part of a line mean, from left to right: at each word the longest known phrase is taken. A part
+ * is what stands between commas, colons and `>`. Columns count from the beginning of the part. Depends on nothing but
+ * its arguments.
  */
 export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] {
   const tokens = parted(tokenise(text), vocabulary.notes);
@@ -34,7 +35,10 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
   return items;
 }
 
-/** In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the line. */
+/**
+ * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
+ * line.
+ */
 const SPOKEN_TRIES = 3;
 
 function spokenTriesAt(words: Words, i: number): Found | undefined {
@@ -113,7 +117,9 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
   ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),
 );
 
-/** The longest phrase of the tables, and what may go on behind it. Where it means several things, the first of `ORDER`. */
+/**
+ * The longest phrase of the tables, and what may go on behind it. Where it means several things, the first of `ORDER`.
+ */
 function phraseAt(words: Words, i: number): Found | undefined {
   const phrase = words.phrase(i, ...ORDER);
   switch (phrase?.meaning.type) {

@@ -1,6 +1,6 @@
 /**
- * What was made of texts, kept by the text in about so many bytes at most. Entries come into a young generation; when that
- * holds half of the bytes, it becomes the old one, and what was old and not asked for since is gone.
+ * What was made of texts, kept by the text in about so many bytes at most. Entries come into a young generation; when
+ * that holds half of the bytes, it becomes the old one, and what was old and not asked for since is gone.
  */
 export class BoundedMemo<T extends NonNullable<unknown> | null> {
   private young = new Map<string, T>();
@@ -14,8 +14,8 @@ export class BoundedMemo<T extends NonNullable<unknown> | null> {
   ) {}
 
   /**
-   * The value of a text, made where none is kept. It is made of the memo's own copy of the text: pieces of that keep nothing
-   * else alive.
+   * The value of a text, made where none is kept. It is made of the memo's own copy of the text: pieces of that keep
+   * nothing else alive.
    */
   of(text: string, make: (text: string) => T): T {
     const known = this.get(text);
@@ -56,8 +56,8 @@ const ENTRY_BYTES = 64;
 const USUAL_BYTES = 128;
 
 /**
- * A text that is cut out of another keeps the whole of that alive: a word of a journal the whole file. Joined with something
- * and cut again it stands by itself (test/syntax/words/bounded-memo.test.ts).
+ * A text that is cut out of another keeps the whole of that alive: a word of a journal the whole file. Joined with
+ * something and cut again it stands by itself (test/syntax/words/bounded-memo.test.ts).
  */
 function ownCopy(text: string): string {
   return ` ${text}`.slice(1);

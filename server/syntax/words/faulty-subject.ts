@@ -113,6 +113,8 @@ const KNOWN_BEHIND_A_TONIC = [
   "title",
   "place",
   "part of a kind",
+  "kind",
+  "chord kind",
 ] as const;
 
 function undeclaredScale(words: Words, i: number): Found<FaultySubject> | undefined {

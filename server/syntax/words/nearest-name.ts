@@ -4,7 +4,10 @@ import { distance } from "fastest-levenshtein";
 export interface Near {
   /** Its place in the list. */
   readonly index: number;
-  /** How many letters were put in, taken out or changed; less for the same letters in another order, and for a like beginning. */
+  /**
+   * How many letters were put in, taken out or changed; less for the same letters in another order, and for a like
+   * beginning.
+   */
   readonly slips: number;
 }
 
@@ -39,8 +42,8 @@ function sumOf(word: string): number {
 const FAR = 3;
 
 /**
- * A list of names in which the one nearest to a word is sought, for lists of thousands and as many words. How several names
- * begin is compared once, and those that cannot be near are told by the letters they hold.
+ * A list of names in which the one nearest to a word is sought, for lists of thousands and as many words. How several
+ * names begin is compared once, and those that cannot be near are told by the letters they hold.
  */
 export class NameIndex {
   private readonly all: SortedNames;
@@ -61,7 +64,9 @@ export class NameIndex {
     }
   }
 
-  /** The name with the fewest slips, fewer than `least` and longer or shorter by less; of several the first of the list. */
+  /**
+   * The name with the fewest slips, fewer than `least` and longer or shorter by less; of several the first of the list.
+   */
   nearest(word: string, least: number): Near | undefined {
     const furthest = Math.ceil(least + MOST_TAKEN_OFF) - 1;
     let best: Near = { index: -1, slips: least };
@@ -152,8 +157,9 @@ function lengthAlike(a: string, b: string): number {
 }
 
 /**
- * How many letters are put in, taken out or changed between a word and names that come in the order of their texts, as far as
- * there are no more than `most` (Wagner and Fischer 1974; Ukkonen 1985 for the band). One row for each letter of a name.
+ * How many letters are put in, taken out or changed between a word and names that come in the order of their texts, as
+ * far as there are no more than `most` (Wagner and Fischer 1974; Ukkonen 1985 for the band). One row for each letter of
+ * a name.
  */
 class ChangesTable {
   private readonly rows: Uint8Array[];
@@ -168,8 +174,8 @@ class ChangesTable {
   }
 
   /**
-   * Fills the rows of a name, of which `alike` are those of the name before, and returns how many are: fewer than it has letters
-   * where no word that goes on like this is within reach.
+   * Fills the rows of a name, of which `alike` are those of the name before, and returns how many are: fewer than it
+   * has letters where no word that goes on like this is within reach.
    */
   fill(name: string, alike: number): number {
     for (this.depth = Math.min(this.depth, alike); this.depth < name.length; this.depth++)
@@ -202,7 +208,10 @@ class ChangesTable {
   }
 }
 
-/** The letters of words, and the pairs of letters side by side, each as one bit of 32 or 64: two words are soon compared. */
+/**
+ * The letters of words, and the pairs of letters side by side, each as one bit of 32 or 64: two words are soon
+ * compared.
+ */
 class LetterSets {
   private readonly lengths: Uint32Array;
   private readonly letters: Int32Array;
@@ -228,8 +237,8 @@ class LetterSets {
   }
 
   /**
-   * Whether so many changes may lead to another word, longer or shorter by less than `longer`: none adds or takes more than one
-   * letter and two pairs.
+   * Whether so many changes may lead to another word, longer or shorter by less than `longer`: none adds or takes more
+   * than one letter and two pairs.
    */
   mayBecome(at: number, word: LetterSets, longer: number, changes: number): boolean {
     const more = this.lengths[at]! - word.lengths[0]!;

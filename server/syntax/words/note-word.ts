@@ -18,7 +18,10 @@ const ALTER: Readonly<Record<string, number>> = {
 };
 /** How notes are named in a journal's language (`NoteNames` in music/ are such). */
 export interface NoteReading {
-  /** Single words, without an octave; in lower case, without accents, with plain signs. Null for letters with signs, as in English. */
+  /**
+   * Single words, without an octave; in lower case, without accents, with plain signs. Null for letters with signs, as
+   * in English.
+   */
   readonly words: ReadonlyMap<string, Pick<WrittenNote, "letter" | "alter">> | null;
   /** The words that may follow a name, in semitones; in lower case, without accents, spaces and hyphens. */
   readonly accidentals: ReadonlyMap<string, number>;
@@ -38,7 +41,10 @@ export interface NoteRun {
   readonly lower: boolean;
 }
 
-/** The note that begins at a token: `F#`, `B♭4`, `bb` (B flat), `F sharp`, `F double sharp`; `fis`, `fa dièse` where they are named so. */
+/**
+ * The note that begins at a token: `F#`, `B♭4`, `bb` (B flat), `F sharp`, `F double sharp`; `fis`, `fa dièse` where
+ * they are named so.
+ */
 export function noteAt(tokens: readonly Token[], i: number, reading: NoteReading): NoteRun | undefined {
   const token = tokens[i];
   if (!token || token.quote) return undefined;
@@ -74,7 +80,7 @@ export function noteOf(word: string, { words, strokes }: NoteReading): Spelled |
 
 /** The octave that begins with middle C. */
 const MIDDLE = 4;
-const OCTAVE = /^(.+?)(\d|'{1,5})?$/u;
+const OCTAVE = /^(.+?)(\d|'{1,5})?$/su;
 
 /** A single letter, a letter with too many accidentals, or a German note name: meant as a note, but none. */
 const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}\d?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;

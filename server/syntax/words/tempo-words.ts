@@ -3,6 +3,10 @@ import type { Fraction, MeaningOf } from "./meaning.ts";
 import { BEATS } from "./terms.ts";
 import type { Found, Words } from "./words.ts";
 
+/** Beats a minute outside which a tempo is hardly meant. */
+export const SLOWEST = 20;
+export const FASTEST = 400;
+
 const NUMBER = /^\d{1,6}(?:\.\d{1,3})?$/;
 const RANGE = /^(\d{1,6}(?:\.\d{1,3})?)[-–](\d{1,6}(?:\.\d{1,3})?)$/;
 

@@ -126,7 +126,10 @@ function endsFreeWords(words: Words, i: number): boolean {
   return Boolean(tempoAt(words, i) ?? words.phrase(i, "outcome") ?? amountAt(words, i));
 }
 
-/** `on tenor recorder`, `on "my flute"`; a known instrument's name alone is read too. In quotes behind `on` stands nothing else. */
+/**
+ * `on tenor recorder`, `on "my flute"`; a known instrument's name alone is read too. In quotes behind `on` stands
+ * nothing else.
+ */
 export function instrumentAt(words: Words, i: number): Found<MeaningOf<"instrument" | "unknown">> | undefined {
   const on = words.is(i, "on") ? 1 : 0;
   const quoted = on ? words.quoted(i + 1) : undefined;

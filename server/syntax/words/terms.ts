@@ -1,11 +1,15 @@
 import type { Fraction, Meaning } from "./meaning.ts";
 
-/** A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out. */
+/**
+ * A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out.
+ */
 export interface Phrase {
   readonly words: readonly string[];
   readonly meaning: Meaning;
   /** One sentence for hovers and completion. */
   readonly sentence?: string;
+  /** Of another language than the journal's: it is known when seen, and never offered for a word that is nearly it. */
+  readonly foreign?: true;
 }
 
 const WEEKDAYS = [

@@ -45,8 +45,8 @@ export function tokenise(text: string, offset = 0): Token[] {
   return tokens;
 }
 
-/** Where the quote that opens at `open` closes; -1 where it does not. */
-export function closingQuote(text: string, open: number): number {
-  for (let i = open + 1; i < text.length; i++) if (isQuote(text[i]!)) return i;
+/** Where the quote that opens at `open` closes, before `to`; -1 where it does not. */
+export function closingQuote(text: string, open: number, to = text.length): number {
+  for (let i = open + 1; i < to; i++) if (isQuote(text[i]!)) return i;
   return -1;
 }

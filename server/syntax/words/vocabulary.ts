@@ -41,8 +41,8 @@ export class Vocabulary {
   private readonly lists: Partial<Record<"titles" | "subjects" | "instruments" | "words", readonly string[]>> = {};
   /** Null for a list that was gone through once. */
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
-  /** Some declared name that may stand without quotes holds a number of two figures or more. */
-  readonly hasNumberedNames: boolean;
+  /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
+  readonly numbersInNames: ReadonlySet<string>;
 
   constructor(
     readonly own: readonly Phrase[],
@@ -56,7 +56,7 @@ export class Vocabulary {
       ...declared.instruments,
       ...declared.titles.flatMap(({ short }) => short ?? []),
     ];
-    this.hasNumberedNames = unquoted.some((name) => /\d\d/.test(name));
+    this.numbersInNames = new Set(unquoted.flatMap((name) => name.match(/\d+/g) ?? []));
     for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
     for (const { title, short } of declared.titles) {
       this.titles.set(nameKey(title), title);
@@ -92,9 +92,9 @@ export class Vocabulary {
   }
 
   /**
-   * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word, three
-   * at most. Of several, one with the same letters in another order, then one that begins alike. Long lists are best given
-   * as the same array each time.
+   * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word,
+   * three at most. Of several, one with the same letters in another order, then one that begins alike. Long lists are
+   * best given as the same array each time.
    */
   nearest(word: string, ...among: readonly (readonly string[])[]): string | undefined {
     if (word.length > LONGEST_GUESS || word.length < 3) return undefined;
@@ -138,7 +138,7 @@ export class Vocabulary {
   private get allWords(): readonly string[] {
     const { titles, phases, activities, instruments } = this.declared;
     this.lists.words ??= [
-      ...this.own.flatMap((phrase) => phrase.words),
+      ...this.own.flatMap(({ words, foreign }) => (foreign ? [] : words)),
       ...titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
       ...[...phases, ...activities, ...instruments].map(nameKey),
     ];

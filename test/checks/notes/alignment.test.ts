@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { distance } from "fastest-levenshtein";
 import { expect, test } from "vitest";
 import { type Alignment, align } from "../../../server/checks/notes/alignment.ts";
+import { FEW, MANY } from "../../support/random-runs.ts";
 
 /** Two words laid side by side, a letter being a note: `-` is missing above or too many below. */
 function laid(
@@ -57,7 +58,7 @@ test("the differences are the Levenshtein distance (npm fastest-levenshtein), an
       expect([expected, mayLeaveOutLast ? expected.slice(0, -1) : expected]).toContain(below);
       expect(alignment.steps.filter(({ type }) => type !== "same")).toHaveLength(alignment.differences);
     }),
-    { seed: 61, numRuns: 1000 },
+    { seed: 61, numRuns: MANY },
   );
 });
 
@@ -69,6 +70,6 @@ test("long lists that go astray a little are aligned as well as by the whole tab
       const typed = changes.reduce((now, [at, by]) => now.slice(0, at) + by + now.slice(at + 1), expected);
       expect(laid(typed, expected).alignment.differences).toBe(distance(typed, expected));
     }),
-    { seed: 62, numRuns: 30 },
+    { seed: 62, numRuns: FEW },
   );
 });

@@ -8,6 +8,7 @@ import { readings } from "../../../server/checks/notes/readings.ts";
 import type { Note, NoteName } from "../../../server/music/notes/note.ts";
 import { PATTERNS, VARIANTS } from "../../../server/music/patterns/pattern.ts";
 import type { ClaimedNote } from "../../../server/syntax/line/line.ts";
+import { MANY } from "../../support/random-runs.ts";
 import { beside } from "./claims.ts";
 
 const letters = fc.string({ unit: fc.constantFrom(..."abcdefg"), minLength: 1, maxLength: 100 });
@@ -28,7 +29,7 @@ test("differences are counted as npm fastest-levenshtein counts them", () => {
       if (differences <= most) expect(found).toBe(differences);
       else expect(found).toBeGreaterThan(most);
     }),
-    { seed: 71, numRuns: 1000 },
+    { seed: 71, numRuns: MANY },
   );
 });
 
@@ -67,7 +68,7 @@ test("how long a reading is is told without its notes", () => {
         expect([possible.length, possible.patterned]).toEqual([reading.notes.length, reading.patterned]);
       }
     }),
-    { seed: 72, numRuns: 300 },
+    { seed: 72 },
   );
 });
 
@@ -132,6 +133,6 @@ test("the best reading is that of a look at every reading in full", () => {
         );
       },
     ),
-    { seed: 73, numRuns: 600 },
+    { seed: 73 },
   );
 });

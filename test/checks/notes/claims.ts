@@ -3,8 +3,9 @@ import type { ClaimedExercise } from "../../../server/checks/notes/note-list.ts"
 import { CHORDS } from "../../../server/music/chords/chord.ts";
 import { parseNote } from "../../../server/music/notes/note.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../../server/music/patterns/exercise.ts";
-import { declaredKind, KINDS } from "../../../server/music/scales/kind.ts";
+import type { ChordToPlay, ScaleToPlay } from "../../../server/music/patterns/notes-to-play.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { claimAfterColon } from "../../../server/syntax/line/claim.ts";
 import type { ClaimedNote } from "../../../server/syntax/line/line.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { checkNoteList } from "../../../server/checks/notes/note-list.ts";
-import { instrumentById } from "../../../server/music/instruments/instrument.ts";
+import { instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { namesById } from "../../../server/music/notes/note-names.ts";
 import { type Beside, beside, listed, mended, underlined } from "./claims.ts";
 

@@ -1,7 +1,8 @@
 import { Note as Tonal } from "tonal";
 import { expect, test } from "vitest";
 import { checkNotesInRange } from "../../../server/checks/notes/range.ts";
-import { INSTRUMENTS, type Instrument, instrumentById } from "../../../server/music/instruments/instrument.ts";
+import type { Instrument } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { type Note, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
 import { underlined } from "./claims.ts";

@@ -2,7 +2,7 @@ import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
 import { checkSteps } from "../../../server/checks/notes/step-claim.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
-import { KINDS } from "../../../server/music/scales/kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { stepsOf } from "../../../server/music/scales/steps.ts";
 import scales from "../../reference/scales.json" with { type: "json" };
 import others from "../../reference/scales-other-and-arpeggios.json" with { type: "json" };

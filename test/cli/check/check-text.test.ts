@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
+import { FEW } from "../../support/random-runs.ts";
 import { daystave } from "../command-line.ts";
 
 const FILES = {
@@ -75,7 +76,7 @@ test("control and bidirectional characters of a journal never reach the terminal
         expect(stdout + stderr).not.toMatch(RAW);
       }
     }),
-    { seed: 5, numRuns: 60 },
+    { seed: 5, numRuns: FEW },
   );
 });
 

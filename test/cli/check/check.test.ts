@@ -2,7 +2,7 @@ import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
-import type { CheckReport } from "../../../server/cli/check/check.ts";
+import type { CheckReport } from "../../../server/cli/check/check-report.ts";
 import { diagnosticsOf } from "../../../server/features/diagnostics/diagnostics.ts";
 import { diskReader } from "../../../server/host/node/file-reader.ts";
 import { canonicalUri } from "../../../server/host/uri.ts";

@@ -3,7 +3,8 @@ import { version } from "../../../package.json";
 import { CODES } from "../../../server/checks/codes.ts";
 import { daystave } from "../command-line.ts";
 
-// Against the text of OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0, March 2020; sections named.
+// Against the text of OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0, March 2020; sections
+// named.
 
 async function check(files: Record<string, string | Uint8Array>) {
   const { stdout, status } = await daystave(["check", "--sarif"], { files });

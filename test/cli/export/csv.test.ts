@@ -37,7 +37,8 @@ test("figures, yes and no, and nothing", () => {
 
 test("a semicolon, which parts cells where a comma is the decimal sign", () => check("a;b", '"a;b"'));
 
-// OWASP, "CSV Injection", and OWASP ASVS 5.0, requirement 1.2.10: an apostrophe before = + - @, tab and NUL, inside quotes.
+// OWASP, "CSV Injection", and OWASP ASVS 5.0, requirement 1.2.10: an apostrophe before = + - @, tab and NUL, inside
+// quotes.
 describe("what a spreadsheet would run", () => {
   test.each(["=1+1", "+1+1", "-1+1", "@SUM(A1)", "＝1+1", "＋1", "－1", "＠A1", "  =1+1", '=HYPERLINK("x";"y")'])(
     "%s",
@@ -88,7 +89,7 @@ test("any cells come back, and none of them runs", () => {
       }
       expect(table.replaceAll("\r\n", "")).not.toMatch(/[\u0000-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/);
     }),
-    { seed: 4180, numRuns: 300 },
+    { seed: 4180 },
   );
 }, 30_000);
 

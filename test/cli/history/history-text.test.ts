@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
+import { FEW } from "../../support/random-runs.ts";
 import { type Around, daystave } from "../command-line.ts";
 
 /** What is printed for a journal of one file, in lines: the table, and the sentences below it. */
@@ -129,7 +130,7 @@ describe("columns", () => {
         const { table } = await told(`2026-03-02\n${entries}`);
         expect(starts(table.slice(1), / {2}▄ {2}/).size).toBe(1);
       }),
-      { seed: 4, numRuns: 60 },
+      { seed: 4, numRuns: FEW },
     );
   });
 

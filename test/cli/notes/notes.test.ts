@@ -1,20 +1,20 @@
 import { readFileSync } from "node:fs";
 import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../../server/cli/notes/exercise-report.ts";
+import type { NotesReport } from "../../../server/cli/notes/notes-report.ts";
 import patterns from "../../reference/patterns.json" with { type: "json" };
 import scales from "../../reference/scales.json" with { type: "json" };
 import type { Files } from "../../support/temporary-folder.ts";
 import { daystave } from "../command-line.ts";
 
-async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<ExerciseReport> {
+async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<NotesReport> {
   const { status, stdout, stderr } = await daystave(["notes", exercise, "--json", ...options], { files });
   expect([status, stderr], exercise).toEqual([0, ""]);
   return JSON.parse(stdout);
 }
 
 /** The exercise as it is told, as far as the expectation goes. */
-async function check(exercise: string, expected: Partial<ExerciseReport>, options: string[] = [], files: Files = {}) {
+async function check(exercise: string, expected: Partial<NotesReport>, options: string[] = [], files: Files = {}) {
   expect(await report(exercise, options, files), exercise).toMatchObject(expected);
 }
 

@@ -1,18 +1,18 @@
 import { Note as Tonal } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../../server/cli/notes/exercise-report.ts";
+import type { NotesReport } from "../../../server/cli/notes/notes-report.ts";
 import { recordersOf } from "../../music/fingering/recorder-reference.ts";
 import fingerings from "../../reference/recorder-fingerings.json" with { type: "json" };
 import type { Files } from "../../support/temporary-folder.ts";
 import { daystave } from "../command-line.ts";
 
 /**
- * `notes --json` over the whole range of each recorder, row by row against test/reference/recorder-fingerings.json, whose rows
- * count semitones from the lowest note, and test/reference/instrument-ranges.json, which says what that note sounds and how
- * much lower it is written. MIDI numbers are npm `tonal`'s.
+ * `notes --json` over the whole range of each recorder, row by row against test/reference/recorder-fingerings.json,
+ * whose rows count semitones from the lowest note, and test/reference/instrument-ranges.json, which says what that note
+ * sounds and how much lower it is written. MIDI numbers are npm `tonal`'s.
  */
 
-async function report(instrument: string, exercise: string, files: Files = {}): Promise<ExerciseReport> {
+async function report(instrument: string, exercise: string, files: Files = {}): Promise<NotesReport> {
   const options = instrument ? ["--instrument", instrument] : [];
   const { status, stdout, stderr } = await daystave(["notes", exercise, "--json", ...options], { files });
   expect([status, stderr]).toEqual([0, ""]);

@@ -1,12 +1,12 @@
 import { Note } from "tonal";
 import { describe, expect, test } from "vitest";
-import type { ExerciseReport } from "../../../server/cli/notes/exercise-report.ts";
+import type { NotesReport } from "../../../server/cli/notes/notes-report.ts";
 import reference from "../../reference/temperaments.json" with { type: "json" };
 import archive from "../../reference/temperaments-scala.json" with { type: "json" };
 import type { Files } from "../../support/temporary-folder.ts";
 import { daystave } from "../command-line.ts";
 
-async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<ExerciseReport> {
+async function report(exercise: string, options: string[] = [], files: Files = {}): Promise<NotesReport> {
   const { status, stdout, stderr } = await daystave(["notes", exercise, "--json", ...options], { files });
   expect([status, stderr], exercise).toEqual([0, ""]);
   return JSON.parse(stdout);
@@ -91,7 +91,8 @@ describe("as text", () => {
     return told!.trimEnd().split("\n");
   }
 
-  // The distances follow from the definitions: 1/6 of the Pythagorean comma is 3.9 cents, a fifth of the circle for each.
+  // The distances follow from the definitions: 1/6 of the Pythagorean comma is 3.9 cents, a fifth of the circle for
+  // each.
   test("the tuning stands behind the frequencies, and thirds and fifths are told by their distance from pure", async () => {
     expect(await rows("C major arpeggio", "A=415, Vallotti")).toEqual([
       "C4 247.6, E4 310.5, G4 370.6, C5 495.2 Hz (A=415, Vallotti)",

@@ -17,7 +17,10 @@ const TODAY = parseIsoDate("2026-03-09")!;
 const HEAD = "instrument alto recorder\npitch A=415, Vallotti\n";
 const DAY = "\n2026-03-02 Mon\n";
 
-/** A name of a note that stands by itself, with signs and an octave perhaps; not in the name of a key, and not a word `A`. */
+/**
+ * A name of a note that stands by itself, with signs and an octave perhaps; not in the name of a key, and not a word
+ * `A`.
+ */
 const NAMED = /(?<![\w#-])(?!A )[A-G](?:#|b)*\d?(?![\w#'])(?! (?:major|natural minor|minor|dorian|whole-tone))(?!=\d)/;
 
 function hover(head: string, marked: string): string {

@@ -8,6 +8,7 @@ import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument, lineAt } from "../../../server/syntax/document/document.ts";
 import patterns from "../../reference/patterns.json" with { type: "json" };
+import { FEW } from "../../support/random-runs.ts";
 import { anyText, journalOf, journalText, URI } from "../journal-text.ts";
 
 const TODAY = parseIsoDate("2026-04-06")!;
@@ -410,7 +411,7 @@ test("whatever a journal holds, its text stays text", () => {
       expect(marksIn(escapeMarkdown(parts.join(" ")))).toEqual([]);
       expect(escapeMarkdown(parts.join(" "))).not.toMatch(/[\n\r]/);
     }),
-    { seed: 20260406, numRuns: 500 },
+    { seed: 20260406 },
   );
 });
 
@@ -458,6 +459,6 @@ test("every position of the reference journals has a sound hover or none", () =>
 test("nothing is ever thrown, whatever the text", () => {
   fc.assert(
     fc.property(fc.oneof(journalText, anyText), (text) => everyHover(journalOf(text))),
-    { seed: 20260406, numRuns: 150 },
+    { seed: 20260406, numRuns: FEW },
   );
 });

@@ -12,8 +12,8 @@ import { rowsOf } from "../../syntax/line/print.ts";
 import { edited, journalOf, URI } from "../journal-text.ts";
 import { run } from "../marked-text.ts";
 
-// A journal whose notes have names in another language: read, checked, mended, offered and shown in it. What the names are is
-// held against test/reference/note-names.json in test/music/notes/note-names.test.ts.
+// A journal whose notes have names in another language: read, checked, mended, offered and shown in it. What the names
+// are is held against test/reference/note-names.json in test/music/notes/note-names.test.ts.
 
 const TODAY = parseIsoDate("2026-03-09")!;
 

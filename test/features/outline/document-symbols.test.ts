@@ -127,7 +127,7 @@ test("every range covers what is selected and all children, and every name says 
     fc.property(fc.oneof(journalText, anyText), (text) => {
       for (const symbol of documentSymbols(journalOf(text), URI)) visit(symbol);
     }),
-    { seed: 1, numRuns: 500 },
+    { seed: 1 },
   );
 }, 20_000);
 
@@ -148,7 +148,7 @@ test("every entry and every declaration is in the outline once", () => {
       );
       expect(leaves(documentSymbols(journal, URI))).toEqual(lines);
     }),
-    { seed: 2, numRuns: 300 },
+    { seed: 2 },
   );
 }, 20_000);
 

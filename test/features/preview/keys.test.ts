@@ -18,7 +18,8 @@ test("the columns are the fifteen key signatures", () => {
   expect(columns.map(({ label }) => label).join(" ")).toBe("7♭ 6♭ 5♭ 4♭ 3♭ 2♭ 1♭ 0 1♯ 2♯ 3♯ 4♯ 5♯ 6♯ 7♯");
 });
 
-// Against tonal, https://github.com/tonaljs/tonal, package "key": the signature of each major and minor key as sharps less flats.
+// Against tonal, https://github.com/tonaljs/tonal, package "key": the signature of each major and minor key as sharps
+// less flats.
 test("the tonics of each row are those whose key has that many accidentals", () => {
   const { rows } = previewOf(day("2026-03-02", "C major, slow", "A harmonic minor, slow")).keys;
   const tonics = (kind: string) => rows.find((each) => each.kind === kind)!.cells.map(({ tonic }) => tonic);

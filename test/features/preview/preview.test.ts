@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { applyChanges, textOf } from "../../../server/syntax/document/document.ts";
+import { FEW } from "../../support/random-runs.ts";
 import { journalOf, journalText, URI } from "../journal-text.ts";
 import { previewOf } from "./preview-asked.ts";
 
@@ -19,7 +20,7 @@ test("after any series of edits the preview is that of the text as it stands", (
         expect(previewOf(journal)).toEqual(previewOf(fresh));
       }
     }),
-    { seed: 23, numRuns: 150 },
+    { seed: 23, numRuns: FEW },
   );
 });
 

@@ -11,16 +11,18 @@ import {
   printNote,
   transposed,
 } from "../../../server/music/notes/note.ts";
-import { declaredKind, kindById, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, scaleNames } from "../../../server/music/scales/scale.ts";
 import { keySignature } from "../../../server/music/scales/signature.ts";
 import { hertz } from "../../../server/music/tuning/temperament.ts";
 import { CHORD_SYMBOLS } from "./chord-symbols.ts";
 
 /**
- * Our theory before two general-purpose libraries at once, npm `tonal` and npm `teoria`, which were written apart from each
- * other: wherever both cover a thing, all three say the same. Where they do not, the test says who says what, and why we
- * side as we do.
+ * Our theory before two general-purpose libraries at once, npm `tonal` and npm `teoria`, which were written apart from
+ * each other: wherever both cover a thing, all three say the same. Where they do not, the test says who says what, and
+ * why we side as we do.
  */
 
 /** Every letter with up to two accidentals: all that may be typed as a tonic. */
@@ -125,7 +127,9 @@ describe("chords on all 35 roots", () => {
     expect(Object.keys(CHORD_SYMBOLS).every((id) => CHORDS.some((chord) => chord.id === id))).toBe(true));
 });
 
-/** The intervals up to an octave, and compound ones that instruments are written at: `-2M` of tonal is teoria's `M-2`. */
+/**
+ * The intervals up to an octave, and compound ones that instruments are written at: `-2M` of tonal is teoria's `M-2`.
+ */
 const INTERVALS: readonly (readonly [tonal: string, teoria: string])[] = [
   ..."1P 2m 2M 3m 3M 4P 4A 5d 5P 6m 6M 7m 7M 8P 9M 13M".split(" "),
   ..."-2m -2M -3m -3M -4P -5P -6m -6M -7m -7M -8P -9M -13M".split(" "),

@@ -7,10 +7,12 @@ import {
   WEIGHTS,
 } from "../../../server/music/fingering/finger-change.ts";
 import { printFingering } from "../../../server/music/fingering/fingering.ts";
-import { INSTRUMENTS, type Instrument, instrumentById } from "../../../server/music/instruments/instrument.ts";
+import type { Instrument } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { midi, type Note, type NoteName, parseNote, printNote } from "../../../server/music/notes/note.ts";
-import { exercise } from "../../../server/music/patterns/exercise.ts";
-import { kindById } from "../../../server/music/scales/kind.ts";
+import { notesToPlay } from "../../../server/music/patterns/notes-to-play.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
+import { MANY } from "../../support/random-runs.ts";
 
 const ALTO = instrumentById("alto recorder")!;
 
@@ -33,7 +35,7 @@ function check(text: string, moves: Partial<FingerChange>, costs: number): void 
 }
 
 function majorOverFullRange(tonic: NoteName) {
-  return exercise({
+  return notesToPlay({
     subject: { type: "scale", tonic, kind: kindById("major")! },
     reach: { type: "full range" },
     instrument: ALTO,
@@ -106,7 +108,7 @@ describe("on every recorder", () => {
         expect(changeOf(from, from, instrument).cost).toBe(0);
         expect({ ...changeOf(to, from, instrument), from, to }).toEqual(forth);
       }),
-      { seed: 20260309, numRuns: 1000 },
+      { seed: 20260309, numRuns: MANY },
     );
   });
 

@@ -6,7 +6,7 @@ import {
   hasHalfHole,
   printFingering,
 } from "../../../server/music/fingering/fingering.ts";
-import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { midi, type Note, parseNote } from "../../../server/music/notes/note.ts";
 import reference from "../../reference/recorder-fingerings.json" with { type: "json" };
 

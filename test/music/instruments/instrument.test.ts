@@ -1,17 +1,13 @@
 import fc from "fast-check";
 import { Interval, Note as Tonal } from "tonal";
 import { describe, expect, test } from "vitest";
-import {
-  INSTRUMENTS,
-  instrumentById,
-  isInRange,
-  namesShortenedTo,
-  soundingNote,
-} from "../../../server/music/instruments/instrument.ts";
+import { isInRange, soundingNote } from "../../../server/music/instruments/instrument.ts";
+import { INSTRUMENTS, instrumentById, namesShortenedTo } from "../../../server/music/instruments/instruments.ts";
 import { transpositionWords } from "../../../server/music/instruments/transposition.ts";
 import { midi, parseNote, printNote } from "../../../server/music/notes/note.ts";
 import reference from "../../reference/instrument-ranges.json" with { type: "json" };
 import more from "../../reference/instrument-ranges-more.json" with { type: "json" };
+import { MANY } from "../../support/random-runs.ts";
 import { recorderId } from "../fingering/recorder-reference.ts";
 
 const note = (text: string) => ({ octave: 4, ...parseNote(text)! });
@@ -74,8 +70,8 @@ describe("the others as written (`professional_written`), and sounding as told t
 });
 
 /**
- * A second opinion on the lowest note and the transposition: the musicology toolkit music21, as far as it has both. Where it
- * says something else, this is why we side with the data set.
+ * A second opinion on the lowest note and the transposition: the musicology toolkit music21, as far as it has both.
+ * Where it says something else, this is why we side with the data set.
  */
 describe("music21 agrees on lowest note and transposition (test/reference/instrument-ranges-more.json)", () => {
   const otherwise: Readonly<Record<string, string>> = {
@@ -136,7 +132,7 @@ test("what sounds is what is written, moved by the instrument's transposition, a
       const back = { steps: -sounding.steps, semitones: -sounding.semitones };
       expect(soundingNote({ sounding: back }, sounds)).toEqual(written);
     }),
-    { seed: 20261128, numRuns: 2000 },
+    { seed: 20261128, numRuns: MANY },
   );
 });
 

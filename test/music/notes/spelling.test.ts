@@ -15,13 +15,16 @@ import {
   staffStep,
   transposed,
 } from "../../../server/music/notes/note.ts";
-import { type ExerciseInput, exercise } from "../../../server/music/patterns/exercise.ts";
+import { notesToPlay, type WhatToPlay } from "../../../server/music/patterns/notes-to-play.ts";
 import { PATTERNS } from "../../../server/music/patterns/pattern.ts";
 import { lengthFormula } from "../../../server/music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
-import { declaredKind, KINDS, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, degreesOf, scaleNames } from "../../../server/music/scales/scale.ts";
 import { keySignature } from "../../../server/music/scales/signature.ts";
+import { MANY } from "../../support/random-runs.ts";
 
 // What must hold for the spelling of every scale, chord and pattern, on every tonic that may be typed.
 
@@ -38,7 +41,10 @@ const declared: fc.Arbitrary<ScaleKind> = fc
 const anyKind = fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...KINDS) }, { weight: 1, arbitrary: declared });
 const anyWay = fc.constantFrom<"up" | "down">("up", "down");
 
-/** Up to two octaves either way, with letters and semitones that go together: from double diminished to double augmented. */
+/**
+ * Up to two octaves either way, with letters and semitones that go together: from double diminished to double
+ * augmented.
+ */
 const anyInterval: fc.Arbitrary<Interval> = fc
   .tuple(fc.integer({ min: -14, max: 14 }), fc.integer({ min: -2, max: 2 }))
   .map(([steps, more]) => ({
@@ -61,11 +67,12 @@ test("a scale's notes have the letters that its rule asks", () => {
       expect(modulo(pitchClass(names[i]!) - pitchClass(tonic), 12)).toBe(semitones);
       if (i > 0) expect(step).toBeGreaterThanOrEqual(degrees[i - 1]!.step);
     }
-    // Of whole tones six letters, of octatonic scales all seven, of pentatonic ones five: none twice but where it must be.
+    // Of whole tones six letters, of octatonic scales all seven, of pentatonic ones five: none twice but where it must
+    // be.
     const most = { "whole-tone": 6, octatonic: 7, pentatonic: 5, blues: 5, chromatic: 7 } as Record<string, number>;
     if (most[kind.family]) expect(new Set(lettersOf(names)).size).toBe(most[kind.family]);
   });
-  fc.assert(runs, { seed: 81, numRuns: 2000 });
+  fc.assert(runs, { seed: 81, numRuns: MANY });
 });
 
 test("transposing and spelling commute: the notes of a scale moved are the scale of the note moved", () => {
@@ -74,14 +81,14 @@ test("transposing and spelling commute: the notes of a scale moved are the scale
       const moved = scaleNames(tonic, kind, way).map((name) => transposed(name, interval));
       expect(scaleNames(transposed(tonic, interval), kind, way)).toEqual(moved);
     }),
-    { seed: 82, numRuns: 2000 },
+    { seed: 82, numRuns: MANY },
   );
   fc.assert(
     fc.property(anyTonic, fc.constantFrom(...CHORDS), anyInterval, (root, chord, interval) => {
       const moved = chordNames(root, chord).map((name) => transposed(name, interval));
       expect(chordNames(transposed(root, interval), chord)).toEqual(moved);
     }),
-    { seed: 83, numRuns: 500 },
+    { seed: 83 },
   );
 });
 
@@ -98,7 +105,7 @@ test("so they do for both spellings of the chromatic scale, and for signatures o
       const [from, to] = [keySignature(tonic, kind), keySignature(there, kind)];
       expect(to && to.fifths - fifthsOf(there)).toBe(from && from.fifths - fifthsOf(tonic));
     }),
-    { seed: 84, numRuns: 500 },
+    { seed: 84 },
   );
 });
 
@@ -122,18 +129,18 @@ test("so they do for whole exercises in every pattern and span, note by note", (
       fc.constantFrom<Direction>("up", "down", "up and down", "down and up"),
       (tonic, kind, figure, reach, interval, direction) => {
         fc.pre(figure.pattern !== "leaps"); // whose order is the tonic's own
-        const on = (name: NoteName, octave: number): ExerciseInput => ({
+        const on = (name: NoteName, octave: number): WhatToPlay => ({
           subject: { type: "scale", tonic: name, octave, kind },
           ...figure,
           reach,
           direction,
         });
         const there = transposed({ ...tonic, octave: 4 }, interval);
-        const moved = exercise(on(tonic, 4)).notes.map((note) => transposed(note, interval));
-        expect(exercise(on(there, there.octave)).notes).toEqual(moved);
+        const moved = notesToPlay(on(tonic, 4)).notes.map((note) => transposed(note, interval));
+        expect(notesToPlay(on(there, there.octave)).notes).toEqual(moved);
       },
     ),
-    { seed: 85, numRuns: 600 },
+    { seed: 85 },
   );
 });
 
@@ -146,11 +153,11 @@ test("the length formulas of patterns.json hold for every span of every scale, i
         kind.degrees.findIndex(({ step }) => step >= 2),
       );
       for (const direction of ["up", "down"] as const) {
-        const { notes, up } = exercise({ subject, pattern, variant, reach, direction });
+        const { notes, up } = notesToPlay({ subject, pattern, variant, reach, direction });
         expect(notes).toHaveLength(lengthFormula(pattern, up.length, variant, { octave: kind.degrees.length, third }));
       }
     }),
-    { seed: 86, numRuns: 800 },
+    { seed: 86 },
   );
 });
 
@@ -161,12 +168,12 @@ test("what falls is the mirror of what rises, in a scale that is its own mirror"
     fc.property(fc.constantFrom(...mirrorable), anyFigure, anyReach, (kind, figure, reach) => {
       fc.pre(figure.pattern !== "leaps");
       const subject = { type: "scale", tonic: nameAtFifths(0), kind } as const;
-      const keys = (direction: Direction) => exercise({ subject, ...figure, reach, direction }).notes.map(midi);
-      const { up } = exercise({ subject, reach });
+      const keys = (direction: Direction) => notesToPlay({ subject, ...figure, reach, direction }).notes.map(midi);
+      const { up } = notesToPlay({ subject, reach });
       const ends = midi(up[0]!) + midi(up.at(-1)!);
       expect(keys("down").map((key) => ends - key)).toEqual(keys("up"));
     }),
-    { seed: 87, numRuns: 300 },
+    { seed: 87 },
   );
 });
 
@@ -174,13 +181,13 @@ test("notes lie on the staff as their degrees do: an octave further is seven ste
   fc.assert(
     fc.property(anyTonic, anyKind, (tonic, kind) => {
       const reach: Reach = { type: "octaves", count: 2 };
-      const { up } = exercise({ subject: { type: "scale", tonic, kind }, reach });
+      const { up } = notesToPlay({ subject: { type: "scale", tonic, kind }, reach });
       const size = kind.degrees.length;
       for (const [i, note] of up.slice(0, size + 1).entries()) {
         expect(staffStep(up[i + size]!) - staffStep(note), printName(note)).toBe(7);
         expect(midi(up[i + size]!) - midi(note)).toBe(12);
       }
     }),
-    { seed: 88, numRuns: 300 },
+    { seed: 88 },
   );
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { midi } from "../../../server/music/notes/note.ts";
-import { exercise } from "../../../server/music/patterns/exercise.ts";
+import { notesToPlay } from "../../../server/music/patterns/notes-to-play.ts";
 import { isDrawn, PATTERNS, parseCell, type Variant, variantsOf } from "../../../server/music/patterns/pattern.ts";
 import {
   lengthFormula,
@@ -10,8 +10,9 @@ import {
   playedDegrees,
   turnedForms,
 } from "../../../server/music/patterns/pattern-forms.ts";
-import { kindById } from "../../../server/music/scales/kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import reference from "../../reference/patterns.json" with { type: "json" };
+import { MANY } from "../../support/random-runs.ts";
 
 const words = (degrees: readonly number[]) => degrees.join(" ");
 
@@ -56,9 +57,10 @@ const LINES: Readonly<Record<string, readonly [id: string, variant?: Variant] | 
   triads_broken: ["triads", "broken"],
   sevenths: ["seventh chords"],
   sevenths_alternating: ["seventh chords", "alternating"],
-  arpeggio: () => scaleDegrees(exercise({ subject: arpeggio }).degrees),
-  "broken_chord:3": () => scaleDegrees(exercise({ subject: { ...arpeggio, broken: true }, direction: "up" }).degrees),
-  "broken_chord:4": () => scaleDegrees(exercise({ subject: arpeggio, pattern: "fours", direction: "up" }).degrees),
+  arpeggio: () => scaleDegrees(notesToPlay({ subject: arpeggio }).degrees),
+  "broken_chord:3": () =>
+    scaleDegrees(notesToPlay({ subject: { ...arpeggio, broken: true }, direction: "up" }).degrees),
+  "broken_chord:4": () => scaleDegrees(notesToPlay({ subject: arpeggio, pattern: "fours", direction: "up" }).degrees),
   upper_neighbour: ["upper neighbours"],
   lower_neighbour: ["lower neighbours"],
   turn: ["turns"],
@@ -77,7 +79,7 @@ describe("every line of test/reference/patterns.json, rising and mirrored", () =
   test("chromatic_threes, in semitones from the tonic", () => {
     const line = reference.patterns.find(({ id }) => id === "chromatic_threes")!;
     const subject = { type: "scale", tonic: C, kind: kindById("chromatic")! } as const;
-    const { notes } = exercise({ subject, pattern: "threes", direction: "up" });
+    const { notes } = notesToPlay({ subject, pattern: "threes", direction: "up" });
     expect(notes.map((note) => midi(note) - 60)).toEqual(line.T8);
   });
   test("all 35 lines are there", () => expect(Object.keys(LINES)).toHaveLength(reference.patterns.length - 1));
@@ -145,7 +147,7 @@ const anyPattern = fc.constantFrom(
     [undefined, ...variants].map((variant) => ({ id, variant })),
   ),
 );
-const anyRungs = fc.constantFrom(
+const anyIntervals = fc.constantFrom(
   { octave: 7, third: 2 },
   { octave: 5, third: 2 },
   { octave: 3, third: 1 },
@@ -155,14 +157,14 @@ const anyRungs = fc.constantFrom(
 // `leaps` have no forms: test/music/patterns/leaps.test.ts.
 test("every pattern stays inside its span, falls as its own mirror, and is as long as its formula says", () => {
   fc.assert(
-    fc.property(anyPattern, fc.integer({ min: 0, max: 40 }), anyRungs, ({ id, variant }, T, rungs) => {
-      const rising = patternDegrees(id, variant, T, true, rungs);
+    fc.property(anyPattern, fc.integer({ min: 0, max: 40 }), anyIntervals, ({ id, variant }, T, intervals) => {
+      const rising = patternDegrees(id, variant, T, true, intervals);
       expect(rising.every((degree) => degree >= 1 && degree <= T)).toBe(true);
-      expect(patternDegrees(id, variant, T, false, rungs)).toEqual(mirrored(rising, T));
+      expect(patternDegrees(id, variant, T, false, intervals)).toEqual(mirrored(rising, T));
       expect(mirrored(mirrored(rising, T), T)).toEqual(rising);
-      expect(lengthFormula(id, T, variant, rungs)).toBe(rising.length);
+      expect(lengthFormula(id, T, variant, intervals)).toBe(rising.length);
     }),
-    { seed: 41, numRuns: 1500 },
+    { seed: 41, numRuns: MANY },
   );
 });
 

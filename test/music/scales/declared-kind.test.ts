@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { parseNote, printName } from "../../../server/music/notes/note.ts";
-import { declaredKind, KINDS } from "../../../server/music/scales/kind.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { KINDS } from "../../../server/music/scales/kinds.ts";
 import { scaleNames } from "../../../server/music/scales/scale.ts";
+import { MANY } from "../../support/random-runs.ts";
 
 /** A declared scale on D, or the reason why it cannot be read and the word to blame. */
 function check(text: string, expected: string, at?: number): void {
@@ -81,6 +83,6 @@ test("any text is read or refused, never an exception; what is read rises within
       expect(sizes.every((size, index) => index === 0 || size > sizes[index - 1]!)).toBe(true);
       expect(sizes.at(-1)).toBeLessThan(1200);
     }),
-    { seed: 61, numRuns: 1000 },
+    { seed: 61, numRuns: MANY },
   );
 });

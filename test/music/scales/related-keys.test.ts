@@ -1,6 +1,7 @@
 import { Key, Mode, Note } from "tonal";
 import { describe, expect, test } from "vitest";
 import { CHORDS, chordById, chordNames } from "../../../server/music/chords/chord.ts";
+import { collectionOfChord } from "../../../server/music/chords/chord-collection.ts";
 import {
   LETTERS,
   type NoteName,
@@ -9,8 +10,10 @@ import {
   printName,
   sameName,
 } from "../../../server/music/notes/note.ts";
-import { type Collection, collectionOfChord, collectionOfScale } from "../../../server/music/scales/collection.ts";
-import { declaredKind, KINDS, kindById, type ScaleKind } from "../../../server/music/scales/kind.ts";
+import { type Collection, collectionOfScale } from "../../../server/music/scales/collection.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import type { ScaleKind } from "../../../server/music/scales/kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 import {
   otherSignature,
   parallelOf,
@@ -95,7 +98,8 @@ describe("relative and parallel keys", () => {
   });
 });
 
-// test/reference/modes.json: "lydian, mixolydian: write the parallel major signature …; dorian, phrygian, (locrian): parallel minor".
+// test/reference/modes.json: "lydian, mixolydian: write the parallel major signature …; dorian, phrygian, (locrian):
+// parallel minor".
 test("both signatures of a mode: its own, and that of its parallel key", () => {
   for (const { mode, tonic, fifths_modal } of modes.modes) {
     const [name, kind] = [parseNote(tonic)!, kindById(mode)!];
@@ -139,7 +143,9 @@ describe("collections, against test/reference/scales-other-and-arpeggios.json", 
     }
   });
 
-  /** Every other tonic that is named has the same notes, each is written as in the scale, and there is no further one. */
+  /**
+   * Every other tonic that is named has the same notes, each is written as in the scale, and there is no further one.
+   */
   function checkSameFrom(tonic: NoteName, found: Collection, notesOn: (tonic: NoteName) => readonly NoteName[]): void {
     for (const other of found.sameFrom) expect(pitches(notesOn(other))).toEqual(found.pitchClasses);
     const all = Array.from({ length: 12 }, (_, pitch) => parseNote(Note.fromMidiSharps(60 + pitch).slice(0, -1))!);

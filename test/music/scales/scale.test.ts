@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { parseNote, printName, printNote } from "../../../server/music/notes/note.ts";
-import { kindById } from "../../../server/music/scales/kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import {
   acceptsName,
   chromaticSpellings,

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { KINDS, kindById } from "../../../server/music/scales/kind.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 import { parseSteps, printSteps, type StepStyle, stepsOf } from "../../../server/music/scales/steps.ts";
 
 /** A kind and its steps, in words. The formulas are common practice, no source. */

@@ -1,17 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { type Interval, parseNote, pitchClass, printName } from "../../../server/music/notes/note.ts";
-import type { ExerciseInput } from "../../../server/music/patterns/exercise.ts";
-import { declaredKind, kindById } from "../../../server/music/scales/kind.ts";
+import type { WhatToPlay } from "../../../server/music/patterns/notes-to-play.ts";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
+import { kindById } from "../../../server/music/scales/kinds.ts";
 import { intonationOf } from "../../../server/music/tuning/intonation.ts";
 import { readTemperament } from "../../../server/music/tuning/read-temperament.ts";
 import { centsOf, type FromPure, type Temperament } from "../../../server/music/tuning/temperament.ts";
 import reference from "../../reference/temperaments.json" with { type: "json" };
 
-function scale(tonic: string, kind: string): ExerciseInput["subject"] {
+function scale(tonic: string, kind: string): WhatToPlay["subject"] {
   return { type: "scale", tonic: parseNote(tonic)!, kind: kindById(kind)! };
 }
 
-function chord(root: string, id: string): ExerciseInput["subject"] {
+function chord(root: string, id: string): WhatToPlay["subject"] {
   return { type: "chord", root: parseNote(root)!, chord: id, inversion: 0, broken: false };
 }
 
@@ -26,7 +27,7 @@ function names(intervals: readonly FromPure[]): string {
 }
 
 /** The intervals that are looked at, thirds and then fifths. */
-function check(subject: ExerciseInput["subject"], thirds: string, fifths: string): void {
+function check(subject: WhatToPlay["subject"], thirds: string, fifths: string): void {
   const found = intonationOf(subject, { id: "equal" })!;
   expect([names(found.thirds), names(found.fifths)]).toEqual([thirds, fifths]);
 }

@@ -32,8 +32,8 @@ import {
 import reference from "../../reference/temperaments.json" with { type: "json" };
 import archive from "../../reference/temperaments-scala.json" with { type: "json" };
 
-// Of the libraries on npm, tonal has equal temperament at any pitch and is the judge of that below. One that has the old
-// temperaments and is kept up was not found; test/reference/temperaments-scala.json comes from one that is not.
+// Of the libraries on npm, tonal has equal temperament at any pitch and is the judge of that below. One that has the
+// old temperaments and is kept up was not found; test/reference/temperaments-scala.json comes from one that is not.
 
 const A = 9;
 
@@ -71,7 +71,8 @@ const anyTemperament = fc.oneof(
 const anyPitch = fc.double({ min: 380, max: 480, noNaN: true });
 
 describe("the cents of the twelve keys", () => {
-  // test/reference/temperaments.json, three decimals of cents above C and two of cents from equal temperament with A = 0.
+  // test/reference/temperaments.json, three decimals of cents above C and two of cents from equal temperament with A =
+  // 0.
   test.each([
     ["quarter-comma meantone", reference.temperaments["quarter-comma meantone"]],
     ["Vallotti", reference.temperaments.Vallotti],
@@ -79,7 +80,8 @@ describe("the cents of the twelve keys", () => {
     ["just on C", reference.temperaments["just (5-limit on C)"]],
   ])("%s", (name, { cents, offset_from_12TET_A0 }) => {
     expect(aboveC(named(name))).toEqual(cents);
-    // The offsets are differences of two figures to three decimals, rounded once more to two: within 0.006 of the exact.
+    // The offsets are differences of two figures to three decimals, rounded once more to two: within 0.006 of the
+    // exact.
     for (const [key, offset] of centsFromEqual(named(name)).entries())
       expect(Math.abs(offset - offset_from_12TET_A0[key]!), `${name}, key ${key}`).toBeLessThanOrEqual(0.006);
   });
@@ -135,7 +137,7 @@ describe("frequencies in equal temperament", () => {
         const midi = 12 * (note.octave + 1) + pitchClass({ letter: note.letter, alter: 0 }) + note.alter;
         expect(frequencyOf(note, { a, temperament: EQUAL })).toBeCloseTo(Midi.midiToFreq(midi, a), 8);
       }),
-      { seed: 415, numRuns: 300 },
+      { seed: 415 },
     );
   });
 });
@@ -156,7 +158,7 @@ describe("what holds in every temperament", () => {
         const octave = frequencyOf({ ...note, octave: 5 }, { a, temperament });
         expect(octave / frequencyOf(note, { a, temperament })).toBeCloseTo(2, 12);
       }),
-      { seed: 392, numRuns: 300 },
+      { seed: 392 },
     );
   });
 
@@ -169,7 +171,7 @@ describe("what holds in every temperament", () => {
         expect(1200 * Math.log2(found / equal)).toBeCloseTo(centsFromEqual(temperament)[pitchClass(note)]!, 8);
         expect(hertz(note, centsFromEqual(temperament)[pitchClass(note)]!, a)).toBe(found);
       }),
-      { seed: 430, numRuns: 300 },
+      { seed: 430 },
     );
   });
 
@@ -302,7 +304,7 @@ describe("just intonation", () => {
           expect(from(moved, above)).toBeCloseTo(from(tonic, above), 9);
         },
       ),
-      { seed: 442, numRuns: 300 },
+      { seed: 442 },
     );
   });
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
 import { NameIndex } from "../../../server/syntax/words/nearest-name.ts";
 import { NO_NAMES, Vocabulary } from "../../../server/syntax/words/vocabulary.ts";
+import { MANY } from "../../support/random-runs.ts";
 
 /** The same by going through all names, with the distances of `fastest-levenshtein` 1.0.16. */
 function nearestOfAll(names: readonly string[], word: string, least: number) {
@@ -26,7 +27,7 @@ describe("the nearest name of a list", () => {
       fc.property(fc.array(text, { maxLength: 60 }), text, fc.constantFrom(2, 3, 4), (names, word, least) => {
         expect(new NameIndex(names).nearest(word, least)).toEqual(nearestOfAll(names, word, least));
       }),
-      { seed: 41, numRuns: 3000 },
+      { seed: 41, numRuns: MANY },
     );
   });
 
@@ -38,7 +39,7 @@ describe("the nearest name of a list", () => {
         const slipped = slips.reduce((text, [at, put]) => text.slice(0, at) + put + text.slice(at + 1), names[0]!);
         expect(new NameIndex(names).nearest(slipped, 4)).toEqual(nearestOfAll(names, slipped, 4));
       }),
-      { seed: 42, numRuns: 2000 },
+      { seed: 42, numRuns: MANY },
     );
   });
 });

@@ -1,0 +1,2 @@
+/** One step of indentation, as formatting has it. */
+export const INDENT = "  ";

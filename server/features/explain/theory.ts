@@ -1,0 +1,150 @@
+import { describeAcceptedSignature } from "../../checks/notes/signature-claim.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
+import { subjectToPlay } from "../../journal/entry-exercise.ts";
+import { chordById } from "../../music/chords/chord.ts";
+import { areInCents } from "../../music/notes/degree.ts";
+import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
+import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
+import { describeFifths, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
+import { printSteps, stepsOf } from "../../music/scales/steps.ts";
+import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
+import { explainKind, sentenceCase } from "./explain.ts";
+import { escapeMarkdown } from "./markdown.ts";
+import { collectionWords, relatedWords } from "./related-words.ts";
+import { tuningOf } from "./tuning.ts";
+
+export type Explain = "signature" | "steps" | "both" | "none";
+
+/** How theory is told. */
+export interface Telling {
+  readonly explain: Explain;
+  readonly names: NoteNames;
+  /** Names of notes are left out. */
+  readonly hidden: boolean;
+}
+
+/** The most notes that a hover writes out. */
+const MOST_NOTES = 64;
+
+/** Names of notes, parted by spaces; a long row is cut. */
+export function notesInRow(notes: readonly NoteName[], names: NoteNames): string {
+  return cutRow(notes.map((note) => names.name(note)));
+}
+
+/** A row of words, cut where it is too long to be read. */
+export function cutRow(words: readonly (string | number)[]): string {
+  return words.length > MOST_NOTES ? `${words.slice(0, MOST_NOTES).join(" ")} …` : words.join(" ");
+}
+
+/**
+ * What theory says of an exercise: its notes, its signature, its steps and its tuning, each as one line of Markdown.
+ */
+export function theoryOf(
+  input: WhatToPlay,
+  telling: Telling,
+  { tuning }: Pick<Conventions, "tuning">,
+): readonly string[] {
+  const { explain, names, hidden } = telling;
+  if (explain === "none") return [];
+  return [
+    ...(hidden ? [HIDDEN] : notesOf(input, names)),
+    ...(explain === "steps" ? [] : [...signatureOf(input, telling), ...relationsOf(input.subject, telling)]),
+    ...(explain === "signature" ? [] : stepsIn(input)),
+    ...(hidden ? [] : tuningOf(input, { tuning, names })),
+  ];
+}
+
+/** Where the notes would stand. */
+const HIDDEN = "Notes: hidden until you have them written out";
+
+/** The same of a subject by itself, over an octave. */
+export function theoryOfSubject(
+  subject: SubjectMeaning,
+  conventions: Conventions,
+  { explain, hidden = conventions.hidesNotes }: { readonly explain: Explain; readonly hidden?: boolean },
+): readonly string[] {
+  const played = subjectToPlay(subject, 0, conventions);
+  if (!played) return [];
+  const input = { subject: played, instrument: instrumentOf(conventions.instrument, conventions) };
+  return theoryOf(input, { explain, names: conventions.names, hidden }, conventions);
+}
+
+/** What kind of scale or chord it is, in a sentence. */
+export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): string | undefined {
+  if (subject.type === "chord") return chordById(subject.chord)?.sentence;
+  if (subject.type !== "scale") return undefined;
+  if (!subject.declared) return explainKind(subject.kind, subject.unsaid, conventions.names);
+  const played = subjectToPlay(subject, 0, conventions);
+  const sentence = played?.type === "scale" ? played.kind.sentence : undefined;
+  return sentence && escapeMarkdown(sentence);
+}
+
+function notesOf(input: WhatToPlay, names: NoteNames): string[] {
+  const { subject } = input;
+  const title =
+    subject.type === "scale" && areInCents(subject.kind.degrees) ? "Notes, to the nearest semitone" : "Notes";
+  const { up, down } = notesToPlay({ ...input, pattern: "straight", variant: undefined, direction: "up" });
+  const rising = notesInRow(up, names);
+  if (rising === "") return [];
+  const falling = notesInRow(down.toReversed(), names);
+  if (falling === rising) return [`${title}: ${rising}`];
+  return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
+}
+
+function signatureOf({ subject }: WhatToPlay, telling: Telling): string[] {
+  const { signature } = notesToPlay({ subject });
+  if (!signature) return ["Signature: none, it belongs to no key"];
+  const own = `Signature: ${signatureInFull(signature.fifths, telling)}`;
+  const parallel = subject.type === "scale" ? parallelSignature(subject.tonic, subject.kind) : null;
+  if (subject.type !== "scale" || !parallel || parallel.fifths === signature.fifths) return [own];
+  const mode = subject.kind.signature?.parallel === 0 ? "major" : "minor";
+  return [
+    `${own}; also written with ${describeFifths(parallel.fifths)}, as ${telling.names.key(subject.tonic, mode)} is`,
+  ];
+}
+
+/** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
+function relationsOf(subject: WhatToPlay["subject"], { names, hidden }: Telling): string[] {
+  const words = [relatedWords(subject, names), hidden ? undefined : collectionWords(subject, names)].filter(
+    (each) => each !== undefined,
+  );
+  return words.map(sentenceCase);
+}
+
+/** `6 sharps (F# C# G# D# A# E#)`; how many alone where notes are hidden. */
+function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "explain">): string {
+  const accidentals = (hidden ? [] : signatureAccidentals(fifths)).map((each) => names.name(each));
+  return accidentals.length ? `${describeFifths(fifths)} (${accidentals.join(" ")})` : describeFifths(fifths);
+}
+
+/** Steps belong to scales; a scale in cents has none that letters could say. */
+function stepsIn(input: WhatToPlay): string[] {
+  const { subject } = input;
+  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return [];
+  const rising = printSteps(stepsOf(subject.kind), "TS");
+  const falling = stepsOf(subject.kind, "down");
+  if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];
+  return [`Steps going up: ${rising}`, `Going down: ${printSteps(falling.toReversed(), "TS")}`];
+}
+
+/** Which keys have a signature, and which of its own it is for what is practised. */
+export function explainSignature(
+  fifths: number,
+  subject: WhatToPlay["subject"] | undefined,
+  telling: Omit<Telling, "explain">,
+): string {
+  const { names } = telling;
+  const key = (place: number, mode: string): string => names.key(nameAtFifths(place), mode);
+  const keys =
+    Math.abs(fifths) > 7 ? "No key in use has it." : `${key(fifths, "major")} and ${key(fifths + 3, "minor")} have it.`;
+  const what = subject && describeAcceptedSignature(fifths, subject, names);
+  const opening = `${sentenceCase(signatureInFull(fifths, telling))}. ${keys}`;
+  return what ? `${opening} Here: ${what}.` : opening;
+}
+
+/** The notes of a row as they are played, and the degrees that they stand on. */
+export function rowOf(input: WhatToPlay, names: NoteNames): { readonly degrees: string; readonly notes: string } {
+  const { degrees, notes } = notesToPlay(input);
+  return { degrees: cutRow(degrees), notes: notesInRow(notes, names) };
+}

@@ -1,0 +1,123 @@
+import { isReached } from "../journal/conditions.ts";
+import type { Tries } from "../syntax/words/meaning.ts";
+import type { Manner } from "./record.ts";
+
+const UNSAID: Tries = { got: 1, count: 1 };
+
+/** Figures of one attempt, side by side in one array. */
+const LINE = 0;
+const ENTRY = 1;
+const ATTEMPT = 2;
+const START = 3;
+const END = 4;
+const COUNT = 5;
+const REACHED = 6;
+const FIGURES = 7;
+
+const SAID_NOTHING = -1;
+
+/**
+ * The attempts of one day in columns: an object for each, in a journal of years, would be most of what is kept. What an
+ * attempt says is asked by its place among those of the day.
+ */
+export class DayColumns {
+  constructor(
+    private readonly manners: readonly Manner[],
+    /** NaN where there is none. */
+    private readonly rates: Float64Array,
+    private readonly figures: Int32Array,
+  ) {}
+
+  get count(): number {
+    return this.manners.length;
+  }
+  manner(i: number): Manner {
+    return this.manners[i]!;
+  }
+  rate(i: number): number | null {
+    const rate = this.rates[i]!;
+    return Number.isNaN(rate) ? null : rate;
+  }
+  reached(i: number): boolean | null {
+    const reached = this.figure(i, REACHED);
+    return reached === SAID_NOTHING ? null : reached === 1;
+  }
+  tries(i: number): number {
+    return this.figure(i, COUNT);
+  }
+  line(i: number): number {
+    return this.figure(i, LINE);
+  }
+  /** The place of its entry among those of the day. */
+  entry(i: number): number {
+    return this.figure(i, ENTRY);
+  }
+  attempt(i: number): number {
+    return this.figure(i, ATTEMPT);
+  }
+  start(i: number): number {
+    return this.figure(i, START);
+  }
+  end(i: number): number {
+    return this.figure(i, END);
+  }
+
+  private figure(i: number, which: number): number {
+    return this.figures[i * FIGURES + which]!;
+  }
+}
+
+/** Takes the attempts of a day down, one after another. */
+export class AttemptColumns {
+  private manners: Manner[] = [];
+  private rates: number[] = [];
+  private figures: number[] = [];
+  private line = 0;
+  private entry = 0;
+  private attempt = 0;
+  // Of the last attempt.
+  private good = false;
+  private tense = false;
+  private tries = UNSAID;
+
+  /** What comes next are the attempts of the entry on a line. */
+  begin(line: number, entry: number): void {
+    this.line = line;
+    this.entry = entry;
+    this.attempt = 0;
+  }
+
+  add(manner: Manner, rate: number | null, start: number, end: number): void {
+    this.manners.push(manner);
+    this.rates.push(rate ?? Number.NaN);
+    this.figures.push(this.line, this.entry, this.attempt++, start, end, 1, SAID_NOTHING);
+    this.good = false;
+    this.tense = false;
+    this.tries = UNSAID;
+  }
+
+  /** What was said of the last attempt, beside what was said before. */
+  say(good: boolean, tense: boolean, tries: Tries | undefined): void {
+    this.good ||= good;
+    this.tense ||= tense;
+    this.tries = tries ?? this.tries;
+    this.answer(isReached(this.good, this.tense, this.tries), this.tries.count);
+  }
+
+  answer(reached: boolean | null, count: number): void {
+    const last = this.figures.length - FIGURES;
+    this.figures[last + REACHED] = reached === null ? SAID_NOTHING : Number(reached);
+    this.figures[last + COUNT] = count;
+  }
+
+  clear(): void {
+    this.manners = [];
+    this.rates = [];
+    this.figures = [];
+  }
+
+  /** The columns so far. */
+  columns(): DayColumns {
+    return new DayColumns(this.manners, new Float64Array(this.rates), new Int32Array(this.figures));
+  }
+}

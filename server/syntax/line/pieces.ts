@@ -1,0 +1,120 @@
+import { BoundedMemo } from "../words/bounded-memo.ts";
+import type { Item } from "../words/meaning.ts";
+import type { Vocabulary } from "../words/vocabulary.ts";
+import { declarationWordAt } from "./declaration-word.ts";
+import { knownOf } from "./entry-rule.ts";
+import { LineCuts } from "./line-cuts.ts";
+import { readPart } from "./part.ts";
+import { holds, itemsOf, type Piece, pieceOf, type SplitPiece } from "./piece.ts";
+
+/**
+ * The pieces that were read with one vocabulary: each text once, and of those that begin with a number (`at 60 clean`,
+ * `12 min`) once for whatever number. It is bounded by bytes and by use, and dropped with the vocabulary.
+ */
+export class PieceTable {
+  private readonly texts = new BoundedMemo<Piece>(MOST_BYTES, bytesOf);
+  /** By what stands before the number, and then by what behind it; null where the number may not change. */
+  private readonly numbered = new Map<string, BoundedMemo<Piece | null>>();
+  private readonly empty: Piece;
+  private readonly cuts = new LineCuts();
+
+  constructor(readonly vocabulary: Vocabulary) {
+    this.empty = this.read("");
+  }
+
+  /** A piece that is this text. */
+  of(text: string): Piece {
+    if (text === "") return this.empty;
+    return this.texts.get(text) ?? this.texts.of(text, (own) => this.read(own));
+  }
+
+  /** The piece that stands in a text where it was cut. */
+  at(text: string, { starts, ends, numbers, numberEnds }: LineCuts, i: number): Piece {
+    const start = starts[i]!;
+    const number = numbers[i]!;
+    const shared = number < 0 ? undefined : this.withNumber(text, start, number, numberEnds[i]!, ends[i]!);
+    return shared ?? this.of(text.slice(start, ends[i]!));
+  }
+
+  /** A piece with a number that may change; undefined where it may not, as then the text is one of a kind. */
+  private withNumber(text: string, from: number, start: number, end: number, to: number): Piece | undefined {
+    const { numbersInNames } = this.vocabulary;
+    if (numbersInNames.size > 0 && numbersInNames.has(text.slice(start, end))) return undefined;
+    const pieces = this.behind(text.slice(from, start));
+    const rest = text.slice(end, to);
+    const known = pieces.get(rest);
+    if (known !== undefined) return known ?? undefined;
+    const piece = this.shape(ownText(text.slice(from, to)), start - from, end - from);
+    pieces.set(rest, piece ?? null);
+    return piece;
+  }
+
+  private behind(opening: string): BoundedMemo<Piece | null> {
+    const known = this.numbered.get(opening);
+    if (known) return known;
+    if (this.numbered.size >= MOST_OPENINGS) this.numbered.clear();
+    const memo = new BoundedMemo<Piece | null>(MOST_BYTES_BEHIND, (piece) => (piece ? bytesOf(piece) : 0));
+    this.numbered.set(ownText(opening), memo);
+    return memo;
+  }
+
+  /** The items of one part of a line, by its columns there. */
+  itemsIn(line: string, start: number, end: number): readonly Item[] {
+    const { cuts } = this;
+    cuts.cut(line, start, end, 0);
+    const items: Item[] = [];
+    for (let i = 0; i < cuts.count; i++) for (const item of this.itemsOfPiece(line, cuts, i)) items.push(item);
+    return items;
+  }
+
+  itemsOfPiece(line: string, cuts: LineCuts, i: number): readonly Item[] {
+    const piece = this.at(line, cuts, i);
+    const number = piece.number && line.slice(cuts.numbers[i]!, cuts.numberEnds[i]!);
+    return itemsOf(piece, number, cuts.starts[i]!);
+  }
+
+  private read(text: string): Piece {
+    const items = readPart(text, this.vocabulary);
+    return pieceOf(text, items, knownOf(items), this.vocabulary, { split: this.splitOf(text, items) });
+  }
+
+  /** The pieces of a text without commas, where each term means by itself what it means there. */
+  private splitOf(text: string, items: readonly Item[]): readonly SplitPiece[] | undefined {
+    // Words go together as typed, and notes go on with others only where nothing else stands beside them.
+    const isJoined = ({ meaning: { type } }: Item): boolean => type === "unknown" || type === "note";
+    if (items.length < 2 || items.some(isJoined)) return undefined;
+    if (declarationWordAt(text, 0, text.length)) return undefined;
+    const split: SplitPiece[] = [];
+    for (const { start, end, meaning } of items) {
+      const piece = this.of(text.slice(start, end));
+      const [only, more] = piece.items;
+      if (more || !only || JSON.stringify(only.meaning) !== JSON.stringify(meaning)) return undefined;
+      split.push({ piece, start, end });
+    }
+    return split;
+  }
+
+  private shape(text: string, start: number, end: number): Piece | undefined {
+    const items = readPart(text, this.vocabulary);
+    const item = items.findIndex((each) => each.start <= start && start < each.end);
+    if (item < 0 || !holds(items[item]!.meaning, Number(text.slice(start, end)))) return undefined;
+    return pieceOf(text, items, knownOf(items), this.vocabulary, { number: { start, end, item } });
+  }
+}
+
+/** Of texts without a number that may change. */
+const MOST_BYTES = 4_000_000;
+/** Openings such as `at ` and `at half=` are few, and so is what is said of a tempo. */
+const MOST_OPENINGS = 20;
+const MOST_BYTES_BEHIND = 200_000;
+const PIECE_BYTES = 400;
+const ITEM_BYTES = 150;
+
+function bytesOf({ items }: Piece): number {
+  return PIECE_BYTES + ITEM_BYTES * items.length;
+}
+
+/** A text cut out of another would keep the whole of that. */
+function ownText(text: string): string {
+  return ` ${text}`.slice(1);
+}

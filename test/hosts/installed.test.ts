@@ -1,0 +1,46 @@
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { previewPaths } from "./preview-paths.ts";
+import { week } from "./week.ts";
+import { describeNodeHost } from "./workbench.ts";
+
+// The package as a person installs it: what an editor lets it do, it reads from the manifest inside.
+describeNodeHost(
+  "the installed package",
+  { sample: "samples/quickstart", open: "week.practice", packaged: true, untrusted: true },
+  (inWindow) => {
+    inWindow(
+      "checks and explains in a folder that is not trusted, and leaves it so",
+      async ({ page, editor, hoverOnStartOf, showPreview }) => {
+        const restricted = page.locator(".statusbar-item", { hasText: "Restricted Mode" });
+        await restricted.waitFor();
+        await editor.locator(".squiggly-error").first().waitFor();
+        const hover = await hoverOnStartOf("D melodic minor, thirds");
+        await hover.getByText("Last time").first().waitFor();
+        await page.keyboard.press("Escape");
+        const preview = await showPreview();
+        await preview.getByRole("heading", { name: "D melodic minor, thirds" }).first().waitFor();
+        expect(await restricted.isVisible()).toBe(true);
+      },
+    );
+
+    inWindow("goes on in it once it is trusted", async ({ page, editor, runCommand }) => {
+      await runCommand("Workspaces: Manage Workspace Trust");
+      await page.locator(".workspace-trust-editor").getByRole("button", { name: "Trust", exact: true }).click();
+      await page.locator(".statusbar-item", { hasText: "Restricted Mode" }).waitFor({ state: "detached" });
+      await runCommand("View: Close Editor");
+      await editor.locator(".squiggly-error").first().waitFor();
+    });
+
+    week(inWindow);
+    previewPaths(inWindow, reloadAddressed);
+  },
+);
+
+/** The address names what to open; here the window is to remember it. */
+async function reloadAddressed(page: Page): Promise<void> {
+  const url = new URL(page.url());
+  const payload: [string, string][] = JSON.parse(url.searchParams.get("payload")!);
+  url.searchParams.set("payload", JSON.stringify(payload.filter(([name]) => name !== "openFile")));
+  await page.goto(url.href);
+}

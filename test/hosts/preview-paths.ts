@@ -1,0 +1,140 @@
+import { readFileSync } from "node:fs";
+import type { FrameLocator, Page } from "playwright-core";
+import { expect } from "vitest";
+import { exerciseIn, lineButtonIn } from "./preview-page.ts";
+import type { InWindow } from "./workbench.ts";
+
+const THIRDS = "D melodic minor, thirds";
+const SECTIONS = ["This week", "What is moving", "The pieces", "Where I have been", "What next"];
+
+/** In milliseconds: the workbench writes down what it will remember every few seconds. */
+const REMEMBER_LIMIT = 30_000;
+
+/**
+ * What a player does with the preview beside the sample's week, in every editor.
+ *
+ * @param reload loads the window again so that it remembers what was open, as a person's own does
+ */
+export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise<void>): void {
+  inWindow(
+    "has its sections in their order, and follows an edit: the row that changed and no other",
+    async ({ page, editor, showPreview, goToEndOf }) => {
+      await editor.locator(".squiggly-error").first().waitFor();
+      const preview = await showPreview();
+      const thirds = exerciseIn(preview, THIRDS);
+      await thirds.waitFor();
+      const headings = await preview.getByRole("heading", { level: 2 }).allTextContents();
+      expect(headings.filter((heading) => heading !== "For the lesson")).toEqual(SECTIONS);
+      const chart = thirds.getByRole("img");
+      expect(await chart.locator("title").textContent()).toBe(THIRDS);
+      expect(await chart.locator("desc").textContent()).toMatch(/^Weeks 2026-W\d\d to /);
+
+      await thirds.getByRole("button", { name: /^Table/ }).click();
+      const table = thirds.getByRole("table");
+      const columns = ["Week", "Best, 8ths at", "Attempts", "Minutes"];
+      expect(await table.getByRole("columnheader").allTextContents()).toEqual(columns);
+      expect(await table.getByRole("rowheader").last().textContent()).toBe("2026-W10");
+
+      await goToEndOf("thirds");
+      await preview.locator("[aria-current]").waitFor();
+      await scrollTo(preview, 120);
+      await markAll(preview);
+      await page.keyboard.type(", 90 clean");
+      await table.getByRole("cell", { name: "90", exact: true }).waitFor(); // so the table is open still
+      expect(await preview.locator("article:not([data-seen]) h4").allTextContents()).toEqual([
+        await thirds.locator("h4").textContent(),
+      ]);
+      expect(await preview.locator(".week[data-seen], .been[data-seen]").count()).toBe(2);
+      expect(await scrolled(preview)).toBe(120);
+    },
+  );
+
+  inWindow(
+    "marks the exercise at the cursor, and leads from it to its line by keyboard and by mouse",
+    async ({ page, editor, showPreview, goToEndOf }) => {
+      const lines = readFileSync("samples/quickstart/week.practice", "utf8").split("\n");
+      // What is planned was not practised.
+      const last = lines.findLastIndex((line) => /^ +D melodic minor, thirds.* clean/.test(line));
+      const atLast = page.getByRole("button", { name: `Ln ${last + 1}, Col 1`, exact: true });
+      await editor.locator(".squiggly-error").first().waitFor();
+      const preview = await showPreview();
+      await exerciseIn(preview, THIRDS).waitFor();
+      await goToEndOf("thirds");
+      const marked = preview.locator("[aria-current]");
+      await marked.waitFor();
+      expect(await marked.locator("h4").textContent()).toContain(THIRDS);
+      await expect.poll(() => marked.evaluate(isInSight)).toBe(true);
+      await page.keyboard.press("Control+Home");
+      await marked.waitFor({ state: "detached" });
+
+      await lineButtonIn(preview, THIRDS).focus();
+      await page.keyboard.press("Enter");
+      await atLast.waitFor();
+      await page.keyboard.press("Control+Home"); // the text has the focus now
+      await page.getByRole("button", { name: "Ln 1, Col 1", exact: true }).waitFor();
+      await lineButtonIn(preview, THIRDS).click();
+      await atLast.waitFor();
+    },
+  );
+
+  inWindow(
+    "comes back when the window is loaded again, with the span that was chosen",
+    async ({ page, editor, showPreview, preview }) => {
+      const ofFourWeeks = preview()
+        .getByText(/in these 4 weeks/)
+        .first();
+      await editor.locator(".squiggly-error").first().waitFor();
+      await (await showPreview()).getByLabel("Span").selectOption("4");
+      await ofFourWeeks.waitFor();
+      await expect
+        .poll(() => page.evaluate(windowRemembers, "editors.webviewInput.*daystave.preview.*span\\W+4"), {
+          timeout: REMEMBER_LIMIT,
+        })
+        .toBe(true);
+      await reload(page);
+      await ofFourWeeks.waitFor();
+      expect(await preview().getByLabel("Span").inputValue()).toBe("4");
+    },
+  );
+}
+
+/** In pixels from the top. */
+async function scrollTo(preview: FrameLocator, top: number): Promise<void> {
+  await preview.locator("html").evaluate((html, y) => html.ownerDocument.defaultView!.scrollTo(0, y), top);
+}
+
+function scrolled(preview: FrameLocator): Promise<number> {
+  return preview.locator("html").evaluate((html) => html.ownerDocument.defaultView!.scrollY);
+}
+
+/** Marks every row, and two sections: what is drawn anew has no mark. */
+async function markAll(preview: FrameLocator): Promise<void> {
+  await preview.locator("main").evaluate((main) => {
+    for (const part of main.querySelectorAll("article, .week, .been")) part.setAttribute("data-seen", "before");
+  });
+}
+
+/** Runs in the page: whether some of an element is in the part of the page that is seen. */
+function isInSight(element: Element): boolean {
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > 0 && top < window.innerHeight;
+}
+
+/** Runs in the page: whether the workbench has written down, as it does every few seconds, something of this pattern. */
+async function windowRemembers(pattern: string): Promise<boolean> {
+  const settled = <Value>(request: IDBRequest<Value>) =>
+    new Promise<Value>((done, fail) => {
+      request.onsuccess = () => done(request.result);
+      request.onerror = () => fail(request.error);
+    });
+  for (const { name } of await indexedDB.databases()) {
+    if (!name?.startsWith("vscode-web-state-db-")) continue;
+    const database = await settled(indexedDB.open(name));
+    const tables = [...database.objectStoreNames];
+    const values = tables.map((table) => settled(database.transaction(table).objectStore(table).getAll()));
+    const held = new RegExp(pattern).test(JSON.stringify(await Promise.all(values)));
+    database.close();
+    if (held) return true;
+  }
+  return false;
+}

@@ -1,0 +1,149 @@
+import type { FrameLocator, Locator, Page } from "playwright-core";
+import { expect, vi } from "vitest";
+
+/** The preview sits two frames deep; `ready` and `active-frame` say that its content has been swapped in. */
+const PREVIEW = 'iframe.webview.ready[src*="extensionId=daystave-dev.daystave"]';
+/** Milliseconds. */
+const START_LIMIT = 30_000;
+
+/** What every window of the tests is set to, so that one test leaves nothing to the next. */
+export const SETTINGS = {
+  "files.autoSave": "off", // what is not saved can be reverted
+  "workbench.commandPalette.history": 0, // the commands run before would come first
+  "workbench.reduceMotion": "on", // what moves is waited for, and the walkthrough takes the focus when it has moved
+};
+
+/** One window of a real editor, with a journal open. */
+export interface Window {
+  readonly page: Page;
+  /** The first text editor. */
+  readonly editor: Locator;
+  /** Puts the cursor at the end of the first visible line that holds these words. */
+  goToEndOf(words: string): Promise<void>;
+  /** Shows, by keyboard, the hover of the first word of the first visible line that holds these words. */
+  hoverOnStartOf(words: string): Promise<Locator>;
+  runCommand(title: string): Promise<void>;
+  showPreview(): Promise<FrameLocator>;
+  preview(): FrameLocator;
+}
+
+/** From the next load on the window starts from another page than the one that is served at this address. */
+export async function withPage(page: Page, url: string, change: (text: string) => string): Promise<void> {
+  await page.route(url, async (route) => {
+    const answer = await route.fetch();
+    const before = await answer.text();
+    const body = change(before);
+    if (body === before) throw new Error("The served page has changed: nothing of it was replaced.");
+    await route.fulfill({ response: answer, body });
+  });
+}
+
+/** Waits until the text shows that the window opens with. */
+export async function hasStarted({ editor }: Window): Promise<void> {
+  await editor.locator(".view-line").first().waitFor({ timeout: START_LIMIT });
+}
+
+/** Closes whatever is open and saves nothing; then opens these files of the window's folder again, as they are on the disk. */
+export async function revert({ page, editor, runCommand }: Window, files: readonly string[]): Promise<void> {
+  await page.keyboard.press("Escape"); // a hover, a menu, a list
+  const tabs = page.locator(".tab");
+  for (let left = await tabs.count(); left > 0; left--) {
+    await runCommand("View: Revert and Close Editor");
+    await expect.poll(() => tabs.count()).toBeLessThan(left);
+  }
+  if ((await page.locator(".notification-toast").count()) > 0)
+    await runCommand("Notifications: Clear All Notifications");
+  for (const file of files) {
+    await openPalette(page, file);
+    await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: file }).waitFor();
+    await page.keyboard.press("Enter");
+    await page.getByRole("tab", { name: file }).waitFor();
+  }
+  await editor.locator(".view-line").first().waitFor();
+}
+
+/** Opens the line at the top of the window, which finds commands behind `>` and files without, and writes these words there. */
+export async function openPalette(page: Page, words: string): Promise<void> {
+  const input = page.locator(".quick-input-box input");
+  // A key is lost when what had the focus has just gone, as this line itself goes a moment after a command: pressed again,
+  // as a person would.
+  await vi.waitFor(
+    async () => {
+      await page.keyboard.press("F1");
+      await input.fill(words, { timeout: 1_000 });
+    },
+    { timeout: START_LIMIT },
+  );
+}
+
+/** By keyboard; the window keeps it. */
+export async function chooseTheme({ page, runCommand }: Window, name: string): Promise<void> {
+  await runCommand("Preferences: Color Theme");
+  await page.locator(".quick-input-box input").fill(name);
+  await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: name }).waitFor();
+  await page.keyboard.press("Enter");
+}
+
+export function windowOf(page: Page): Window {
+  const editor = page.locator(".editor-instance .monaco-editor").first();
+  const preview = () => page.frameLocator(PREVIEW).frameLocator("#active-frame");
+  async function runCommand(title: string): Promise<void> {
+    await openPalette(page, `>${title}`);
+    await page.locator(".quick-input-list .monaco-list-row", { hasText: title }).first().click();
+  }
+  /** The editor's number, from 1, of the first visible line that holds these words. */
+  async function lineOf(words: string): Promise<number> {
+    let number: number | undefined;
+    await expect
+      .poll(async () => (number = await editor.evaluate(numberOfLine, words)), { timeout: START_LIMIT })
+      .toBeDefined();
+    return number!;
+  }
+  async function goToEndOf(words: string): Promise<void> {
+    // At its start: the middle of a line may lie outside the window, and scrolling there from outside upsets the editor.
+    await editor
+      .locator(".view-line", { hasText: words })
+      .first()
+      .click({ position: { x: 5, y: 8 } });
+    await page.getByRole("button", { name: `Ln ${await lineOf(words)}, Col` }).waitFor();
+    await page.keyboard.press("End");
+  }
+  return {
+    page,
+    editor,
+    preview,
+    runCommand,
+    goToEndOf,
+    async hoverOnStartOf(words) {
+      await goToEndOf(words);
+      await page.keyboard.press("Home");
+      const hover = page.locator(".monaco-hover:visible", { has: page.locator(".hover-row") }).first();
+      // While a preview beside it is still being laid out the editor may close a hover again: asked again, as a person would.
+      for (let asked = 0; asked < 4 && !(await hover.isVisible()); asked++) {
+        await page.keyboard.press("Control+k");
+        await page.keyboard.press("Control+i");
+        await hover.waitFor({ timeout: 4_000 }).catch(() => undefined);
+      }
+      await hover.waitFor();
+      return hover;
+    },
+    async showPreview() {
+      await runCommand("Daystave: Show Preview");
+      await preview().getByRole("heading", { level: 1 }).waitFor();
+      return preview();
+    },
+  };
+}
+
+/** Runs in the page, all at once: the editor draws its lines and their numbers anew whenever something changes beside them. */
+function numberOfLine(editor: Element, words: string): number | undefined {
+  const lines = [...editor.querySelectorAll(".view-line")].map((each) => ({
+    top: each.getBoundingClientRect().top,
+    text: (each.textContent ?? "").replaceAll("\u00A0", " "),
+  }));
+  const top = Math.min(...lines.filter(({ text }) => text.includes(words)).map((line) => line.top));
+  const number = [...editor.querySelectorAll(".line-numbers")].find(
+    (each) => Math.abs(each.getBoundingClientRect().top - top) < 2,
+  );
+  return number ? Number(number.textContent) : undefined;
+}
