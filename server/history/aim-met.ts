@@ -1,3 +1,4 @@
+import type { DayNumber } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Attempt, Conditions, Entry } from "../journal/model.ts";
 import { subjectKey } from "../journal/subject-text.ts";
@@ -41,6 +42,67 @@ export function answers(
 /** Whether an entry says that these words, set by a teacher, were done. */
 export function answersWords({ subject, planned }: Entry, words: string): boolean {
   return !planned && subject?.type === "free" && nameKey(subject.words) === nameKey(words);
+}
+
+/** An entry of a day. */
+export interface DoneEntry {
+  readonly entry: Entry;
+  readonly day: DayNumber;
+  readonly conventions: Conventions;
+}
+
+/** The entries of some days by what was practised, so that what was set is held only against what may answer it. */
+export class DoneEntries {
+  /** Of one exercise the fastest first: they answer most. */
+  private readonly byExercise = new Map<string, (DoneEntry & { readonly rate: number })[]>();
+
+  constructor(entries: Iterable<DoneEntry>) {
+    for (const each of entries) {
+      if (each.entry.planned || !each.entry.subject) continue;
+      const key = exerciseOf(each.entry);
+      const known = this.byExercise.get(key);
+      const timed = { ...each, rate: fastest(each.entry, each.conventions) };
+      if (known) known.push(timed);
+      else this.byExercise.set(key, [timed]);
+    }
+    for (const done of this.byExercise.values()) done.sort((a, b) => b.rate - a.rate);
+  }
+
+  /** The days, of those from one to another, on which something is what was set. */
+  daysAnswering(asked: Entry, from: DayNumber, to: DayNumber): ReadonlySet<DayNumber> {
+    const days = new Set<DayNumber>();
+    let conventions: Conventions | undefined;
+    let needed = 0;
+    for (const done of this.byExercise.get(exerciseOf(asked)) ?? []) {
+      if (done.day < from || done.day > to || days.has(done.day)) continue;
+      if (done.conventions !== conventions) {
+        conventions = done.conventions;
+        needed = fastest(asked, conventions);
+      }
+      if (done.rate >= needed && answers(done.entry, asked, conventions)) days.add(done.day);
+    }
+    return days;
+  }
+
+  /** The days on which words that were set are said to be done. */
+  daysAnsweringWords(words: string, from: DayNumber, to: DayNumber): ReadonlySet<DayNumber> {
+    const done = this.byExercise.get(exerciseOf({ subject: { type: "free", words } })) ?? [];
+    return new Set(
+      done.filter(({ entry, day }) => day >= from && day <= to && answersWords(entry, words)).map(({ day }) => day),
+    );
+  }
+}
+
+/** The same for entries of which one may answer the other. Words have no pattern. */
+function exerciseOf(entry: Pick<Entry, "subject" | "pattern" | "inversion">): string {
+  const { subject } = entry;
+  if (!subject || subject.type === "free") return subject ? subjectKey(subject) : "";
+  return `${subjectKey(subject)}\n${patternOfRecord(entry) ?? ""}`;
+}
+
+/** The fastest of an entry's tempos, as they are compared; 0 where none is stated. */
+function fastest(entry: Entry, conventions: Conventions): number {
+  return Math.max(0, ...entry.attempts.map((attempt) => rateOf(entry, attempt, conventions) ?? 0));
 }
 
 function hasTerms(attempt: Attempt, wanted: Attempt): boolean {

@@ -37,10 +37,9 @@ export function rateBy({ beat, value }: Counting, bpm: number): number | null {
 }
 
 /** The beat that a title's tempos are told in: of the movement's goal, else of the piece's, else a quarter. */
-export function goalBeat(entry: Entry, { pieces }: Conventions): NoteValue {
+export function goalBeat(entry: Entry, { piecesByTitle }: Conventions): NoteValue {
   if (entry.subject?.type !== "title") return QUARTER;
-  const title = nameKey(entry.subject.title);
-  const own = pieces.filter((piece) => nameKey(piece.title) === title);
+  const own = piecesByTitle.get(nameKey(entry.subject.title)) ?? [];
   const movement = own.find(
     (piece) => piece.type === "movement" && piece.movement === entry.where?.movement && piece.goal,
   );

@@ -26,6 +26,8 @@ export interface Conventions {
   readonly kinds: ReadonlyMap<string, ScaleKind>;
   readonly cells: ReadonlyMap<string, Cell>;
   readonly pieces: readonly DeclaredPiece[];
+  /** The same, by the key of the title. */
+  readonly piecesByTitle: ReadonlyMap<string, readonly DeclaredPiece[]>;
   readonly focuses: readonly string[];
   readonly player?: string;
 }
@@ -34,6 +36,7 @@ export interface Conventions {
 export function conventionsOf(declared: readonly Declared[], names: NoteNames): Conventions {
   const all = <T extends Declared["type"]>(type: T): Extract<Declared, { readonly type: T }>[] =>
     declared.filter((each): each is Extract<Declared, { readonly type: T }> => each.type === type);
+  const pieces = declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement");
   return {
     instrument: all("instrument")[0]?.id,
     instruments: new Map(
@@ -46,10 +49,22 @@ export function conventionsOf(declared: readonly Declared[], names: NoteNames): 
     hidesNotes: all("hide notes").length > 0,
     kinds: new Map(all("scale").flatMap(({ name, kind }) => (kind ? [[nameKey(name), kind] as const] : []))),
     cells: new Map(all("pattern").flatMap(({ name, cell }) => (cell ? [[nameKey(name), cell] as const] : []))),
-    pieces: declared.filter((each): each is DeclaredPiece => each.type === "piece" || each.type === "movement"),
+    pieces,
+    piecesByTitle: byTitle(pieces),
     focuses: all("focus").map(({ name }) => name),
     player: all("player")[0]?.words,
   };
+}
+
+function byTitle(pieces: readonly DeclaredPiece[]): ReadonlyMap<string, readonly DeclaredPiece[]> {
+  const found = new Map<string, DeclaredPiece[]>();
+  for (const piece of pieces) {
+    const title = nameKey(piece.title);
+    const own = found.get(title);
+    if (own) own.push(piece);
+    else found.set(title, [piece]);
+  }
+  return found;
 }
 
 /** The instrument of a name: declared with its range, or one that needs no declaration. */

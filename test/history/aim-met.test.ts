@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type AnswerOptions, answers, answersWords } from "../../server/history/aim-met.ts";
+import { type AnswerOptions, answers, answersWords, DoneEntries } from "../../server/history/aim-met.ts";
+import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { readEntry } from "../../server/journal/read-entry.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
@@ -67,4 +69,64 @@ test("of a piece, the place too", () => {
 test("free words are done by the same words", () => {
   expect(done('"clap line 4, then say it"', 'done "Clap line 4, then  say it"')).toBe(true);
   expect(done('"clap line 4, then say it"', 'done "clap line 4"')).toBe(false);
+});
+
+const TERMS = ["slurred", "tongued", "thirds", "2 octaves", "8ths at 60", "8ths at 72 clean", "at 80 slips", "5 min"];
+const line = fc
+  .tuple(fc.constantFrom("D minor", "D natural minor", "G major", "Ground", '"to the end"'), fc.subarray(TERMS))
+  .map((parts) => parts.flat().join(", "));
+
+test("the days that answer what was set are those of a look at every entry", () => {
+  const day = fc.tuple(fc.integer({ min: 1, max: 9 }), line, fc.boolean());
+  fc.assert(
+    fc.property(line, fc.array(day, { maxLength: 8 }), fc.integer({ min: 1, max: 9 }), (set, days, from) => {
+      const lines = days.map(([date, entry, planned]) => `2026-03-0${date}${planned ? " plan" : ""}\n  ${entry}`);
+      const document = createDocument([`${HEAD}set ${set}`, ...lines].join("\n"));
+      const uri = "file:///j/a.practice";
+      const journal = new Journal("file:///j", new Map([[uri, document]]));
+      const conventions = journal.conventions(uri);
+      const { declared } = journal.model(document.blocks[0]!).declarations[1]!.declaration;
+      if (declared?.type !== "set" || !declared.entry) return;
+      const asked = readEntry(declared.entry, 0, journal.vocabulary);
+      const entries = document.blocks.slice(1).flatMap((block) => {
+        const { day, entries } = journal.model(block);
+        return entries.map((entry) => ({ entry, day: day!.date!, conventions }));
+      });
+      const start = parseIsoDate(`2026-03-0${from}`)!;
+      const answering = entries.filter(({ entry, day }) => day >= start && answers(entry, asked, conventions));
+      expect(new DoneEntries(entries).daysAnswering(asked, start, start + 20)).toEqual(
+        new Set(answering.map(({ day }) => day)),
+      );
+    }),
+    { seed: 31 },
+  );
+});
+
+test("two thousand things set and done are looked at once each", () => {
+  const numbers = Array.from({ length: 2000 }, (_, i) => i);
+  const sets = numbers.map(
+    (i) => `set D minor, thirds, at ${20 + i / 10}\npiece "Piece ${i}"\nset "Piece ${i}", bars 1-8`,
+  );
+  const done = numbers.map((i) => `  D minor, thirds, at ${20 + i / 10} clean\n  "Piece ${i}", bars 1-8, at 60`);
+  const document = createDocument(`${sets.join("\n")}\n2026-03-02\n${done.join("\n")}\n`);
+  const journal = new Journal("file:///j", new Map([["file:///j/a.practice", document]]));
+  const conventions = journal.conventions("file:///j/a.practice");
+  let looked = 0;
+  const counted = journal.model(document.blocks[1]!).entries.map((entry) => ({
+    entry: new Proxy(entry, {
+      get(target, name) {
+        if (name === "focus" || name === "instrument") looked++;
+        return Reflect.get(target, name);
+      },
+    }),
+    day: 20_514,
+    conventions,
+  }));
+  const index = new DoneEntries(counted);
+  const answered = journal.model(document.blocks[0]!).declarations.filter(({ declaration: { declared } }) => {
+    if (declared?.type !== "set" || !declared.entry) return false;
+    return index.daysAnswering(readEntry(declared.entry, 0, journal.vocabulary), 20_514, 20_514).size > 0;
+  });
+  expect(answered).toHaveLength(4000);
+  expect(looked).toBeLessThan(10 * 4000);
 });

@@ -2,6 +2,7 @@ import { isoDate } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { subjectKey } from "../../journal/subject-text.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
 import type { MeaningOf } from "../../syntax/words/meaning.ts";
 import { type MeaningType, type TermType, termType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
@@ -173,7 +174,7 @@ const DAYS_FOR_AN_AIM = 28;
 
 /** The movements of a piece, and where it was worked on lately. */
 function placeTerms({ conventions }: EntrySituation, { title }: MeaningOf<"title">, beside: Beside): Term[] {
-  const movements = conventions.pieces.flatMap((piece) =>
+  const movements = (conventions.piecesByTitle.get(nameKey(title)) ?? []).flatMap((piece) =>
     piece.type === "movement" && piece.title === title ? [piece] : [],
   );
   const places = [...beside].flatMap(([key, { text, type }]) => (type === "place" ? [term("place", text, key)] : []));

@@ -96,8 +96,8 @@ function addedUp(
 
 /** The latest days of all files, the newest first. Files are taken to run one way, whichever it is. */
 function latestDays(journal: Journal, typed: TypedLine): DayUsage[] {
-  const files = [...journal.files.values()].map((document) => newestFirst(journal, document));
-  files.sort((a, b) => b.newest - a.newest);
+  const files = journal.addresses.map((uri) => newestFirst(journal, journal.files.get(uri)!));
+  files.sort((a, b) => b.newest - a.newest); // of files as new the first, whichever became known first
   const days: DayUsage[] = [];
   for (const { blocks } of files) {
     if (days.length >= LATEST_DAYS) break;
@@ -115,15 +115,16 @@ interface NewestFirst {
   readonly blocks: (most: number) => readonly Block[];
 }
 
-function newestFirst({ memo }: Journal, { blocks }: Document): NewestFirst {
-  const dateOf = (block: Block | undefined): DayNumber => {
-    const day = block && memo.of(block, "date", () => ({ day: dayOfBlock(block) }));
-    return day?.day ?? Number.NEGATIVE_INFINITY;
-  };
-  const first = Math.max(dateOf(blocks[0]), dateOf(blocks[1]));
-  const last = dateOf(blocks.at(-1));
-  if (first > last) return { newest: first, blocks: (most) => blocks.slice(0, most + 1) };
-  return { newest: last, blocks: (most) => blocks.slice(-most).toReversed() };
+/** Once for each state of a file. */
+function newestFirst({ memo }: Journal, document: Document): NewestFirst {
+  return memo.of(document, "newest first", () => {
+    const { blocks } = document;
+    const dateOf = (block: Block | undefined): DayNumber => (block && dayOfBlock(block)) ?? Number.NEGATIVE_INFINITY;
+    const first = Math.max(dateOf(blocks[0]), dateOf(blocks[1]));
+    const last = dateOf(blocks.at(-1));
+    if (first > last) return { newest: first, blocks: (most: number) => blocks.slice(0, most + 1) };
+    return { newest: last, blocks: (most: number) => blocks.slice(-most).toReversed() };
+  });
 }
 
 function dayUsage(journal: Journal, block: Block): DayUsage {

@@ -21,9 +21,10 @@ export type DeclaredAim = OfType<"aim">;
 export type DeclaredSet = OfType<"set">;
 export type DeclaredPiece = OfType<"piece">;
 export type DeclaredMovement = OfType<"movement">;
+export type DeclaredConcert = OfType<"concert">;
 
-/** What may be declared below a day. */
-const MAY_DECLARE = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?(?:aim|set|piece|study|movement|concert)[^\S\n\r]/im;
+/** What may be declared below a day. U+2028 is no space here: for an expression a line begins behind each. */
+const MAY_DECLARE = /^[^\S\n\r\u2028\u2029]*(?:[-*•][^\S\n\r]+)?(?:aim|set|piece|study|movement|concert)[^\S\n\r]/im;
 
 /** The declarations of a journal, in the order of its files and lines. Of days only those with such a word are read. */
 export function declaredLines(journal: Journal): readonly DeclaredLine[] {

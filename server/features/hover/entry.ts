@@ -112,7 +112,7 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
   const hidden = notesHidden(entry, conventions);
   const subject = entry.subject!;
   if (subject.type === "title") {
-    const pieces = conventions.pieces.filter(({ title }) => nameKey(title) === nameKey(subject.title));
+    const pieces = conventions.piecesByTitle.get(nameKey(subject.title)) ?? [];
     const movement = entry.where?.movement;
     return pieces
       .filter((each) => each.type === "piece" || each.movement === movement)

@@ -18,7 +18,6 @@ const NO_EDITS: readonly LineEdit[] = [];
 
 /** White space of the language, except a byte order mark: that is never touched. */
 const SPACE = /[^\S\uFEFF]/;
-const TRAILING = /[^\S\uFEFF]+$/;
 /** Spacing that may be other than canonical. Most lines have none of it and need not be cut up. */
 const UNEVEN = /[^\S ]| {2}| [,:]|[,:>→]\S|\S[>→]/;
 
@@ -116,8 +115,9 @@ function hasOpenQuote(text: string, line: Line): boolean {
 }
 
 function trailingEdit(text: string): readonly LineEdit[] {
-  const start = text.search(TRAILING);
-  return start < 0 ? NO_EDITS : [{ start, end: text.length, text: "" }];
+  let start = text.length;
+  while (start > 0 && SPACE.test(text[start - 1]!)) start--;
+  return start === text.length ? NO_EDITS : [{ start, end: text.length, text: "" }];
 }
 
 function indentEdit(text: string, indent: string | undefined): readonly LineEdit[] {

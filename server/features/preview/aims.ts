@@ -26,13 +26,14 @@ export function aimsSection(journal: Journal, aims: readonly DeclaredAim[], toda
     .filter(({ declared: { by } }) => by === undefined || by >= today - DAYS_TOLD)
     .sort((a, b) => urgency(a, today) - urgency(b, today))
     .map((aim) => ({
-      text: shownText(aim.text.replace(DAY_OF_AIM, "")),
+      text: shownText(aim.text.replace(BY_DAY, "")),
       place: placeOf(journal, aim.uri, aim.block, aim.line),
       sentences: [dayOf(aim, today), ...standingOf(journal, aim, today)],
     }));
 }
 
-const DAY_OF_AIM = /[\s,]+(?:by|due|until)\s+\d{4}-\d\d-\d\d\s*$/i;
+/** The day at the end of an aim or of what is set. */
+export const BY_DAY = /(?<![\s,])[\s,]+(?:by|due|until)\s+\d{4}-\d\d-\d\d\s*$/i;
 
 function urgency({ declared: { by } }: DeclaredAim, today: DayNumber): number {
   if (by === undefined) return Number.MAX_SAFE_INTEGER - 1;
@@ -99,7 +100,7 @@ function standingOf(journal: Journal, aim: DeclaredAim, today: DayNumber): strin
 
 /** Whether what was played has all that the aim says; what was only planned makes no record. */
 function isMet(journal: Journal, record: AttemptRecord, asked: Entry): boolean {
-  const entry = entryOf(journal, record);
+  const entry = journal.memo.from(record, "entry", [], () => entryOf(journal, record)); // for all aims at its exercise
   return entry !== undefined && answers(entry, asked, journal.conventions(record.uri), { byRate: true });
 }
 

@@ -1,14 +1,14 @@
 import type { PreviewLesson, PreviewLink, PreviewSetWork, PreviewTick } from "../../../shared/preview.ts";
-import { answers, answersWords } from "../../history/aim-met.ts";
+import { DoneEntries, type DoneEntry } from "../../history/aim-met.ts";
 import { plannedStretches } from "../../history/day-minutes.ts";
 import { type DayNumber, isoDate, shortWeekday } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { BlockModel, Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import type { Remark } from "../../syntax/line/line.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
 import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredSet } from "../explain/declared-lines.ts";
+import { BY_DAY } from "./aims.ts";
 import { placeOf, shownText } from "./text.ts";
 
 /** How far back a lesson is looked for, and remarks where there was none, in days. */
@@ -31,9 +31,11 @@ export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], to
   const lesson = lastLesson(journal, days, today);
   const since = lesson?.day.date ?? today - REMARKS_BACK;
   const recent = days.filter(({ date }) => date >= since).sort((a, b) => a.date - b.date);
-  const set = sets
-    .filter((work) => dueOf(work, today) >= today || (work.day !== undefined && work.day >= since && work.day <= today))
-    .map((work) => setWork(journal, work, days, today));
+  const asked = sets.filter(
+    (work) => dueOf(work, today) >= today || (work.day !== undefined && work.day >= since && work.day <= today),
+  );
+  const done = new DoneEntries(entriesWithin(journal, days, asked, today));
+  const set = asked.map((work) => setWork(journal, work, done, today));
   const questions = recent.flatMap((day) =>
     remarksOf(journal, day, "question", day.date === lesson?.day.date ? lesson.line : 0),
   );
@@ -45,7 +47,8 @@ export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], to
   return { since: sentence, set, questions, words };
 }
 
-const MAY_BE_LESSON = /^[^\S\n\r]*(?:[-*•][^\S\n\r]+)?lesson\b/im;
+/** U+2028 is no space here: for an expression a line begins behind each. */
+const MAY_BE_LESSON = /^[^\S\n\r\u2028\u2029]*(?:[-*•][^\S\n\r]+)?lesson\b/im;
 
 function lastLesson(journal: Journal, days: readonly PlacedDay[], today: DayNumber): LastLesson | undefined {
   const latestFirst = days.filter(({ date }) => date >= today - LOOKED_BACK).sort((a, b) => b.date - a.date);
@@ -82,32 +85,49 @@ function dueOf({ declared: { by }, day }: DeclaredSet, today: DayNumber): DayNum
   return by ?? (day === undefined ? today : day + USUAL_DAYS);
 }
 
-function setWork(journal: Journal, work: DeclaredSet, days: readonly PlacedDay[], today: DayNumber): PreviewSetWork {
+/** The first day that work is set for. */
+function fromOf(work: DeclaredSet, today: DayNumber): DayNumber {
+  return work.day ?? dueOf(work, today) - USUAL_DAYS + 1;
+}
+
+/** The entries of the days that some work is set for. */
+function* entriesWithin(
+  journal: Journal,
+  days: readonly PlacedDay[],
+  sets: readonly DeclaredSet[],
+  today: DayNumber,
+): Generator<DoneEntry> {
+  let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const work of sets) {
+    first = Math.min(first, fromOf(work, today));
+    last = Math.max(last, dueOf(work, today));
+  }
+  for (const { uri, document, index, date } of days) {
+    if (date < first || date > last) continue;
+    for (const entry of journal.model(document.blocks[index]!).entries)
+      yield { entry, day: date, conventions: journal.conventions(uri) };
+  }
+}
+
+function setWork(journal: Journal, work: DeclaredSet, entries: DoneEntries, today: DayNumber): PreviewSetWork {
   const due = dueOf(work, today);
-  const from = work.day ?? due - USUAL_DAYS + 1;
-  const done = new Set(
-    days
-      .filter(({ date }) => date >= from && date <= due)
-      .filter(({ uri, document, index }) => isDone(journal, uri, work, journal.model(document.blocks[index]!)))
-      .map(({ date }) => date),
-  );
+  const from = fromOf(work, today);
+  const { words, entry } = work.declared;
+  const done =
+    words !== undefined
+      ? entries.daysAnsweringWords(words, from, due)
+      : entry
+        ? entries.daysAnswering(readEntry(entry, 0, journal.vocabulary), from, due)
+        : NO_DAYS;
   return {
-    text: shownText(work.text.replace(DAY_OF_SET, "")),
+    text: shownText(work.text.replace(BY_DAY, "")),
     place: placeOf(journal, work.uri, work.block, work.line),
     days: ticks(from, due, done, today),
     sentence: standing(work, done.size, due, today),
   };
 }
 
-const DAY_OF_SET = /[\s,]+(?:by|due|until)\s+\d{4}-\d\d-\d\d\s*$/i;
-
-function isDone(journal: Journal, uri: string, { declared }: DeclaredSet, { entries }: BlockModel): boolean {
-  const { words, entry } = declared;
-  if (words !== undefined) return entries.some((each) => answersWords(each, words));
-  const asked: Entry | undefined = entry && readEntry(entry, 0, journal.vocabulary);
-  return asked !== undefined && entries.some((each) => answers(each, asked, journal.conventions(uri)));
-}
-
+const NO_DAYS: ReadonlySet<DayNumber> = new Set();
 /** The days that it was set for; of a long stretch the latest. */
 function ticks(from: DayNumber, due: DayNumber, done: ReadonlySet<DayNumber>, today: DayNumber): PreviewTick[] {
   const last = due - from < MOST_TICKS ? due : Math.min(due, today);

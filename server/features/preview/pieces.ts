@@ -11,7 +11,13 @@ import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { daysAhead } from "../explain/days-away.ts";
-import { type DeclaredLine, type DeclaredMovement, type DeclaredPiece, ofType } from "../explain/declared-lines.ts";
+import {
+  type DeclaredConcert,
+  type DeclaredLine,
+  type DeclaredMovement,
+  type DeclaredPiece,
+  ofType,
+} from "../explain/declared-lines.ts";
 import { hashOf, placeOf, sentence, shownText } from "./text.ts";
 
 /** A piece that was worked in so many days is in hand: the twelve weeks that the page speaks of. */
@@ -37,8 +43,9 @@ export function piecesSection(
   lines: readonly DeclaredLine[],
   today: DayNumber,
 ): PreviewPieces {
+  const movements = ofType(lines, "movement");
   return {
-    inHand: inHand.flatMap((piece) => partsOf(piece, lines)).map((part) => shownPart(journal, part, today)),
+    inHand: inHand.flatMap((piece) => partsOf(piece, movements)).map((part) => shownPart(journal, part, today)),
     latest: inHand.length > 0 ? null : workedLast(journal, parts),
   };
 }
@@ -46,9 +53,10 @@ export function piecesSection(
 /** Every piece and study that is declared, with what was practised of it up to today. */
 export function declaredParts(journal: Journal, lines: readonly DeclaredLine[], today: DayNumber): Part[] {
   const byTitle = recordsByTitle(journal, today);
+  const concerts = ofType(lines, "concert");
   return firstOfEach(ofType(lines, "piece")).map((line) => {
     const records = byTitle.get(nameKey(line.declared.title)) ?? [];
-    const due = dueOf(line, lines, today);
+    const due = dueOf(line, concerts, today);
     return { line, records, ...(due === undefined ? {} : { due }) };
   });
 }
@@ -102,21 +110,23 @@ function recordsByTitle(journal: Journal, today: DayNumber): ReadonlyMap<string,
 }
 
 /** Its own day or that of a concert: the next one ahead, else the one that passed last. */
-function dueOf({ declared }: DeclaredPiece, lines: readonly DeclaredLine[], today: DayNumber): DayNumber | undefined {
+function dueOf(
+  { declared }: DeclaredPiece,
+  concerts: readonly DeclaredConcert[],
+  today: DayNumber,
+): DayNumber | undefined {
   const title = nameKey(declared.title);
-  const concerts = ofType(lines, "concert").filter((each) =>
-    each.declared.titles.some((name) => nameKey(name) === title),
-  );
-  const days = [declared.due, ...concerts.map((each) => each.declared.on)]
+  const own = concerts.filter((each) => each.declared.titles.some((name) => nameKey(name) === title));
+  const days = [declared.due, ...own.map((each) => each.declared.on)]
     .filter((day) => day !== undefined)
     .sort((a, b) => a - b);
   return days.find((day) => day >= today) ?? days.at(-1);
 }
 
 /** The piece, or those of its movements that were worked on; both where some work names no movement. */
-function partsOf(piece: Part, lines: readonly DeclaredLine[]): Part[] {
+function partsOf(piece: Part, all: readonly DeclaredMovement[]): Part[] {
   const title = nameKey((piece.line.declared as { readonly title: string }).title);
-  const movements = ofType(lines, "movement")
+  const movements = all
     .filter(({ declared }) => nameKey(declared.title) === title)
     .map(
       (line): Part => ({

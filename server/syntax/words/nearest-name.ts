@@ -21,11 +21,21 @@ export function slipsOf(word: string, name: string, distance: number): number {
 }
 
 function haveSameLetters(a: string, b: string): boolean {
-  return a.length === b.length && inOrder(a) === inOrder(b);
+  return a.length === b.length && sumOf(a) === sumOf(b) && inOrder(a) === inOrder(b);
 }
 
 function inOrder(word: string): string {
   return [...word].sort().join("");
+}
+
+/** The same for the same letters in whatever order; seldom for others, as the numbers of letters are scattered first. */
+function sumOf(word: string): number {
+  let sum = 0;
+  for (let i = 0; i < word.length; i++) {
+    const scattered = Math.imul(word.charCodeAt(i) + 1, 0x9e3779b1);
+    sum += Math.imul(scattered ^ (scattered >>> 15), 0x85ebca6b) >>> 8;
+  }
+  return sum;
 }
 
 /** From so many changes on most names of a list come into question by how they begin, and their letters tell more. */
@@ -38,8 +48,8 @@ const FAR = 3;
 export class NameIndex {
   private readonly all: SortedNames;
   private readonly letters: LetterSets;
-  /** The names' places in the list by their letters in order. */
-  private readonly anagrams = new Map<string, number[]>();
+  /** The names' places in the list by the sums of their letters. */
+  private readonly anagrams = new Map<number, number[]>();
 
   constructor(private readonly names: readonly string[]) {
     const order = [...names.keys()].sort((a, b) => (names[a]! < names[b]! ? -1 : names[a]! > names[b]! ? 1 : a - b));
@@ -47,10 +57,10 @@ export class NameIndex {
     this.all = sortedNames(order, alike);
     this.letters = new LetterSets(order.map((at) => names[at]!));
     for (const [at, name] of names.entries()) {
-      const letters = inOrder(name);
-      const known = this.anagrams.get(letters);
+      const sum = sumOf(name);
+      const known = this.anagrams.get(sum);
       if (known) known.push(at);
-      else this.anagrams.set(letters, [at]);
+      else this.anagrams.set(sum, [at]);
     }
   }
 
@@ -60,8 +70,8 @@ export class NameIndex {
   nearest(word: string, least: number): Near | undefined {
     const furthest = Math.ceil(least + MOST_TAKEN_OFF) - 1;
     let best: Near = { index: -1, slips: least };
-    for (const at of this.anagrams.get(inOrder(word)) ?? [])
-      best = nearer(best, { index: at, slips: slipsOf(word, this.names[at]!, distance(word, this.names[at]!)) });
+    for (const at of this.anagrams.get(sumOf(word)) ?? [])
+      best = this.nearerOf(best, at, word, distance(word, this.names[at]!));
     let among = this.all;
     for (let most = 1; most <= furthest && best.slips >= most - BEGINS_ALIKE; most++) {
       if (most === FAR) among = this.possible(word, least, furthest);
@@ -100,11 +110,17 @@ export class NameIndex {
         continue;
       }
       const changes = table.changes(name);
-      if (changes > most || changes - MOST_TAKEN_OFF > near.slips || Math.abs(name.length - word.length) >= longer)
-        continue;
-      near = nearer(near, { index, slips: slipsOf(word, name, changes) });
+      if (changes <= most && Math.abs(name.length - word.length) < longer)
+        near = this.nearerOf(near, index, word, changes);
     }
     return near;
+  }
+
+  /** The name at a place, where it is nearer than the best so far. */
+  private nearerOf(best: Near, index: number, word: string, changes: number): Near {
+    if (changes - MOST_TAKEN_OFF > best.slips) return best;
+    const slips = slipsOf(word, this.names[index]!, changes);
+    return slips < best.slips || (slips === best.slips && index < best.index) ? { index, slips } : best;
   }
 }
 
@@ -131,10 +147,6 @@ function sortedNames(order: readonly number[], alike: readonly number[]): Sorted
     less[i] = next;
   }
   return { order, alike, less };
-}
-
-function nearer(a: Near, b: Near): Near {
-  return b.slips < a.slips || (b.slips === a.slips && b.index < a.index) ? b : a;
 }
 
 function lengthAlike(a: string, b: string): number {
