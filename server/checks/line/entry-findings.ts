@@ -23,7 +23,7 @@ interface PieceFinding {
   readonly edits: readonly (readonly number[])[];
 }
 
-/** A piece in its line; what stands behind its number is moved by as many figures as that has more than the first one. */
+/** A piece in its line: what stands behind its number is moved by the figures that it has more than the first one. */
 interface PieceStretch extends Stretch {
   /** Where the number begins, from the beginning of the piece. */
   readonly behind: number;

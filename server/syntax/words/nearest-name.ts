@@ -28,7 +28,7 @@ function inOrder(word: string): string {
   return [...word].sort().join("");
 }
 
-/** The same for the same letters in whatever order; seldom for others, as the numbers of letters are scattered first. */
+/** The same for the same letters in whatever order, and seldom for others: the letters are scattered first. */
 function sumOf(word: string): number {
   let sum = 0;
   for (let i = 0; i < word.length; i++) {
