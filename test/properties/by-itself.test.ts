@@ -76,7 +76,7 @@ describe.each(HAND_NAMES)("the %s hand", (name) => {
       fc.property(anyVocabulary, lines, (head, all) => check(head, all, hand.end)),
       { seed: 71, numRuns: 16 },
     );
-  }, 30_000);
+  });
 });
 
 test("and so in all hands together, with slips of the fingers", () => {
@@ -84,4 +84,4 @@ test("and so in all hands together, with slips of the fingers", () => {
     fc.property(anyVocabulary, oneByOne(linesOf(anyLine)), (head, lines) => check(head, lines)),
     { seed: 72, numRuns: 40 },
   );
-}, 30_000);
+});

@@ -31,7 +31,7 @@ test("after any series of edits the diagnostics are those of a journal built afr
     }),
     { seed: 21, numRuns: FEW },
   );
-}, 30_000);
+});
 
 test("an older state of the journal still answers for itself", () => {
   fc.assert(
@@ -44,7 +44,7 @@ test("an older state of the journal still answers for itself", () => {
     }),
     { seed: 22, numRuns: FEW },
   );
-}, 30_000);
+});
 
 test("the same day put in above the only one", () => {
   const journal = new Journal(ROOT, new Map([[MARKER, createDocument("2026-03-02\n")]]));
@@ -92,7 +92,7 @@ test("a day's own findings do not depend on the days before it", () => {
     }),
     { seed: 23 },
   );
-}, 30_000);
+});
 
 function isDay(text: string): boolean {
   return createDocument(text).blocks[0]!.day;

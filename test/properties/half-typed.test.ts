@@ -44,7 +44,7 @@ describe.each(Object.keys(JOURNALS) as Name[])("the %s's journal", (name) => {
         }
       }
     }
-  }, 30_000);
+  });
 
   test("half-typed declarations change only lines that use what they declare", () => {
     const texts = textsOf(name);
@@ -66,7 +66,7 @@ describe.each(Object.keys(JOURNALS) as Name[])("the %s's journal", (name) => {
         }
       }
     }
-  }, 30_000);
+  });
 });
 
 function declares(line: string): boolean {

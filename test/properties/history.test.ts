@@ -56,7 +56,7 @@ test("after any series of edits the index is that of a journal built afresh", ()
     ),
     { seed: 31 },
   );
-}, 30_000);
+});
 
 test("an edit leaves the exercises that it does not touch the same objects", () => {
   const journal = journalOf([
@@ -102,4 +102,4 @@ test("the history is the same in whatever order files are read and days are writ
     ),
     { seed: 32 },
   );
-}, 30_000);
+});

@@ -77,7 +77,7 @@ test("safe fixes come to an end, after which none is left", () => {
     }),
     { seed: 31 },
   );
-}, 30_000);
+});
 
 test("safe fixes keep the entries: their attempts, their terms, and every subject and day that stood", () => {
   fc.assert(
@@ -97,7 +97,7 @@ test("safe fixes keep the entries: their attempts, their terms, and every subjec
     }),
     { seed: 32 },
   );
-}, 30_000);
+});
 
 test("safe fixes lose no attempt of the history", () => {
   fc.assert(
@@ -107,7 +107,7 @@ test("safe fixes lose no attempt of the history", () => {
     }),
     { seed: 33 },
   );
-}, 30_000);
+});
 
 /** What all safe fixes make of lines below a day. */
 function check(lines: string, expected: string): void {

@@ -74,11 +74,12 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   const isNote = (item: Item | undefined): boolean =>
     item?.meaning.type === "note" || (item?.meaning.type === "unknown" && /^[-–|]$/.test(item.meaning.words));
   if (!isNote(line.items[i])) return undefined;
-  if (isNote(line.items[i - 1])) return [];
-  const end = line.items.slice(i).findIndex((item) => !isNote(item));
-  const run = line.items.slice(i, end < 0 ? undefined : i + end);
+  const first = line.items.findLastIndex((item, k) => k < i && !isNote(item)) + 1;
+  const end = line.items.findIndex((item, k) => k > i && !isNote(item));
+  const run = line.items.slice(first, end < 0 ? undefined : end);
   const notes = run.filter((item) => item.meaning.type === "note");
   if (notes.length < 2) return undefined;
+  if (first < i) return [];
   const subject = line.subject;
   const behind = i === 0 && subject && line.claims.length === 0;
   const stretch = { start: notes[0]!.start, end: run.at(-1)!.end };
@@ -122,7 +123,7 @@ function termFinding(
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);
     case "variant":
-      return variant(item, meaning.id, text, pattern);
+      return variant(item, meaning.id, { text, line, pattern });
     case "inversion":
       return line.subject?.meaning.type === "chord"
         ? undefined
@@ -277,11 +278,15 @@ export function isUnclosed(text: string, { start, end }: { readonly start: numbe
 }
 
 /** A variant is one of its pattern's; the fixes are those that the pattern has, or the pattern as it is. */
-function variant(item: Item, id: string, text: string, pattern: Item | undefined): Finding | undefined {
+function variant(
+  item: Item,
+  id: string,
+  { text, line, pattern }: { readonly text: string; readonly line: EntryLine; readonly pattern: Item | undefined },
+): Finding | undefined {
   if (pattern?.meaning.type !== "pattern") {
     const having = PATTERNS.filter(({ variants }) => isAmong(variants, id)).map(({ names }) => names[0]!);
     const message = `"${id}" says how a pattern is played, and no pattern of the language stands on this line. These have it: ${having.join(", ")}.`;
-    return finding("unknown-term", item, message, [withoutTerm(item, text)]);
+    return finding("unknown-term", item, message, [withoutTerm(item, text, line)]);
   }
   const { names, variants } = patternById(pattern.meaning.id)!;
   if (isAmong(variants, id)) return undefined;
@@ -289,7 +294,7 @@ function variant(item: Item, id: string, text: string, pattern: Item | undefined
   const offers = variants.map((each) => replacement(`Change to ${each}`, item, each));
   return finding("unknown-pattern", item, `${names[0]} has no ${id} form: ${has}.`, [
     ...offers,
-    withoutTerm(item, text),
+    withoutTerm(item, text, line),
   ]);
 }
 
@@ -297,12 +302,9 @@ function isAmong(variants: readonly string[], id: string): boolean {
   return variants.includes(id);
 }
 
-/** The line without a term, and without the comma before it. */
-function withoutTerm({ start, end }: Item, text: string): FindingFix {
-  const before = text.slice(0, start).replace(/[\s,]+$/u, "");
-  return replacement(
-    `Take out "${quoted(text.slice(start, end))}"`,
-    { start: before === "" ? start : before.length, end },
-    "",
-  );
+/** The line without a term, and without the comma before it; its bullet stays. */
+function withoutTerm({ start, end }: Item, text: string, line: EntryLine): FindingFix {
+  const before = text.slice(line.start, start).replace(/[\s,]+$/u, "");
+  const from = before === "" ? start : line.start + before.length;
+  return replacement(`Take out "${quoted(text.slice(start, end))}"`, { start: from, end }, "");
 }
