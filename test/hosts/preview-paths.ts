@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { exerciseIn, lineButtonIn } from "./preview-page.ts";
+import { hasFocus } from "./window.ts";
 import type { InWindow } from "./workbench.ts";
 
 const THIRDS = "D melodic minor, thirds";
@@ -51,7 +52,8 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
 
   inWindow(
     "marks the exercise at the cursor, and leads from it to its line by keyboard and by mouse",
-    async ({ page, editor, showPreview, goToEndOf }) => {
+    async (window) => {
+      const { page, editor, showPreview, goToEndOf } = window;
       const lines = readFileSync("samples/quickstart/week.practice", "utf8").split("\n");
       // What is planned was not practised.
       const last = lines.findLastIndex((line) => /^ +D melodic minor, thirds.* clean/.test(line));
@@ -70,7 +72,8 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
       await lineButtonIn(preview, THIRDS).focus();
       await page.keyboard.press("Enter");
       await atLast.waitFor();
-      await page.keyboard.press("Control+Home"); // the text has the focus now
+      await hasFocus(window);
+      await page.keyboard.press("Control+Home");
       await page.getByRole("button", { name: "Ln 1, Col 1", exact: true }).waitFor();
       await lineButtonIn(preview, THIRDS).click();
       await atLast.waitFor();

@@ -2,7 +2,7 @@ import axe from "axe-core";
 import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
 import { exerciseIn } from "./preview-page.ts";
-import { chooseTheme } from "./window.ts";
+import { chooseTheme, hasFocus } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 const QUICKSTART = { sample: "samples/quickstart", open: "week.practice" };
@@ -42,7 +42,8 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
 
   inWindow(
     "tells the hardest steps of the line at the cursor, and has one put into the journal by itself",
-    async ({ showPreview, page, editor, goToEndOf }) => {
+    async (window) => {
+      const { showPreview, page, editor, goToEndOf } = window;
       const preview = await showPreview();
       await goToEndOf("thirds");
       const steps = thirdsOf(preview).getByRole("button", { name: /practise it by itself$/ });
@@ -54,6 +55,7 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       const line = `notes ${from} ${to}, back and forth, slurred`;
       await editor.locator(".view-line", { hasText: line }).waitFor();
       await preview.getByText("Hardest steps of this line:").waitFor(); // of the line that was put in, where the cursor is now
+      await hasFocus(window);
       await page.keyboard.press("Control+z");
       await editor.locator(".view-line", { hasText: line }).waitFor({ state: "detached" });
     },

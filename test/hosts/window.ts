@@ -43,6 +43,11 @@ export async function hasStarted({ editor }: Window): Promise<void> {
   await editor.locator(".view-line").first().waitFor({ timeout: START_LIMIT });
 }
 
+/** Waits until a key would reach the text: what gives it the focus may do so a moment after it has moved the cursor. */
+export async function hasFocus({ page }: Pick<Window, "page">): Promise<void> {
+  await page.locator(".editor-instance .monaco-editor.focused").waitFor();
+}
+
 /** Closes whatever is open and saves nothing; then opens these files of the window's folder again, as they are on the disk. */
 export async function revert({ page, editor, runCommand }: Window, files: readonly string[]): Promise<void> {
   await page.keyboard.press("Escape"); // a hover, a menu, a list

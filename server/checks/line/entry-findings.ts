@@ -23,6 +23,13 @@ interface PieceFinding {
   readonly edits: readonly (readonly number[])[];
 }
 
+/** A piece in its line: what stands behind its number is moved by the figures that it has more than the first one. */
+interface PieceStretch extends Stretch {
+  /** Where the number begins, from the beginning of the piece. */
+  readonly behind: number;
+  readonly longer: number;
+}
+
 /** In about so many bytes. */
 const MOST_BYTES = 4_000_000;
 const FINDING_BYTES = 1500;
@@ -118,22 +125,29 @@ export class EntryFindings {
   }
 
   /** Where the pieces that bear stand in the line. */
-  private stretches({ cuts, from }: LineReader): readonly Stretch[] {
-    return this.bearing.map((i) => ({ start: cuts.starts[i]! - from, end: cuts.ends[i]! - from }));
+  private stretches({ cuts, pieces, from }: LineReader): readonly PieceStretch[] {
+    return this.bearing.map((i) => {
+      const [start, end] = [cuts.starts[i]! - from, cuts.ends[i]! - from];
+      const { number } = pieces[i]!;
+      if (!number) return { start, end, behind: Number.POSITIVE_INFINITY, longer: 0 };
+      const longer = cuts.numberEnds[i]! - cuts.numbers[i]! - (number.end - number.start);
+      return { start, end, behind: number.start, longer };
+    });
   }
 }
 
 /** Undefined where the finding or a fix goes beyond one piece. */
-function withinPieces(finding: Finding, stretches: readonly Stretch[]): PieceFinding | undefined {
+function withinPieces(finding: Finding, stretches: readonly PieceStretch[]): PieceFinding | undefined {
   const pieceOf = ({ start, end }: Stretch): number =>
     stretches.findIndex((piece) => piece.start <= start && end <= piece.end);
   const piece = pieceOf(finding);
   const edits = finding.fixes.map((fix) => fix.edits.map((edit) => (edit.further ? -1 : pieceOf(edit))));
   if (piece < 0 || edits.some((each) => each.includes(-1))) return undefined;
-  const relative = (at: Stretch, to: number): { start: number; end: number } => ({
-    start: at.start - stretches[to]!.start,
-    end: at.end - stretches[to]!.start,
-  });
+  const relative = (at: Stretch, to: number): Stretch => {
+    const { start, behind, longer } = stretches[to]!;
+    const column = (each: number): number => (each - start > behind ? each - start - longer : each - start);
+    return { start: column(at.start), end: column(at.end) };
+  };
   const fixes = finding.fixes.map((fix, i) => ({
     ...fix,
     edits: fix.edits.map((edit, k): FindingEdit => ({ ...edit, ...relative(edit, edits[i]![k]!) })),
@@ -141,11 +155,12 @@ function withinPieces(finding: Finding, stretches: readonly Stretch[]): PieceFin
   return { finding: { ...finding, ...relative(finding, piece), fixes }, piece, edits };
 }
 
-function placed({ finding, piece, edits }: PieceFinding, stretches: readonly Stretch[]): Finding {
-  const at = ({ start, end }: Stretch, of: number): Stretch => ({
-    start: start + stretches[of]!.start,
-    end: end + stretches[of]!.start,
-  });
+function placed({ finding, piece, edits }: PieceFinding, stretches: readonly PieceStretch[]): Finding {
+  const at = ({ start, end }: Stretch, of: number): Stretch => {
+    const { start: first, behind, longer } = stretches[of]!;
+    const column = (each: number): number => (each > behind ? first + each + longer : first + each);
+    return { start: column(start), end: column(end) };
+  };
   const fixes = finding.fixes.map((fix, i) => ({
     ...fix,
     edits: fix.edits.map((edit, k) => ({ ...edit, ...at(edit, edits[i]![k]!) })),

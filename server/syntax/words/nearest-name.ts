@@ -13,7 +13,7 @@ export interface Near {
 
 const SAME_LETTERS = 0.5;
 const BEGINS_ALIKE = 0.25;
-const MOST_TAKEN_OFF = SAME_LETTERS + BEGINS_ALIKE;
+export const MOST_TAKEN_OFF = SAME_LETTERS + BEGINS_ALIKE;
 
 /** @param distance how many letters were put in, taken out or changed */
 export function slipsOf(word: string, name: string, distance: number): number {
@@ -28,7 +28,7 @@ function inOrder(word: string): string {
   return [...word].sort().join("");
 }
 
-/** The same for the same letters in whatever order; seldom for others, as the numbers of letters are scattered first. */
+/** The same for the same letters in whatever order, and seldom for others: the letters are scattered first. */
 function sumOf(word: string): number {
   let sum = 0;
   for (let i = 0; i < word.length; i++) {

@@ -1,7 +1,7 @@
 import { distance } from "fastest-levenshtein";
 import { nameKey, phraseKey } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
-import { NameIndex, type Near, slipsOf } from "./nearest-name.ts";
+import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
 import type { Phrase } from "./terms.ts";
 
@@ -165,7 +165,8 @@ function nearestOf(names: readonly string[], word: string, least: number): Near 
   for (const [index, name] of names.entries()) {
     const most = best?.slips ?? least;
     const key = nameKey(name);
-    if (Math.abs(key.length - word.length) >= most) continue;
+    const longer = Math.abs(key.length - word.length);
+    if (longer >= least || longer - MOST_TAKEN_OFF > most) continue;
     const slips = slipsOf(word, key, distance(word, key));
     if (slips < most) best = { index, slips };
   }

@@ -48,6 +48,23 @@ describe("the nearest known word", () => {
   const titles = ["Ground in G minor", "Evening by the lock", "Six Short Walks", "Slow air"];
   const vocabulary = new Vocabulary([], ENGLISH_NAMES, { ...NO_NAMES, titles: titles.map((title) => ({ title })) });
 
+  it("is the same however often one is sought, so by an index or without", () => {
+    const words = ["arpeggio", "dim arpeggio", "lesson", "session", "easy", "east"];
+    const word = fc.oneof(
+      fc.constantFrom("d arpeggio", "sesson", "eas", "leson", "dimarpegio"),
+      fc.string({ unit: fc.constantFrom(..."aeilnopsrgdmt "), minLength: 3, maxLength: 12 }),
+    );
+    fc.assert(
+      fc.property(fc.array(word, { minLength: 4, maxLength: 12 }), word, (asked, last) => {
+        const names = [...words];
+        const often = new Vocabulary([], ENGLISH_NAMES);
+        for (const each of asked) often.nearest(each, names);
+        expect(often.nearest(last, names)).toBe(new Vocabulary([], ENGLISH_NAMES).nearest(last, names));
+      }),
+      { seed: 43, numRuns: MANY },
+    );
+  });
+
   it.each([
     ["Ground in G minro", "Ground in G minor"],
     ["six  short walks", "Six Short Walks"],
