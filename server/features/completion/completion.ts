@@ -7,7 +7,7 @@ import { type Block, blockIndexAt, type Document, type Position } from "../../sy
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import type { EntryLine, Line } from "../../syntax/line/line.ts";
-import { LineReader, LONGEST_LINE } from "../../syntax/line/line-reader.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { CompletionItem } from "../types.ts";
