@@ -1,6 +1,7 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
+import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import type { Phrase } from "../syntax/words/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
@@ -205,8 +206,13 @@ export class Journal {
 
 /** Declarations that settle nothing for other entries. */
 const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
-/** Half-typed declarations each settle something else; this many are remembered. */
-const MOST_CONVENTIONS = 32;
+
+/** Half-typed declarations each settle something else, and much may hang on that: the latest handful is remembered. */
+function conventionsMemo(): BoundedMemo<Conventions> {
+  return new BoundedMemo(CONVENTIONS_BYTES * 8, () => CONVENTIONS_BYTES);
+}
+
+const CONVENTIONS_BYTES = 2_000_000;
 
 /**
  * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and
@@ -221,7 +227,7 @@ export class Memo {
   /** The day of very many lines that was read last: an edit in it has only the lines read that it changed. */
   private longDay: { readonly block: Block; readonly model: BlockModel } | undefined;
   private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
-  private readonly settledConventions = new Map<string, Conventions>();
+  private settledConventions = conventionsMemo();
   private readonly derived = new Map<string, WeakMap<object, object>>();
 
   private readonly latestByFile = new Map<string, Map<string, unknown>>();
@@ -245,7 +251,7 @@ export class Memo {
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);
     this.longDay = undefined;
-    this.settledConventions.clear();
+    this.settledConventions = conventionsMemo();
     this.derived.clear();
     this.latestByFile.clear();
     return vocabulary;
@@ -288,13 +294,7 @@ export class Memo {
   ): Conventions {
     const bearing = declared.filter(({ type }) => !WITHOUT_CONVENTION.includes(type));
     if (vocabulary !== this.known?.vocabulary) return conventionsOf(bearing, names);
-    const key = JSON.stringify(bearing);
-    const known = this.settledConventions.get(key);
-    if (known) return known;
-    if (this.settledConventions.size >= MOST_CONVENTIONS) this.settledConventions.clear();
-    const conventions = conventionsOf(bearing, names);
-    this.settledConventions.set(key, conventions);
-    return conventions;
+    return this.settledConventions.of(JSON.stringify(bearing), () => conventionsOf(bearing, names));
   }
 
   /** Something derived from an immutable object, under a name, for as long as the object and the vocabulary last. */

@@ -7,7 +7,7 @@ import { type Block, blockIndexAt, type Document, type Position } from "../../sy
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import type { EntryLine, Line } from "../../syntax/line/line.ts";
-import { LineReader, LONGEST_LINE } from "../../syntax/line/line-reader.ts";
+import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { CompletionItem } from "../types.ts";
@@ -131,13 +131,8 @@ function withoutWord({ text, end, remark }: Typing, from: number, start: number)
   return behind.trim() === "" ? before : before.trim() === "" ? before + behind : `${before}, ${behind}`;
 }
 
-/** Parts of half-typed lines are kept apart from the journal's own, for as long as its words mean the same. */
-function read({ vocabulary, memo }: Journal, text: string, head: boolean): Line {
-  return parseLine(text, {
-    vocabulary,
-    memo: memo.of(vocabulary, "parts being typed", () => new LineReader(vocabulary)),
-    head,
-  });
+function read({ partContext }: Journal, text: string, head: boolean): Line {
+  return parseLine(text, { ...partContext, head });
 }
 
 /** What may stand at a column of a line that is, or is to be, an entry, a phase or another line of a day. */
