@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import scales from "../reference/scales.json";
 import { walkthroughIsTaken } from "./walkthrough.ts";
-import { hasFocus, openPalette } from "./window.ts";
+import { openPalette, textHasFocus } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
@@ -137,7 +137,7 @@ async function runByKeys(page: Page, title: string): Promise<void> {
 
 /** Both from 1, as the status bar has them; a key reaches the text then. */
 async function cursorAt(page: Page, line: number, column: number): Promise<void> {
-  await hasFocus({ page });
+  await textHasFocus({ page });
   await page.getByRole("button", { name: `Ln ${line}, Col ${column}`, exact: true }).waitFor();
 }
 

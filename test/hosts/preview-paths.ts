@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { exerciseIn, lineButtonIn } from "./preview-page.ts";
-import { hasFocus } from "./window.ts";
+import { previewHasFocus, textHasFocus } from "./window.ts";
 import type { InWindow } from "./workbench.ts";
 
 const THIRDS = "D melodic minor, thirds";
@@ -70,9 +70,10 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
       await marked.waitFor({ state: "detached" });
 
       await lineButtonIn(preview, THIRDS).focus();
+      await previewHasFocus(window);
       await page.keyboard.press("Enter");
       await atLast.waitFor();
-      await hasFocus(window);
+      await textHasFocus(window);
       await page.keyboard.press("Control+Home");
       await page.getByRole("button", { name: "Ln 1, Col 1", exact: true }).waitFor();
       await lineButtonIn(preview, THIRDS).click();

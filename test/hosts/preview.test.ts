@@ -2,7 +2,7 @@ import axe from "axe-core";
 import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
 import { exerciseIn } from "./preview-page.ts";
-import { chooseTheme, hasFocus } from "./window.ts";
+import { chooseTheme, previewHasFocus, textHasFocus } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 const QUICKSTART = { sample: "samples/quickstart", open: "week.practice" };
@@ -51,11 +51,12 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       expect(await steps.count()).toBe(3);
       const [, from, to] = /^(\S+) to (\S+):/.exec((await steps.nth(1).getAttribute("aria-label"))!)!;
       await steps.nth(1).focus();
+      await previewHasFocus(window);
       await page.keyboard.press("Enter");
       const line = `notes ${from} ${to}, back and forth, slurred`;
       await editor.locator(".view-line", { hasText: line }).waitFor();
       await preview.getByText("Hardest steps of this line:").waitFor(); // of the line that was put in, where the cursor is now
-      await hasFocus(window);
+      await textHasFocus(window);
       await page.keyboard.press("Control+z");
       await editor.locator(".view-line", { hasText: line }).waitFor({ state: "detached" });
     },

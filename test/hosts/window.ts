@@ -44,8 +44,13 @@ export async function hasStarted({ editor }: Window): Promise<void> {
 }
 
 /** Waits until a key would reach the text: what gives it the focus may do so a moment after it has moved the cursor. */
-export async function hasFocus({ page }: Pick<Window, "page">): Promise<void> {
-  await page.locator(".editor-instance .monaco-editor.focused").waitFor();
+export async function textHasFocus({ page }: Pick<Window, "page">): Promise<void> {
+  await page.locator(".editor-group-container.active .editor-instance .monaco-editor.focused").waitFor();
+}
+
+/** Likewise for the preview. */
+export async function previewHasFocus({ page }: Window): Promise<void> {
+  await page.locator(".editor-group-container.active .tab.active", { hasText: "Practice: " }).waitFor();
 }
 
 /** Closes whatever is open and saves nothing; then opens these files of the window's folder again, as they are on the disk. */
@@ -59,26 +64,30 @@ export async function revert({ page, editor, runCommand }: Window, files: readon
   if ((await page.locator(".notification-toast").count()) > 0)
     await runCommand("Notifications: Clear All Notifications");
   for (const file of files) {
-    await openPalette(page, file);
-    await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: file }).waitFor();
-    await page.keyboard.press("Enter");
-    await page.getByRole("tab", { name: file }).waitFor();
+    await untilDone(async () => {
+      await openPalette(page, file);
+      await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: file }).waitFor({ timeout: 3_000 });
+      await page.keyboard.press("Enter");
+      await page.getByRole("tab", { name: file }).waitFor({ timeout: 3_000 });
+    });
   }
   await editor.locator(".view-line").first().waitFor();
 }
 
 /** Opens the line at the top of the window, which finds commands behind `>` and files without, and writes these words there. */
 export async function openPalette(page: Page, words: string): Promise<void> {
-  const input = page.locator(".quick-input-box input");
-  // A key is lost when what had the focus has just gone, as this line itself goes a moment after a command: pressed again,
-  // as a person would.
-  await vi.waitFor(
-    async () => {
-      await page.keyboard.press("F1");
-      await input.fill(words, { timeout: 1_000 });
-    },
-    { timeout: START_LIMIT },
-  );
+  await untilDone(async () => {
+    await page.keyboard.press("F1");
+    await page.locator(".quick-input-box input").fill(words, { timeout: 1_000 });
+  });
+}
+
+/**
+ * Does something again and again, as a person would, until it can be done. A key is lost when what had the focus has just
+ * gone; and the palette closes when another part of the window, a preview that has just been drawn, takes the focus.
+ */
+function untilDone(attempt: () => Promise<void>): Promise<void> {
+  return vi.waitFor(attempt, { timeout: START_LIMIT });
 }
 
 /** By keyboard; the window keeps it. */
@@ -93,8 +102,11 @@ export function windowOf(page: Page): Window {
   const editor = page.locator(".editor-instance .monaco-editor").first();
   const preview = () => page.frameLocator(PREVIEW).frameLocator("#active-frame");
   async function runCommand(title: string): Promise<void> {
-    await openPalette(page, `>${title}`);
-    await page.locator(".quick-input-list .monaco-list-row", { hasText: title }).first().click();
+    const row = page.locator(".quick-input-list .monaco-list-row", { hasText: title }).first();
+    await untilDone(async () => {
+      await openPalette(page, `>${title}`);
+      await row.click({ timeout: 3_000 });
+    });
   }
   /** The editor's number, from 1, of the first visible line that holds these words. */
   async function lineOf(words: string): Promise<number> {
