@@ -11,6 +11,9 @@ import { type Week, weeksOf } from "./weeks.ts";
 /** The state of a journal that an index was made for. */
 interface Indexed {
   readonly files: ReadonlyMap<string, Document>;
+  /** While both are the same objects, so are the conventions of each file. */
+  readonly addresses: readonly string[];
+  readonly declaredIn: ReadonlyMap<string, string>;
   readonly conventions: ReadonlyMap<string, Conventions>;
   readonly index: HistoryIndex;
   /** The records that the index was made of: a day may have been read anew since. */
@@ -31,18 +34,18 @@ export function journalHistory(journal: Journal): HistoryIndex {
 export function* historyInSteps(journal: Journal): Generator<void, HistoryIndex> {
   const before = journal.memo.latest<Indexed>(NAME, "");
   if (before && before.files === journal.files) return before.index;
-  const conventions = conventionsOfFiles(journal);
-  const { files } = journal;
-  if (before && sameConventions(before, conventions)) {
+  const { files, addresses, declaredIn } = journal;
+  const conventions = conventionsOfFiles(journal, before);
+  if (before && sameConventions(before, conventions) && isNearTo(before.files, files)) {
     const index = updated(journal, before);
-    journal.memo.setLatest<Indexed>(NAME, "", { ...before, files, index });
+    journal.memo.setLatest<Indexed>(NAME, "", { ...before, files, addresses, declaredIn, conventions, index });
     return index;
   }
   // Other conventions make other records of every day.
   const recordsOf: RecordsOf = new WeakMap();
   const take = (uri: string, block: Block): readonly AttemptRecord[] => taken(recordsOf, journal, uri, block);
   const index = yield* HistoryIndex.inSteps(yield* attemptsInSteps(journal, take));
-  journal.memo.setLatest<Indexed>(NAME, "", { files, conventions, index, recordsOf });
+  journal.memo.setLatest<Indexed>(NAME, "", { files, addresses, declaredIn, conventions, index, recordsOf });
   return index;
 }
 
@@ -61,23 +64,41 @@ export function latestHistory(journal: Journal): HistoryIndex | undefined {
   return journal.memo.latest<Indexed>(NAME, "")?.index;
 }
 
-function conventionsOfFiles(journal: Journal): Indexed["conventions"] {
-  return new Map([...journal.files.keys()].map((uri) => [uri, journal.conventions(uri)]));
+function conventionsOfFiles(journal: Journal, before: Indexed | undefined): Indexed["conventions"] {
+  const { addresses, declaredIn } = journal;
+  if (before?.addresses === addresses && before.declaredIn === declaredIn) return before.conventions;
+  return new Map(addresses.map((uri) => [uri, journal.conventions(uri)]));
 }
 
-/** Whether the same files stand there, read by the same conventions. */
+/** Whether the files that stand there still are read by the same conventions. */
 function sameConventions({ conventions: before }: Indexed, now: Indexed["conventions"]): boolean {
-  return before.size === now.size && [...now].every(([uri, conventions]) => before.get(uri) === conventions);
+  if (before === now) return true;
+  return [...now].every(([uri, conventions]) => (before.get(uri) ?? conventions) === conventions);
 }
+
+/** Whether so few days came or went with their files that nobody waits for them. */
+function isNearTo(before: ReadonlyMap<string, Document>, now: ReadonlyMap<string, Document>): boolean {
+  if (Math.abs(before.size - now.size) > FEW_DAYS) return false;
+  let days = 0;
+  for (const [uri, { blocks }] of before) if (!now.has(uri)) days += blocks.length;
+  for (const [uri, { blocks }] of now) if (!before.has(uri)) days += blocks.length;
+  return days <= FEW_DAYS;
+}
+
+const FEW_DAYS = 20;
 
 function updated(journal: Journal, { files, recordsOf, index }: Indexed): HistoryIndex {
   const gone: AttemptRecord[] = [];
   const come: AttemptRecord[] = [];
+  const takeOut = (block: Block): void => {
+    for (const record of recordsOf.get(block) ?? []) gone.push(record);
+  };
+  for (const [uri, { blocks }] of files) if (!journal.files.has(uri)) blocks.forEach(takeOut);
   for (const [uri, now] of journal.files) {
-    const old = files.get(uri)!;
+    const old = files.get(uri);
     if (old === now) continue;
-    const { from, before: end, after } = changedBlocks(old, now);
-    for (const block of old.blocks.slice(from, end)) for (const record of recordsOf.get(block) ?? []) gone.push(record);
+    const { from, before, after } = old ? changedBlocks(old, now) : { from: 0, before: 0, after: now.blocks.length };
+    old?.blocks.slice(from, before).forEach(takeOut);
     for (const block of now.blocks.slice(from, after))
       for (const record of taken(recordsOf, journal, uri, block)) come.push(record);
   }
