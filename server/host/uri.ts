@@ -28,6 +28,13 @@ export function isBelow(folder: string, uri: string): boolean {
   return uri.startsWith(`${folder}/`);
 }
 
+/** Whether a file or folder lies below one of some folders: of thousands none is looked at but those above it. */
+export function isBelowAny(folders: ReadonlySet<string>, uri: string): boolean {
+  for (let folder = folderOf(uri); folder !== undefined; folder = folderOf(folder))
+    if (folders.has(folder)) return true;
+  return false;
+}
+
 function encode(text: string): string {
   return encodeURIComponent(text).replace(/[!'()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`);
 }

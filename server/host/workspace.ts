@@ -2,7 +2,7 @@ import { Journal, MARKER } from "../journal/journal.ts";
 import { createDocument, type Document, textOf } from "../syntax/document/document.ts";
 import type { FileReader } from "./file-reader.ts";
 import { foldersAbove, isMarker, isWalked, journalRoot, workspaceFolderOf } from "./journal-root.ts";
-import { canonicalFolder, folderOf, isBelow } from "./uri.ts";
+import { canonicalFolder, folderOf, isBelowAny } from "./uri.ts";
 import { loadFolders } from "./walk.ts";
 
 /** A document that the editor holds open. Its text is the truth; the copy on disk is not looked at. */
@@ -119,7 +119,8 @@ export class Workspace {
 
   /** Files were made, changed or deleted, by whomever. A deleted folder takes what lay below it along. */
   async filesChanged(keys: readonly string[]): Promise<void> {
-    const gone = keys.flatMap((key) => [...this.#disk.keys()].filter((file) => isBelow(key, file)));
+    const folders = new Set(keys);
+    const gone = [...this.#disk.keys()].filter((file) => isBelowAny(folders, file));
     for (const key of gone) this.#disk.delete(key);
     const files = keys.filter((key) => isWalked(key, this.#folders));
     const read = await Promise.all(files.map((key) => this.#readFile(key)));
