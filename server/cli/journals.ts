@@ -1,5 +1,5 @@
 import { realpathSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { basename, dirname, join, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { decodeText, type FileText } from "../host/file-reader.ts";
 import { readFileText } from "../host/node/read-file.ts";
@@ -74,6 +74,8 @@ class JournalReading {
   /** The URI under which each file, by its path without links, is known. */
   readonly #known = new Map<string, string>();
   readonly #taken = new Set<string>();
+  /** The URIs of folders, by their paths. */
+  readonly #folders = new Map<string, string>();
 
   constructor(private readonly cwd: string) {}
 
@@ -141,9 +143,19 @@ class JournalReading {
   #uriOf(place: string, real: string): string {
     const known = this.#known.get(real);
     if (known !== undefined) return known;
-    const uri = uriOf(place);
+    const uri = this.#spelled(place);
     this.#known.set(real, uri);
     return uri;
+  }
+
+  /** As `uriOf` has it: of files side by side the folder is spelled once. */
+  #spelled(place: string): string {
+    const folder = dirname(place);
+    const name = basename(place);
+    if (!PLAIN_NAME.test(name) || join(folder, name) !== `${folder}${sep}${name}`) return uriOf(place);
+    const spelled = this.#folders.get(folder) ?? uriOf(folder);
+    this.#folders.set(folder, spelled);
+    return `${spelled}/${name}`;
   }
 }
 
@@ -162,6 +174,9 @@ export function readMarker(
 function uriOf(place: string): string {
   return place === STANDARD_INPUT_URI ? place : canonicalUri(pathToFileURL(place).href);
 }
+
+/** What stands in a URI as it is. */
+const PLAIN_NAME = /^[\w.-]+$/;
 
 function withoutLinks(place: string): string {
   try {

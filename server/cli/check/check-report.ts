@@ -1,4 +1,4 @@
-import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
+import { diagnosticsOf, readAhead } from "../../features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../features/types.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journals, ReadJournals } from "../journals.ts";
@@ -27,6 +27,7 @@ export interface CheckReport {
 
 /** @param journals those that were read, or what became of them */
 export function reportOn(read: ReadJournals, journals: Journals, today: DayNumber): CheckReport {
+  for (const { uri, root } of read.files) readAhead(journals.get(root)!, uri, today);
   const files = read.files.map(({ path, uri, root }) => ({
     path,
     diagnostics: diagnosticsOf(journals.get(root)!, uri, today),

@@ -36,6 +36,17 @@ export function diagnosticsOf(
   return diagnostics;
 }
 
+/**
+ * Reads a file of several that will be asked for: its days once, for their findings and for the history. Without, the
+ * first that is asked for would have the days of all others read for the history alone.
+ */
+export function readAhead(journal: Journal, uri: string, today: DayNumber): void {
+  if (!journal.files.has(uri) || journal.memo.latest<Latest>("diagnostics", uri)) return;
+  const findings = fileFindings(journal, uri, today, { history: true });
+  const diagnostics = placed(journal, findings, NO_HISTORY);
+  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told: NO_HISTORY, diagnostics });
+}
+
 /** The findings of a file's latest state, and the diagnostics that were made of them. */
 interface Latest {
   readonly findings: FileFindings;
