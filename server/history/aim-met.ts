@@ -39,11 +39,6 @@ export function answers(
   );
 }
 
-/** Whether an entry says that these words, set by a teacher, were done. */
-export function answersWords({ subject, planned }: Entry, words: string): boolean {
-  return !planned && subject?.type === "free" && nameKey(subject.words) === nameKey(words);
-}
-
 /** An entry of a day. */
 export interface DoneEntry {
   readonly entry: Entry;
@@ -51,46 +46,54 @@ export interface DoneEntry {
   readonly conventions: Conventions;
 }
 
+/** The entries of one exercise on one day by the same conventions, the fastest first: they answer most. */
+interface DoneOnDay {
+  readonly day: DayNumber;
+  readonly conventions: Conventions;
+  readonly entries: { readonly entry: Entry; readonly rate: number }[];
+}
+
 /** The entries of some days by what was practised, so that what was set is held only against what may answer it. */
 export class DoneEntries {
-  /** Of one exercise the fastest first: they answer most. */
-  private readonly byExercise = new Map<string, (DoneEntry & { readonly rate: number })[]>();
+  private readonly byExercise = new Map<string, DoneOnDay[]>();
 
   constructor(entries: Iterable<DoneEntry>) {
-    for (const each of entries) {
-      if (each.entry.planned || !each.entry.subject) continue;
-      const key = exerciseOf(each.entry);
-      const known = this.byExercise.get(key);
-      const timed = { ...each, rate: fastest(each.entry, each.conventions) };
-      if (known) known.push(timed);
-      else this.byExercise.set(key, [timed]);
+    for (const { entry, day, conventions } of entries) {
+      if (entry.planned || !entry.subject) continue;
+      const known = this.done(entry);
+      const last = known.at(-1);
+      const same = last?.day === day && last.conventions === conventions ? last : { day, conventions, entries: [] };
+      if (same !== last) known.push(same);
+      same.entries.push({ entry, rate: fastest(entry, conventions) });
+      this.byExercise.set(exerciseOf(entry), known);
     }
-    for (const done of this.byExercise.values()) done.sort((a, b) => b.rate - a.rate);
+    for (const done of this.byExercise.values()) for (const each of done) each.entries.sort((a, b) => b.rate - a.rate);
   }
 
   /** The days, of those from one to another, on which something is what was set. */
   daysAnswering(asked: Entry, from: DayNumber, to: DayNumber): ReadonlySet<DayNumber> {
-    const days = new Set<DayNumber>();
-    let conventions: Conventions | undefined;
-    let needed = 0;
-    for (const done of this.byExercise.get(exerciseOf(asked)) ?? []) {
-      if (done.day < from || done.day > to || days.has(done.day)) continue;
-      if (done.conventions !== conventions) {
-        conventions = done.conventions;
-        needed = fastest(asked, conventions);
-      }
-      if (done.rate >= needed && answers(done.entry, asked, conventions)) days.add(done.day);
-    }
-    return days;
+    const within = this.done(asked).filter(({ day }) => day >= from && day <= to);
+    return new Set(within.filter((done) => isAnswered(asked, done)).map(({ day }) => day));
   }
 
   /** The days on which words that were set are said to be done. */
   daysAnsweringWords(words: string, from: DayNumber, to: DayNumber): ReadonlySet<DayNumber> {
-    const done = this.byExercise.get(exerciseOf({ subject: { type: "free", words } })) ?? [];
-    return new Set(
-      done.filter(({ entry, day }) => day >= from && day <= to && answersWords(entry, words)).map(({ day }) => day),
-    );
+    const within = this.done({ subject: { type: "free", words } }).filter(({ day }) => day >= from && day <= to);
+    return new Set(within.map(({ day }) => day));
   }
+
+  private done(entry: Pick<Entry, "subject" | "pattern" | "inversion">): DoneOnDay[] {
+    return this.byExercise.get(exerciseOf(entry)) ?? [];
+  }
+}
+
+function isAnswered(asked: Entry, { entries, conventions }: DoneOnDay): boolean {
+  const needed = fastest(asked, conventions);
+  for (const { entry, rate } of entries) {
+    if (rate < needed) return false;
+    if (answers(entry, asked, conventions)) return true;
+  }
+  return false;
 }
 
 /** The same for entries of which one may answer the other. Words have no pattern. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type AnswerOptions, answers, answersWords, DoneEntries } from "../../server/history/aim-met.ts";
+import { type AnswerOptions, answers, DoneEntries } from "../../server/history/aim-met.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { readEntry } from "../../server/journal/read-entry.ts";
@@ -16,8 +16,10 @@ function done(set: string, entry: string, options?: AnswerOptions): boolean {
   const { declared } = journal.model(document.blocks[0]!).declarations[1]!.declaration;
   const [played] = journal.model(document.blocks[1]!).entries;
   if (declared?.type !== "set" || !played) throw new Error(`“${set}” or “${entry}” cannot be read.`);
-  if (declared.words !== undefined) return answersWords(played, declared.words);
-  return answers(played, readEntry(declared.entry!, 0, journal.vocabulary), journal.conventions(uri), options);
+  const conventions = journal.conventions(uri);
+  if (declared.words !== undefined)
+    return new DoneEntries([{ entry: played, day: 1, conventions }]).daysAnsweringWords(declared.words, 1, 1).size > 0;
+  return answers(played, readEntry(declared.entry!, 0, journal.vocabulary), conventions, options);
 }
 
 test("the subject and the pattern are the same", () => {
