@@ -33,12 +33,7 @@ function dash(item: Item): Finding {
 
 /** Where the subject belongs stands something else: a piece that is not declared, more often than not. */
 function unknownSubject(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
-  const { titles, activities } = context.vocabulary.declared;
-  const near = context.vocabulary.nearest(typed, [
-    ...titles.flatMap(({ title, short }) => [nameKey(title), ...(short ? [nameKey(short)] : [])]),
-    ...activities.map(nameKey),
-    ...SUBJECT_WORDS,
-  ]);
+  const near = context.vocabulary.nearest(typed, context.vocabulary.subjectNames, SUBJECT_WORDS);
   const found = unknown(
     item,
     typed,

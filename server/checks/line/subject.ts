@@ -84,10 +84,7 @@ function shown(offer: string): string {
 }
 
 function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<LineContext, "vocabulary">): Finding {
-  const near = vocabulary.nearest(
-    title,
-    vocabulary.declared.titles.map((each) => each.title),
-  );
+  const near = vocabulary.nearest(title, vocabulary.titleNames);
   const declare = { title: `Declare piece "${quoted(title)}"`, safe: false, edits: [], head: `piece "${title}"` };
   const guess = near === undefined ? [] : [replacement(`Change to "${near}"`, subject, `"${near}"`)];
   const hint = near === undefined ? "" : ` Did you mean "${near}"?`;
