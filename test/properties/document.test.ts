@@ -91,3 +91,8 @@ test("an edit within one day leaves every other block the same object", () => {
   const after = applyChanges(before, [{ range: { start: at, end: at }, text: "x\ny" }]);
   expect(after.blocks.map((block, i) => block === before.blocks[i])).toEqual([true, true, false, true]);
 });
+
+test("a line of U+2028 is one line, however long", () => {
+  const text = `2026-03-02\n${"\u2028".repeat(200_000)}2026-03-03\n`;
+  expect(createDocument(text).blocks.map(({ lineCount }) => lineCount)).toEqual([3]);
+});

@@ -222,7 +222,8 @@ function blocksOf(text: string, last: boolean): Block[] {
 
 /** The beginning of a line that may open a day, or declare a name. */
 function mayOpenOrName(): RegExp {
-  const space = "[^\\S\\n\\r]";
+  // U+2028 and U+2029 end a line for an expression: each of a run would be a beginning.
+  const space = "[^\\S\\n\\r\\u2028\\u2029]";
   const naming = `(?:${NAMING_WORDS.join("|")})${space}*[${QUOTES}]`;
   return new RegExp(`^${space}*(?:[-*•]${space}+)?(?:\\d+[${DATE_SIGNS.replace("-", "\\-")}]\\d|${naming})`, "gim");
 }
