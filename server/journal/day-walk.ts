@@ -185,7 +185,7 @@ export class DayWalk {
     if (date === undefined) return false;
     let minutes: number | undefined;
     for (let i = 0; i < cuts.count; i++) {
-      const [item, more] = pieces[i]!.items;
+      const [item, more] = pieces[i]!.items();
       if (!item) continue;
       const { meaning } = item;
       const isOwnWeekday = i === 0 && meaning.type === "weekday" && meaning.day === weekday(date);

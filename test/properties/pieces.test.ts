@@ -71,3 +71,10 @@ test("the same shape with another number is told apart from the first", () => {
   ]);
   expect(tempos.map((items) => items[2]![0])).toEqual(["clean", "clean", "clean"]);
 });
+
+test("the note lists of a long day are read once, however many notes they have", () => {
+  const table = new PieceTable(plain);
+  const lists = Array.from({ length: 600 }, (_, i) => `${"C D E F G A B ".repeat(i % 50 === 0 ? 250 : 5)}C${i}`);
+  const first = lists.map((list) => table.of(list));
+  expect(lists.filter((list, i) => table.of(list) !== first[i])).toEqual([]);
+});

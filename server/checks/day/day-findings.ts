@@ -31,6 +31,8 @@ const NONE: readonly LineFinding[] = [];
  */
 export class DayFindings implements DayVisitor {
   private readonly entries: EntryFindings;
+  /** Of lines that were read as a whole: equal ones are one object while that is kept. */
+  private readonly whole = new WeakMap<Line, readonly Finding[]>();
   private found: LineFinding[] = [];
   private dated: DatedDay | undefined;
   private declares = false;
@@ -73,7 +75,7 @@ export class DayFindings implements DayVisitor {
   }
 
   line(read: Line, text: string, { line }: LinePlace): void {
-    this.add(this.checked(read, text, false), line);
+    this.add(this.checkedOnce(read, text), line);
     if (read.type === "declaration") this.declares = true;
     else if (read.type === "day" && line === 0) this.dated = datedBy(read);
   }
@@ -114,6 +116,14 @@ export class DayFindings implements DayVisitor {
 
   private add(found: readonly Finding[], line: number): void {
     for (const each of found) this.found.push({ ...each, line });
+  }
+
+  private checkedOnce(line: Line, text: string): readonly Finding[] {
+    const known = this.whole.get(line);
+    if (known) return known;
+    const found = this.checked(line, text, false);
+    this.whole.set(line, found);
+    return found;
   }
 
   private checked(line: Line, text: string, head: boolean): readonly Finding[] {

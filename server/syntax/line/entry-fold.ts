@@ -108,7 +108,7 @@ export class EntryFold {
 
   /** `bars 1-8, 17-24`. */
   private takeBars(piece: Piece): Role {
-    if (!this.barsLast || piece.items.length > 1 || piece.number !== undefined) this.tangled = true;
+    if (!this.barsLast || piece.items().length > 1 || piece.number !== undefined) this.tangled = true;
     return "bars";
   }
 

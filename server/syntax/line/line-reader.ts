@@ -49,6 +49,8 @@ export class LineReader {
   readonly roles: Role[] = [];
 
   private readonly asCut = new LineCuts();
+  /** The pieces as cut, while what they consist of is put in their place. */
+  private readonly whole: Piece[] = [];
   private readonly asSplit = new LineCuts();
   private readonly rule = new EntryRule();
   private readonly fold = new EntryFold();
@@ -86,12 +88,12 @@ export class LineReader {
 
   /** Where the tempo of a piece stands on its line. */
   tempoStart(i: number): number {
-    return this.cuts.starts[i]! - this.from + this.pieces[i]!.items[0]!.start;
+    return this.cuts.starts[i]! - this.from + this.pieces[i]!.items()[0]!.start;
   }
   tempoEnd(i: number): number {
-    const { items, number } = this.pieces[i]!;
+    const { number } = this.pieces[i]!;
     const longer = number ? this.cuts.numberEnds[i]! - this.cuts.numbers[i]! - (number.end - number.start) : 0;
-    return this.cuts.starts[i]! - this.from + items[0]!.end + longer;
+    return this.cuts.starts[i]! - this.from + this.pieces[i]!.items()[0]!.end + longer;
   }
 
   private kindOf(text: string, from: number, to: number): LineKind {
@@ -172,19 +174,22 @@ export class LineReader {
 
   /** Puts what some pieces consist of in their place. */
   private split(asCut: LineCuts): void {
-    const { asSplit } = this;
-    const pieces = this.pieces.slice(0, asCut.count);
+    const { asSplit, pieces, whole } = this;
     asSplit.count = 0;
     asSplit.remark = asCut.remark;
-    for (const [i, piece] of pieces.entries()) {
-      const [start, end, after] = [asCut.starts[i]!, asCut.ends[i]!, asCut.after[i]!];
+    for (let i = 0; i < asCut.count; i++) whole[i] = pieces[i]!;
+    for (let i = 0; i < asCut.count; i++) {
+      const piece = whole[i]!;
+      const start = asCut.starts[i]!;
+      const after = asCut.after[i]!;
       if (!piece.split) {
-        this.pieces[asSplit.count] = piece;
-        asSplit.push(start, end, after, asCut.numbers[i]!, asCut.numberEnds[i]!);
+        pieces[asSplit.count] = piece;
+        asSplit.push(start, asCut.ends[i]!, after, asCut.numbers[i]!, asCut.numberEnds[i]!);
         continue;
       }
-      for (const [k, each] of piece.split.entries()) {
-        this.pieces[asSplit.count] = each.piece;
+      for (let k = 0; k < piece.split.length; k++) {
+        const each = piece.split[k]!;
+        pieces[asSplit.count] = each.piece;
         asSplit.push(start + each.start, start + each.end, k === 0 ? after : JOINED, -1, 0);
       }
     }
@@ -221,8 +226,9 @@ export class LineReader {
 
   /** The minutes that a piece states; undefined where it states none. */
   minutesAt(i: number): number | undefined {
-    const { items, number, minutes } = this.pieces[i]!;
-    return number && items[number.item]!.meaning.type === "amount" ? this.valueAt(i) : minutes;
+    const piece = this.pieces[i]!;
+    const { number, minutes } = piece;
+    return number && piece.items()[number.item]!.meaning.type === "amount" ? this.valueAt(i) : minutes;
   }
 
   private takeMinutes(i: number): void {

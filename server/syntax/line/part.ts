@@ -36,6 +36,19 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
 }
 
 /**
+ * What stands first in a part, and where the word behind it begins: what is read from there on does not depend on what
+ * stands before. Undefined where it does, as of tries behind an outcome and of unknown words, or where nothing follows.
+ */
+export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item; next: number } | undefined {
+  const tokens = parted(tokenise(text), vocabulary.notes);
+  if (tokens.length < 2) return undefined;
+  const { meaning, length } = recognise(new Words(tokens, vocabulary, text, 0), 0, undefined);
+  const next = tokens[length];
+  if (!next || meaning.type === "unknown" || meaning.type === "outcome") return undefined;
+  return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
+}
+
+/**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
  * line.
  */

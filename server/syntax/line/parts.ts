@@ -18,5 +18,5 @@ export function partsOf(line: string, cuts: readonly Cut[], { memo }: PartContex
  * The items of a text as one part; columns count from its beginning. The same array for the same text while it is kept.
  */
 export function readPartOnce(text: string, { memo }: PartContext): readonly Item[] {
-  return memo.table.of(text).items;
+  return memo.table.of(text).items();
 }

@@ -4,6 +4,7 @@ import { BESIDE, isCondition, MEANING_TRAITS, type OnceBits, onceBit, onceKey } 
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { claimAfterColon } from "./claim.ts";
 import { declarationWordAt } from "./declaration-word.ts";
+import { readPart } from "./part.ts";
 
 /** What was said of how a tempo went. */
 export interface Said {
@@ -25,8 +26,8 @@ export type Ending = "answered" | "leading" | "as before" | "other";
  * hangs on them.
  */
 export interface Piece {
-  /** Columns from the beginning of the piece; those behind its number are moved by `itemsOf`. */
-  readonly items: readonly Item[];
+  /** How many of its items are kept: all, or none of a long piece, whose items are read again when somebody asks. */
+  readonly keptItems: number;
   /**
    * Where its number stands, and which item has it as its value; missing where the piece has no number that may change.
    */
@@ -81,6 +82,8 @@ export interface Piece {
   readonly known: Known;
   /** It is no more than these, side by side: they are looked at in its place. */
   readonly split?: readonly SplitPiece[];
+  /** Columns from the beginning of the piece; those behind its number are moved by `itemsOf`. */
+  items(): readonly Item[];
   /** Behind a colon it is a claim, in notes or in steps. */
   claims(): boolean;
 }
@@ -109,6 +112,12 @@ export interface Known {
   readonly strong: boolean;
 }
 
+/**
+ * Of longer pieces (lists of notes, sentences) the items are read again when somebody asks: kept, those of one day
+ * would push each other out of the table.
+ */
+const MOST_KEPT = 6;
+
 /** What is known of the words of a piece. */
 export function pieceOf(
   text: string,
@@ -123,8 +132,9 @@ export function pieceOf(
   const only = items.length === 1 ? first!.meaning : undefined;
   const last = items.at(-1)?.meaning;
   let claims: boolean | undefined;
+  const kept = items.length <= MOST_KEPT ? items : undefined;
   return {
-    items,
+    keptItems: kept?.length ?? 0,
     number,
     opening: first?.meaning.type,
     phase: first?.meaning.type === "phase" ? first.meaning.id : undefined,
@@ -157,6 +167,7 @@ export function pieceOf(
     ),
     known,
     split,
+    items: () => kept ?? readPart(text, vocabulary),
     claims() {
       claims ??= claimAfterColon(text, 0, text.length, vocabulary.notes) !== undefined;
       return claims;
@@ -299,7 +310,9 @@ function toldAs(meaning: Meaning): string | undefined {
 }
 
 /** The items of a piece with its own number, from its first column on. */
-export function itemsOf({ items, number }: Piece, own: string | undefined, start: number): readonly Item[] {
+export function itemsOf(piece: Piece, own: string | undefined, start: number): readonly Item[] {
+  const { number } = piece;
+  const items = piece.items();
   if (own === undefined || number === undefined) return start === 0 ? items : items.map((item) => moved(item, start));
   const longer = own.length - (number.end - number.start);
   return items.map((item, i) => {
@@ -310,7 +323,7 @@ export function itemsOf({ items, number }: Piece, own: string | undefined, start
   });
 }
 
-function moved({ start, end, meaning }: Item, by: number): Item {
+export function moved({ start, end, meaning }: Item, by: number): Item {
   return { start: start + by, end: end + by, meaning };
 }
 

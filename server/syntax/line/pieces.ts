@@ -1,11 +1,11 @@
 import { BoundedMemo } from "../words/bounded-memo.ts";
-import type { Item } from "../words/meaning.ts";
+import type { Item, Meaning } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { knownOf } from "./entry-rule.ts";
 import { LineCuts } from "./line-cuts.ts";
-import { readPart } from "./part.ts";
-import { holds, itemsOf, type Piece, pieceOf, type SplitPiece } from "./piece.ts";
+import { firstOfPart, readPart } from "./part.ts";
+import { holds, itemsOf, moved, type Piece, pieceOf, type SplitPiece } from "./piece.ts";
 
 /**
  * The pieces that were read with one vocabulary: each text once, and of those that begin with a number (`at 60 clean`,
@@ -15,6 +15,8 @@ export class PieceTable {
   private readonly texts = new BoundedMemo<Piece>(MOST_BYTES, bytesOf);
   /** By what stands before the number, and then by what behind it; null where the number may not change. */
   private readonly numbered = new Map<string, BoundedMemo<Piece | null>>();
+  /** The items of what short pieces end in: those without commas often end alike. */
+  private readonly ends = new BoundedMemo<readonly Item[]>(MOST_BYTES_OF_ENDS, (items) => ITEM_BYTES * items.length);
   private readonly empty: Piece;
   private readonly cuts = new LineCuts();
 
@@ -74,8 +76,17 @@ export class PieceTable {
   }
 
   private read(text: string): Piece {
-    const items = readPart(text, this.vocabulary);
+    const items = this.itemsFrom(text);
     return pieceOf(text, items, knownOf(items), this.vocabulary, { split: this.splitOf(text, items) });
+  }
+
+  /** As `readPart`; what stands behind the first item is read once for all pieces that end in it. */
+  private itemsFrom(text: string): readonly Item[] {
+    const opening = text.length <= LONGEST_WITH_END ? firstOfPart(text, this.vocabulary) : undefined;
+    if (!opening) return readPart(text, this.vocabulary);
+    const { first, next } = opening;
+    const end = this.ends.of(text.slice(next), (own) => this.itemsFrom(own));
+    return [first, ...end.map((item) => moved(item, next))];
   }
 
   /** The pieces of a text without commas, where each term means by itself what it means there. */
@@ -87,8 +98,8 @@ export class PieceTable {
     const split: SplitPiece[] = [];
     for (const { start, end, meaning } of items) {
       const piece = this.of(text.slice(start, end));
-      const [only, more] = piece.items;
-      if (more || !only || JSON.stringify(only.meaning) !== JSON.stringify(meaning)) return undefined;
+      const [only, more] = piece.items();
+      if (more || !only || !isSame(only.meaning, meaning)) return undefined;
       split.push({ piece, start, end });
     }
     return split;
@@ -107,11 +118,18 @@ const MOST_BYTES = 4_000_000;
 /** Openings such as `at ` and `at half=` are few, and so is what is said of a tempo. */
 const MOST_OPENINGS = 20;
 const MOST_BYTES_BEHIND = 200_000;
+const MOST_BYTES_OF_ENDS = 500_000;
+/** In UTF-16 units. */
+const LONGEST_WITH_END = 80;
 const PIECE_BYTES = 400;
 const ITEM_BYTES = 150;
 
-function bytesOf({ items }: Piece): number {
-  return PIECE_BYTES + ITEM_BYTES * items.length;
+function isSame(a: Meaning, b: Meaning): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
+function bytesOf({ keptItems }: Piece): number {
+  return PIECE_BYTES + ITEM_BYTES * keptItems;
 }
 
 /** A text cut out of another would keep the whole of that. */
