@@ -1,5 +1,5 @@
-/** How long work may go on before others get a turn, in milliseconds: half a frame. */
-const SLICE = 8;
+/** How long work may go on before others get a turn, in milliseconds: with a collection of garbage, less than a frame. */
+const SLICE = 4;
 
 /** Cuts long work into slices. Call `pause` often: it waits only when the slice is used up. */
 export class Slices {

@@ -15,6 +15,8 @@ export class Words {
   private readonly keys: string[] = [];
   private readonly phrases: (readonly Phrases[])[] = [];
   private readonly lower: string[] = [];
+  /** Null where none begins. */
+  private readonly notes: (NoteRun | null)[] = [];
 
   constructor(
     readonly tokens: readonly Token[],
@@ -46,7 +48,11 @@ export class Words {
   }
 
   note(i: number): NoteRun | undefined {
-    return noteAt(this.tokens, i, this.vocabulary.notes);
+    const known = this.notes[i];
+    if (known !== undefined) return known ?? undefined;
+    const found = noteAt(this.tokens, i, this.vocabulary.notes);
+    this.notes[i] = found ?? null;
+    return found;
   }
 
   quoted(i: number): Token | undefined {
