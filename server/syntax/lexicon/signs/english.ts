@@ -1,0 +1,197 @@
+import { joined, type SignTable } from "./sign-table.ts";
+
+/** What tells the kinds of lines in English: common practice, no source. */
+export const ENGLISH_SIGNS: SignTable = {
+  "sentence-sign": {
+    verb: joined(
+      "am | are | aren't | arrived | be | became | been | believe | bites | bought | broke | came | can | can't",
+      "cant | changed | comes | complained | could | couldn't | didn't | didnt | died | doesn't | doesnt",
+      "don't | dont | dreaming | dreamt | enjoyed | feel | feeling | feels | fell | felt | finally | fix",
+      "forgot | found | gets | goes | got | guess | had | happened | has | hate | hated | have | heard | helped",
+      "helps | hope | hoping | is | isn't | keeps | kept | knew | know | left | let | like | liked | likes",
+      "looking forward | love | loved | made | makes | means | met | must | need | needs | noticed | realised",
+      "realized | remember | said | saw | says | see | seemed | seems | should | snapped | sounded | sounds",
+      "start | starts | stayed | stuck | surprised | takes | tells | think | thinking | thinking about",
+      "thought | told | took | try | trying | want | wanted | wants | was | wasn't | went | were | will | wish",
+      "won't | wonder | wondering | worked | works | would | wrote",
+    ),
+    conjunction: "because | cos | how | if | what | when | whether | who | why",
+    pronoun: joined(
+      "everyone | everything | he | her | him | his | i | i'd | i'll | i'm | i've | im | it's | its | me | mine",
+      "my | myself | nobody | our | she | somebody | someone | that's | them | there's | they | us | we | you",
+      "your",
+    ),
+  },
+  intention: {
+    intention: joined(
+      "bring | buy | don't forget | dont forget | goal | going to | got to | have to | more time on | must",
+      "must remember | need to | next time | note to self | ought to | plan | practise more | remember",
+      "remember to | should | should have | todo | tomorrow | try to | want to | work more on",
+    ),
+  },
+  filler: {
+    filler: joined(
+      "& | a | a bit | again | also | an | and | as | bit | both | but | by ear | by heart | for | from memory",
+      "in | it | just | little | more | now | of | on | only | plus | same again | so | some | still | that",
+      "the | then | this | today | too | very | w | w/o | with | with drone | with metronome | with music",
+      "with the metronome | with the tuner | with tuner",
+    ),
+  },
+  "practice-verb": {
+    practice: joined(
+      "a bit of | also | also did | back to | bit of | did | did some | drilled | ended with | finished with",
+      "first | i did | i played | i played through | i practised | i tried | i went over | i worked on",
+      "learned | learning | learnt | looked at | more | played | polished | practice | practiced | practise",
+      "practised | quick | ran | ran through | repeated | reviewed | revised | run through of | some | spent",
+      "spent some time on | start with | started | started on | started with | tackled | then | tried | try",
+      "warm up with | warmed up on | warmed up with | went over | went through | work on | worked at",
+      "worked on | working on",
+    ),
+  },
+  "title-kind": {
+    "kind of piece": joined(
+      "adagio | air | allegro | allemande | andante | anthem | aria | ballad | ballade | barcarolle | berceuse",
+      "boogie | bossa | bourree | bourrée | canon | cantata | capriccio | caprice | carol | chaconne | chorale",
+      "concerto | courante | dance | divertimento | duet | elegy | etd | etude | ex | exercise | exx | fanfare",
+      "fantasia | fantasy | folia | folía | fugue | galliard | gavotte | giga | gigue | ground | habanera",
+      "hornpipe | humoresque | hymn | impromptu | intermezzo | invention | jig | lament | largo | lied",
+      "lullaby | madrigal | march | mass | mazurka | medley | menuet | minuet | moderato | motet | musette",
+      "nocturne | number | overture | partita | passacaglia | pastorale | pavane | piece | polka | polonaise",
+      "prelude | presto | psalm | quartet | rag | reel | rhapsody | romance | rondeau | rondo | saltarello",
+      "samba | sarabande | scherzo | serenade | shanty | siciliana | siciliano | slip jig | solo | sonata",
+      "sonatina | song | strathspey | study | suite | symphony | tango | tarantella | toccata | trio | tune",
+      "variations | vivace | waltz | étude",
+    ),
+  },
+  "title-number": {
+    "number of a title": joined(
+      "bk | book | grade | no | nr | number | op | opus | vol | study | étude | etude | exercise | ex | caprice",
+      "hymn | psalm | lesson | track | unit | volume | nos | numbers",
+    ),
+  },
+  heading: {
+    sitting: joined(
+      "after dinner | after lunch | after school | after tea | afternoon | before school | before work",
+      "cool down | evening | fri | friday | later | mon | monday | morning | sat | saturday | second session",
+      "session | session 1 | session 2 | sun | sunday | thu | thursday | tue | tuesday | wed | wednesday",
+    ),
+    lesson: "lesson | lesson day | my lesson",
+    pieces: "concert pieces | exam pieces | music | piece | pieces | rep | repertoire | songs | tunes",
+    reading: "reading",
+    scales: joined(
+      "scale work | scales | scales & arpeggios | scales + arps | scales and arpeggios | scales and arps",
+      "scales/arps",
+    ),
+    studies: "etude | etudes | studies | study | études",
+    technique: joined(
+      "articulation | basics | exercises | fundamentals | groundwork | sound | tech | technical",
+      "technical work | technique | tone | tone work | tonguing work",
+    ),
+    "warm-up": "warm up | warm ups | warm-up | warming up | warmup",
+  },
+  rest: {
+    away: "away | bank holiday | holiday | on holiday | traveling | travelling",
+    rest: joined(
+      "day of rest | day off | did not practice | did not practise | didn't play | didn't practice",
+      "didn't practise | didnt play | didnt practice | didnt practise | had a day off | missed | nada | nil",
+      "no bass | no cello | no clarinet | no flute | no guitar | no horn | no instrument | no music today",
+      "no piano | no playing | no practice | no practicing | no practise | no practising | no recorder | no sax",
+      "no session | no singing | no trumpet | no violin | none | not played | nothing | nothing today | nowt",
+      "nowt today | off | rest | rest day | rested | skipped | took the day off | zero",
+    ),
+    ill: "flu | ill | migraine | sick | cold | unwell | poorly | not well",
+    "no time": "no chance to practise | no time | too tired",
+  },
+  "body-part": {
+    "part of the body": joined(
+      "arm | arms | back | chest | chop | chops | ear | ears | elbow | embouchure | eyes | finger | fingers",
+      "fingertips | forearm | gums | hand | hands | head | jaw | knee | knuckle | left hand | lip | lips | neck",
+      "pinky | right hand | shoulder | shoulders | teeth | throat | thumb | thumbs | tongue | voice | wrist",
+      "wrists | little finger | index finger | middle finger | ring finger | 4th finger | 5th finger | knees",
+      "leg | legs | hip | hips | shins | wrist bone | palm | palms | spine | lower back | upper back | tendon",
+      "tendons | hearing | vocal cords | cheek | cheeks | tooth | elbows | forearms",
+    ),
+  },
+  "body-trouble": {
+    sore: joined(
+      "ache | ached | aches | aching | blister | blisters | bruised | burning | cramp | cramping | cramps",
+      "dead | giving out | gone | hoarse | hurt | hurting | hurts | numb | pain | painful | raw | shot | sore",
+      "stiff | strained | swollen | tense | tight | tingling | throbbing | tremor | trembling | weak | weakness",
+      "dizzy | light-headed | locked | locks up | will not obey | won't obey | ringing | muffled | rsi",
+      "sprained | inflamed | spasm | twinge | bleeding",
+    ),
+    tired: "exhausted | tired | fatigued | worn out | cold",
+  },
+  total: {
+    total: joined(
+      "all in | all together | all told | altogether | in all | in total | overall | sum | total",
+      "total practice | total time",
+    ),
+  },
+  "beside-total": {
+    "beside a total": joined(
+      "a | about | all in | all together | all told | almost | altogether | and | day | did | done | for today",
+      "good | in all | in total | it | just | long | maybe | nearly | of practice | only | or so | overall",
+      "played for | practice | practice time | practiced | practise | practised | roughly | session | short",
+      "so | sum | that's | think | time | tired | today | total | total practice | total time",
+    ),
+  },
+  "set-work": {
+    "set work": joined(
+      "also for next week | assignment | before next lesson | bring | by next week | for friday | for lesson",
+      "for monday | for next lesson | for next time | for next week | for the lesson | for thursday",
+      "for tuesday | for wednesday | homework | hw | next lesson | next week | set | this week's work",
+      "till next lesson | to do | todo | until next week",
+    ),
+  },
+  "teacher-verb": {
+    "says or wants": joined(
+      "advised | advises | asked me | corrected | explained | insists | liked | likes | mentioned | noticed",
+      "pointed out | reckons | recommends | reminded me | said | says | showed me | shows | suggested",
+      "suggests | tells me | thinks | told | told me | wanted | wants | warned | wrote",
+    ),
+  },
+  teacher: {
+    teacher: "coach | conductor | my teacher | prof | professor | teacher | told | tutor",
+  },
+  title: {
+    "form of address": "dr | miss | mr | mrs | ms | prof | sir",
+  },
+  question: {
+    question: "ask | ask about | must ask | question | to ask",
+  },
+  "same-as-above": {
+    same: "again | as above | ditto | idem | same | same again | same scale | same thing",
+  },
+  negation: {
+    negation: "isn't | never | no | not | wasn't | without",
+  },
+  "not-a-tempo-after": {
+    "number that is no tempo": joined(
+      "capo | ch | chapter | fing | finger | fret | frets | pos | position | str | string | track | valve",
+      "valves",
+    ),
+  },
+  repetitions: {
+    times: "goes | reps | rounds | takes | time | times | x | ×",
+  },
+  instrument: {
+    instrument: joined(
+      "acoustic | alto | alto recorder | alto sax | banjo | bass | bass guitar | bass recorder | bassoon",
+      "cello | clarinet | classical guitar | cornet | descant | double bass | drums | electric | fiddle | flute",
+      "guitar | harp | harpsichord | horn | hpschd | hpsd | keyboard | lute | mandolin | oboe | organ | piano",
+      "piccolo | recorder | sax | saxophone | soprano | soprano recorder | tenor | tenor recorder | tenor sax",
+      "treble | trombone | trumpet | tuba | ukulele | viola | violin | voice",
+    ),
+  },
+  scope: {
+    "all keys": joined(
+      "all 12 keys | all 24 scales | all arpeggios | all arps | all keys | all major and minor scales",
+      "all my scales | all scales | all the scales | all twelve keys",
+    ),
+    "all majors": "all 12 majors | all major keys | all major scales | all majors | all twelve majors",
+    "all minors": "all 12 minors | all minor scales | all minors",
+    "circle of fourths": "circle of 4ths | circle of fourths | cycle of 4ths | cycle of fourths",
+    "circle of fifths": "circle of 5ths | circle of fifths | cycle of 5ths | cycle of fifths | round the cycle",
+  },
+};

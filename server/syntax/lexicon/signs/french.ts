@@ -1,0 +1,131 @@
+import { joined, type SignTable } from "./sign-table.ts";
+
+/** What tells the kinds of lines in French: common practice, no source. */
+export const FRENCH_SIGNS: SignTable = {
+  "sentence-sign": {
+    verb: joined(
+      "a | ai | aime | avais | avait | commence | crois | devient | dois | est | fait | faut | manque | ont",
+      "pense | peut | peux | reste | sais | semble | sens | sonne | sont | suis | trouve | va | veut | vient",
+      "était",
+    ),
+    pronoun: joined(
+      "c'est | c'était | ce | elle | il | ils | j' | j'ai | j'aime | je | ma | mes | moi | mon | nous | on | tu",
+      "ça",
+    ),
+    conjunction: "comment | est ce | pourquoi | quand | que | qui | si",
+  },
+  intention: {
+    intention: "demain | devrais | dois | il faut | ne pas oublier | penser à | prochaine fois",
+  },
+  filler: {
+    filler: joined(
+      "au | aussi | avec | avec l'accordeur | avec le métronome | avec métronome | d' | dans | de | des | du",
+      "en | encore | et | l' | la | le | les | mais | par | par coeur | par cœur | plus | puis | sur | toujours",
+      "tout | toute | très | un | un peu | une | à",
+    ),
+  },
+  "practice-verb": {
+    practice: joined(
+      "commencé par | déchiffré | j'ai joué | j'ai travaillé | joué | puis | repris | révisé | travail",
+      "travail de | travail sur | travaillé",
+    ),
+  },
+  "title-kind": {
+    "kind of piece": joined(
+      "air | berceuse | bourrée | canon | chaconne | chanson | concerto | danse | duo | exercice | fantaisie",
+      "fugue | gavotte | gigue | marche | menuet | morceau | musette | ouverture | pièce | prélude | rigaudon",
+      "romance | rondeau | sonate | sonatine | suite | tambourin | valse | variations | étude",
+    ),
+  },
+  "title-number": {
+    "number of a title": "n° | no | num | numéro | op | opus | étude | exercice | cahier | volume",
+  },
+  heading: {
+    sitting: "après midi | le matin | le soir | matin | soir",
+    lesson: "cours | cours avec | leçon",
+    pieces: "morceau | morceaux | pièce | pièces | répertoire",
+    scales: "gammes",
+    studies: "étude | études",
+    technique: "exercices | son | technique | technique pure",
+    "warm-up": "chauffe | mise en train | échauffement | échauffements",
+  },
+  rest: {
+    rest: joined(
+      "aucune pratique | jour de repos | pas d'instrument | pas de flûte | pas de musique | pas de pratique",
+      "pas de travail | pas joué | pas pu | pas touché | pas touché la flûte | pas travaillé | relâche | repos",
+      "repos complet | rien | rien fait",
+    ),
+    away: "congé | vacances",
+    ill: "grippe | malade | migraine",
+    "no time": "pas de temps | pas eu le temps | pas le temps",
+  },
+  "body-part": {
+    "part of the body": joined(
+      "auriculaire | bras | cou | coude | doigt | doigts | dos | gorge | langue | lèvre | lèvres | main | mains",
+      "mâchoire | nuque | poignet | pouce | tête | épaule | épaules",
+    ),
+  },
+  "body-trouble": {
+    sore: joined(
+      "crampe | crispé | douleur | douloureux | engourdi | fait mal | mal | mal au | mal à | raide | tendu",
+      "brûle | brûlure | picotements | fourmillements | enflé | faible | tremble | tremblement | vertige",
+      "vertiges | acouphènes | ampoule | ampoules | courbatures | raideur | tendinite",
+    ),
+    tired: "fatigué | fatiguée | fatiguées | fatigués | lourd | épuisé | épuisée | froid | froides",
+  },
+  total: {
+    total: "au total | en tout | temps total | total",
+  },
+  "beside-total": {
+    "beside a total": joined(
+      "au total | aujourd'hui | de flûte | de travail | durée | en tout | environ | fait | j'ai joué | pas plus",
+      "seulement | temps total | total | à peine | à peu près | à tout casser",
+    ),
+  },
+  "set-work": {
+    "set work": joined(
+      "devoir | devoirs | pour jeudi | pour jeudi prochain | pour la prochaine fois | pour la semaine",
+      "pour la semaine prochaine | pour le cours | pour le prochain cours | pour lundi | pour mardi",
+      "pour mercredi | pour samedi | pour vendredi | prochain cours | semaine prochaine | à faire | à préparer",
+      "à travailler",
+    ),
+  },
+  "teacher-verb": {
+    "says or wants": joined(
+      "a dit | conseille | demande | dit | insiste | m'a dit | pense | propose | rappelle | suggère | trouve",
+      "veut | voudrait",
+    ),
+  },
+  teacher: {
+    teacher: "chef | la prof | le prof | ma prof | mon prof | prof | professeur",
+  },
+  title: {
+    "form of address": "m | madame | mlle | mme | monsieur",
+  },
+  question: {
+    question: "demander | question",
+  },
+  "same-as-above": {
+    same: joined(
+      "comme avant | de nouveau | idem | la même | la même chose | le même | même | même chose | même exercice",
+      "même gamme | pareil",
+    ),
+  },
+  negation: {
+    negation: "ne | non | pas | sans",
+  },
+  repetitions: {
+    times: "fois",
+  },
+  instrument: {
+    instrument: joined(
+      "alto | clarinette | clavecin | flûte | flûte à bec | guitare | hautbois | orgue | piccolo | traversière",
+      "trompette | violon | violoncelle",
+    ),
+  },
+  scope: {
+    "circle of fifths": "cycle des quintes",
+    "all majors": "gammes majeures | toutes les gammes majeures",
+    "all keys": "toutes les gammes",
+  },
+};

@@ -1,0 +1,117 @@
+import { joined, type SignTable } from "./sign-table.ts";
+
+/** What tells the kinds of lines in German: common practice, no source. */
+export const GERMAN_SIGNS: SignTable = {
+  "sentence-sign": {
+    verb: joined(
+      "bin | brauche | finde | freue | fühlt | gefällt | geht | gekauft | gemacht | gemerkt | gibt | ging",
+      "glaube | habe | haben | hat | hatte | höre | ist | kam | kann | klang | klingt | kommt | liegt | macht",
+      "mag | merke | muss | musste | sind | soll | sollte | war | waren | weiß | werden | will | wird | wollte",
+    ),
+    conjunction: "dass | ob | wann | warum | was | weil | wer | wie",
+    pronoun: "du | er | es | ich | man | mein | meine | meinem | meinen | mich | mir | sie | wir",
+  },
+  intention: {
+    intention: "daran denken | merken | morgen | muss | nicht vergessen | nächstes mal | sollte",
+  },
+  filler: {
+    filler: joined(
+      "aber | als | auf | auswendig | bis | dann | das | dem | den | der | die | ein | eine | etwas | ganz | im",
+      "immer | in | jetzt | mit | mit metronom | mit stimmgerät | noch | noch mal | nochmal | nur | schon",
+      "sehr | und | von | wieder | zu | zum",
+    ),
+  },
+  "practice-verb": {
+    practice: "angefangen | angefangen mit | dann | durchgespielt | erst | gespielt | geübt | zuerst",
+  },
+  "title-kind": {
+    "kind of piece": joined(
+      "adagio | arie | choral | duo | etüde | fantasie | fuge | gavotte | invention | kanon | konzert | lied",
+      "ländler | marsch | menuett | ouvertüre | polka | präludium | romanze | rondo | sonate | sonatine",
+      "spielstück | stück | suite | tanz | triosonate | variationen | volkslied | walzer | übung",
+    ),
+  },
+  "title-number": {
+    "number of a title": "nr | no | op | opus | heft | band | stück | etüde | übung | seite",
+  },
+  heading: {
+    sitting: "abends | mittags | morgens | nachmittags | vormittags",
+    lesson: "flötenstunde | geigenstunde | klavierstunde | stunde | unterricht | unterrichtsstunde",
+    pieces: "literatur | repertoire | stück | stücke",
+    scales: "tonleitern",
+    studies: "etüde | etüden",
+    technique: "grundlagen | klang | technik | tonübungen | übungen",
+    "warm-up": "aufwärmen | einblasen | einspielen | warmspielen",
+  },
+  rest: {
+    rest: joined(
+      "ausgefallen | frei | gar nichts | heute nichts | kein üben | nicht gespielt | nicht geübt | nichts | nix",
+      "pause | ruhetag | übefrei",
+    ),
+    away: "ferien | urlaub",
+    "no time": "keine zeit",
+    ill: "krank | erkältet | grippe | kopfweh | kopfschmerzen",
+  },
+  "body-part": {
+    "part of the body": joined(
+      "arm | arme | daumen | ellbogen | finger | hals | hand | handgelenk | hände | kiefer | kopf | lippe",
+      "lippen | nacken | rücken | schulter | schultern | zeigefinger | zunge",
+    ),
+  },
+  "body-trouble": {
+    sore: joined(
+      "brennt | schmerzen | schmerzt | steif | taub | tun weh | tut weh | verkrampft | verspannt | weh | wund",
+      "zieht | weh getan | taubheit | kribbeln | kribbelt | krampf | geschwollen | schwach | zittern | zittert",
+      "schwindlig | ohrensausen | tinnitus | blase | blasen | entzündet | pocht | schmerz",
+    ),
+    tired: "müde | erschöpft | kalt | schwer",
+  },
+  total: {
+    total: "alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
+  },
+  "beside-total": {
+    "beside a total": joined(
+      "alles | etwa | gesamt | gesamtzeit | geübt | heute | in summe | insgesamt | nur | summe | total",
+      "ungefähr | zusammen | übezeit",
+    ),
+  },
+  "set-work": {
+    "set work": joined(
+      "aufgabe | aufgaben | bis nächste woche | bis nächstes mal | bis zur nächsten stunde | für nächste woche",
+      "für nächstes mal | ha | hausaufgabe | hausaufgaben | nächste woche | zum nächsten mal",
+    ),
+  },
+  "teacher-verb": {
+    "says or wants": "empfiehlt | fand | findet | hat gesagt | meint | meinte | möchte | rät | sagt | sagte | will",
+  },
+  teacher: {
+    teacher: "dirigent | lehrer | lehrerin",
+  },
+  title: {
+    "form of address": "fr | frau | herr | hr",
+  },
+  question: {
+    question: "frage | fragen",
+  },
+  "same-as-above": {
+    same: "das gleiche | dasselbe | dito | dito nochmal | ebenso | genauso | nochmal | wie oben",
+  },
+  negation: {
+    negation: "kein | keine | nicht",
+  },
+  repetitions: {
+    times: "mal",
+  },
+  instrument: {
+    instrument: joined(
+      "altblockflöte | altflöte | blockflöte | bratsche | cembalo | geige | gitarre | klarinette | klavier",
+      "orgel | posaune | querflöte | sopranblockflöte | tenorflöte | trompete",
+    ),
+  },
+  scope: {
+    "all majors": "alle dur tonleitern | alle durtonleitern",
+    "all minors": "alle molltonleitern",
+    "all keys": "alle tonarten | alle tonleitern",
+    "circle of fifths": "quintenzirkel",
+  },
+};

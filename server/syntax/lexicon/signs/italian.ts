@@ -1,0 +1,157 @@
+import { joined, type SignTable } from "./sign-table.ts";
+
+/** What tells the kinds of lines in Italian: from memory, no source. */
+export const ITALIAN_SIGNS: SignTable = {
+  "sentence-sign": {
+    pronoun: joined(
+      "io | tu | lui | lei | noi | voi | loro | mi sono | mi è | mio | mia | miei | mie | suo | sua | questo è",
+      "tutti | qualcuno | nessuno",
+    ),
+    verb: joined(
+      "sono | è | era | erano | ho | hai | ha | abbiamo | avevo | aveva | devo | deve | dovevo | dovrei | posso",
+      "può | potevo | voglio | vuole | volevo | vado | va | andava | viene | veniva | sembra | sembrava | suona",
+      "suonava | sento | sentivo | penso | pensavo | credo | spero | trovo | riesco | riesce | capisco | so",
+      "sapevo | mi piace | piace | manca | comincia | resta | diventa | comprato",
+    ),
+    conjunction: "perché | che | quando | se | come | chi | cosa | dove | poiché",
+  },
+  intention: {
+    intention: joined(
+      "domani | la prossima volta | prossima volta | devo | dovrei | bisogna | non dimenticare | ricordare",
+      "ricordarsi | ricorda | da fare | comprare | portare",
+    ),
+  },
+  filler: {
+    filler: joined(
+      "il | lo | la | i | gli | le | l' | un | uno | una | un' | e | ed | con | di | del | della | dei | delle",
+      "in | nel | nella | su | sul | sulla | per | da | dal | ancora | anche | poi | ora | adesso | ma | molto",
+      "un po' | un poco | solo | solamente | già | a memoria | col metronomo | con il metronomo | con metronomo",
+      "con accordatore | oggi | di nuovo",
+    ),
+  },
+  "practice-verb": {
+    practice: joined(
+      "suonato | studiato | esercitato | ripassato | lavorato | lavorato su | iniziato | iniziato con",
+      "cominciato con | provato | letto | poi | prima | ho suonato | ho studiato | ripetuto | ripreso",
+    ),
+  },
+  "title-kind": {
+    "kind of piece": joined(
+      "brano | pezzo | canzone | canto | studio | esercizio | sonata | sonatina | minuetto | marcia | valzer",
+      "danza | suite | concerto | preludio | fuga | gavotta | bourrée | giga | sarabanda | allemanda | corrente",
+      "rondò | romanza | fantasia | canone | corale | duetto | trio | aria | variazioni | invenzione",
+      "ouverture | polca | tango | toccata | notturno | ninna nanna | tarantella | siciliana",
+    ),
+  },
+  "title-number": {
+    "number of a title":
+      "n | n° | num | numero | no | op | opus | libro | volume | vol | studio | esercizio | lezione | capriccio",
+  },
+  heading: {
+    "warm-up": "riscaldamento",
+    technique: "tecnica | suono | esercizi | fondamentali",
+    scales: "scale | scale e arpeggi",
+    studies: "studi | studio",
+    pieces: "brani | pezzi | brano | pezzo | repertorio | canzoni",
+    reading: "lettura | lettura a prima vista",
+    lesson: "lezione | lezione con",
+    sitting: joined(
+      "mattina | mattino | pomeriggio | sera | lunedì | martedì | mercoledì | giovedì | venerdì | sabato",
+      "domenica",
+    ),
+  },
+  rest: {
+    rest: joined(
+      "riposo | giorno di riposo | niente | nulla | niente oggi | non suonato | non studiato | pausa | libero",
+      "giorno libero | saltato",
+    ),
+    ill: joined(
+      "malato | malata | influenza | raffreddore | raffreddato | raffreddata | febbre | mal di testa",
+      "emicrania",
+    ),
+    away: "vacanza | vacanze | ferie | via | in viaggio",
+    "no time": "niente tempo | senza tempo | non ho avuto tempo | troppo stanco | troppo stanca",
+  },
+  "body-part": {
+    "part of the body": joined(
+      "braccio | braccia | pollice | pollici | dito | dita | mano | mani | polso | polsi | gomito | gomiti",
+      "spalla | spalle | collo | schiena | testa | labbro | labbra | mascella | mandibola | lingua | gola",
+      "voce | orecchio | orecchie | ginocchio | mignolo | indice | medio | anulare | avambraccio | imboccatura",
+      "petto | occhi | mano sinistra | mano destra",
+    ),
+  },
+  "body-trouble": {
+    sore: joined(
+      "dolore | dolori | fa male | fanno male | male al | male alla | male ai | dolente | crampo | crampi",
+      "rigido | rigida | rigidità | intorpidito | intorpidita | formicolio | gonfio | gonfia | brucia",
+      "bruciore | trema | tremore | debole | debolezza | vertigini | acufene | vescica | vesciche | indolenzito",
+      "indolenzita | teso | tesa | roco | rauco",
+    ),
+    tired: joined(
+      "stanco | stanca | stanchi | stanche | affaticato | affaticata | esausto | esausta | freddo | fredde",
+      "pesante",
+    ),
+  },
+  total: {
+    total: "totale | in totale | in tutto | tempo totale | complessivamente",
+  },
+  "beside-total": {
+    "beside a total": joined(
+      "totale | in totale | in tutto | tempo totale | oggi | circa | fatto | fatti | studiato | suonato | solo",
+      "appena | quasi | di studio",
+    ),
+  },
+  "set-work": {
+    "set work": joined(
+      "compiti | compito | per la prossima lezione | per la prossima settimana | per la prossima volta",
+      "prossima lezione | da fare | da preparare | da studiare | per lunedì | per martedì | per mercoledì",
+      "per giovedì | per venerdì | per sabato",
+    ),
+  },
+  "teacher-verb": {
+    "says or wants": joined(
+      "dice | ha detto | vuole | consiglia | ha consigliato | suggerisce | pensa | trova | chiede | ha chiesto",
+      "propone | insiste | vorrebbe | spiega",
+    ),
+  },
+  teacher: {
+    teacher: joined(
+      "maestro | maestra | insegnante | prof | professore | professoressa | direttore | il maestro | la maestra",
+      "il mio insegnante | la mia insegnante",
+    ),
+  },
+  title: {
+    "form of address": "signor | signora | sig | sig.ra | maestro | maestra | prof",
+  },
+  question: {
+    question: "domanda | domande | chiedere | da chiedere",
+  },
+  "same-as-above": {
+    same: joined(
+      "uguale | stesso | stessa | lo stesso | la stessa | idem | come sopra | di nuovo | ancora | stessa cosa",
+      "stesso esercizio",
+    ),
+  },
+  negation: {
+    negation: "non | no | mai | senza | nessun | nessuno | nessuna",
+  },
+  "not-a-tempo-after": {
+    "number that is no tempo": "posizione | corda | dito | tasto | capitolo | capotasto | traccia",
+  },
+  repetitions: {
+    times: "volte | volta | x",
+  },
+  instrument: {
+    instrument: joined(
+      "flauto dolce | flauto | flauto traverso | flauto contralto | flauto soprano | violino | viola",
+      "violoncello | contrabbasso | chitarra | pianoforte | clavicembalo | organo | clarinetto | oboe | fagotto",
+      "sassofono | tromba | corno | trombone | tuba | arpa | liuto | fisarmonica | mandolino | canto | voce",
+    ),
+  },
+  scope: {
+    "all keys": "tutte le scale | tutte le tonalità | tutti gli arpeggi",
+    "all majors": "tutte le scale maggiori | tutte le maggiori",
+    "all minors": "tutte le scale minori | tutte le minori",
+    "circle of fifths": "circolo delle quinte | ciclo delle quinte",
+  },
+};
