@@ -2,14 +2,13 @@ import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
-import type { Phrase } from "../syntax/words/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
 import { DayWalk, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
-import { languagePhrases } from "./language.ts";
+import { languageClasses, languagePhrases } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock } from "./read-block.ts";
 
@@ -204,6 +203,10 @@ export class Journal {
   }
 }
 
+function languageOf(noteNames: NoteNames) {
+  return { phrases: languagePhrases(noteNames), classes: languageClasses(noteNames) };
+}
+
 /** Declarations that settle nothing for other entries. */
 const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
 
@@ -219,7 +222,7 @@ const CONVENTIONS_BYTES = 2_000_000;
  * shared by its successive states: a block that no edit touched is not read again.
  */
 export class Memo {
-  private readonly phrases = new Map<NoteNames, readonly Phrase[]>();
+  private readonly languages = new Map<NoteNames, ReturnType<typeof languageOf>>();
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
@@ -244,9 +247,10 @@ export class Memo {
   vocabulary(noteNames: NoteNames, names: readonly DeclaredName[]): Vocabulary {
     const key = JSON.stringify([noteNames.id, names]);
     if (this.known?.key === key) return this.known.vocabulary;
-    const phrases = this.phrases.get(noteNames) ?? languagePhrases(noteNames);
-    this.phrases.set(noteNames, phrases);
-    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES);
+    const language = this.languages.get(noteNames) ?? languageOf(noteNames);
+    this.languages.set(noteNames, language);
+    const declared = names.length ? gathered(names) : NO_NAMES;
+    const vocabulary = new Vocabulary(language.phrases, noteNames, declared, language.classes);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);

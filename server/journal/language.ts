@@ -4,6 +4,7 @@ import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-name
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kinds.ts";
 import { type Phrase, TERMS } from "../syntax/words/terms.ts";
+import { type WordClass, wordClasses } from "../syntax/words/word-classes.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
 const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
@@ -42,6 +43,11 @@ export function languagePhrases(names: NoteNames): readonly Phrase[] {
     ...variants(),
     ...instruments(),
   ];
+}
+
+/** What tells the kinds of lines, in English and as notes are named. */
+export function languageClasses({ id }: NoteNames): readonly ReadonlyMap<string, readonly WordClass[]>[] {
+  return id === "english" ? [wordClasses("english")] : [wordClasses("english"), wordClasses(id)];
 }
 
 function kinds(noteNames: NoteNames): Phrase[] {

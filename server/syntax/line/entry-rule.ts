@@ -1,4 +1,5 @@
 import type { Item, Meaning } from "../words/meaning.ts";
+import { isSubjectType } from "../words/term-types.ts";
 import type { Known } from "./piece.ts";
 
 const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "title", "quoted", "free", "faulty subject"];
@@ -19,6 +20,9 @@ const NO_TERMS: readonly Meaning["type"][] = [
   "phase",
 ];
 
+/** What may open an entry beside subjects. */
+const OPENERS: readonly Meaning["type"][] = ["quoted", "note", "faulty subject"];
+
 /** What the items of a piece say for the rule. */
 export function knownOf(items: readonly Item[]): Known {
   const first = items[0]?.meaning.type;
@@ -29,6 +33,7 @@ export function knownOf(items: readonly Item[]): Known {
     lowerNote: items.length === 1 && items[0]!.meaning.type === "note" && items[0]!.meaning.lower,
     empty: first === undefined,
     opensSubject: first !== undefined && SUBJECTS.includes(first),
+    opensEntry: first !== undefined && (isSubjectType(first) || OPENERS.includes(first)),
     namesKind: items.some(({ meaning }) => KIND_WORDS.includes(meaning.type)),
     strong: first !== undefined && STRONG.includes(first),
   };

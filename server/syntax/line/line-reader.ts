@@ -204,9 +204,16 @@ export class LineReader {
     const { cuts, pieces, rule } = this;
     rule.reset();
     for (let i = 0; i < cuts.count; i++) rule.take(pieces[i]!.known, cuts.after[i] === JOINED);
-    if (!rule.isEntry) return "prose";
+    if (!rule.isEntry) return "open";
     this.readEntry();
-    return "entry";
+    return this.isStrange() ? "open" : "entry";
+  }
+
+  /** What was practised does not stand first, or words are not known: only the whole line tells what is meant. */
+  private isStrange(): boolean {
+    if (!this.pieces[0]!.known.opensEntry) return true;
+    for (let i = 0; i < this.cuts.count; i++) if (this.pieces[i]!.strange) return true;
+    return false;
   }
 
   /** A line that opens with a phase, or with session, break, plan or rest, and is known throughout its first part. */

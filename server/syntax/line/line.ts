@@ -52,6 +52,14 @@ interface FrameLine<T extends string> extends Base {
   readonly items: readonly Item[];
 }
 
+/** What is kept for the lesson: set work, the teacher's word, a question. What is said begins at `from`. */
+interface SpokenLine<T extends string> extends Base {
+  readonly type: T;
+  readonly start: number;
+  readonly end: number;
+  readonly from: number;
+}
+
 /** The lines of a journal. Columns are UTF-16, from the beginning of the line. Every text is one of these. */
 export type Line =
   | ({ readonly type: "blank" } & Base)
@@ -69,6 +77,11 @@ export type Line =
   | FrameLine<"break">
   | FrameLine<"plan">
   | FrameLine<"rest">
+  | FrameLine<"total">
+  | SpokenLine<"set">
+  | SpokenLine<"said">
+  | SpokenLine<"asked">
+  | ({ readonly type: "body"; readonly start: number; readonly end: number; readonly sore: boolean } & Base)
   | DeclarationLine
   | EntryLine
   | ({

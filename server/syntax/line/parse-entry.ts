@@ -23,9 +23,12 @@ export function parseEntry(
   end: number,
   parts: readonly Part[],
   context: PartContext,
+  subject?: Subject,
 ): EntryLine {
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
-  const found = chainOf(text, rest) ?? keysInARow(text, end, rest, context) ?? firstSubject(text, end, rest, context);
+  const found = subject
+    ? { subject, items: behind(subject, rest) }
+    : (chainOf(text, rest) ?? keysInARow(text, end, rest, context) ?? firstSubject(text, rest, context));
   const items = resolveNumbers(found.items);
   for (const item of items) {
     if (item.meaning.type === "signature")
@@ -34,6 +37,11 @@ export function parseEntry(
       claims.push({ type: "steps", start: item.start, end: item.end, words: item.meaning.words });
   }
   return { type: "entry", start, end, subject: found.subject, items, claims };
+}
+
+/** What stands beside a subject that words make. */
+function behind({ start, end }: Subject, parts: readonly Part[]): readonly Item[] {
+  return parts.flatMap(({ items }) => items).filter((item) => item.end <= start || item.start >= end);
 }
 
 /** Takes what stands after the first colon out of the parts, where it is a claim in notes or steps. */
@@ -152,7 +160,7 @@ function leadingKeys(items: readonly Item[]): number {
   return scale >= 0 && items.slice(0, scale).every((item) => isKeyInRow(item, item)) ? scale + 1 : -1;
 }
 
-function firstSubject(text: string, end: number, parts: readonly Part[], context: PartContext): Found {
+function firstSubject(text: string, parts: readonly Part[], context: PartContext): Found {
   const items = parts.flatMap((part) => part.items);
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
@@ -165,7 +173,7 @@ function firstSubject(text: string, end: number, parts: readonly Part[], context
   );
   if (late <= 0) return { items };
   return {
-    subject: lateSubject(text, end, items, late),
+    subject: items[late] as Subject,
     items: [...items.slice(0, late), ...items.slice(late + 1)].filter((item) => !isJoint(item)),
   };
 }
@@ -227,27 +235,6 @@ function loneNote(
     offers: [major, minor],
     certain: false,
   });
-}
-
-/** `thirds in D minor`, `slow D minor`: what is practised comes first. */
-function lateSubject(text: string, end: number, items: readonly Item[], late: number): Subject {
-  const subject = items[late]!;
-  const words = text.slice(subject.start, subject.end);
-  const before = text.slice(items[0]!.start, subject.start).replace(/[\s,]*(?:\b(?:in|on|of)\b)?[\s,]*$/i, "");
-  const after = text.slice(subject.end, end).replace(/^[\s,]+/, "");
-  const certain = items.slice(0, late).every((item) => isJoint(item) || item.meaning.type !== "unknown");
-  const whole = [words, before, after].filter(Boolean).join(", ");
-  return {
-    start: items[0]!.start,
-    end,
-    meaning: {
-      type: "faulty subject",
-      code: "no-subject",
-      because: `what is practised comes first`,
-      offers: [whole],
-      certain,
-    },
-  };
 }
 
 function isJoint(item: Item): boolean {

@@ -1,12 +1,17 @@
+import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { type Part, remarkText } from "./cut.ts";
 import { dateWord } from "./day-line.ts";
 import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
 import { declarationWordAt } from "./declaration-word.ts";
+import { type DayWords, dayWordsIn } from "./day-words.ts";
+import { evidenceIn } from "./entry-evidence.ts";
 import { isEntry } from "./entry-rule.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
+import { LineWords } from "./line-words.ts";
 import { parseEntry } from "./parse-entry.ts";
+import { spokenIn } from "./spoken.ts";
 
 export interface LineContext {
   readonly vocabulary: Vocabulary;
@@ -61,8 +66,27 @@ function readParts(
   if (declared && isDeclaration(text, declared, end, context, parts)) {
     return { type: "declaration", start, end, word: declared.word, wordEnd: declared.end, remark };
   }
+  const words = new LineWords(text, start, end, parts, context.vocabulary);
+  const spoken = spokenIn(words);
+  if (spoken) return { type: spoken.type, start, end, from: spoken.from, remark };
+  const said = context.head ? undefined : dayWordsIn(words);
+  if (said) return dayLine(said, words, remark);
+  const evidence = evidenceIn(words);
+  if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts)) return { ...parseEntry(text, start, end, parts, context), remark };
   return readSentence(text, start, end, remark, context);
+}
+
+/** A line about the day or the player, or one that others stand below. */
+function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {
+  if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
+  if (said.type !== "heading") return { type: said.type, start, end, items, remark };
+  if (said.sitting) return { type: "session", start, end, items, remark };
+  const first = items.find(({ meaning }) => meaning.type === "phase");
+  if (first) return { type: "phase", start, end, items: [first, ...items.filter((item) => item !== first)], remark };
+  const name: Item = { start, end: items[0]?.start ?? end, meaning: { type: "phase", id: said.name } };
+  const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
+  return { type: "phase", start, end, items: [name, ...others], remark };
 }
 
 function readSentence(

@@ -65,6 +65,8 @@ export interface Piece {
   readonly tellsHow: boolean;
   /** Pieces with the same key tell the history the same; missing where the piece is one of a kind. */
   readonly toldAs?: string;
+  /** Some of its words are not known. */
+  readonly strange: boolean;
   /** Says of the tempo before it, or of its own. */
   readonly said?: Said;
   readonly counted: boolean;
@@ -108,6 +110,8 @@ export interface Known {
   /** It begins with a subject. */
   readonly opensSubject: boolean;
   readonly namesKind: boolean;
+  /** What opens it can be the subject of an entry. */
+  readonly opensEntry: boolean;
   /** It begins with a tempo, a place or an amount. */
   readonly strong: boolean;
 }
@@ -157,6 +161,7 @@ export function pieceOf(
     said: walk.said,
     counted: walk.counted,
     minutes: walk.minutes,
+    strange: items.some(({ meaning }) => meaning.type === "unknown"),
     subject: walk.subject,
     onlyNotes: items.length > 0 && items.every(({ meaning }) => meaning.type === "note"),
     hasPlace: items.some(({ meaning }) => meaning.type === "place"),

@@ -4,6 +4,7 @@ import type { Meaning } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
 import type { Phrase } from "./terms.ts";
+import type { WordClass } from "./word-classes.ts";
 
 /** The most words that one phrase is made of. */
 export const LONGEST_PHRASE = 6;
@@ -49,6 +50,8 @@ export class Vocabulary {
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
+    /** What tells the kinds of lines: by the keys of words, a table for each language. */
+    private readonly wordClasses: readonly ReadonlyMap<string, readonly WordClass[]>[] = [],
   ) {
     const unquoted = [
       ...declared.phases,
@@ -75,6 +78,16 @@ export class Vocabulary {
   /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */
   meanings(key: string): readonly Meaning[] | undefined {
     return this.phrases.get(key);
+  }
+
+  /** What a word, or a phrase, by its key says of the kind of its line. */
+  classes(key: string): readonly WordClass[] | undefined {
+    let found: readonly WordClass[] | undefined;
+    for (const table of this.wordClasses) {
+      const own = table.get(key);
+      if (own) found = found ? [...found, ...own] : own;
+    }
+    return found;
   }
 
   /** The declared form of a quoted name; undefined where the journal declares none. */

@@ -17,10 +17,10 @@ export interface WordClass {
 /**
  * The words of one language that tell the kinds of lines, by their keys (`phraseKey`), also as they are typed without
  * accents where that is no other word of the language. English is not in the other languages' tables: who reads a
- * journal with German names asks both.
+ * journal with German names asks both. Made at each call: whoever asks for a journal keeps it.
  */
 export function wordClasses(language: LexiconLanguage): ReadonlyMap<string, readonly WordClass[]> {
-  return CLASSES[language];
+  return classesOf(SIGNS[language]);
 }
 
 function classesOf(table: SignTable): ReadonlyMap<string, readonly WordClass[]> {
@@ -40,11 +40,11 @@ function classesOf(table: SignTable): ReadonlyMap<string, readonly WordClass[]> 
   return found;
 }
 
-const CLASSES: Readonly<Record<LexiconLanguage, ReadonlyMap<string, readonly WordClass[]>>> = {
-  english: classesOf(ENGLISH_SIGNS),
-  german: classesOf(GERMAN_SIGNS),
-  french: classesOf(FRENCH_SIGNS),
-  dutch: classesOf(DUTCH_SIGNS),
-  italian: classesOf(ITALIAN_SIGNS),
-  spanish: classesOf(SPANISH_SIGNS),
+const SIGNS: Readonly<Record<LexiconLanguage, SignTable>> = {
+  english: ENGLISH_SIGNS,
+  german: GERMAN_SIGNS,
+  french: FRENCH_SIGNS,
+  dutch: DUTCH_SIGNS,
+  italian: ITALIAN_SIGNS,
+  spanish: SPANISH_SIGNS,
 };

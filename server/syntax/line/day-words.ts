@@ -1,0 +1,107 @@
+import type { LineWords } from "./line-words.ts";
+
+/** What is said of the day itself, or of the player: no practice is counted of it. */
+export type DayWords =
+  | { readonly type: "rest" }
+  | { readonly type: "body"; readonly sore: boolean }
+  | { readonly type: "total" }
+  /** A phase, a sitting or a lesson that lines below stand under, by its name. */
+  | { readonly type: "heading"; readonly name: string; readonly sitting: boolean };
+
+/** A rest, a body line, a total or a heading; undefined for any other line. */
+export function dayWordsIn(words: LineWords): DayWords | undefined {
+  return rest(words) ?? body(words) ?? total(words) ?? heading(words);
+}
+
+const PRACTISED = ["scale", "chord", "chain", "figure", "title", "quoted", "tempo"] as const;
+
+/** A reason for a day off is hardly longer. */
+const LONGEST_REST = 14;
+
+function rest(words: LineWords): DayWords | undefined {
+  if (words.has(...PRACTISED, "outcome") || hasNumberedPlace(words)) return undefined;
+  const length = words.lengthOf(0, "rest");
+  if (length > 0 && words.count <= LONGEST_REST && standsAsRest(words, length)) return { type: "rest" };
+  const within = words.first(1, words.count, "rest");
+  const isPhrase = within > 0 && words.lengthOf(within, "rest") > 1;
+  return isPhrase && !words.has("amount") && words.count <= LONGEST_REST ? { type: "rest" } : undefined;
+}
+
+/** `off` and `nothing` begin sentences too; a phrase of two words or more hardly does. */
+function standsAsRest(words: LineWords, length: number): boolean {
+  if (length > 1 || words.count === 1) return true;
+  if (words.before(1) !== "") return true;
+  const next = words.is(1, "sentence-sign") || words.found(1) !== undefined;
+  return !next && (words.count <= 3 || !["off", "nothing", "away", "rest", "missed"].includes(words.key(0)));
+}
+
+function hasNumberedPlace(words: LineWords): boolean {
+  return words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
+}
+
+/** How far from the part of the body its trouble may stand, in words. */
+const BESIDE_PART = 6;
+const PAINLESS = ["ok", "fine", "better", "gone", "good", "relaxed", "loose"];
+/** These change no plan: they are kept, and that is all. */
+const TIRED = ["tired", "cold", "exhausted", "müde", "kalt", "fatigué", "fatiguée", "froid", "moe", "koud", "stanco", "cansado"];
+
+function body(words: LineWords): DayWords | undefined {
+  if (words.has(...PRACTISED)) return undefined;
+  const trouble = words.first(0, words.count, "body-trouble");
+  if (trouble < 0) return undefined;
+  const from = Math.max(0, trouble - BESIDE_PART);
+  const part = words.first(from, Math.min(words.count, trouble + BESIDE_PART + 1), "body-part");
+  const isAlone = trouble === 0 && words.count <= 3;
+  if (part < 0 && !isAlone) return undefined;
+  if (words.first(Math.max(0, trouble - 2), trouble, "negation") >= 0) return undefined;
+  for (let i = 0; i < words.count; i++) if (i !== trouble && PAINLESS.includes(words.key(i))) return undefined;
+  return { type: "body", sore: !TIRED.includes(words.key(trouble)) };
+}
+
+/** The amount alone, or with words that say no more than that it is one. */
+function total(words: LineWords): DayWords | undefined {
+  if (!words.has("amount") || words.has(...PRACTISED, "activity", "place")) return undefined;
+  for (let i = 0; i < words.count; ) {
+    if (words.found(i)?.meaning.type === "amount") {
+      i++;
+      continue;
+    }
+    const length = words.lengthOf(i, "total", "beside-total");
+    if (length === 0) return undefined;
+    i += length;
+  }
+  return { type: "total" };
+}
+
+/** A heading of the writer's own is short, and ends in a colon. */
+const LONGEST_HEADING = 4;
+
+function heading(words: LineWords): DayWords | undefined {
+  if (words.has(...PRACTISED, "outcome", "place")) return undefined;
+  const length = words.lengthOf(0, "heading", "instrument");
+  if (length > 0 && restIsAside(words, length)) {
+    const kind = words.meaningOf(0, "heading");
+    const name = kind && !SITTING.test(kind) ? kind : words.text.slice(words.start, words.words[length - 1]!.end);
+    return { type: "heading", name, sitting: kind !== undefined && SITTING.test(kind) };
+  }
+  const content = words.text.slice(words.start, words.end).trimEnd();
+  const isOwn = content.endsWith(":") && words.count <= LONGEST_HEADING && words.items.every(isUnknown);
+  return isOwn ? { type: "heading", name: content.slice(0, -1).trim(), sitting: false } : undefined;
+}
+
+const SITTING = /sitting/;
+
+/** Behind the word of a heading: an amount, a time of day, further headings, and nothing else. */
+function restIsAside(words: LineWords, from: number): boolean {
+  for (let i = from; i < words.count; ) {
+    const type = words.found(i)?.meaning.type;
+    const length = words.lengthOf(i, "heading", "filler");
+    if (type !== "amount" && type !== "clock" && length === 0) return false;
+    i += Math.max(1, type ? 1 : length);
+  }
+  return true;
+}
+
+function isUnknown({ meaning }: LineWords["items"][number]): boolean {
+  return meaning.type === "unknown";
+}

@@ -1,0 +1,149 @@
+import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
+import type { LineWords } from "./line-words.ts";
+import { type TitleWords, titleIn } from "./title.ts";
+
+/** A line of practice by what was found in it, and what was practised. */
+export interface Evidence {
+  /** Missing where the first thing found names the subject. */
+  readonly subject?: Item<SubjectMeaning>;
+}
+
+/** Subjects with a tonic: strong wherever they stand. */
+const KEYED: readonly Meaning["type"][] = ["scale", "chord", "chain", "faulty subject"];
+/** Subjects by a word of the trade: weak without a note, an amount or a comma. */
+const NAMED: readonly Meaning["type"][] = ["figure", "activity"];
+const TERMS: readonly Meaning["type"][] = ["pattern", "articulation", "note value", "span", "rhythm", "direction"];
+
+/**
+ * Whether a line tells of practice: a subject is found in it, or words with a place, a tempo or an amount. A sentence in
+ * which such things occur in passing is none: a wrong count is worse than silence.
+ */
+export function evidenceIn(words: LineWords): Evidence | undefined {
+  const at = firstOf(words, KEYED);
+  const named = firstOf(words, NAMED);
+  const title = titleIn(words);
+  const signs = signsIn(words);
+  if (at >= 0 && !(title && isTitleBefore(words, title, at))) {
+    if (named >= 0 && named < at && !signs.intends) return {};
+    return isSentence(words, at, signs) ? undefined : {};
+  }
+  if (isPracticeByName(words, named, signs)) return {};
+  return byTitle(words, title, signs) ?? byAmount(words, signs);
+}
+
+/** The first word that is part of something of one of the types; -1 where there is none. */
+function firstOf(words: LineWords, types: readonly Meaning["type"][]): number {
+  for (let i = 0; i < words.count; i++) {
+    const type = words.found(i)?.meaning.type;
+    if (type !== undefined && types.includes(type)) return i;
+  }
+  return -1;
+}
+
+/** What makes a line a sentence, up to its first comma, tempo or place. */
+interface Signs {
+  /** A pronoun or a verb, by its word; -1 where there is none. */
+  readonly sign: number;
+  readonly intends: boolean;
+}
+
+function signsIn(words: LineWords): Signs {
+  const stop = words.firstStop;
+  const opening = words.lengthOf(0, "practice-verb");
+  let sign = -1;
+  for (let i = opening; i < stop && sign < 0; i++) {
+    const isName = i > 0 && words.isCapital(i) && words.typed(i) !== "I" && !/^I'/.test(words.typed(i));
+    if (!isName && words.is(i, "sentence-sign")) sign = i;
+  }
+  const intention = words.first(0, Math.max(stop, 4), "intention");
+  return { sign, intends: intention >= 0 };
+}
+
+/** Words in front of a subject that have nothing to do with it. */
+function between(words: LineWords, to: number): number {
+  let count = 0;
+  for (let i = 0; i < to; i++) {
+    const length = words.lengthOf(i, "filler", "practice-verb", "heading", "same-as-above");
+    if (length > 0) i += length - 1;
+    else if (!words.found(i)) count++;
+  }
+  return count;
+}
+
+function isSentence(words: LineWords, subject: number, { sign, intends }: Signs): boolean {
+  if (intends) return true;
+  const counts = words.has("tempo");
+  const strange = between(words, subject);
+  if (strange === 0) {
+    const behind = behindItem(words, subject);
+    return !counts && VERBS_BEHIND.includes(words.key(behind)) && words.before(behind) === "";
+  }
+  if (sign >= 0 && !counts) return true;
+  const isPlain = !counts && !words.has("amount", "place", ...TERMS);
+  return strange > 4 || (strange > 1 && isPlain);
+}
+
+/** `D minor is hard` is said of the scale, and tells of no practice. */
+const VERBS_BEHIND = ["is", "was", "are", "were", "sounds", "feels", "seems", "ist", "war", "est", "était", "sind", "klingt"];
+
+function behindItem(words: LineWords, i: number): number {
+  const item = words.found(i);
+  let behind = i;
+  while (behind < words.count && words.found(behind) === item) behind++;
+  return behind;
+}
+
+/** `Air in D minor`, `Minuet in G`: the key belongs to the title. */
+function isTitleBefore(words: LineWords, title: TitleWords, subject: number): boolean {
+  if (subject === title.from) return false;
+  const named = between(words, subject) > 0 && !hasPracticeWord(words, title.from, subject);
+  if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
+  const leads = ["in", "en", "in", "an"].includes(words.key(subject - 1));
+  return named && (title.isKind || (leads && words.isCapital(title.from)));
+}
+
+function hasPracticeWord(words: LineWords, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (words.found(i)) return true;
+  return false;
+}
+
+/** A figure, an activity: at the head of the line, and not in passing. */
+function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs): boolean {
+  if (at < 0 || intends || between(words, at) > 0) return false;
+  const behind = behindItem(words, at);
+  const isStrong = words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
+  const ends = behind >= words.count || /[,.:;!(–—-]/.test(words.before(behind)) || words.found(behind) !== undefined;
+  return (sign < 0 || sign < at) && (isStrong || ends) && !VERBS_BEHIND.includes(words.key(behind));
+}
+
+function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intends }: Signs): Evidence | undefined {
+  if (!title || intends || (sign >= 0 && sign < title.to)) return undefined;
+  const isPlaced = words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
+  const counts = words.has("tempo") || isPlaced;
+  const isNamed = title.capitals > 0 || title.isKind || title.numbered;
+  const isSaid = words.has("outcome", "tries", "times", "done", "without click");
+  const ends = title.to >= words.count || /[,.:;!(–—-]/.test(words.before(title.to)) || words.found(title.to) !== undefined;
+  const stands =
+    (counts && isNamed) ||
+    (isNamed && words.has("place") && (title.isKind || title.capitals > 1)) ||
+    (title.isKind && title.capitals > 0 && ends && (isSaid || title.numbered || words.has("amount"))) ||
+    (title.capitals > 1 && ends && (isSaid || words.has("amount")));
+  if (!stands) return undefined;
+  const meaning = { type: "title", title: title.text, declared: false } as const;
+  return { subject: { start: title.start, end: title.end, meaning } };
+}
+
+/** Words in front of an amount name an activity when they are at most so many. */
+const LONGEST_ACTIVITY = 4;
+const NOT_BEFORE_AMOUNT = ["after", "before", "in", "within", "until", "till", "for", "every", "nach", "vor", "bis", "après", "avant", "na", "voor", "dopo", "prima"];
+
+function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
+  const amount = firstOf(words, ["amount"]);
+  if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
+  if (NOT_BEFORE_AMOUNT.includes(words.key(amount - 1))) return undefined;
+  const isOther = words.first(0, amount, "negation", "body-part", "body-trouble", "heading", "total", "rest") >= 0;
+  if (isOther || hasPracticeWord(words, 0, amount)) return undefined;
+  const [start, end] = [words.words[0]!.start, words.words[amount - 1]!.end];
+  const meaning = { type: "activity", name: words.text.slice(start, end) } as const;
+  return { subject: { start, end, meaning } };
+}

@@ -1,0 +1,76 @@
+import type { LineWords } from "./line-words.ts";
+
+/** What is set, what the teacher said, and what is to be asked: kept for the lesson, and counted as nothing. */
+export interface Spoken {
+  readonly type: "set" | "said" | "asked";
+  /** Where what is set, said or asked begins: behind `for next week:`, `ask:`; of what is said with its name. */
+  readonly from: number;
+}
+
+/** Words that set work only with a sign behind them: they begin other lines as well. */
+const SET_WITH_SIGN = ["set", "bring", "todo", "auf", "nextweek", "nextlesson"];
+const SIGN = /^[:=–—-]/;
+
+/** Set work, the teacher's word, or a question; undefined for any other line. */
+export function spokenIn(words: LineWords): Spoken | undefined {
+  return asked(words) ?? set(words) ?? said(words);
+}
+
+function asked(words: LineWords): Spoken | undefined {
+  const opening = words.lengthOf(0, "question") || (words.typed(0) === "Q" ? 1 : 0);
+  if (opening > 0 && words.count > opening && !words.has("tempo"))
+    return { type: "asked", from: words.words[opening]!.start };
+  const isAnswered = words.has("tempo", "outcome");
+  const ends = words.text.slice(words.start, words.end).trimEnd();
+  const isQuestion = /\?[!)"”]*$/.test(ends) || (ends.includes("?") && words.is(0, "sentence-sign"));
+  if (isQuestion && !isAnswered) return { type: "asked", from: words.start };
+  const ask = words.first(0, 3, "question");
+  const isIntended = ask > 0 && words.is(0, "intention", "sentence-sign");
+  return isIntended && !isAnswered ? { type: "asked", from: words.words[ask]!.start } : undefined;
+}
+
+function set(words: LineWords): Spoken | undefined {
+  const from = afterLesson(words);
+  const length = words.lengthOf(from, "set-work");
+  if (length > 0) {
+    const isPlain = !SET_WITH_SIGN.includes(words.key(from)) || length > 1;
+    const isSigned = SIGN.test(words.before(from + length));
+    if (isPlain || isSigned || (from > 0 && words.key(from) === "bring"))
+      return { type: "set", from: words.words[from + length]?.start ?? words.end };
+  }
+  const later = words.first(1, words.count, "set-work");
+  const isForLater = later > 0 && words.lengthOf(later, "set-work") > 1 && !words.has("tempo", "outcome");
+  return isForLater ? { type: "set", from: words.start } : undefined;
+}
+
+/** Behind `lesson`, `lesson with Ruth`, and their sign. */
+function afterLesson(words: LineWords): number {
+  return words.meaningOf(0, "heading") === "lesson" ? words.lengthOf(0, "heading") : 0;
+}
+
+const ARTICLES = ["the", "my", "der", "die", "mein", "meine", "le", "la", "mon", "ma", "il", "el", "de", "mijn"];
+
+function said(words: LineWords): Spoken | undefined {
+  if (words.has("tempo", "place")) return undefined;
+  let at = afterLesson(words);
+  if (ARTICLES.includes(words.key(at))) at++;
+  const isTeacher = words.is(at, "teacher");
+  if (!isTeacher && !(isName(words, at) && !words.found(at))) return undefined;
+  const second = words.isCapital(at + 1) && !words.is(at + 1, "teacher-verb") && words.before(at + 1) === "" ? 1 : 0;
+  const behind = at + Math.max(1, words.lengthOf(at, "teacher")) + second;
+  const from = words.words[at]!.start;
+  if (words.is(behind, "teacher-verb") && !/[,:;]/.test(words.before(behind))) return { type: "said", from };
+  const isSigned = words.before(behind).startsWith(":");
+  if (isSigned && (isTeacher || (second === 0 && words.count - behind >= 3 && isNoOther(words, at))))
+    return { type: "said", from };
+  return undefined;
+}
+
+function isName(words: LineWords, i: number): boolean {
+  return words.isCapital(i) && !words.is(i, "sentence-sign");
+}
+
+/** A capitalised word that names nothing else: no heading, kind of piece, instrument, part of the body. */
+function isNoOther(words: LineWords, i: number): boolean {
+  return !words.is(i, "heading", "title-kind", "title-number", "instrument", "body-part", "rest", "total", "filler", "scope");
+}

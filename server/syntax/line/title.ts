@@ -1,0 +1,83 @@
+import { nameKey } from "../words/fold.ts";
+import type { LineWords } from "./line-words.ts";
+
+/** Words that may be the title of a piece, by their place in the line. */
+export interface TitleWords {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  /** The first word, and the one behind the last. */
+  readonly from: number;
+  readonly to: number;
+  readonly capitals: number;
+  /** It has a word that pieces are called by (`minuet`, `study`), or a number behind such a word. */
+  readonly isKind: boolean;
+  readonly numbered: boolean;
+}
+
+/** What ends a title: what is said of the piece begins there. */
+const ENDS: readonly string[] = ["tempo", "place", "amount", "tries", "times", "clock", "done", "goal", "sore", "focus", "with"];
+/** These end it in small letters only: with a capital they are words of it. */
+const ENDS_SMALL: readonly string[] = ["outcome", "without click", "manner", "note value", "articulation", "direction", "span"];
+const ENDING_WORDS = ["again", "same", "from", "w", "with", "only", "still", "but", "now", "mit", "avec", "nochmal", "met", "con"];
+/** A title does not end in these. */
+const JOINTS = ["at", "in", "on", "the", "a", "an", "from", "of", "and", "bei", "auf", "à", "en", "de", "von", "bis", "with", "to", "all", "just", "very", "only"];
+/** Behind a word that says it was practised, these lead to a title: `worked on the Gavotte`. */
+const LEADS = ["on", "at", "with", "through", "the", "my", "die", "den", "das", "der", "la", "le", "les", "am", "an", "sur", "de"];
+const LONGEST_TITLE = 10;
+
+/** The words that stand where the title of a piece would; undefined where none do. */
+export function titleIn(words: LineWords): TitleWords | undefined {
+  const from = firstWord(words);
+  let to = from;
+  while (to < words.count && to - from < LONGEST_TITLE && !isEnd(words, from, to)) to++;
+  while (to > from && JOINTS.includes(words.key(to - 1)) && !/^[A-Z]$/.test(words.typed(to - 1))) to--;
+  if (to <= from) return undefined;
+  const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
+  const text = words.text.slice(start, end);
+  if ((text.match(/\p{L}/gu) ?? []).length < 2) return undefined;
+  const stretch = Array.from({ length: to - from }, (_, i) => from + i);
+  return {
+    start,
+    end,
+    text,
+    from,
+    to,
+    capitals: stretch.filter((i) => words.isCapital(i)).length,
+    isKind: stretch.some((i) => words.is(i, "title-kind")),
+    numbered: stretch.some((i) => isTitleNumber(words, i)),
+  };
+}
+
+/** Behind leading amounts, and words that say that something was practised. */
+function firstWord(words: LineWords): number {
+  let i = 0;
+  while (words.found(i)?.meaning.type === "amount") i++;
+  const verb = words.isCapital(i + 1) || !words.isCapital(i) || i === 0 ? words.lengthOf(i, "practice-verb") : 0;
+  if (verb === 0 || i + verb >= words.count) return i;
+  i += verb;
+  while (LEADS.includes(words.key(i)) && !words.isCapital(i)) i++;
+  return i;
+}
+
+/** `study 14`, `no. 4`, `op. 3`: the number belongs to the title. */
+function isTitleNumber(words: LineWords, i: number): boolean {
+  const before = words.words[i - 1];
+  return /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number");
+}
+
+function isEnd(words: LineWords, from: number, i: number): boolean {
+  if (i === from) return ENDS.includes(words.found(i)?.meaning.type ?? "");
+  if (/[,;:!(→>=✓✔✗✘]/.test(words.before(i))) return true;
+  if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4)) return true;
+  if (isTitleNumber(words, i)) return false;
+  const type = words.found(i)?.meaning.type ?? "";
+  if (ENDS.includes(type) || type === "number" || type === "range") return true;
+  if (words.isCapital(i)) return false;
+  return ENDS_SMALL.includes(type) || ENDING_WORDS.includes(words.key(i)) || words.is(i, "same-as-above");
+}
+
+/** Titles are the same that differ in case and spaces alone. */
+export function titleKey(text: string): string {
+  return nameKey(text);
+}
