@@ -3,18 +3,10 @@ export type Severity = "error" | "warning" | "information" | "hint";
 /** Every diagnostic, and how much it matters. Scripts rely on the codes; each has a section in syntaxes/FORMAT.md. */
 export const CODES = {
   // cannot be read, or musically false
-  "unknown-term": "error",
-  "no-subject": "error",
-  "no-day": "error",
   "bad-date": "error",
   "bad-minutes": "error",
   "conflict-marker": "error",
-  "unknown-key": "error",
-  "ambiguous-subject": "error",
-  "unknown-pattern": "error",
-  "unknown-declaration": "error",
   "bad-declaration": "error",
-  "unclosed-quote": "error",
   "line-too-long": "error",
   "scale-note": "error",
   "missing-note": "error",
@@ -30,20 +22,29 @@ export const CODES = {
   "day-order": "warning",
   "duplicate-day": "warning",
   "future-day": "warning",
-  "outcome-order": "warning",
-  "repeated-term": "warning",
   "tempo-range": "warning",
   "duplicate-declaration": "warning",
   // advice
-  prose: "information",
+  "ambiguous-subject": "information",
+  "unknown-key": "information",
+  "no-day": "information",
   "theoretical-key": "information",
-  "unknown-title": "information",
+  "chromatic-spelling": "information",
   "minutes-sum": "information",
   "tempo-leap": "information",
   "long-stretch": "information",
   "aim-past": "information",
   "aim-far": "information",
-  "chromatic-spelling": "information",
+  // wording: shown under the cursor alone
+  prose: "hint",
+  "unknown-term": "hint",
+  "unknown-pattern": "hint",
+  "no-subject": "hint",
+  "outcome-order": "hint",
+  "repeated-term": "hint",
+  "unknown-declaration": "hint",
+  "unclosed-quote": "hint",
+  "unknown-title": "hint",
 } as const satisfies Record<string, Severity>;
 
 export type Code = keyof typeof CODES;

@@ -2,14 +2,14 @@ import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { nameNotesIn } from "../features/commands/name-notes.ts";
 import { codeActionsIn } from "../features/diagnostics/code-actions.ts";
 import { diagnostic, textEdit } from "./convert.ts";
-import { shownDiagnostics } from "./diagnostics.ts";
+import { foundDiagnostics } from "./diagnostics.ts";
 import type { Place } from "./session.ts";
 import { workspaceEdit } from "./workspace-edit.ts";
 
 export function codeActions(place: Place, { range, context, textDocument }: CodeActionParams): CodeAction[] {
   const { session, journal, uri } = place;
   if (!session.client.takesCodeActions) return []; // older clients take commands alone, and we have none
-  const mends = codeActionsIn(shownDiagnostics(place), range, context.only);
+  const mends = codeActionsIn(foundDiagnostics(place), range, context.only);
   const names = isAskedByHand(context) ? nameNotesIn(journal, uri, range, context.only) : [];
   return [...mends, ...names].map((action) => ({
     title: action.title,

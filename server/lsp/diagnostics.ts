@@ -1,17 +1,18 @@
 import type { DocumentDiagnosticParams, DocumentDiagnosticReport } from "vscode-languageserver";
-import { diagnosticsOf } from "../features/diagnostics/diagnostics.ts";
+import { diagnosticsOf, underlinedOf } from "../features/diagnostics/diagnostics.ts";
 import { hasHistory } from "../features/diagnostics/history-reading.ts";
 import type { Diagnostic } from "../features/types.ts";
 import type { Report } from "./reports.ts";
 import type { Place } from "./session.ts";
 
-/** What an editor shows by now: what only the history tells comes once that is read. */
-export function shownDiagnostics({ session, journal, uri }: Place): readonly Diagnostic[] {
+/** What is found by now, hints among it: what only the history tells comes once that is read. */
+export function foundDiagnostics({ session, journal, uri }: Place): readonly Diagnostic[] {
   return diagnosticsOf(journal, uri, session.dayOf(uri), { history: hasHistory(journal) });
 }
 
-export function reportOn(place: Place): Report {
-  return place.session.reports.of(shownDiagnostics(place));
+export function reportOn({ session, journal, uri }: Place): Report {
+  const underlined = underlinedOf(journal, uri, session.dayOf(uri), { history: hasHistory(journal) });
+  return session.reports.of(underlined);
 }
 
 export function documentDiagnostics(

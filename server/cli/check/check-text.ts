@@ -9,7 +9,8 @@ const COLOURS = { error: "red", warning: "yellow", information: "blue", hint: "d
 >;
 
 /**
- * `path:line:col severity code message`, one a line, and a summary. Lines and columns count from 1.
+ * `path:line:col severity code message`, one a line, and a summary. Lines and columns count from 1. Hints, which are
+ * about wording alone, are only counted.
  *
  * @param aligned whether the columns of a file stand below each other, for a person; programs are given single spaces
  */
@@ -19,10 +20,11 @@ export function reportText({ files, summary }: CheckReport, paint: Paint, aligne
 }
 
 function fileLines({ path, diagnostics }: FileReport, paint: Paint, aligned: boolean): string[] {
-  const cells = diagnostics.map((each) => [placeOf(path, each), each.severity, each.code] as const);
+  const shown = diagnostics.filter(({ severity }) => severity !== "hint");
+  const cells = shown.map((each) => [placeOf(path, each), each.severity, each.code] as const);
   // Places of one file differ in their figures alone, so that their lengths differ as their display widths do.
   const widths = [0, 1, 2].map((column) => Math.max(0, ...cells.map((row) => (aligned ? row[column]!.length : 0))));
-  return diagnostics.map(({ severity, message }, i) => {
+  return shown.map(({ severity, message }, i) => {
     const [place, word, code] = cells[i]!.map((cell, column) => cell.padEnd(widths[column]!));
     return `${place} ${paint(word!, COLOURS[severity])} ${code} ${printable(message)}`;
   });

@@ -37,6 +37,29 @@ export function diagnosticsOf(
 }
 
 /**
+ * What is underlined of it: hints are kept for whoever asks at the cursor. The same array while it says the same.
+ */
+export function underlinedOf(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  options: { readonly history?: boolean } = {},
+): readonly Diagnostic[] {
+  const all = diagnosticsOf(journal, uri, today, options);
+  const last = journal.memo.latest<Underlined>("underlined", uri);
+  if (last?.all === all) return last.underlined;
+  const now = all.some(({ severity }) => severity === "hint") ? all.filter(({ severity }) => severity !== "hint") : all;
+  const underlined = last && sameDiagnostics(last.underlined, now) ? last.underlined : now;
+  journal.memo.setLatest<Underlined>("underlined", uri, { all, underlined });
+  return underlined;
+}
+
+interface Underlined {
+  readonly all: readonly Diagnostic[];
+  readonly underlined: readonly Diagnostic[];
+}
+
+/**
  * Reads a file of several that will be asked for: its days once, for their findings and for the history. Without, the
  * first that is asked for would have the days of all others read for the history alone.
  */

@@ -43,7 +43,20 @@ function hasNumberedPlace(words: LineWords): boolean {
 const BESIDE_PART = 6;
 const PAINLESS = ["ok", "fine", "better", "gone", "good", "relaxed", "loose"];
 /** These change no plan: they are kept, and that is all. */
-const TIRED = ["tired", "cold", "exhausted", "müde", "kalt", "fatigué", "fatiguée", "froid", "moe", "koud", "stanco", "cansado"];
+const TIRED = [
+  "tired",
+  "cold",
+  "exhausted",
+  "müde",
+  "kalt",
+  "fatigué",
+  "fatiguée",
+  "froid",
+  "moe",
+  "koud",
+  "stanco",
+  "cansado",
+];
 
 function body(words: LineWords): DayWords | undefined {
   if (words.has(...PRACTISED)) return undefined;

@@ -1,5 +1,6 @@
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
+import { isBareTempo } from "./numbers.ts";
 import { type TitleWords, titleIn } from "./title.ts";
 
 /** A line of practice by what was found in it, and what was practised. */
@@ -84,7 +85,21 @@ function isSentence(words: LineWords, subject: number, { sign, intends }: Signs)
 }
 
 /** `D minor is hard` is said of the scale, and tells of no practice. */
-const VERBS_BEHIND = ["is", "was", "are", "were", "sounds", "feels", "seems", "ist", "war", "est", "était", "sind", "klingt"];
+const VERBS_BEHIND = [
+  "is",
+  "was",
+  "are",
+  "were",
+  "sounds",
+  "feels",
+  "seems",
+  "ist",
+  "war",
+  "est",
+  "était",
+  "sind",
+  "klingt",
+];
 
 function behindItem(words: LineWords, i: number): number {
   const item = words.found(i);
@@ -119,10 +134,11 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
 function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intends }: Signs): Evidence | undefined {
   if (!title || intends || (sign >= 0 && sign < title.to)) return undefined;
   const isPlaced = words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
-  const counts = words.has("tempo") || isPlaced;
+  const counts = words.has("tempo") || isPlaced || hasBareTempo(words);
   const isNamed = title.capitals > 0 || title.isKind || title.numbered;
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
-  const ends = title.to >= words.count || /[,.:;!(–—-]/.test(words.before(title.to)) || words.found(title.to) !== undefined;
+  const ends =
+    title.to >= words.count || /[,.:;!(–—-]/.test(words.before(title.to)) || words.found(title.to) !== undefined;
   const stands =
     (counts && isNamed) ||
     (isNamed && words.has("place") && (title.isKind || title.capitals > 1)) ||
@@ -133,9 +149,32 @@ function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intend
   return { subject: { start: title.start, end: title.end, meaning } };
 }
 
+/** A number that is a tempo as it stands before how it went. */
+function hasBareTempo({ items, text }: LineWords): boolean {
+  return items.some((_, i) => isBareTempo(items, i, text, undefined));
+}
+
 /** Words in front of an amount name an activity when they are at most so many. */
 const LONGEST_ACTIVITY = 4;
-const NOT_BEFORE_AMOUNT = ["after", "before", "in", "within", "until", "till", "for", "every", "nach", "vor", "bis", "après", "avant", "na", "voor", "dopo", "prima"];
+const NOT_BEFORE_AMOUNT = [
+  "after",
+  "before",
+  "in",
+  "within",
+  "until",
+  "till",
+  "for",
+  "every",
+  "nach",
+  "vor",
+  "bis",
+  "après",
+  "avant",
+  "na",
+  "voor",
+  "dopo",
+  "prima",
+];
 
 function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
   const amount = firstOf(words, ["amount"]);

@@ -1,8 +1,6 @@
 import type {
   FaultySubject,
-  Fraction,
   Item,
-  Meaning,
   MeaningOf,
   ScaleMeaning,
   SubjectMeaning,
@@ -12,6 +10,7 @@ import { tokenise } from "../words/token.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
+import { resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
@@ -29,7 +28,7 @@ export function parseEntry(
   const found = subject
     ? { subject, items: behind(subject, rest) }
     : (chainOf(text, rest) ?? keysInARow(text, end, rest, context) ?? firstSubject(text, rest, context));
-  const items = resolveNumbers(found.items);
+  const items = asSaid(resolveNumbers(found.items, text, found.subject), text);
   for (const item of items) {
     if (item.meaning.type === "signature")
       claims.push({ type: "signature", start: item.start, end: item.end, fifths: item.meaning.fifths });
@@ -265,36 +264,25 @@ function withFurtherNotes(subject: Item<MeaningOf<"figure">>, parts: readonly Pa
 }
 
 /**
- * A bare number or range goes on with the tempo before it, or belongs to the bars before it, whichever stood last;
- * a tempo that goes on keeps its beat. Others stay as they are: nothing says what they count.
+ * What was said of how it went is known as a whole or not at all: `ok but sharp` is neither good nor bad, and kept as
+ * words.
  */
-function resolveNumbers(items: readonly Item[]): readonly Item[] {
-  const resolved: Item[] = [];
-  let open:
-    | { readonly type: "tempo"; readonly beat?: Fraction }
-    | { readonly type: "place"; readonly at: number }
-    | undefined;
+function asSaid(items: readonly Item[], text: string): readonly Item[] {
+  const said: Item[] = [];
   for (const item of items) {
-    const { meaning } = item;
-    if (meaning.type === "tempo") open = { type: "tempo", beat: meaning.beat };
-    if (meaning.type === "place") open = meaning.word === "bars" ? { type: "place", at: resolved.length } : open;
-    const number = meaning.type === "number" || meaning.type === "range" ? meaning : undefined;
-    if (number && open?.type === "tempo") resolved.push({ ...item, meaning: goingOn(number, open.beat) });
-    else if (number && open?.type === "place" && open.at === resolved.length - 1)
-      resolved[open.at] = extended(resolved[open.at] as Item<MeaningOf<"place">>, item.end, number);
-    else resolved.push(item);
+    const before = said.at(-1);
+    const isOne =
+      before !== undefined && isSaying(before) && isSaying(item) && /^\s*$/.test(text.slice(before.end, item.start));
+    const types = [before?.meaning.type, item.meaning.type];
+    if (!isOne || !types.includes("unknown")) said.push(item);
+    else {
+      const words = text.slice(before.start, item.end);
+      said[said.length - 1] = { start: before.start, end: item.end, meaning: { type: "unknown", words } };
+    }
   }
-  return resolved;
+  return said;
 }
 
-function goingOn(number: MeaningOf<"number" | "range">, beat: Fraction | undefined): Meaning {
-  const named = beat ? { beat } : {};
-  if (number.type === "number") return { type: "tempo", bpm: number.value, ...named };
-  const { low, high } = number.range;
-  return { type: "tempo", bpm: Math.max(low, high), low: Math.min(low, high), ...named };
-}
-
-function extended(place: Item<MeaningOf<"place">>, end: number, number: MeaningOf<"number" | "range">): Item {
-  const text = number.type === "number" ? String(number.value) : `${number.range.low}-${number.range.high}`;
-  return { start: place.start, end, meaning: { ...place.meaning, text: `${place.meaning.text}, ${text}` } };
+function isSaying({ meaning }: Item): boolean {
+  return meaning.type === "outcome" || meaning.type === "unknown";
 }

@@ -72,5 +72,16 @@ function isName(words: LineWords, i: number): boolean {
 
 /** A capitalised word that names nothing else: no heading, kind of piece, instrument, part of the body. */
 function isNoOther(words: LineWords, i: number): boolean {
-  return !words.is(i, "heading", "title-kind", "title-number", "instrument", "body-part", "rest", "total", "filler", "scope");
+  return !words.is(
+    i,
+    "heading",
+    "title-kind",
+    "title-number",
+    "instrument",
+    "body-part",
+    "rest",
+    "total",
+    "filler",
+    "scope",
+  );
 }

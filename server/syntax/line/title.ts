@@ -16,14 +16,90 @@ export interface TitleWords {
 }
 
 /** What ends a title: what is said of the piece begins there. */
-const ENDS: readonly string[] = ["tempo", "place", "amount", "tries", "times", "clock", "done", "goal", "sore", "focus", "with"];
+const ENDS: readonly string[] = [
+  "tempo",
+  "place",
+  "amount",
+  "tries",
+  "times",
+  "clock",
+  "done",
+  "goal",
+  "sore",
+  "focus",
+  "with",
+];
 /** These end it in small letters only: with a capital they are words of it. */
-const ENDS_SMALL: readonly string[] = ["outcome", "without click", "manner", "note value", "articulation", "direction", "span"];
-const ENDING_WORDS = ["again", "same", "from", "w", "with", "only", "still", "but", "now", "mit", "avec", "nochmal", "met", "con"];
+const ENDS_SMALL: readonly string[] = [
+  "outcome",
+  "without click",
+  "manner",
+  "note value",
+  "articulation",
+  "direction",
+  "span",
+];
+const ENDING_WORDS = [
+  "again",
+  "same",
+  "from",
+  "w",
+  "with",
+  "only",
+  "still",
+  "but",
+  "now",
+  "mit",
+  "avec",
+  "nochmal",
+  "met",
+  "con",
+];
 /** A title does not end in these. */
-const JOINTS = ["at", "in", "on", "the", "a", "an", "from", "of", "and", "bei", "auf", "à", "en", "de", "von", "bis", "with", "to", "all", "just", "very", "only"];
+const JOINTS = [
+  "at",
+  "in",
+  "on",
+  "the",
+  "a",
+  "an",
+  "from",
+  "of",
+  "and",
+  "bei",
+  "auf",
+  "à",
+  "en",
+  "de",
+  "von",
+  "bis",
+  "with",
+  "to",
+  "all",
+  "just",
+  "very",
+  "only",
+];
 /** Behind a word that says it was practised, these lead to a title: `worked on the Gavotte`. */
-const LEADS = ["on", "at", "with", "through", "the", "my", "die", "den", "das", "der", "la", "le", "les", "am", "an", "sur", "de"];
+const LEADS = [
+  "on",
+  "at",
+  "with",
+  "through",
+  "the",
+  "my",
+  "die",
+  "den",
+  "das",
+  "der",
+  "la",
+  "le",
+  "les",
+  "am",
+  "an",
+  "sur",
+  "de",
+];
 const LONGEST_TITLE = 10;
 
 /** The words that stand where the title of a piece would; undefined where none do. */
@@ -63,13 +139,16 @@ function firstWord(words: LineWords): number {
 /** `study 14`, `no. 4`, `op. 3`: the number belongs to the title. */
 function isTitleNumber(words: LineWords, i: number): boolean {
   const before = words.words[i - 1];
-  return /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number");
+  return (
+    /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number")
+  );
 }
 
 function isEnd(words: LineWords, from: number, i: number): boolean {
   if (i === from) return ENDS.includes(words.found(i)?.meaning.type ?? "");
   if (/[,;:!(→>=✓✔✗✘]/.test(words.before(i))) return true;
-  if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4)) return true;
+  if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4))
+    return true;
   if (isTitleNumber(words, i)) return false;
   const type = words.found(i)?.meaning.type ?? "";
   if (ENDS.includes(type) || type === "number" || type === "range") return true;

@@ -1,0 +1,116 @@
+import type { Fraction, Item, Meaning, MeaningOf } from "../words/meaning.ts";
+
+/** A number with nothing beside it is a tempo within these, in beats a minute. */
+const SLOWEST_BARE = 30;
+const FASTEST_BARE = 240;
+/** One that goes on with a tempo may be slower or faster. */
+const SLOWEST_NEXT = 20;
+const FASTEST_NEXT = 400;
+/** Minutes that nobody called so, behind an activity or long tones. */
+const LEAST_MINUTES = 5;
+const MOST_MINUTES = 30;
+
+type NumberItem = Item<MeaningOf<"number" | "range">>;
+
+/** Behind these a number is a tempo: what it counts was just said. */
+const BEFORE_TEMPO: readonly Meaning["type"][] = [
+  "note value",
+  "pattern",
+  "variant",
+  "articulation",
+  "span",
+  "rhythm",
+  "direction",
+  "without click",
+  "scale",
+  "chord",
+  "chain",
+];
+/** In front of these it is one as well: they tell how it went. */
+const BEHIND_TEMPO: readonly Meaning["type"][] = ["outcome", "tries", "number", "range"];
+/** A word right before a number that says what it counts. */
+const COUNTS_ELSE =
+  /(?:^|[\s(])(?:goal|aim|target|was|since|until|no|nr|op|grade|capo|fret|pos|position|string|str|finger|fing|valve|track|ch|chapter|take|over|within|than)\.?\s*$/i;
+const UNIT_BEHIND = /^\s*(?:%|years?|days?|weeks?|people|notes?|beats?|euros?|pounds?|st\b|nd\b|rd\b|th\b)/i;
+
+/**
+ * A bare number or range goes on with the tempo before it, or with the bars before it, whichever stood last; without
+ * either it is a tempo behind what was played, or before how it went, and minutes behind an activity or long tones. A
+ * tempo that goes on keeps its beat. Others stay as they are: nothing says what they count.
+ */
+export function resolveNumbers(items: readonly Item[], text: string, subject: Item | undefined): readonly Item[] {
+  const resolved: Item[] = [];
+  let open:
+    | { readonly type: "tempo"; readonly beat?: Fraction }
+    | { readonly type: "place"; readonly at: number }
+    | undefined;
+  for (const [i, item] of items.entries()) {
+    const { meaning } = item;
+    if (meaning.type === "tempo") open = { type: "tempo", beat: meaning.beat };
+    if (meaning.type === "place") open = meaning.word === "bars" ? { type: "place", at: resolved.length } : open;
+    if (!isNumber(item)) {
+      resolved.push(item);
+      continue;
+    }
+    const { number, top } = { number: item.meaning, top: topOf(item.meaning) };
+    if (open?.type === "place" && open.at === resolved.length - 1) {
+      resolved[open.at] = extended(resolved[open.at] as Item<MeaningOf<"place">>, item.end, number);
+    } else if (open?.type === "tempo" && top >= SLOWEST_NEXT && top <= FASTEST_NEXT && !countsElse(item, text)) {
+      resolved.push({ ...item, meaning: goingOn(number, open.beat) });
+    } else if (isBareTempo(items, i, text, subject)) {
+      open = { type: "tempo" };
+      resolved.push({ ...item, meaning: goingOn(number, undefined) });
+    } else if (isBareMinutes(items, i, text, subject)) {
+      resolved.push({ ...item, meaning: { type: "amount", minutes: top, possible: true } });
+    } else resolved.push(item);
+  }
+  return resolved;
+}
+
+/** Whether a number that nothing marks is a tempo: behind what was played, or in front of how it went. */
+export function isBareTempo(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {
+  const item = items[i]!;
+  if (!isNumber(item) || countsElse(item, text)) return false;
+  const top = topOf(item.meaning);
+  if (top < SLOWEST_BARE || top > FASTEST_BARE || !Number.isInteger(top)) return false;
+  const before = (items[i - 1] ?? subject)?.meaning.type;
+  const next = items[i + 1];
+  const isSaid = next !== undefined && BEHIND_TEMPO.includes(next.meaning.type);
+  const ends = /^\s*(?:$|[,;.)!–—-])/.test(text.slice(item.end));
+  const follows = before !== undefined && BEFORE_TEMPO.includes(before);
+  return follows || isSaid || (ends && before !== undefined && before !== "unknown");
+}
+
+function isBareMinutes(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {
+  const item = items[i]!;
+  if (!isNumber(item) || item.meaning.type !== "number" || i > 0 || !subject) return false;
+  const { value } = item.meaning;
+  const isTimed =
+    subject.meaning.type === "activity" ||
+    (subject.meaning.type === "figure" && subject.meaning.figure === "long tones");
+  return isTimed && value >= LEAST_MINUTES && value <= MOST_MINUTES && /^\s*(?:$|,)/.test(text.slice(item.end));
+}
+
+function isNumber(item: Item): item is NumberItem {
+  return item.meaning.type === "number" || item.meaning.type === "range";
+}
+
+function countsElse({ start, end }: Item, text: string): boolean {
+  return COUNTS_ELSE.test(text.slice(Math.max(0, start - 12), start)) || UNIT_BEHIND.test(text.slice(end, end + 10));
+}
+
+function topOf(number: MeaningOf<"number" | "range">): number {
+  return number.type === "number" ? number.value : Math.max(number.range.low, number.range.high);
+}
+
+function goingOn(number: MeaningOf<"number" | "range">, beat: Fraction | undefined): Meaning {
+  const named = beat ? { beat } : {};
+  if (number.type === "number") return { type: "tempo", bpm: number.value, ...named };
+  const { low, high } = number.range;
+  return { type: "tempo", bpm: Math.max(low, high), low: Math.min(low, high), ...named };
+}
+
+function extended(place: Item<MeaningOf<"place">>, end: number, number: MeaningOf<"number" | "range">): Item {
+  const text = number.type === "number" ? String(number.value) : `${number.range.low}-${number.range.high}`;
+  return { start: place.start, end, meaning: { ...place.meaning, text: `${place.meaning.text}, ${text}` } };
+}
