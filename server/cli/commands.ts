@@ -1,4 +1,5 @@
 import { NOTE_NAMES } from "../music/notes/note-names.ts";
+import { EXPLAIN_COLUMNS } from "./check/explain-columns.ts";
 import type { Command, Option } from "./command.ts";
 import { EXPORT_COLUMNS } from "./export/export-columns.ts";
 
@@ -21,9 +22,10 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "check",
     summary: "find what is wrong in a journal: notes, signatures, dates, words",
-    usage: ["check [PATH…] [--json | --sarif]", "check --fix [PATH…]"],
+    usage: ["check [PATH…] [--json | --sarif]", "check --fix [PATH…]", "check --explain-lines [PATH…] [--json]"],
     about: [
       "Reads practice journals and tells what the editor would underline: scales with a wrong note, key signatures that do not fit, dates that do not exist, words that are not known. Each finding is one line: file, line, column, how much it matters, its code, and what to do.",
+      "With --explain-lines it tells instead how each line was read: file, line, kind, and what was found, parted by “ | ”. Nothing is looked for then, and the exit status is 0.",
       "The exit status is 1 when there is an error or a warning, and 0 otherwise; advice (information) never makes it fail. So it can guard a commit or run on a server.",
       PATHS,
       "Given files, it reads the journal around them, for the names declared there, and lists only the files given.",
@@ -34,12 +36,15 @@ export const COMMANDS: readonly Command[] = [
         help: "mend in place what can be mended without losing meaning, say what was done, and list the rest",
       },
       sarif: { type: "boolean", help: "print SARIF 2.1.0, which code hosts and editors read" },
+      "explain-lines": { type: "boolean", help: "print how each line was read, and look for nothing" },
       ...COMMON,
     },
+    prints: { heading: "The fields of --explain-lines", rows: EXPLAIN_COLUMNS },
     examples: [
       { line: "daystave check", does: "everything below the current folder" },
       { line: "daystave check week.practice", does: "one file, with the names its journal declares" },
       { line: "daystave check --fix", does: "mend what is safe to mend" },
+      { line: "daystave check --explain-lines week.practice", does: "what was made of each line" },
       { line: "cat week.practice | daystave check -", does: "text from another program" },
     ],
     most: Number.POSITIVE_INFINITY,
