@@ -10,10 +10,11 @@ const COMMON: Readonly<Record<string, Option>> = {
   help: HELP,
 };
 
+const CONVENTIONS = NOTE_NAMES.map(({ id }) => id).join(", ");
 const NAMES: Option = {
   type: "string",
   value: "CONVENTION",
-  help: `the language of note names, in reading and in the answer: ${NOTE_NAMES.map(({ id }) => id).join(", ")}`,
+  help: `the language of note names, in reading and in the answer: ${CONVENTIONS}`,
 };
 const PATHS =
   "PATH is a file, a folder, or - for standard input. A folder is searched for .practice files, but not the dot folders and node_modules in it. Without a PATH the current folder is meant.";
@@ -168,7 +169,7 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "export",
     summary: "write every attempt into a table, for a spreadsheet or a script",
-    usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE]"],
+    usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE] [--names CONVENTION]"],
     about: [
       "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise. Activities and planned lines are none. Where there are several journals, one follows the other.",
       "Text that a spreadsheet would take for a formula has an apostrophe before it. Control and bidirectional characters are shown as \\u202E.",
@@ -178,6 +179,11 @@ export const COMMANDS: readonly Command[] = [
       csv: { type: "boolean", help: "print a table as comma-separated values" },
       subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
       since: { type: "string", value: "YYYY-MM-DD", help: "only the attempts from this day on" },
+      names: {
+        type: "string",
+        value: "CONVENTION",
+        help: `the language of note names in the column subject, whatever the journal is read in: ${CONVENTIONS}`,
+      },
       midi: { type: "string", value: "FILE", help: "write an exercise as MIDI; this is not there yet" },
       musicxml: { type: "string", value: "FILE", help: "write an exercise as MusicXML; this is not there yet" },
       tempo: { type: "string", value: "N", help: "the tempo of those two; not there yet either" },
@@ -187,6 +193,7 @@ export const COMMANDS: readonly Command[] = [
     examples: [
       { line: "daystave export --csv > attempts.csv", does: "everything below the current folder" },
       { line: 'daystave export --csv --subject "D minor melodic"', does: "one scale, in all its patterns" },
+      { line: "daystave export --csv --names english", does: "subjects in English names, however they were written" },
       { line: "daystave export week.practice --json", does: 'the same rows for a script: {"attempts": [{…}]}' },
     ],
     most: Number.POSITIVE_INFINITY,
