@@ -1,4 +1,5 @@
 import { NOTE_NAMES } from "../music/notes/note-names.ts";
+import { EXPLAIN_COLUMNS } from "./check/explain-columns.ts";
 import type { Command, Option } from "./command.ts";
 import { EXPORT_COLUMNS } from "./export/export-columns.ts";
 
@@ -9,10 +10,11 @@ const COMMON: Readonly<Record<string, Option>> = {
   help: HELP,
 };
 
+const CONVENTIONS = NOTE_NAMES.map(({ id }) => id).join(", ");
 const NAMES: Option = {
   type: "string",
   value: "CONVENTION",
-  help: `the language of note names, in reading and in the answer: ${NOTE_NAMES.map(({ id }) => id).join(", ")}`,
+  help: `the language of note names, in reading and in the answer: ${CONVENTIONS}`,
 };
 const PATHS =
   "PATH is a file, a folder, or - for standard input. A folder is searched for .practice files, but not the dot folders and node_modules in it. Without a PATH the current folder is meant.";
@@ -21,9 +23,10 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "check",
     summary: "find what is wrong in a journal: notes, signatures, dates, words",
-    usage: ["check [PATH…] [--json | --sarif]", "check --fix [PATH…]"],
+    usage: ["check [PATH…] [--json | --sarif]", "check --fix [PATH…]", "check --explain-lines [PATH…] [--json]"],
     about: [
       "Reads practice journals and tells what the editor would underline: scales with a wrong note, key signatures that do not fit, dates that do not exist, words that are not known. Each finding is one line: file, line, column, how much it matters, its code, and what to do.",
+      "With --explain-lines it tells instead how each line was read: file, line, kind, and what was found, parted by “ | ”. Nothing is looked for then, and the exit status is 0.",
       "The exit status is 1 when there is an error or a warning, and 0 otherwise; advice (information) never makes it fail. So it can guard a commit or run on a server.",
       PATHS,
       "Given files, it reads the journal around them, for the names declared there, and lists only the files given.",
@@ -34,12 +37,15 @@ export const COMMANDS: readonly Command[] = [
         help: "mend in place what can be mended without losing meaning, say what was done, and list the rest",
       },
       sarif: { type: "boolean", help: "print SARIF 2.1.0, which code hosts and editors read" },
+      "explain-lines": { type: "boolean", help: "print how each line was read, and look for nothing" },
       ...COMMON,
     },
+    prints: { heading: "The fields of --explain-lines", rows: EXPLAIN_COLUMNS },
     examples: [
       { line: "daystave check", does: "everything below the current folder" },
       { line: "daystave check week.practice", does: "one file, with the names its journal declares" },
       { line: "daystave check --fix", does: "mend what is safe to mend" },
+      { line: "daystave check --explain-lines week.practice", does: "what was made of each line" },
       { line: "cat week.practice | daystave check -", does: "text from another program" },
     ],
     most: Number.POSITIVE_INFINITY,
@@ -163,7 +169,7 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "export",
     summary: "write every attempt into a table, for a spreadsheet or a script",
-    usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE]"],
+    usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE] [--names CONVENTION]"],
     about: [
       "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise. Activities and planned lines are none. Where there are several journals, one follows the other.",
       "Text that a spreadsheet would take for a formula has an apostrophe before it. Control and bidirectional characters are shown as \\u202E.",
@@ -173,6 +179,11 @@ export const COMMANDS: readonly Command[] = [
       csv: { type: "boolean", help: "print a table as comma-separated values" },
       subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
       since: { type: "string", value: "YYYY-MM-DD", help: "only the attempts from this day on" },
+      names: {
+        type: "string",
+        value: "CONVENTION",
+        help: `the language of note names in the column subject, whatever the journal is read in: ${CONVENTIONS}`,
+      },
       midi: { type: "string", value: "FILE", help: "write an exercise as MIDI; this is not there yet" },
       musicxml: { type: "string", value: "FILE", help: "write an exercise as MusicXML; this is not there yet" },
       tempo: { type: "string", value: "N", help: "the tempo of those two; not there yet either" },
@@ -182,6 +193,7 @@ export const COMMANDS: readonly Command[] = [
     examples: [
       { line: "daystave export --csv > attempts.csv", does: "everything below the current folder" },
       { line: 'daystave export --csv --subject "D minor melodic"', does: "one scale, in all its patterns" },
+      { line: "daystave export --csv --names english", does: "subjects in English names, however they were written" },
       { line: "daystave export week.practice --json", does: 'the same rows for a script: {"attempts": [{…}]}' },
     ],
     most: Number.POSITIVE_INFINITY,

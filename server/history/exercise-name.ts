@@ -3,6 +3,11 @@ import type { Entry } from "../journal/model.ts";
 
 const INVERSIONS = ["", "1st inversion", "2nd inversion", "3rd inversion"];
 
+/** `1st inversion`; empty for root position, 0. */
+export function inversionText(inversion: number): string {
+  return INVERSIONS[inversion]!;
+}
+
 /** The pattern that tells one exercise from another; null where the subject has none: titles and figures. */
 export function patternOfRecord({
   subject,
@@ -12,7 +17,7 @@ export function patternOfRecord({
   if (!subject || subject.type === "title" || subject.type === "figure") return null;
   const plain = subject.type === "chord" && subject.broken ? "broken chord" : "straight";
   const name = pattern ? patternText(pattern) : plain;
-  return inversion ? `${name}, ${INVERSIONS[inversion]}` : name;
+  return inversion ? `${name}, ${inversionText(inversion)}` : name;
 }
 
 /** The movement that tells one strand of a title from another; null where none is named. */

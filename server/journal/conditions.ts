@@ -9,6 +9,8 @@ interface Trial {
   readonly tempo?: Tempo;
   readonly item?: Item;
   readonly outcomes: Outcome[];
+  /** What tells how it went: outcomes and tries, as they stand. */
+  readonly said: Item[];
   tries?: { readonly got: number; readonly count: number };
   /** Conditions that stand after this trial's tempo and before the next one's. */
   readonly after: Term[];
@@ -38,6 +40,11 @@ export function termsOfAttempt(items: readonly Item[], attempt: number): readonl
   return playedTrials(items)[attempt]?.terms ?? [];
 }
 
+/** What tells how each attempt of `attemptsOf` went, as it stands on the line. */
+export function saidOfAttempts(items: readonly Item[]): readonly (readonly Item[])[] {
+  return playedTrials(items).map(({ trial }) => trial.said);
+}
+
 interface PlayedTrial {
   readonly trial: Trial;
   readonly terms: readonly Term[];
@@ -58,7 +65,7 @@ function playedTrials(items: readonly Item[]): readonly PlayedTrial[] {
 
 /** The first has no tempo: what stands before the first one, or the whole line. */
 function trialsOf(items: readonly Item[]): readonly Trial[] {
-  const trials: Trial[] = [{ outcomes: [], after: [] }];
+  const trials: Trial[] = [{ outcomes: [], said: [], after: [] }];
   const swapped = swappedOutcomes(items);
   for (const [i, item] of items.entries()) {
     if (swapped.some(({ from, to }) => i >= from && i < to)) continue;
@@ -71,7 +78,8 @@ function trialsOf(items: readonly Item[]): readonly Trial[] {
 function take(trials: Trial[], item: Item): void {
   const { meaning } = item;
   const trial = trials.at(-1)!;
-  if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: [], after: [] });
+  if (isOutcome(item)) trial.said.push(item);
+  if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: [], said: [], after: [] });
   else if (meaning.type === "outcome") trial.outcomes.push(meaning.id as Outcome);
   else if (meaning.type === "tries") trial.tries = meaning.tries;
   else if (isTerm(item)) trial.after.push(item);

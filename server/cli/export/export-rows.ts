@@ -4,6 +4,8 @@ import { beatName, noteValueName } from "../../history/value-names.ts";
 import { isoDate, weekLabel } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Attempt, Entry } from "../../journal/model.ts";
+import { subjectText } from "../../journal/subject-text.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
 import { QUARTER } from "../../music/notes/note-value.ts";
 import { type AttemptsAsked, type NamedJournal, namedJournals } from "../attempts-asked.ts";
 import type { NamedFile, ReadJournals } from "../journals.ts";
@@ -53,8 +55,12 @@ function attemptsInFile(journal: Journal, { path, uri }: NamedFile): WrittenAtte
   });
 }
 
-/** Figures are to a millionth: a third of ten minutes is no endless figure, and three of them still make ten. */
-export function rowOf({ record, entry, attempt, path, line }: WrittenAttempt): ExportRow {
+/**
+ * Figures are to a millionth: a third of ten minutes is no endless figure, and three of them still make ten.
+ *
+ * @param names what notes are called in subjects; where not given, what the journal calls them
+ */
+export function rowOf({ record, entry, attempt, path, line }: WrittenAttempt, names?: NoteNames): ExportRow {
   const { tempo, conditions } = attempt;
   const isTitle = record.unit === "beats";
   return {
@@ -65,7 +71,7 @@ export function rowOf({ record, entry, attempt, path, line }: WrittenAttempt): E
     line: line + 1,
     phase: entry.phase ?? null,
     instrument: record.instrument,
-    subject: record.subject,
+    subject: names && entry.subject ? subjectText(entry.subject, names) : record.subject,
     pattern: record.pattern,
     movement: record.movement,
     place: record.where,

@@ -2,6 +2,7 @@ import { attemptsAsked, nothingFound, warnOfDaysAhead } from "../attempts-asked.
 import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
+import { namesAsked } from "../names-asked.ts";
 import { jsonText } from "../printable.ts";
 import { csvTable } from "./csv.ts";
 import { EXPORT_COLUMN_NAMES } from "./export-columns.ts";
@@ -20,6 +21,8 @@ export async function exportAttempts({ positionals, flags, values }: Arguments, 
     return fail(io, `It takes an option that says what to write: ${CAN}.\nMore is told by: daystave export --help`);
   const wanted = attemptsAsked(values);
   if (!wanted.ok) return fail(io, wanted.reason);
+  const named = namesAsked(values.get("names"));
+  if (!named.ok) return fail(io, named.reason);
   const read = await readJournals(positionals, io);
   if (!read.ok) return fail(io, read.reason);
   const attempts = writtenAttempts(read, wanted.asked);
@@ -28,7 +31,7 @@ export async function exportAttempts({ positionals, flags, values }: Arguments, 
     attempts.map(({ record }) => record.day),
     io,
   );
-  const rows = attempts.map(rowOf);
+  const rows = attempts.map((attempt) => rowOf(attempt, named.names));
   if (flags.has("json")) io.stdout.write(jsonText({ attempts: rows, skipped: read.skipped }));
   else io.stdout.write(csvTable(EXPORT_COLUMN_NAMES, rows));
   return STATUS.done;

@@ -257,3 +257,43 @@ test("the help tells of every column", async () => {
   const words = stdout.replace(/\s+/g, " ");
   for (const [column, holds] of Object.entries(EXPORT_COLUMNS)) expect(words).toContain(` ${column} ${holds} `);
 });
+
+describe("--names", () => {
+  // The names themselves are held against sources in test/music/notes.
+  const WEEK = `2026-03-02
+  b-Moll, at 60
+  H-Dur arpeggio, at 60
+  "Fis und B", at 60
+`;
+
+  async function subjectsIn(names: readonly string[], week = WEEK, declared = "names german\n") {
+    const rows = await exported({ "journal.practice": declared, "a.practice": week }, names);
+    return rows.map((row) => row["subject"]);
+  }
+
+  test("subjects as the journal has them where none are asked for", async () =>
+    expect((await subjectsIn([]))[0]).toBe("b-Moll natural"));
+
+  test("in English, where the journal is German; titles stay as they are", async () => {
+    const [scale, chord, title] = await subjectsIn(["--names", "english"]);
+    expect([scale, chord, title]).toEqual(["Bb natural minor", "B major arpeggio", "Fis und B"]);
+  });
+
+  test.each([
+    ["german", "b-Moll natural"],
+    ["french", "si bémol mineur natural"],
+  ])("in %s, where the journal is English", async (names, subject) =>
+    expect(await subjectsIn(["--names", names], "2026-03-02\n  Bb minor, at 60\n", "")).toEqual([subject]),
+  );
+
+  test("the journal is read in its own names all the same", async () => {
+    const files = { "a.practice": "2026-03-02\n  B minor, at 60\n" };
+    expect((await exported(files, ["--names", "german"])).map((row) => row["subject"])).toEqual(["h-Moll natural"]);
+  });
+
+  test("a language that has none", async () => {
+    const { status, stderr } = await daystave(["export", "--csv", "--names", "germn"], { files: {} });
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/^daystave: “--names germn”: there are names of notes in english, .*“german”/);
+  });
+});

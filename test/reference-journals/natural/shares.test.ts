@@ -1,0 +1,106 @@
+import { describe, expect, test } from "vitest";
+import { type LineRow, lineRows } from "../../../server/features/explain/line-rows.ts";
+import { Journal } from "../../../server/journal/journal.ts";
+import { createDocument } from "../../../server/syntax/document/document.ts";
+import { hasMinutes, hasOutcomes, hasPlace, hasTempos, isAsMeant, isCertain } from "./as-meant.ts";
+import { FIGURES, type Figure, linesOf, personsOf, shareOf, sharesText } from "./shares.ts";
+import { type Meant, TABLES, writtenLines } from "./written-lines.ts";
+
+// How much of what invented players wrote is read as it was meant; see test/reference/README.md. What is missed is told by
+//   node test/reference-journals/misses.mjs
+
+/**
+ * What was reached, a line for each group of players: raise these with the reader. `false` and `underlined` are the most
+ * there may be, the others the least. Of `false` that is 4 in a hundred, as a reader that takes nothing for practice has
+ * none.
+ */
+const REACHED: Readonly<Record<string, Readonly<Record<Figure, number>>>> = {
+  a: { read: 19, false: 4, underlined: 89, tempos: 21, outcomes: 6, places: 2, minutes: 27 },
+  b: { read: 17, false: 4, underlined: 73, tempos: 5, outcomes: 5, places: 6, minutes: 30 },
+  all: { read: 36, false: 9, underlined: 162, tempos: 26, outcomes: 11, places: 8, minutes: 57 },
+  new: { read: 3, false: 1, underlined: 12, tempos: 1, outcomes: 2, places: 0, minutes: 7 },
+};
+
+const LINES = TABLES.flatMap((table) => writtenLines(table));
+
+test("the tables have the lines of twenty players, and of five more", () => {
+  expect(personsOf(LINES)).toHaveLength(25);
+  expect([linesOf("all", LINES).length, linesOf("new", LINES).length]).toEqual([900, 108]);
+});
+
+describe.each(Object.keys(REACHED))("of the lines of %s", (group) => {
+  test.each(FIGURES)("no less is right than was: %s", (figure) => {
+    const { count } = shareOf(figure, linesOf(group, LINES));
+    const reached = REACHED[group]![figure];
+    const told = `\n${sharesText([...personsOf(LINES), ...Object.keys(REACHED)], LINES)}\n`;
+    if (figure === "false" || figure === "underlined") expect(count, told).toBeLessThanOrEqual(reached);
+    else expect(count, told).toBeGreaterThanOrEqual(reached);
+  });
+});
+
+/** What was meant, by some columns, and how a line below a day is read. */
+function both(meant: Partial<Meant>, line: string): [Meant, LineRow] {
+  const uri = "file:///j/a.practice";
+  const journal = new Journal("file:///j", new Map([[uri, createDocument(`2026-03-02\n${line}\n`)]]));
+  const blank = { person: "", day: "", kind: "exercise", subject: "", pattern: "", articulation: "", place: "" };
+  return [
+    { ...blank, note_value: "", tempos: "", outcomes: "", minutes: "", comment: "", line, ...meant },
+    lineRows(journal, uri)[1]!,
+  ];
+}
+
+describe("a subject is held against what was meant", () => {
+  function check(kind: string, subject: string, line: string, expected: boolean, pattern = "") {
+    const [meant, read] = both({ kind, subject, pattern }, line);
+    expect(isAsMeant({ meant, read, underlined: false })).toBe(expected);
+  }
+
+  test("in any order of its words", () => check("exercise", "D minor harmonic", "D harmonic minor", true));
+  test("minor alone is natural", () => check("exercise", "D minor", "D natural minor", true));
+  test("another minor is another scale", () => check("exercise", "D minor", "D harmonic minor", false));
+  test("another tonic is another scale", () => check("exercise", "Eb major", "E major", false));
+  test("a sharp is none of its letter", () => check("exercise", "F# major", "F major", false));
+  test("an arpeggio is no scale", () => check("exercise", "D major", "D major arpeggio", false));
+  test("sevenths in figures", () => check("exercise", "B diminished 7th arpeggio", "B diminished seventh", true));
+  test("several in any order", () => check("exercise", "F major;C major", "C major > F major", true));
+  test("not some of several", () => check("exercise", "F major;C major;G major", "C major > F major", false));
+  test("broken chords as a pattern", () => check("exercise", "D major", "D major broken chord", true, "broken chords"));
+  test("long tones on some notes", () => check("exercise", "long tones", "long tones on C5 D5", true));
+  test("a title by its letters", () => check("piece", "Giga, no. 2", '"giga no 2"', true));
+  test("another title", () => check("piece", "Giga, no. 2", '"giga no 3"', false));
+  test("of another kind", () => check("piece", "D major", "D major", false));
+  test("in a line that is none", () => check("exercise", "D major", "I liked it", false));
+});
+
+test("each tempo counts, a range as two", () => {
+  expect(hasTempos(...both({ tempos: "60;66;72" }, "D minor, at 60, 66-72"))).toBe(true);
+  expect(hasTempos(...both({ tempos: "60;66" }, "D minor, at 60"))).toBe(false);
+});
+
+test("each outcome at its tempo, as typed", () => {
+  expect(hasOutcomes(...both({ outcomes: ";broke down" }, "D minor, at 60, 66 broke down"))).toBe(true);
+  expect(hasOutcomes(...both({ outcomes: "broke down;" }, "D minor, at 60, 66 broke down"))).toBe(false);
+  expect(hasOutcomes(...both({ outcomes: "clean" }, "D minor, at 60"))).toBe(false);
+});
+
+test("what may be an outcome or nothing is either", () => {
+  const comment = "info: a tempo word; accept as outcome or nothing";
+  expect(hasOutcomes(...both({ outcomes: "slow", comment }, "D minor, slow"))).toBe(true);
+});
+
+test("a place as typed", () => {
+  expect(hasPlace(...both({ place: "Bars 1-8" }, '"Giga", bars 1-8'))).toBe(true);
+  expect(hasPlace(...both({ place: "bars 1-9" }, '"Giga", bars 1-8'))).toBe(false);
+});
+
+test("amounts are added up", () => {
+  expect(hasMinutes(...both({ minutes: "10;5" }, "D minor, 15 min"))).toBe(true);
+  expect(hasMinutes(...both({ minutes: "10" }, "D minor, 15 min"))).toBe(false);
+});
+
+test("what an annotator left open does not count", () => {
+  const certain = ["", "info: by heart", "hard: which minor", "info: x; unsure: a title"].map((comment) =>
+    isCertain(both({ comment }, "D minor")[0]),
+  );
+  expect(certain).toEqual([true, true, false, false]);
+});
