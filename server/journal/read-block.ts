@@ -129,6 +129,6 @@ class BlockReader {
     const entry = this.entries.at(-1);
     if (!entry || index !== this.lastRemarked + 1 || !line.remark) return;
     this.lastRemarked = index;
-    if (line.remark.kind === "remark") entry.remarks.push(line.remark.text);
+    entry.remarks.push(line.remark.text);
   }
 }

@@ -36,7 +36,7 @@ export function readEntry(source: EntryLine, line: number, vocabulary: Vocabular
 
 /** The remark at the end of its line, where it is one and says something. */
 export function ownRemarks({ remark }: EntryLine): readonly string[] {
-  return remark?.kind === "remark" && remark.text ? [remark.text] : [];
+  return remark?.text ? [remark.text] : [];
 }
 
 /** What of an entry counts for its day: planned or not, it counts once it says how it went, or that it was done. */

@@ -13,8 +13,8 @@ aim D minor, 8ths at 96 by 2026-04-30
 2026-03-08
 lesson, 30 min
 set D minor, 8ths, 5 days
--- ? here?
--- ! there
+ask: here?
+said: there
 2026-03-09
   D minor, 8ths at 60 clean, 5 min
   Ground, bars 1-4, at 60 clean

@@ -88,7 +88,7 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       .locator("main")
       .evaluate((main) => main.querySelectorAll("b, script, a, style").length);
     await goToEndOf("thirds");
-    await page.keyboard.insertText('\n  "<b>bold</b><script>x</script>", at 60 clean\n  -- ? <b>why</b>');
+    await page.keyboard.insertText('\n  "<b>bold</b><script>x</script>", at 60 clean\n  ask: <b>why</b>');
     const row = preview.getByRole("heading", { name: /^<b>bold<\/b><script>x<\/script>/ });
     await row.waitFor();
     const title = preview.locator("svg title", { hasText: "<b>bold</b><script>x</script>" });

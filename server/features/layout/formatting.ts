@@ -86,7 +86,7 @@ class BlockLayout {
       case "rest":
         return this.belowPhase ? INDENT : "";
       case "remark": {
-        const ofEntry = this.entryIndent !== undefined && line.remark?.kind === "remark";
+        const ofEntry = this.entryIndent !== undefined;
         return ofEntry ? this.entryIndent + INDENT : leadOf(text).replaceAll("\t", INDENT);
       }
       default:

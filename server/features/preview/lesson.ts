@@ -4,7 +4,6 @@ import { plannedStretches } from "../../history/day-minutes.ts";
 import { type DayNumber, isoDate, shortWeekday } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { readEntry } from "../../journal/read-entry.ts";
-import type { Remark } from "../../syntax/line/line.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
 import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredSet } from "../explain/declared-lines.ts";
@@ -37,9 +36,9 @@ export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], to
   const done = new DoneEntries(entriesWithin(journal, days, asked, today));
   const set = asked.map((work) => setWork(journal, work, done, today));
   const questions = recent.flatMap((day) =>
-    remarksOf(journal, day, "question", day.date === lesson?.day.date ? lesson.line : 0),
+    spokenOf(journal, day, "asked", day.date === lesson?.day.date ? lesson.line : 0),
   );
-  const words = recent.flatMap((day) => remarksOf(journal, day, "teacher", 0));
+  const words = recent.flatMap((day) => spokenOf(journal, day, "said", 0));
   if (set.length + questions.length + words.length === 0) return null;
   const sentence = lesson
     ? `Since the lesson on ${shortWeekday(since)} ${isoDate(since)}.`
@@ -64,20 +63,18 @@ function lastLesson(journal: Journal, days: readonly PlacedDay[], today: DayNumb
 }
 
 /** The questions or the teacher's words of a day, from a line on. */
-function remarksOf(
+function spokenOf(
   journal: Journal,
   { uri, document, index, date }: PlacedDay,
-  kind: Remark["kind"],
-  from: number,
+  type: "asked" | "said",
+  first: number,
 ): PreviewLink[] {
   const block = document.blocks[index]!;
-  return journal
-    .model(block)
-    .lines.flatMap(({ remark }, line) =>
-      line >= from && remark?.kind === kind && remark.text !== ""
-        ? [{ text: shownText(remark.text), note: isoDate(date), place: placeOf(journal, uri, block, line) }]
-        : [],
-    );
+  return journal.model(block).lines.flatMap((line, i) => {
+    if (i < first || line.type !== type) return [];
+    const text = shownText(block.lines[i]!.slice(line.from, line.end));
+    return text === "" ? [] : [{ text, note: isoDate(date), place: placeOf(journal, uri, block, i) }];
+  });
 }
 
 /** The last day that work is set for. In a head it stands as long as it stands there. */

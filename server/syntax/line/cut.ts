@@ -41,15 +41,9 @@ export function separatorText(after: number): Cut["after"] {
   return after === AFTER_COMMA ? "," : after === AFTER_COLON ? ":" : ">";
 }
 
-/** The text of a remark without its mark; what a remark is for is told by its first sign. */
-export function remarkText(
-  line: string,
-  at: number,
-): { readonly kind: "remark" | "question" | "teacher"; readonly text: string } {
-  const text = line.slice(at).replace(/^(?:--|[–—])-*\s*/, "");
-  if (text.startsWith("?")) return { kind: "question", text: text.slice(1).trim() };
-  if (text.startsWith("!")) return { kind: "teacher", text: text.slice(1).trim() };
-  return { kind: "remark", text: text.trim() };
+/** The text of a remark without its mark. */
+export function remarkText(line: string, at: number): string {
+  return line.slice(at).replace(/^(?:--|[–—])-*\s*/, "").trim();
 }
 
 /** Whether the sign that a remark begins with stands here: `--`, `–` or `—`. */

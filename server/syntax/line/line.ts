@@ -3,7 +3,6 @@ import type { FaultySubject, Item, MeaningOf, SubjectMeaning, WrittenNote } from
 /** The remark at the end of a line, or the line that is one. */
 export interface Remark {
   readonly start: number;
-  readonly kind: "remark" | "question" | "teacher";
   readonly text: string;
 }
 

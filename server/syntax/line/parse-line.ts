@@ -34,9 +34,9 @@ export function lineRead(reader: LineReader, text: string, context: LineContext)
   if (kind === "blank") return { type: "blank" };
   if (kind === "conflict marker") return { type: "conflict marker", start: 0, end: text.length };
   const start = reader.start - from;
-  if (kind === "remark") return { type: "remark", start, remark: { start, ...remarkText(text, start) } };
+  if (kind === "remark") return { type: "remark", start, remark: { start, text: remarkText(text, start) } };
   const at = reader.cuts.remark - from;
-  const remark: Remark | undefined = at < text.length ? { start: at, ...remarkText(text, at) } : undefined;
+  const remark: Remark | undefined = at < text.length ? { start: at, text: remarkText(text, at) } : undefined;
   const end = reader.contentEnd() - from;
   const parts = reader.parts();
   if (kind === "day") {

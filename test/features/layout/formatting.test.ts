@@ -69,7 +69,7 @@ test("a remark keeps its words; a plain one right under an entry goes two spaces
     "groundwork\nD minor slow   --  as it  is  \n-- E,F\n  -- again",
     "groundwork\n  D minor, slow --  as it  is\n    -- E,F\n    -- again",
   );
-  check("D minor, slow\n-- ? breathe\n   -- ! roll", "D minor, slow\n-- ? breathe\n   -- ! roll");
+  check("D minor, slow\nask: breathe\n   said: roll", "D minor, slow\nask: breathe\n   said: roll");
   check("D minor, slow\n\n   -- by itself", "D minor, slow\n\n   -- by itself");
   check("\t-- a tab", "  -- a tab");
 });

@@ -5,19 +5,20 @@ import { lineAtPlace, previewOf } from "./preview-asked.ts";
 /** Set on a Monday, for a week; the lesson before it was on 2026-02-23. */
 const TEXT = `2026-02-23 Mon
 lesson, 45 min
-  -- ! slower
+  said: slower
 2026-03-02 Mon
--- ? asked before the lesson
+ask: asked before the lesson
 lesson, 45 min
 set D melodic minor, thirds, tongued, 8ths at 76, 5 days
 set "clap line 4, then say it" by 2026-03-06
--- ! the thumb hangs from the air
--- ? breathe before or after the tie in 24?
+said: the thumb hangs from the air
+ask: breathe before or after the tie in 24?
 2026-03-03 Tue
   D melodic minor, thirds, tongued, 8ths at 76 clean
   done "clap line 4, then say it"
 2026-03-04 Wed
-  D melodic minor, thirds, slurred, 8ths at 76 clean -- ? may it be slurred?
+  D melodic minor, thirds, slurred, 8ths at 76 clean
+  ask: may it be slurred?
 2026-03-05 Thu
   D melodic minor, thirds, tongued, 8ths at 80 slips
 2026-03-10 Tue plan
@@ -83,7 +84,7 @@ describe("questions and the teacher's words", () => {
   });
 
   test("where no lesson is written, those of the last four weeks", () => {
-    const { since, questions } = lesson("2026-01-05\n-- ? long ago\n2026-03-01\n-- ? which?\n");
+    const { since, questions } = lesson("2026-01-05\nask: long ago\n2026-03-01\nask: which?\n");
     expect(since).toBe("From the last four weeks, as no lesson is written.");
     expect(questions.map(({ text }) => text)).toEqual(["which?"]);
   });
