@@ -1,5 +1,6 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
+import { outcomeWords } from "../syntax/lexicon/outcomes.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import type { Phrase } from "../syntax/words/terms.ts";
@@ -205,7 +206,15 @@ export class Journal {
 }
 
 /** Declarations that settle nothing for other entries. */
-const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
+const WITHOUT_CONVENTION: readonly Declared["type"][] = [
+  "aim",
+  "set",
+  "concert",
+  "names",
+  "phase",
+  "activity",
+  "outcome",
+];
 
 /** Half-typed declarations each settle something else, and much may hang on that: the latest handful is remembered. */
 function conventionsMemo(): BoundedMemo<Conventions> {
@@ -246,7 +255,12 @@ export class Memo {
     if (this.known?.key === key) return this.known.vocabulary;
     const phrases = this.phrases.get(noteNames) ?? languagePhrases(noteNames);
     this.phrases.set(noteNames, phrases);
-    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES);
+    const vocabulary = new Vocabulary(
+      phrases,
+      noteNames,
+      names.length ? gathered(names) : NO_NAMES,
+      outcomeWords(noteNames.id),
+    );
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);
