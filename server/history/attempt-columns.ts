@@ -77,7 +77,7 @@ export class AttemptColumns {
   private attempt = 0;
   // Of the last attempt.
   private good = false;
-  private tense = false;
+  private amiss = false;
   private tries = UNSAID;
 
   /** What comes next are the attempts of the entry on a line. */
@@ -92,16 +92,16 @@ export class AttemptColumns {
     this.rates.push(rate ?? Number.NaN);
     this.figures.push(this.line, this.entry, this.attempt++, start, end, 1, SAID_NOTHING);
     this.good = false;
-    this.tense = false;
+    this.amiss = false;
     this.tries = UNSAID;
   }
 
   /** What was said of the last attempt, beside what was said before. */
-  say(good: boolean, tense: boolean, tries: Tries | undefined): void {
+  say(good: boolean, amiss: boolean, tries: Tries | undefined): void {
     this.good ||= good;
-    this.tense ||= tense;
+    this.amiss ||= amiss;
     this.tries = tries ?? this.tries;
-    this.answer(isReached(this.good, this.tense, this.tries), this.tries.count);
+    this.answer(isReached(this.good, this.amiss, this.tries), this.tries.count);
   }
 
   answer(reached: boolean | null, count: number): void {

@@ -229,7 +229,7 @@ export class EntryAttempts {
         columns.add(manner, rate, reader.tempoStart(i), reader.tempoEnd(i));
       }
       const { said } = pieces[i]!;
-      if (said) columns.say(said.good, said.tense, said.tries);
+      if (said) columns.say(said.good, said.amiss, said.tries);
     }
   }
 }

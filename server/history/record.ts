@@ -45,7 +45,7 @@ export interface AttemptRecord extends Manner {
   readonly order: number;
   /** Notes a minute, or beats a minute for a title. Null without a metronome. */
   readonly rate: number | null;
-  /** Easy or clean, and not tense, in at least half of its tries; null where nothing was said of how it went. */
+  /** Said to be reached and not denied, in at least half of its tries; null where nothing was said of how it went. */
   readonly reached: boolean | null;
   /** How many attempts this stands for: 5 for `4 of 5`. */
   readonly count: number;

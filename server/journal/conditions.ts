@@ -1,4 +1,5 @@
 import type { Item, MeaningOf } from "../syntax/words/meaning.ts";
+import { isAmiss } from "../syntax/words/outcome-words.ts";
 import { type Condition, isCondition } from "../syntax/words/term-types.ts";
 import type { Attempt, Conditions, Outcome, Place, Tempo } from "./model.ts";
 
@@ -9,7 +10,7 @@ interface Trial {
   readonly tempo?: Tempo;
   readonly item?: Item;
   readonly outcomes: Outcome[];
-  /** What tells how it went: outcomes and tries, as they stand. */
+  /** What tells how it went, as it stands: outcomes, tries, and words that nothing was made of. */
   readonly said: Item[];
   tries?: { readonly got: number; readonly count: number };
   /** Conditions that stand after this trial's tempo and before the next one's. */
@@ -67,8 +68,12 @@ function playedTrials(items: readonly Item[]): readonly PlayedTrial[] {
 function trialsOf(items: readonly Item[]): readonly Trial[] {
   const trials: Trial[] = [{ outcomes: [], said: [], after: [] }];
   const swapped = swappedOutcomes(items);
+  const dealt = dealtOutcomes(items);
   for (const [i, item] of items.entries()) {
     if (swapped.some(({ from, to }) => i >= from && i < to)) continue;
+    const back = dealt.get(i);
+    if (back !== undefined) say(trials.at(-1 - back)!, item as Item<MeaningOf<"outcome">>);
+    if (back !== undefined) continue;
     const pair = swapped.find(({ tempo }) => tempo === i);
     for (const each of pair ? [item, ...items.slice(pair.from, pair.to)] : [item]) take(trials, each);
   }
@@ -78,11 +83,44 @@ function trialsOf(items: readonly Item[]): readonly Trial[] {
 function take(trials: Trial[], item: Item): void {
   const { meaning } = item;
   const trial = trials.at(-1)!;
-  if (isOutcome(item)) trial.said.push(item);
+  if (isOutcome(item) || isSaidInWords(item, trial)) trial.said.push(item);
   if (meaning.type === "tempo") trials.push({ tempo: tempoOf(meaning), item, outcomes: [], said: [], after: [] });
-  else if (meaning.type === "outcome") trial.outcomes.push(meaning.id as Outcome);
+  else if (meaning.type === "outcome") trial.outcomes.push(meaning.id);
   else if (meaning.type === "tries") trial.tries = meaning.tries;
   else if (isTerm(item)) trial.after.push(item);
+}
+
+function say(trial: Trial, outcome: Item<MeaningOf<"outcome">>): void {
+  trial.outcomes.push(outcome.meaning.id);
+  trial.said.push(outcome);
+}
+
+/** Words right behind a tempo say how it went, whatever they mean. */
+function isSaidInWords({ meaning }: Item, { tempo, said, after }: Trial): boolean {
+  return meaning.type === "unknown" && tempo !== undefined && said.length === 0 && after.length === 0;
+}
+
+/**
+ * Outcomes in a row, by the index of each, and how many trials before the last one it belongs to: `60/72/80 ✓✓✗`. They
+ * are dealt out where the tempos that stand right before them are as many.
+ */
+function dealtOutcomes(items: readonly Item[]): ReadonlyMap<number, number> {
+  const dealt = new Map<number, number>();
+  for (let from = 0; from < items.length; from++) {
+    let to = from;
+    while (isInRow(items[to])) to++;
+    const count = to - from;
+    if (count < 2) continue;
+    let tempos = from;
+    while (items[tempos - 1]?.meaning.type === "tempo") tempos--;
+    if (from - tempos === count) for (let i = from; i < to; i++) dealt.set(i, to - 1 - i);
+    from = to;
+  }
+  return dealt;
+}
+
+function isInRow(item: Item | undefined): boolean {
+  return item?.meaning.type === "outcome" && item.meaning.inRow === true;
 }
 
 /** Outcomes, by their indexes, that stand before the tempo they can only belong to. */
@@ -188,19 +226,23 @@ function articulationWith(
 
 function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
   const tries = trial.tries ?? { got: 1, count: 1 };
-  const { tempo, outcomes } = trial;
-  const good = outcomes.some((outcome) => outcome === "easy" || outcome === "clean");
-  const reached = outcomes.length === 0 ? null : isReached(good, outcomes.includes("tense"), tries);
+  const { tempo, outcomes, said } = trial;
+  const verdicts = said.flatMap(({ meaning }) => (meaning.type === "outcome" ? [meaning] : []));
+  const good = verdicts.some(({ says }) => says === "reached");
+  const reached = outcomes.length === 0 ? null : isReached(good, verdicts.some(isAmiss), tries);
   return tempo
     ? { tempo, outcomes, tries, reached, conditions, place }
     : { outcomes, tries, reached, conditions, place };
 }
 
 /**
- * Whether what was said of a tempo means that it was reached: easy or clean, not tense, in at least half of the tries.
+ * Whether what was said of a tempo means that it was reached, in at least half of the tries.
+ *
+ * @param good something that was said is that it was reached
+ * @param amiss something keeps it from that (`isAmiss`)
  */
-export function isReached(good: boolean, tense: boolean, { got, count }: Attempt["tries"]): boolean {
-  return good && !tense && got * 2 >= count;
+export function isReached(good: boolean, amiss: boolean, { got, count }: Attempt["tries"]): boolean {
+  return good && !amiss && got * 2 >= count;
 }
 
 function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {

@@ -1,5 +1,6 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
+import { outcomeWords } from "../syntax/lexicon/outcomes.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
@@ -204,11 +205,23 @@ export class Journal {
 }
 
 function languageOf(noteNames: NoteNames) {
-  return { phrases: languagePhrases(noteNames), classes: languageClasses(noteNames) };
+  return {
+    phrases: languagePhrases(noteNames),
+    outcomes: outcomeWords(noteNames.id),
+    classes: languageClasses(noteNames),
+  };
 }
 
 /** Declarations that settle nothing for other entries. */
-const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
+const WITHOUT_CONVENTION: readonly Declared["type"][] = [
+  "aim",
+  "set",
+  "concert",
+  "names",
+  "phase",
+  "activity",
+  "outcome",
+];
 
 /** Half-typed declarations each settle something else, and much may hang on that: the latest handful is remembered. */
 function conventionsMemo(): BoundedMemo<Conventions> {
@@ -250,7 +263,7 @@ export class Memo {
     const language = this.languages.get(noteNames) ?? languageOf(noteNames);
     this.languages.set(noteNames, language);
     const declared = names.length ? gathered(names) : NO_NAMES;
-    const vocabulary = new Vocabulary(language.phrases, noteNames, declared, language.classes);
+    const vocabulary = new Vocabulary(language.phrases, noteNames, declared, language.outcomes, language.classes);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);

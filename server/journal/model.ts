@@ -25,7 +25,8 @@ export type PatternRef =
   | { readonly type: "declared"; readonly name: string };
 
 export type Tonguing = "slurred" | "single" | "mixed" | "multiple";
-export type Outcome = "easy" | "clean" | "nearly" | "uneven" | "rushed" | "slips" | "tense" | "broke down";
+/** How it went: a word of the format (`clean`), a phrase of the tables (`got there`) or the journal's own. */
+export type Outcome = string;
 
 /** Beats a minute of `beat`; for `60-72` the top, with `low` the bottom. No beat: whatever the journal's beat is. */
 export interface Tempo {
@@ -52,7 +53,7 @@ export interface Attempt {
   readonly outcomes: readonly Outcome[];
   /** `4 of 5` is { got: 4, count: 5 }; `5 in a row` and `5x` are { got: 5, count: 5 }; unstated is 1 of 1. */
   readonly tries: { readonly got: number; readonly count: number };
-  /** Easy or clean, not tense, in at least half of the tries; null where nothing was said of how it went. */
+  /** Said to be reached and not denied, in at least half of the tries; null where nothing was said of how it went. */
   readonly reached: boolean | null;
   readonly conditions: Conditions;
   readonly place: Place;

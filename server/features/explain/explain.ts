@@ -2,7 +2,7 @@ import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { nearestSteps } from "../../music/notes/note-value.ts";
 import { kindById } from "../../music/scales/kinds.ts";
-import type { Fraction, Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
+import type { Fraction, Meaning, MeaningOf, Verdict } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import { escapeMarkdown } from "./markdown.ts";
 import { termKey } from "./term-key.ts";
@@ -21,6 +21,8 @@ export function explainTerm(meaning: Meaning, vocabulary: Vocabulary): string | 
       return noteValue(meaning.value);
     case "span":
       return own ?? span(meaning);
+    case "outcome":
+      return own ?? VERDICTS[meaning.says];
     case "tries":
       return tries(meaning);
     case "times":
@@ -57,6 +59,13 @@ function ownSentence(meaning: Meaning, vocabulary: Vocabulary): string | undefin
 function halfOf({ half }: MeaningOf<"articulation">): string {
   return half ? ` Here for the way ${half} only.` : "";
 }
+
+/** For words that no table explains one by one. */
+const VERDICTS: Readonly<Record<Verdict, string>> = {
+  reached: "It went well; the tempo counts as reached.",
+  nearly: "Not quite; the tempo does not count as reached.",
+  not: "It did not go well; the tempo does not count as reached.",
+};
 
 function articulation(meaning: MeaningOf<"articulation">): string {
   const { id } = meaning;
@@ -130,6 +139,7 @@ const DECLARATIONS: Readonly<Record<string, string>> = {
   focus: "Something to listen for, offered after `focus`.",
   phase: "A phase of this journal's own.",
   activity: "An activity of this journal's own.",
+  outcome: "Words of this journal's own for how it went: `reached`, `nearly` or `not`.",
 };
 
 export function explainDeclaration(word: string): string | undefined {

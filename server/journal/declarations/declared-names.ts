@@ -4,14 +4,18 @@ import { cutLine } from "../../syntax/line/cut.ts";
 import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import { NAMING_WORDS } from "../../syntax/line/naming-line.ts";
 import { fold } from "../../syntax/words/fold.ts";
+import type { Verdict } from "../../syntax/words/meaning.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import type { DeclaredNames } from "../../syntax/words/vocabulary.ts";
+import { verdictOf } from "./verdict.ts";
 
 /** One name that a block declares. */
 export interface DeclaredName {
   readonly word: string;
   readonly name: string;
   readonly short?: string;
+  /** Of an outcome: what it says of its tempo. */
+  readonly says?: Verdict;
 }
 
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
@@ -44,6 +48,10 @@ function declaredName(line: string): DeclaredName | undefined {
   const [quoted, as, short] = tokenise(line.slice(declared.end));
   if (!quoted?.quote || !quoted.text.trim()) return undefined;
   const name = { word: declared.word, name: quoted.text.trim().replace(/\s+/g, " ") };
+  if (declared.word === "outcome") {
+    const says = verdictOf(line.slice(declared.end + quoted.end, cutLine(line).remark).replace(/^\s*:/, ""));
+    return says ? { ...name, says } : undefined;
+  }
   if (as?.text.toLowerCase() !== "as" || !short) return name;
   const words = short.quote
     ? short.text
@@ -64,5 +72,6 @@ export function gathered(names: readonly DeclaredName[]): DeclaredNames {
     phases: of("phase"),
     activities: of("activity"),
     instruments: of("instrument"),
+    outcomes: names.flatMap(({ name, says }) => (says ? [{ words: name, says }] : [])),
   };
 }

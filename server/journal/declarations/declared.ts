@@ -6,7 +6,7 @@ import type { ScaleKind } from "../../music/scales/kind.ts";
 import type { Temperament } from "../../music/tuning/temperament.ts";
 import type { DeclarationLine, EntryLine } from "../../syntax/line/line.ts";
 import type { LineReader } from "../../syntax/line/line-reader.ts";
-import type { MeaningOf, ScaleMeaning, WrittenNote } from "../../syntax/words/meaning.ts";
+import type { MeaningOf, ScaleMeaning, Verdict, WrittenNote } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import { type DayNumber, parseIsoDate } from "../calendar.ts";
 
@@ -64,6 +64,7 @@ export type Declared =
     }
   | { readonly type: "pattern"; readonly name: string; readonly cell?: Cell }
   | { readonly type: "scale"; readonly name: string; readonly kind?: ScaleKind }
+  | { readonly type: "outcome"; readonly name: string; readonly says?: Verdict }
   | { readonly type: "focus" | "phase" | "activity"; readonly name: string };
 
 /** A declaration line, read as far as it can be. */

@@ -2,6 +2,7 @@ import { parseCell } from "../../music/patterns/cell.ts";
 import { declaredKind } from "../../music/scales/declared-kind.ts";
 import { afterColon, quotedName, trimmed } from "./body.ts";
 import { type Body, fault, type Reading } from "./declared.ts";
+import { VERDICTS, verdictOf } from "./verdict.ts";
 
 /** `focus "…"`, `phase "…"`, `activity "…"`. */
 export function readNamed(body: Body): Reading {
@@ -10,6 +11,19 @@ export function readNamed(body: Body): Reading {
   const rest = trimmed(body, end);
   const declared = { type: body.word as "focus" | "phase" | "activity", name };
   return { declared, faults: rest.text ? [fault(rest, "nothing more belongs on this line")] : [] };
+}
+
+/** `outcome "in the zone": reached`. */
+export function readOutcome(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const says = verdictOf(rest.text);
+  if (says) return { declared: { type: "outcome", name, says }, faults: [] };
+  const near = rest.text ? body.vocabulary.nearest(rest.text, VERDICTS) : undefined;
+  const at = rest.text ? rest : { start: body.start - body.word.length, end };
+  const because = "what it says of a tempo belongs after the colon: `reached`, `nearly` or `not`";
+  return { declared: { type: "outcome", name }, faults: [fault(at, because, near ? [near] : [])] };
 }
 
 /** `pattern "zigzag": 1 3 2 4, step 2`. */

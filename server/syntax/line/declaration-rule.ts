@@ -8,7 +8,7 @@ import { isEntry } from "./entry-rule.ts";
 import { type PartContext, partsOf, readPartOnce } from "./parts.ts";
 
 /** Those whose name stands in quotes. */
-const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "focus", "phase", "activity"];
+const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "focus", "phase", "activity", "outcome"];
 
 /** What an aim or set work has beside the terms of an entry. */
 const DATED: readonly Item["meaning"]["type"][] = ["date", "days"];

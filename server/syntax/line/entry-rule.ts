@@ -6,6 +6,8 @@ const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "title
 const KIND_WORDS: readonly Meaning["type"][] = ["scale", "chord", "kind", "chord kind", "faulty subject"];
 /** Enough behind a comma for a line to be an entry, whatever stands before. */
 const STRONG: readonly Meaning["type"][] = ["tempo", "place", "amount"];
+/** The outcomes of the format, which are known wherever they stand. */
+const OWN_OUTCOMES = ["easy", "clean", "nearly", "uneven", "rushed", "slips", "tense", "broke down"];
 /** Known to other lines than entries, or to no line by themselves. */
 const NO_TERMS: readonly Meaning["type"][] = [
   "unknown",
@@ -27,7 +29,7 @@ const OPENERS: readonly Meaning["type"][] = ["quoted", "note", "faulty subject"]
 export function knownOf(items: readonly Item[]): Known {
   const first = items[0]?.meaning.type;
   return {
-    alone: areKnown(items, false),
+    alone: areKnown(items, false) && !isPhraseAlone(items[0]?.meaning),
     behindTempo: areKnown(items, true),
     counts: items.some(({ meaning }) => meaning.type === "tempo" || meaning.type === "place"),
     lowerNote: items.length === 1 && items[0]!.meaning.type === "note" && items[0]!.meaning.lower,
@@ -111,6 +113,11 @@ export function isEntry(parts: readonly { readonly items: readonly Item[] }[]): 
   const rule = new EntryRule();
   for (const { items } of parts) rule.take(knownOf(items), false);
   return rule.isEntry;
+}
+
+/** A phrase of the tables opens no entry: `late`, `well, then`. */
+function isPhraseAlone(first: Meaning | undefined): boolean {
+  return first?.type === "outcome" && !OWN_OUTCOMES.includes(first.id);
 }
 
 /** @param behindTempo a tempo or a place stands before, which a bare number goes on with */

@@ -10,6 +10,7 @@ export const NAMING_WORDS: readonly string[] = [
   "phase",
   "activity",
   "instrument",
+  "outcome",
 ];
 
 /** Any of these may open a name. */

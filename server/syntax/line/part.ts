@@ -1,9 +1,11 @@
 import { wholeNumberOf } from "../words/fold.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
+import { BEFORE_NO_OUTCOME, isDenied, mayFollow, outcomeAt, outcomeRowAt } from "../words/outcome-words.ts";
 import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
+import { termType } from "../words/term-types.ts";
 import {
   articulationAt,
   freeWordsAt,
@@ -28,7 +30,14 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
   const words = new Words(tokens, vocabulary, text, 0);
   const items: Item[] = [];
   for (let i = 0; i < tokens.length; ) {
-    const found = recognise(words, i, items.at(-1)?.meaning);
+    const before = items.at(-1)?.meaning;
+    const row = rowAt(words, i, before);
+    if (row) {
+      items.push(...row.items);
+      i += row.length;
+      continue;
+    }
+    const found = recognise(words, i, before);
     push(items, found.meaning, tokens[i]!.start, tokens[i + found.length - 1]!.end, text);
     i += found.length;
   }
@@ -42,11 +51,16 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
 export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item; next: number } | undefined {
   const tokens = parted(tokenise(text), vocabulary.notes);
   if (tokens.length < 2) return undefined;
-  const { meaning, length } = recognise(new Words(tokens, vocabulary, text, 0), 0, undefined);
+  const words = new Words(tokens, vocabulary, text, 0);
+  if (rowAt(words, 0, undefined)) return undefined;
+  const { meaning, length } = recognise(words, 0, undefined);
   const next = tokens[length];
-  if (!next || meaning.type === "unknown" || meaning.type === "outcome") return undefined;
+  if (!next || BEARS_ON_NEXT.includes(meaning.type)) return undefined;
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
 }
+
+/** What is read behind them depends on them. */
+const BEARS_ON_NEXT: readonly Meaning["type"][] = ["outcome", ...BEFORE_NO_OUTCOME];
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -61,8 +75,39 @@ function spokenTriesAt(words: Words, i: number): Found | undefined {
 
 type Recogniser = (words: Words, i: number) => Found | undefined;
 
-/** What the words from one token on mean: of all that recognise them the one that takes most, the earlier of two. */
+/** Several meanings that are written as one row. */
+function rowAt(
+  words: Words,
+  i: number,
+  before: Meaning | undefined,
+): { readonly length: number; readonly items: readonly Item[] } | undefined {
+  return mayFollow(before) ? outcomeRowAt(words, i) : undefined;
+}
+
+/** What the words from one token on mean; words that nothing else takes may say as a whole how it went. */
 function recognise(words: Words, i: number, before: Meaning | undefined): Found {
+  const known = termAt(words, i, before);
+  if (known?.meaning.type === "outcome" && isDenied(words, i, known.length, before)) return unknownAt(words, i);
+  if (known?.meaning.type !== "tries" && mayFollow(before)) {
+    const outcome = outcomeAt(words, i, (next) => isTerm(termAt(words, next, OUTCOME)?.meaning));
+    if (outcome && outcome.length > (known?.length ?? 0)) return outcome;
+  }
+  return known ?? numberAt(words, i) ?? unknownAt(words, i);
+}
+
+function unknownAt(words: Words, i: number): Found {
+  return { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
+}
+
+const OUTCOME = { type: "outcome", id: "", says: "not" } as const;
+
+/** What may stand behind an outcome and leave it whole: terms of an entry. */
+function isTerm(meaning: Meaning | undefined): boolean {
+  return meaning !== undefined && (termType(meaning.type) !== undefined || meaning.type === "scale");
+}
+
+/** What the language and the journal know from one token on: the recogniser that takes most, the earlier of two. */
+function termAt(words: Words, i: number, before: Meaning | undefined): Found | undefined {
   const tries = before?.type === "outcome" ? triesAt(words, i) : undefined;
   if (tries) return tries;
   let best: Found | undefined;
@@ -72,7 +117,7 @@ function recognise(words: Words, i: number, before: Meaning | undefined): Found 
   }
   const phrase = phraseAt(words, i);
   if (phrase && (!best || phrase.length > best.length)) best = phrase;
-  return best ?? numberAt(words, i) ?? { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
+  return best;
 }
 
 /** Asking every recogniser at every word is slow, and most words say by their look which ones can answer. */

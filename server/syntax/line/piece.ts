@@ -1,4 +1,5 @@
 import type { Fraction, Item, Meaning, MeaningOf, Tries } from "../words/meaning.ts";
+import { isAmiss } from "../words/outcome-words.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 import { BESIDE, isCondition, MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
@@ -8,9 +9,9 @@ import { readPart } from "./part.ts";
 
 /** What was said of how a tempo went. */
 export interface Said {
-  /** `easy` or `clean`. */
+  /** Something that was said is that it was reached; something keeps it from that (`isAmiss`). */
   readonly good: boolean;
-  readonly tense: boolean;
+  readonly amiss: boolean;
   readonly tries?: Tries;
 }
 
@@ -255,13 +256,14 @@ class Walk {
     this.bpm = topOf(meaning);
   }
 
-  private takeOutcome({ id }: MeaningOf<"outcome">): void {
+  private takeOutcome(meaning: MeaningOf<"outcome">): void {
     this.counted = true;
-    this.say({ good: id === "easy" || id === "clean", tense: id === "tense" });
+    this.tangled ||= meaning.inRow === true;
+    this.say({ good: meaning.says === "reached", amiss: isAmiss(meaning) });
   }
 
-  private say({ good = false, tense = false, tries = this.said?.tries }: Partial<Said>): void {
-    this.said = { good: good || (this.said?.good ?? false), tense: tense || (this.said?.tense ?? false), tries };
+  private say({ good = false, amiss = false, tries = this.said?.tries }: Partial<Said>): void {
+    this.said = { good: good || (this.said?.good ?? false), amiss: amiss || (this.said?.amiss ?? false), tries };
   }
 
   private sayOnce(meaning: Meaning, once: "line" | "tempo" | undefined): void {

@@ -61,6 +61,9 @@ export interface FaultySubject {
   readonly certain: boolean;
 }
 
+/** What an outcome says of its tempo. */
+export type Verdict = "reached" | "nearly" | "not";
+
 export type Tries = { readonly got: number; readonly count: number };
 
 /** What one phrase of an entry or a declaration means. */
@@ -95,7 +98,13 @@ export type Meaning =
   | { readonly type: "note value"; readonly value: Fraction }
   | { readonly type: "tempo"; readonly bpm: number; readonly low?: number; readonly beat?: Fraction }
   | { readonly type: "without click"; readonly id: "slow" | "free" | "no click" }
-  | { readonly type: "outcome"; readonly id: string }
+  | {
+      readonly type: "outcome";
+      readonly id: string;
+      readonly says: Verdict;
+      /** One of several that are written as a row (`✓✓✗`, `ok/ok/no`): dealt out over as many tempos. */
+      readonly inRow?: true;
+    }
   | { readonly type: "tries"; readonly tries: Tries }
   | { readonly type: "times"; readonly count: number }
   | { readonly type: "amount"; readonly minutes: number; readonly possible: boolean }

@@ -1,4 +1,4 @@
-import type { Fraction, Meaning } from "./meaning.ts";
+import type { Fraction, Meaning, Verdict } from "./meaning.ts";
 
 /**
  * A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out.
@@ -172,17 +172,21 @@ function withoutClick(): Phrase[] {
 }
 
 function outcomes(): Phrase[] {
-  const of = (words: string, sentence: string): Phrase =>
-    phrase(words, { type: "outcome", id: words.split(" | ")[0]! }, sentence);
+  const of = (words: string, says: Verdict, sentence: string): Phrase =>
+    phrase(words, { type: "outcome", id: words.split(" | ")[0]!, says }, sentence);
   return [
-    of("easy", "With room to spare; the tempo counts as reached."),
-    of("clean", "Right notes, even, in time; the tempo counts as reached."),
-    of("nearly", "One thing amiss."),
-    of("uneven", "Right notes, but not even."),
-    of("rushed", "It ran away from the beat."),
-    of("slips | slip", "Wrong or missing notes."),
-    of("tense", "Held by effort: it does not count as reached, however clean. Rest, and ask a teacher if it stays."),
-    of("broke down | stopped | breakdown", "It came to a stop."),
+    of("easy", "reached", "With room to spare; the tempo counts as reached."),
+    of("clean", "reached", "Right notes, even, in time; the tempo counts as reached."),
+    of("nearly", "nearly", "One thing amiss."),
+    of("uneven", "not", "Right notes, but not even."),
+    of("rushed", "not", "It ran away from the beat."),
+    of("slips | slip", "not", "Wrong or missing notes."),
+    of(
+      "tense",
+      "not",
+      "Held by effort: it does not count as reached, however clean. Rest, and ask a teacher if it stays.",
+    ),
+    of("broke down | stopped | breakdown", "not", "It came to a stop."),
   ];
 }
 

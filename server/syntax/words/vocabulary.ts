@@ -1,8 +1,11 @@
 import { distance } from "fastest-levenshtein";
+import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
+import { outcomeWords } from "../lexicon/outcomes.ts";
 import { nameKey, phraseKey } from "./fold.ts";
-import type { Meaning } from "./meaning.ts";
+import type { Meaning, MeaningOf, Verdict } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
+import { OutcomeTable } from "./outcome-table.ts";
 import type { Phrase } from "./terms.ts";
 import type { WordClass } from "./word-classes.ts";
 
@@ -21,6 +24,7 @@ export interface DeclaredNames {
   readonly phases: readonly string[];
   readonly activities: readonly string[];
   readonly instruments: readonly string[];
+  readonly outcomes: readonly { readonly words: string; readonly says: Verdict }[];
 }
 
 export const NO_NAMES: DeclaredNames = {
@@ -30,6 +34,7 @@ export const NO_NAMES: DeclaredNames = {
   phases: [],
   activities: [],
   instruments: [],
+  outcomes: [],
 };
 
 /** Every phrase that is known at one place: the language's own and the journal's. Immutable. */
@@ -44,12 +49,15 @@ export class Vocabulary {
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
   readonly numbersInNames: ReadonlySet<string>;
+  /** What says how it went, in whole phrases. */
+  readonly outcomes: OutcomeTable;
 
   constructor(
     readonly own: readonly Phrase[],
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
+    words: readonly OutcomeWords[] = outcomeWords("english"),
     /** What tells the kinds of lines: by the keys of words, a table for each language. */
     private readonly wordClasses: readonly ReadonlyMap<string, readonly WordClass[]>[] = [],
   ) {
@@ -57,6 +65,7 @@ export class Vocabulary {
       ...declared.phases,
       ...declared.activities,
       ...declared.instruments,
+      ...declared.outcomes.map(({ words: name }) => name),
       ...declared.titles.flatMap(({ short }) => short ?? []),
     ];
     this.numbersInNames = new Set(unquoted.flatMap((name) => name.match(/\d+/g) ?? []));
@@ -73,6 +82,12 @@ export class Vocabulary {
     for (const name of declared.activities) this.add(name, { type: "activity", name });
     for (const name of declared.instruments) this.instruments.set(nameKey(name), name);
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
+    const ownOutcomes = declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }) as const);
+    for (const outcome of ownOutcomes) this.add(outcome.id, outcome);
+    this.outcomes = new OutcomeTable(words, [
+      ...ownOutcomes.map((outcome) => [outcome.id, outcome] as const),
+      ...own.flatMap(outcomesOf),
+    ]);
   }
 
   /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */
@@ -171,6 +186,11 @@ export class Vocabulary {
     const key = phraseKey(words);
     if (key) this.phrases.set(key, [meaning, ...(this.phrases.get(key) ?? [])]);
   }
+}
+
+/** An outcome of the format, under each of its names. */
+function outcomesOf({ words, meaning }: Phrase): readonly (readonly [string, MeaningOf<"outcome">])[] {
+  return meaning.type === "outcome" ? words.map((name) => [name, meaning] as const) : [];
 }
 
 function nearestOf(names: readonly string[], word: string, least: number): Near | undefined {

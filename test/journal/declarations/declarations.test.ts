@@ -65,6 +65,8 @@ function said(declared: Declared): string {
       return declared.id;
     case "note value":
       return fractionText(declared.value);
+    case "outcome":
+      return `${declared.name}: ${declared.says}`;
     case "usual articulation":
       return declared.articulation.tonguing;
     case "piece":
@@ -188,6 +190,9 @@ test("names of one's own", () => {
     focus "left thumb"                                  => left thumb
     phase "market band"                                 => market band
     activity "stretching"                               => stretching
+    outcome "in the zone": reached                      => in the zone: reached
+    outcome "half there" Nearly                         => half there: nearly
+    outcome "train wreck": not                          => train wreck: not
   `);
 });
 
@@ -295,5 +300,9 @@ test("faults of aims, set work and names", () => {
     focus "sound" more                      => bad-declaration: more
     phase band                              => bad-declaration: band -> "band"
     activity                                => bad-declaration: activity
+    outcome "in the zone"                   => bad-declaration: outcome "in the zone"
+    outcome "in the zone": good             => bad-declaration: good
+    outcome "in the zone": reachd           => bad-declaration: reachd -> reached
+    outcome zone: reached                   => bad-declaration: zone -> "zone"
   `);
 });

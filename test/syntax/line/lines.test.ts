@@ -83,7 +83,7 @@ test("an entry: a later part is a tempo, a place or an amount", () => {
     Wobble, at 60            => entry: (no subject) | unknown Wobble | tempo 60
     Wobble, 10 min           => entry: (no subject) | unknown Wobble | 10 min
     Wobble, bars 1-4         => entry: (no subject) | unknown Wobble | place bars 1-4
-    C major went well, at 60 => entry: C major | unknown went well | tempo 60
+    C major went well, at 60 => entry: C major | outcome went well | tempo 60
     In the morning, at 60    => entry: (no subject) | unknown In the morning | tempo 60
   `);
 });

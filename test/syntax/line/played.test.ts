@@ -91,9 +91,9 @@ test("outcomes; two may stand together", () => {
     clean, tense    => outcome clean | outcome tense
     at 60: clean    => tempo 60 | outcome clean
     at 60 CLEAN     => tempo 60 | outcome clean
-    at 60 (clean)   => tempo 60 | unknown (clean)
-    at 60 clean!    => tempo 60 | unknown clean!
-    at 60 not clean => tempo 60 | unknown not | outcome clean
+    at 60 (clean)   => tempo 60 | outcome clean
+    at 60 clean!    => tempo 60 | outcome clean
+    at 60 not clean => tempo 60 | outcome not clean
   `);
 });
 

@@ -1,0 +1,82 @@
+import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
+import { phrasesOf } from "../lexicon/outcomes.ts";
+import { fold, phraseKey } from "./fold.ts";
+import type { MeaningOf, Verdict } from "./meaning.ts";
+
+/** The most words that a phrase of the table has. */
+export const LONGEST_OUTCOME = 6;
+
+const VERDICTS: readonly Verdict[] = ["reached", "nearly", "not"];
+const PUNCTUATION = /[.,!?;:()[\]…"“”„«»*]+/gu;
+const ISH = /-?ish$/;
+
+/**
+ * Whole phrases that say how it went: of the languages, and a journal's own. A phrase is looked up as it stands, then
+ * without its intensifiers; spaces, hyphens and the signs of a sentence count for nothing. Nothing is known by a part.
+ */
+export class OutcomeTable {
+  private readonly phrases = new Map<string, MeaningOf<"outcome">>();
+  private readonly openers = new Set<string>();
+  private readonly intensifiers = new Set<string>();
+  private readonly negations = new Set<string>();
+
+  /**
+   * @param languages the first counts where two know a phrase
+   * @param own before all languages
+   */
+  constructor(languages: readonly OutcomeWords[], own: readonly (readonly [string, MeaningOf<"outcome">])[]) {
+    for (const [phrase, meaning] of own) this.add(phrase, meaning);
+    for (const words of languages) {
+      for (const says of VERDICTS) for (const id of phrasesOf(words[says])) this.add(id, { type: "outcome", id, says });
+      for (const phrase of phrasesOf(words.intensifiers)) {
+        this.intensifiers.add(phrase);
+        this.openers.add(keyOf(phrase.split(" ")[0]!));
+      }
+      for (const word of phrasesOf(words.negations)) this.negations.add(fold(word));
+    }
+  }
+
+  /** What the whole of a text says; undefined where the table does not have it. */
+  of(text: string): MeaningOf<"outcome"> | undefined {
+    return this.ofWords(text.trim().split(/\s+/));
+  }
+
+  /** The same for words one after another. */
+  ofWords(words: readonly string[]): MeaningOf<"outcome"> | undefined {
+    if (words.length === 1 && this.phrases.has(words[0]!)) return this.phrases.get(words[0]!);
+    const key = keyOf(words.join(""));
+    return key === "" ? undefined : (this.phrases.get(key) ?? this.withoutIntensifiers(words));
+  }
+
+  /** Whether a phrase may begin with a word. */
+  opens(word: string): boolean {
+    return this.openers.has(keyOf(word)) || this.phrases.has(word) || ISH.test(word);
+  }
+
+  /** Whether a word changes what stands beside it: `not`, `but`. */
+  denies(word: string): boolean {
+    return this.negations.has(fold(word));
+  }
+
+  private withoutIntensifiers(words: readonly string[]): MeaningOf<"outcome"> | undefined {
+    const plain = words.map((word) => fold(word).replace(PUNCTUATION, ""));
+    const left: string[] = [];
+    for (let i = 0; i < plain.length; ) {
+      const two = `${plain[i]} ${plain[i + 1]}`;
+      if (this.intensifiers.has(two)) i += 2;
+      else if (this.intensifiers.has(plain[i]!)) i++;
+      else left.push(plain[i++]!.replace(ISH, ""));
+    }
+    return this.phrases.get(keyOf(left.join("")));
+  }
+
+  private add(phrase: string, meaning: MeaningOf<"outcome">): void {
+    const key = keyOf(phrase) || phrase;
+    this.openers.add(keyOf(phrase.split(" ")[0]!) || phrase);
+    if (!this.phrases.has(key)) this.phrases.set(key, meaning);
+  }
+}
+
+function keyOf(text: string): string {
+  return phraseKey(text).replace(PUNCTUATION, "");
+}
