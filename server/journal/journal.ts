@@ -9,7 +9,7 @@ import { DayWalk, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
-import { languagePhrases } from "./language.ts";
+import { languagePhrases, otherWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock } from "./read-block.ts";
 
@@ -220,6 +220,7 @@ const CONVENTIONS_BYTES = 2_000_000;
  */
 export class Memo {
   private readonly phrases = new Map<NoteNames, readonly Phrase[]>();
+  private readonly others = new Map<NoteNames, ReadonlyMap<string, string>>();
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
@@ -246,7 +247,9 @@ export class Memo {
     if (this.known?.key === key) return this.known.vocabulary;
     const phrases = this.phrases.get(noteNames) ?? languagePhrases(noteNames);
     this.phrases.set(noteNames, phrases);
-    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES);
+    const others = this.others.get(noteNames) ?? otherWords(noteNames);
+    this.others.set(noteNames, others);
+    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES, others);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);

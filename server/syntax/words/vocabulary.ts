@@ -1,8 +1,9 @@
 import { distance } from "fastest-levenshtein";
-import { nameKey, phraseKey } from "./fold.ts";
+import { nameKey, phraseKey, withoutAccents } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
+import { StandardWords } from "./standard-words.ts";
 import type { Phrase } from "./terms.ts";
 
 /** The most words that one phrase is made of. */
@@ -39,6 +40,7 @@ export class Vocabulary {
   private readonly scales = new Map<string, string>();
   private readonly instruments = new Map<string, string>();
   private readonly lists: Partial<Record<"titles" | "subjects" | "instruments" | "words", readonly string[]>> = {};
+  private readonly standards: StandardWords;
   /** Null for a list that was gone through once. */
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
@@ -49,7 +51,10 @@ export class Vocabulary {
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
+    /** Other words for those of the phrases, and what they stand for. */
+    others: ReadonlyMap<string, string> = NO_OTHERS,
   ) {
+    this.standards = new StandardWords(others, () => ({ trade: tradeWords(own), all: this.everyWord() }));
     const unquoted = [
       ...declared.phases,
       ...declared.activities,
@@ -75,6 +80,11 @@ export class Vocabulary {
   /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */
   meanings(key: string): readonly Meaning[] | undefined {
     return this.phrases.get(key);
+  }
+
+  /** The key of the word that another one stands for; undefined where it stands for itself (see `StandardWords`). */
+  standard(key: string): string | undefined {
+    return this.standards.of(key);
   }
 
   /** The declared form of a quoted name; undefined where the journal declares none. */
@@ -135,6 +145,14 @@ export class Vocabulary {
     return this.lists.instruments;
   }
 
+  /** Every word in a phrase, without accents. */
+  private everyWord(): ReadonlySet<string> {
+    const { titles, ...others } = this.declared;
+    const declared = [...titles.flatMap(({ title, short = "" }) => [title, short]), ...Object.values(others).flat()];
+    const phrases = [...this.own.flatMap(({ words }) => words), ...declared];
+    return new Set(phrases.flatMap((phrase) => withoutAccents(phrase).split(/[\s-]+/)));
+  }
+
   private get allWords(): readonly string[] {
     const { titles, phases, activities, instruments } = this.declared;
     this.lists.words ??= [
@@ -158,6 +176,27 @@ export class Vocabulary {
     const key = phraseKey(words);
     if (key) this.phrases.set(key, [meaning, ...(this.phrases.get(key) ?? [])]);
   }
+}
+
+const NO_OTHERS: ReadonlyMap<string, string> = new Map();
+
+/** The meanings in whose words a slip of spelling is passed over. */
+const TRADE: readonly Meaning["type"][] = [
+  "kind",
+  "part of a kind",
+  "chord kind",
+  "figure word",
+  "pattern",
+  "inversion",
+  "articulation",
+  "rhythm",
+  "note value",
+];
+
+function* tradeWords(phrases: readonly Phrase[]): Iterable<string> {
+  for (const { words, meaning, foreign } of phrases)
+    if (TRADE.includes(meaning.type) && !foreign)
+      for (const phrase of words) yield* phrase.toLowerCase().split(/[\s-]+/);
 }
 
 function nearestOf(names: readonly string[], word: string, least: number): Near | undefined {
