@@ -2,6 +2,7 @@ import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
+import { StandardWords } from "../syntax/words/standard-words.ts";
 import type { Phrase } from "../syntax/words/terms.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
@@ -220,7 +221,7 @@ const CONVENTIONS_BYTES = 2_000_000;
  */
 export class Memo {
   private readonly phrases = new Map<NoteNames, readonly Phrase[]>();
-  private readonly others = new Map<NoteNames, ReadonlyMap<string, string>>();
+  private readonly standards = new Map<NoteNames, StandardWords>();
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
@@ -247,9 +248,9 @@ export class Memo {
     if (this.known?.key === key) return this.known.vocabulary;
     const phrases = this.phrases.get(noteNames) ?? languagePhrases(noteNames);
     this.phrases.set(noteNames, phrases);
-    const others = this.others.get(noteNames) ?? otherWords(noteNames);
-    this.others.set(noteNames, others);
-    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES, others);
+    const standards = this.standards.get(noteNames) ?? new StandardWords(phrases, otherWords(noteNames));
+    this.standards.set(noteNames, standards);
+    const vocabulary = new Vocabulary(phrases, noteNames, names.length ? gathered(names) : NO_NAMES, standards);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);

@@ -1,4 +1,4 @@
-import { ChordType } from "tonal";
+import { all } from "@tonaljs/chord-type";
 import { type Degree, MAJOR_SEMITONES } from "../notes/degree.ts";
 import { CHORDS, type ChordKind } from "./chord-kinds.ts";
 
@@ -28,7 +28,7 @@ function dictionary(): readonly ChordSymbols[] {
   const own = new Map<string, ChordSymbols & { symbols: string[] }>();
   for (const chord of CHORDS) own.set(semitonesOf(chord.degrees), { chord, symbols: [] });
   const others: ChordSymbols[] = [];
-  for (const { name, aliases, intervals } of ChordType.all()) {
+  for (const { name, aliases, intervals } of all()) {
     const known = intervals.some(isCompound) ? undefined : own.get(semitonesOf(degreesOf(intervals)));
     if (known) known.symbols.push(...aliases);
     else others.push({ chord: chordOf(name, aliases, intervals), symbols: aliases });
@@ -91,7 +91,7 @@ function sentenceOf(id: string, intervals: readonly string[]): string {
 }
 
 /**
- * Every chord that the dictionary of `tonal` knows by a symbol, those of `CHORDS` first. Its intervals are the
+ * Every chord that the dictionary of `tonal` (its part `@tonaljs/chord-type`) knows by a symbol, those of `CHORDS` first. Its intervals are the
  * dictionary's; ninths, elevenths and thirteenths lie within the octave, as seconds, fourths and sixths.
  */
 export const CHORD_SYMBOLS: readonly ChordSymbols[] = dictionary();

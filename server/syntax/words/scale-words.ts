@@ -45,7 +45,7 @@ function germanTonic(words: Words, i: number): NoteRun | undefined {
 function scaleOf(words: Words, i: number): Found<ScaleMeaning> | undefined {
   if (i > 0 || words.standard(i) !== "scale") return undefined;
   const start = 1 + (words.is(1, ...OF) ? 1 : 0);
-  const scale = tonicAndKind(words, start);
+  const scale = tonicAndKind(words, start) ?? chromatic(words, start) ?? kindOnTonic(words, start);
   if (scale) return { length: start + scale.length, meaning: scale.meaning };
   const tonic = words.note(start);
   return tonic && !tonic.lower && tonic.note.octave === undefined ? loneTonic(tonic, start) : undefined;
@@ -113,12 +113,32 @@ function kindOnTonic(words: Words, i: number): Found<ScaleMeaning> | undefined {
   };
 }
 
+/** What leads to a tonic behind its kind, in the languages of names. */
+const ON = [
+  "on",
+  "from",
+  "off",
+  "von",
+  "ab",
+  "auf",
+  "de",
+  "sur",
+  "van",
+  "vanaf",
+  "op",
+  "di",
+  "da",
+  "su",
+  "desde",
+  "sobre",
+];
+
 /**
  * How many words lead to a tonic behind its kind: `on`, `from`, `starting on`, `off low`; none before an instrument.
  */
 export function leadIn(words: Words, i: number): number {
   const before = words.is(i, "starting", "beginning") ? 1 : 0;
-  const leads = words.is(i + before, "on", "from", "off") && !words.phrase(i + before + 1, "instrument");
+  const leads = words.is(i + before, ...ON) && !words.phrase(i + before + 1, "instrument");
   if (!leads) return 0;
   return before + 1 + (words.is(i + before + 1, ...HEIGHTS) ? 1 : 0);
 }

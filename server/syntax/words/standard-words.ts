@@ -1,5 +1,7 @@
 import { phraseKey, withoutAccents } from "./fold.ts";
+import type { Meaning } from "./meaning.ts";
 import { ORDINARY_WORDS } from "./ordinary-words.ts";
+import type { Phrase } from "./terms.ts";
 
 /** Shorter words are too like each other for a slip to be told. */
 const SHORTEST = 5;
@@ -12,15 +14,13 @@ const LETTERS = /^\p{L}+$/u;
  */
 export class StandardWords {
   private readonly known = new Map<string, string>();
-  /** The trade's words by themselves and without any one of their letters. */
-  private shortened: Map<string, string[]> | undefined;
-  private all: ReadonlySet<string> = new Set();
+  /** Made when the first unknown word comes. */
+  private index: SlipIndex | undefined;
 
   constructor(
+    private readonly phrases: readonly Phrase[],
     /** Keys of words, and of what they stand for. */
     others: ReadonlyMap<string, string>,
-    /** The words in which a slip is passed over, and every word that is known. */
-    private readonly words: () => { readonly trade: Iterable<string>; readonly all: ReadonlySet<string> },
   ) {
     for (const [word, standard] of others) this.known.set(withoutAccents(word), phraseKey(standard));
   }
@@ -31,25 +31,21 @@ export class StandardWords {
    */
   of(key: string): string | undefined {
     const plain = withoutAccents(key);
-    const known = this.known.get(plain) ?? (plain.endsWith(".") ? this.pointed(plain.slice(0, -1)) : undefined);
+    const known = this.known.get(plain) ?? (plain.endsWith(".") ? this.known.get(plain.slice(0, -1)) : undefined);
     if (known !== undefined) return known;
     if (plain.length < SHORTEST || plain.length > LONGEST || !LETTERS.test(plain)) return undefined;
     const near = this.nearest(plain);
     return near === undefined ? undefined : (this.known.get(near) ?? near);
   }
 
-  private pointed(word: string): string | undefined {
-    return this.known.get(word);
-  }
-
   private nearest(word: string): string | undefined {
     if (ORDINARY_WORDS.has(word)) return undefined;
-    this.shortened ??= this.allShortened();
-    if (this.all.has(word)) return undefined;
+    this.index ??= slipIndex(this.phrases, this.known.keys());
+    if (this.index.all.has(word)) return undefined;
     let found: string | undefined;
-    for (const form of shorterForms(word)) {
-      for (const near of this.shortened.get(form) ?? []) {
-        if (near === found || near[0] !== word[0] || isPlural(near, word) || !isOneSlip(near, word)) continue;
+    for (const length of [word.length - 1, word.length, word.length + 1]) {
+      for (const near of this.index.trade.get(shapeOf(word, length)) ?? []) {
+        if (isPlural(near, word) || !isOneSlip(near, word)) continue;
         if (found !== undefined && this.standardOf(found) !== this.standardOf(near)) return undefined;
         found = near;
       }
@@ -60,41 +56,66 @@ export class StandardWords {
   private standardOf(word: string): string {
     return this.known.get(word) ?? word;
   }
-
-  private allShortened(): Map<string, string[]> {
-    const shortened = new Map<string, string[]>();
-    const { trade, all } = this.words();
-    this.all = all;
-    for (const word of [...trade, ...this.known.keys()]) {
-      const plain = withoutAccents(word);
-      if (plain.length < SHORTEST || !LETTERS.test(plain)) continue;
-      for (const form of shorterForms(plain)) {
-        const words = shortened.get(form);
-        if (!words) shortened.set(form, [plain]);
-        else if (!words.includes(plain)) words.push(plain);
-      }
-    }
-    return shortened;
-  }
 }
 
-/** A word, and the same without any one of its letters. */
-function shorterForms(word: string): readonly string[] {
-  const forms = [word];
-  for (let i = 0; i < word.length; i++) forms.push(word.slice(0, i) + word.slice(i + 1));
-  return forms;
+/** The meanings in whose words a slip of spelling is passed over. */
+const TRADE: readonly Meaning["type"][] = [
+  "kind",
+  "part of a kind",
+  "chord kind",
+  "figure word",
+  "pattern",
+  "inversion",
+  "articulation",
+  "rhythm",
+  "note value",
+];
+
+interface SlipIndex {
+  /** The trade's words by their shapes: a slip in the first letter is none. */
+  readonly trade: ReadonlyMap<string, readonly string[]>;
+  /** Every word of the language, without accents. */
+  readonly all: ReadonlySet<string>;
+}
+
+function slipIndex(phrases: readonly Phrase[], others: Iterable<string>): SlipIndex {
+  const all = new Set<string>();
+  const trade = new Set(others);
+  for (const { words, meaning, foreign } of phrases) {
+    for (const word of words.flatMap(wordsIn)) {
+      all.add(word);
+      if (!foreign && TRADE.includes(meaning.type)) trade.add(word);
+    }
+  }
+  const byShape = new Map<string, string[]>();
+  for (const word of trade) {
+    if (word.length < SHORTEST || !LETTERS.test(word)) continue;
+    const shape = shapeOf(word, word.length);
+    const words = byShape.get(shape);
+    if (words) words.push(word);
+    else byShape.set(shape, [word]);
+  }
+  return { trade: byShape, all };
+}
+
+function shapeOf(word: string, length: number): string {
+  return `${word[0]}${length}`;
+}
+
+function wordsIn(phrase: string): readonly string[] {
+  return withoutAccents(phrase).split(/[\s-]+/);
 }
 
 function isPlural(a: string, b: string): boolean {
   return a === `${b}s` || b === `${a}s`;
 }
 
-/** Of two words that have a shorter form in common: whether no more than one slip lies between. */
+/** Whether no more than one slip lies between two words whose lengths differ by one letter at most. */
 function isOneSlip(a: string, b: string): boolean {
-  if (a.length !== b.length) return true;
   let first = 0;
-  while (a[first] === b[first]) first++;
-  let last = a.length - 1;
-  while (last > first && a[last] === b[last]) last--;
-  return last === first || (last === first + 1 && a[first] === b[last] && a[last] === b[first]);
+  while (first < a.length && a[first] === b[first]) first++;
+  if (a.length > b.length) return a.slice(first + 1) === b.slice(first);
+  if (b.length > a.length) return b.slice(first + 1) === a.slice(first);
+  if (a.slice(first + 1) === b.slice(first + 1)) return true;
+  return a[first] === b[first + 1] && a[first + 1] === b[first] && a.slice(first + 2) === b.slice(first + 2);
 }

@@ -1,5 +1,5 @@
 import { distance } from "fastest-levenshtein";
-import { nameKey, phraseKey, withoutAccents } from "./fold.ts";
+import { fold, nameKey, phraseKey } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
@@ -40,7 +40,7 @@ export class Vocabulary {
   private readonly scales = new Map<string, string>();
   private readonly instruments = new Map<string, string>();
   private readonly lists: Partial<Record<"titles" | "subjects" | "instruments" | "words", readonly string[]>> = {};
-  private readonly standards: StandardWords;
+  private readonly declaredWords: ReadonlySet<string>;
   /** Null for a list that was gone through once. */
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
@@ -51,10 +51,9 @@ export class Vocabulary {
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
-    /** Other words for those of the phrases, and what they stand for. */
-    others: ReadonlyMap<string, string> = NO_OTHERS,
+    /** What other words stand for those of the phrases. */
+    private readonly standards: StandardWords = new StandardWords(own, new Map()),
   ) {
-    this.standards = new StandardWords(others, () => ({ trade: tradeWords(own), all: this.everyWord() }));
     const unquoted = [
       ...declared.phases,
       ...declared.activities,
@@ -62,6 +61,7 @@ export class Vocabulary {
       ...declared.titles.flatMap(({ short }) => short ?? []),
     ];
     this.numbersInNames = new Set(unquoted.flatMap((name) => name.match(/\d+/g) ?? []));
+    this.declaredWords = wordsOf(declared);
     for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
     for (const { title, short } of declared.titles) {
       this.titles.set(nameKey(title), title);
@@ -84,7 +84,7 @@ export class Vocabulary {
 
   /** The key of the word that another one stands for; undefined where it stands for itself (see `StandardWords`). */
   standard(key: string): string | undefined {
-    return this.standards.of(key);
+    return this.declaredWords.has(key) ? undefined : this.standards.of(key);
   }
 
   /** The declared form of a quoted name; undefined where the journal declares none. */
@@ -145,14 +145,6 @@ export class Vocabulary {
     return this.lists.instruments;
   }
 
-  /** Every word in a phrase, without accents. */
-  private everyWord(): ReadonlySet<string> {
-    const { titles, ...others } = this.declared;
-    const declared = [...titles.flatMap(({ title, short = "" }) => [title, short]), ...Object.values(others).flat()];
-    const phrases = [...this.own.flatMap(({ words }) => words), ...declared];
-    return new Set(phrases.flatMap((phrase) => withoutAccents(phrase).split(/[\s-]+/)));
-  }
-
   private get allWords(): readonly string[] {
     const { titles, phases, activities, instruments } = this.declared;
     this.lists.words ??= [
@@ -178,25 +170,10 @@ export class Vocabulary {
   }
 }
 
-const NO_OTHERS: ReadonlyMap<string, string> = new Map();
-
-/** The meanings in whose words a slip of spelling is passed over. */
-const TRADE: readonly Meaning["type"][] = [
-  "kind",
-  "part of a kind",
-  "chord kind",
-  "figure word",
-  "pattern",
-  "inversion",
-  "articulation",
-  "rhythm",
-  "note value",
-];
-
-function* tradeWords(phrases: readonly Phrase[]): Iterable<string> {
-  for (const { words, meaning, foreign } of phrases)
-    if (TRADE.includes(meaning.type) && !foreign)
-      for (const phrase of words) yield* phrase.toLowerCase().split(/[\s-]+/);
+/** Every word in a declared name, in the form of keys: a slip is no slip where the journal has the word. */
+function wordsOf({ titles, ...others }: DeclaredNames): ReadonlySet<string> {
+  const names = [...titles.flatMap(({ title, short = "" }) => [title, short]), ...Object.values(others).flat()];
+  return new Set(names.flatMap((name) => fold(name).split(/[\s-]+/)));
 }
 
 function nearestOf(names: readonly string[], word: string, least: number): Near | undefined {
