@@ -28,8 +28,15 @@ function semitonesOf(entry: Entry, reach: Reach | undefined, conventions: Conven
     const notes = subject.notes.filter((note): note is Note => note.octave !== undefined).map(midi);
     return notes.length ? Math.max(...notes) - Math.min(...notes) : undefined;
   }
-  const scale = subject.type === "chain" ? subject.scales[0] : subject.type === "figure" ? subject.scale : subject;
+  const scale = scaleIn(subject);
   return scale && rangeOf(scale, entry, reach, conventions);
+}
+
+/** What tells how far a subject goes: of several the first. */
+function scaleIn(subject: Subject): Subject | undefined {
+  if (subject.type === "chain") return subject.scales[0];
+  if (subject.type === "several") return subject.subjects[0];
+  return subject.type === "figure" ? subject.scale : subject;
 }
 
 /** Patterns stay within the span, but for octaves and tenths, which need two octaves where none are named. */

@@ -3,13 +3,14 @@ import { type Block, changedBlocks, type Document } from "../syntax/document/doc
 import { outcomeWords } from "../syntax/lexicon/outcomes.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
+import { StandardWords } from "../syntax/words/standard-words.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
 import { DayWalk, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
-import { languageClasses, languagePhrases } from "./language.ts";
+import { languageClasses, languagePhrases, otherWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock } from "./read-block.ts";
 
@@ -205,10 +206,12 @@ export class Journal {
 }
 
 function languageOf(noteNames: NoteNames) {
+  const phrases = languagePhrases(noteNames);
   return {
-    phrases: languagePhrases(noteNames),
+    phrases,
     outcomes: outcomeWords(noteNames.id),
     classes: languageClasses(noteNames),
+    standards: new StandardWords(phrases, otherWords(noteNames)),
   };
 }
 
@@ -263,7 +266,7 @@ export class Memo {
     const language = this.languages.get(noteNames) ?? languageOf(noteNames);
     this.languages.set(noteNames, language);
     const declared = names.length ? gathered(names) : NO_NAMES;
-    const vocabulary = new Vocabulary(language.phrases, noteNames, declared, language.outcomes, language.classes);
+    const vocabulary = new Vocabulary(language.phrases, noteNames, declared, language);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);

@@ -1,10 +1,15 @@
-import { CHORDS } from "../music/chords/chord.ts";
+import { CHORD_SYMBOLS } from "../music/chords/chord-dictionary.ts";
+import { CHORDS } from "../music/chords/chord-kinds.ts";
 import { INSTRUMENTS } from "../music/instruments/instruments.ts";
-import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
+import { inLanguage, type NamesId, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kinds.ts";
+import { symbolKey } from "../syntax/words/joined-key.ts";
+import { keySetPhrases } from "../syntax/words/key-sets.ts";
+import type { MeaningOf } from "../syntax/words/meaning.ts";
 import { type Phrase, TERMS } from "../syntax/words/terms.ts";
 import { type WordClass, wordClasses } from "../syntax/words/word-classes.ts";
+import { SUBJECT_WORDS } from "./subject-language.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
 const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
@@ -17,8 +22,8 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
   ["diminished", ["diminished arpeggio", "diminished seventh", "half-whole", "whole-half"]],
   ["dominant", ["dominant seventh", "mixolydian"]],
   ["ascending melodic minor", ["melodic minor, up", "jazz minor"]],
-  ["maj", ["major"]],
-  ["min", ["minor"]],
+  ["harmonisch", ["harmonic minor"]],
+  ["melodisch", ["melodic minor"]],
   ...NOTE_NAMES.flatMap(({ major, minor }) => [
     ...major.map((said) => [said, ["major"]] as const),
     ...minor.map((said) => [said, ["minor"]] as const),
@@ -26,6 +31,8 @@ const PARTS_OF_KINDS: readonly (readonly [string, readonly string[]])[] = [
 ];
 
 const TRIADS = ["major", "minor", "augmented", "diminished"];
+/** Triads that need no further word, as no scale is called so. */
+const BY_THEMSELVES = ["augmented", "aug", "dim"];
 /** Triads that are called common chords. */
 const COMMON = ["major", "minor"];
 
@@ -39,6 +46,11 @@ export function languagePhrases(names: NoteNames): readonly Phrase[] {
     ...kinds(names),
     ...partsOfKinds(names),
     ...chordPhrases(names),
+    ...symbols(),
+    ...figures(names),
+    ...inOtherWords(names),
+    ...keySets(names),
+    minorArpeggios(),
     ...patterns(),
     ...variants(),
     ...instruments(),
@@ -62,7 +74,7 @@ function kinds(noteNames: NoteNames): Phrase[] {
 
 function partsOfKinds({ major, minor }: NoteNames): Phrase[] {
   const own = ["major", "minor", ...major, ...minor];
-  const foreign = NOTE_NAMES.flatMap((names) => [...names.major, ...names.minor]);
+  const foreign = ["harmonisch", "melodisch", ...NOTE_NAMES.flatMap((names) => [...names.major, ...names.minor])];
   return PARTS_OF_KINDS.filter(([word]) => !own.includes(word)).map(([word, offers]) => ({
     words: [word],
     meaning: { type: "part of a kind", offers },
@@ -77,7 +89,7 @@ export function chordPhrases(noteNames: NoteNames): Phrase[] {
     const shapes = [...names, ...shortNames, ...(id === "major" ? [""] : [])];
     const whole = shapes.flatMap((name) =>
       [
-        ...(triad || shortNames.includes(name) ? [] : [name]),
+        ...((triad && !BY_THEMSELVES.includes(name)) || shortNames.includes(name) ? [] : [name]),
         `${name} arpeggio`,
         `${name} arpeggios`,
         `${name} arp`,
@@ -86,12 +98,85 @@ export function chordPhrases(noteNames: NoteNames): Phrase[] {
         ...(COMMON.includes(id) ? [`${name} common chord`] : []),
       ].flatMap((words) => inLanguage(words.trim(), noteNames)),
     );
-    const broken = shapes.flatMap((name) => inLanguage(`${name} broken chord`.trim(), noteNames));
+    const broken = shapes.flatMap((name) =>
+      ["broken chord", "broken arpeggio"].flatMap((shape) => inLanguage(`${name} ${shape}`.trim(), noteNames)),
+    );
     return [
       { words: whole, meaning: { type: "chord kind", id, broken: false }, sentence },
       { words: broken, meaning: { type: "chord kind", id, broken: true }, sentence },
     ] satisfies Phrase[];
   });
+}
+
+/** Chords by their symbols, and those that only the dictionary has by their names. */
+function symbols(): Phrase[] {
+  return CHORD_SYMBOLS.flatMap(({ chord, symbols: written }): Phrase[] => {
+    const { id, sentence } = chord;
+    const meaning = { type: "chord kind", id, broken: false } as const;
+    const bySymbol: Phrase = { words: written.map(symbolKey), meaning, sentence, foreign: true };
+    if (CHORDS.includes(chord)) return [bySymbol];
+    const words = [id, `${id} arpeggio`, `${id} chord`];
+    return [bySymbol, { words, meaning, sentence, foreign: true }];
+  });
+}
+
+function figures({ id }: NoteNames): Phrase[] {
+  return languagesOf(id).flatMap((language) =>
+    Object.entries(SUBJECT_WORDS[language].figures).map(
+      ([figure, words]): Phrase => ({
+        words: words.split(" | "),
+        meaning: { type: "figure word", figure: figure as Figure },
+        foreign: true,
+      }),
+    ),
+  );
+}
+
+/** `C harmonic minor arpeggio`: of the key, whichever the scale. */
+function minorArpeggios(): Phrase {
+  const kinds = KINDS.filter(({ id }) => id.endsWith(" minor")).flatMap(({ names }) => names);
+  const words = kinds.filter((name) => name !== "minor").flatMap((name) => [`${name} arpeggio`, `${name} arp`]);
+  return { words, meaning: { type: "chord kind", id: "minor", broken: false }, foreign: true };
+}
+
+/** Singulars as well: plurals stand for them, in whatever words. */
+function keySets({ id }: NoteNames): Phrase[] {
+  return languagesOf(id)
+    .flatMap((language) => keySetPhrases(SUBJECT_WORDS[language].sets))
+    .map((phrase) => ({ ...phrase, words: phrase.words.flatMap((each) => [each, each.replace(/s$/, "")]) }));
+}
+
+type Figure = MeaningOf<"figure word">["figure"];
+
+/** Names of kinds in several words that have no such word in English: `7e de dominante`. */
+function inOtherWords(names: NoteNames): Phrase[] {
+  const known = [...kinds(names), ...chordPhrases(names)];
+  return languagesOf(names.id).flatMap((language) =>
+    Object.entries(SUBJECT_WORDS[language].standard).flatMap(([standard, words]) => {
+      const several = words.split(" | ").filter((each) => each.includes(" "));
+      const meaning = known.find((phrase) => phrase.words.includes(standard))?.meaning;
+      return several.length > 0 && meaning ? [{ words: several, meaning, foreign: true } satisfies Phrase] : [];
+    }),
+  );
+}
+
+/** Single words that stand for others in names of scales and chords: abbreviations, and the journal's language. */
+export function otherWords({ id }: NoteNames): ReadonlyMap<string, string> {
+  return new Map(
+    languagesOf(id).flatMap((language) =>
+      Object.entries(SUBJECT_WORDS[language].standard).flatMap(([standard, words]) =>
+        words
+          .split(" | ")
+          .filter((word) => !word.includes(" "))
+          .map((word) => [word, standard] as const),
+      ),
+    ),
+  );
+}
+
+/** English words are known in every journal; where both have one, the journal's language says what it means. */
+function languagesOf(id: NamesId): readonly NamesId[] {
+  return id === "english" ? ["english"] : ["english", id];
 }
 
 function patterns(): Phrase[] {

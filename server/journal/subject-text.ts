@@ -15,6 +15,8 @@ export function subjectText(subject: Subject, names: NoteNames): string {
       return subject.title;
     case "chain":
       return subject.scales.map((scale) => scaleText(scale, names)).join(" > ");
+    case "several":
+      return subject.called ?? subject.subjects.map((each) => subjectText(each, names)).join(", ");
     case "figure":
       return figureText(subject, names);
     case "activity":
@@ -55,6 +57,7 @@ function figureText({ figure, notes, scale }: MeaningOf<"figure">, names: NoteNa
   const written = notes.map((note) => noteText(note, names));
   if (figure === "notes") return `notes ${written.join(" ")}`;
   if (figure === "trill") return written[1] ? `trill ${written[0]} with ${written[1]}` : `trill ${written[0]}`;
+  if (figure !== "long tones") return written.length ? `${figure} on ${written.join(" ")}` : figure;
   if (scale) return `long tones on ${scaleText(scale, names)}`;
   return written.length ? `long tones on ${written.join(" ")}` : "long tones";
 }

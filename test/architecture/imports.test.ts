@@ -15,7 +15,7 @@ interface Rule {
  * apart from the folders that they stand in: the one in Node alone, the other in a page without an editor.
  */
 const RULES: Readonly<Record<string, Rule>> = {
-  "server/music": { parts: [] },
+  "server/music": { parts: [], packages: ["@tonaljs/chord-type"] },
   "server/syntax": { parts: [], packages: ["fastest-levenshtein"] },
   "server/journal": { parts: ["syntax", "music"] },
   "server/history": { parts: ["journal", "music", "syntax"], packages: ["simple-statistics"] },

@@ -4,7 +4,7 @@ import { writeNotes } from "../../server/features/commands/write-notes.ts";
 import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { subjectKey, subjectText } from "../../server/journal/subject-text.ts";
-import { CHORDS } from "../../server/music/chords/chord.ts";
+import { CHORDS } from "../../server/music/chords/chord-kinds.ts";
 import { LETTERS, type NoteName, printName } from "../../server/music/notes/note.ts";
 import { type NamesId, NOTE_NAMES } from "../../server/music/notes/note-names.ts";
 import { KINDS } from "../../server/music/scales/kinds.ts";

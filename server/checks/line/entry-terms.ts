@@ -173,6 +173,7 @@ const MISPLACED: Partial<Record<Meaning["type"], string>> = {
   activity: "one line is for one subject, and this is a second one",
   free: "one line is for one subject, and this is a second one",
   chain: "one line is for one subject, and this is a second one",
+  several: "one line is for one subject, and this is a second one",
   "faulty subject": "one line is for one subject, and this is a second one",
   kind: "a kind of scale stands right behind its tonic, as in `D minor`",
   "part of a kind": "a kind of scale stands right behind its tonic, as in `D harmonic minor`",

@@ -34,6 +34,7 @@ const ORDER: readonly MeaningType[] = [
 const UNFIT: Readonly<Record<string, readonly MeaningType[]>> = {
   scale: ["place", "inversion"],
   chain: ["place", "inversion"],
+  several: ["place"],
   chord: ["place"],
   figure: ["place", "inversion", "pattern", "quoted", "variant", "span"],
   title: ["pattern", "quoted", "variant", "inversion", "span"],

@@ -118,15 +118,17 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
       .filter((each) => each.type === "piece" || each.movement === movement)
       .flatMap((each) => pieceParagraphs(each, conventions.names, today));
   }
-  if (subject.type === "chain")
+  if (subject.type === "chain" || subject.type === "several") {
+    const each = subject.type === "chain" ? subject.scales : subject.subjects;
     return explain === "none"
       ? []
-      : subject.scales.map((scale) =>
+      : each.map((one) =>
           [
-            `**${escapedExtract(subjectText(scale, conventions.names))}**`,
-            ...theoryOfSubject(scale, conventions, { explain, hidden }),
+            `**${escapedExtract(subjectText(one, conventions.names))}**`,
+            ...theoryOfSubject(one, conventions, { explain, hidden }),
           ].join("  \n"),
         );
+  }
   if (subject.type === "figure" || subject.type === "activity")
     return subject.scale ? theoryOfSubject(subject.scale, conventions, { explain, hidden }) : [];
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);

@@ -8,7 +8,8 @@ import type { Journal } from "../../journal/journal.ts";
 import { keyOfPiece } from "../../journal/likely-key.ts";
 import type { Subject } from "../../journal/model.ts";
 import { chordWords, subjectText } from "../../journal/subject-text.ts";
-import { CHORDS, chordById } from "../../music/chords/chord.ts";
+import { chordById } from "../../music/chords/chord.ts";
+import { CHORDS } from "../../music/chords/chord-kinds.ts";
 import { chordSignature } from "../../music/chords/chord-signature.ts";
 import { fifthsOf, type NoteName, nameAtFifths, printName } from "../../music/notes/note.ts";
 import { kindText, type NoteNames } from "../../music/notes/note-names.ts";
@@ -118,15 +119,18 @@ function practisedKeys(journal: Journal, days: SpanOfDays, instrument: string | 
   return [...found.values()];
 }
 
-/** The keys of an exercise's subject: one, or those of a chain of scales; none for titles and figures. */
+/** The keys of an exercise's subject: one, or those of a chain or of several; none for titles and figures. */
 function keysOf(journal: Journal, exercise: Exercise): readonly KeyOfSubject[] {
   return journal.memo.of(exercise, "keys", () => {
     const last = exercise.strands[0]!.records.at(-1)!;
     const subject = entryOf(journal, last)?.subject;
-    if (subject?.type === "chord") return [keyOfChord(subject, journal.names)];
-    const scales = subject?.type === "scale" ? [subject] : subject?.type === "chain" ? subject.scales : [];
     const conventions = journal.conventions(last.uri);
-    return scales.map((scale) => keyOfScale(scale, kindOf(scale.kind, scale.declared, conventions), journal.names));
+    const all = subject?.type === "chain" ? subject.scales : subject?.type === "several" ? subject.subjects : [subject];
+    return all.flatMap((each): KeyOfSubject[] => {
+      if (each?.type === "chord") return [keyOfChord(each, journal.names)];
+      if (each?.type !== "scale") return [];
+      return [keyOfScale(each, kindOf(each.kind, each.declared, conventions), journal.names)];
+    });
   });
 }
 

@@ -1,6 +1,6 @@
 import { fifthsOf, type NoteName, nameAtFifths } from "../notes/note.ts";
 import { isKeyTonic, type KeySignature, nearestToNone, signatureAt } from "../scales/signature.ts";
-import type { ChordKind } from "./chord.ts";
+import type { ChordKind } from "./chord-kinds.ts";
 
 /**
  * The signature of an arpeggio: that of its key. Triads and sevenths on a tonic have that key's; the dominant seventh

@@ -1,6 +1,7 @@
 import { type NoteName, pitchClass } from "../notes/note.ts";
 import { bestSpelled, distinctNames, fitOf, inOrder, type Respelled, tonicsAt } from "../notes/note-set.ts";
-import { CHORDS, type ChordKind, chordNames } from "./chord.ts";
+import { chordNames } from "./chord.ts";
+import { CHORDS, type ChordKind } from "./chord-kinds.ts";
 import { isTheoreticalChord } from "./chord-signature.ts";
 
 /** A chord that consists of the notes that were given. */

@@ -1,4 +1,5 @@
-import { type ChordKind, chordById } from "../chords/chord.ts";
+import { chordById } from "../chords/chord.ts";
+import type { ChordKind } from "../chords/chord-kinds.ts";
 import { chordSignature } from "../chords/chord-signature.ts";
 import { type Instrument, isInRange, type Range, soundingNote } from "../instruments/instrument.ts";
 import { type Degree, noteOnDegree } from "../notes/degree.ts";

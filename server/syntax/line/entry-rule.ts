@@ -1,9 +1,19 @@
 import type { Item, Meaning } from "../words/meaning.ts";
 import { isSubjectType } from "../words/term-types.ts";
 import type { Known } from "./piece.ts";
+import { isJoint } from "./several.ts";
 
-const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "title", "quoted", "free", "faulty subject"];
-const KIND_WORDS: readonly Meaning["type"][] = ["scale", "chord", "kind", "chord kind", "faulty subject"];
+const SUBJECTS: readonly Meaning["type"][] = [
+  "scale",
+  "chord",
+  "several",
+  "figure",
+  "title",
+  "quoted",
+  "free",
+  "faulty subject",
+];
+const KIND_WORDS: readonly Meaning["type"][] = ["scale", "chord", "several", "kind", "chord kind", "faulty subject"];
 /** Enough behind a comma for a line to be an entry, whatever stands before. */
 const STRONG: readonly Meaning["type"][] = ["tempo", "place", "amount"];
 /** The outcomes of the format, which are known wherever they stand. */
@@ -127,7 +137,10 @@ function areKnown(items: readonly Item[], behindTempo: boolean): boolean {
     items.length > 0 &&
     items.every((item, i) => {
       counts ||= item.meaning.type === "tempo" || item.meaning.type === "place";
-      return isKnownItem(item, items[i + 1], items.length === 1, counts);
+      return (
+        isKnownItem(item, items[i + 1], items.length === 1, counts) ||
+        (GOING_ON.includes(item.meaning.type) && isBehindJoint(items, i))
+      );
     })
   );
 }
@@ -137,6 +150,18 @@ function isKnownItem({ meaning }: Item, next: Item | undefined, alone: boolean, 
   if (meaning.type === "number" || meaning.type === "range") return counts;
   if (!NO_TERMS.includes(meaning.type)) return true;
   if (meaning.type !== "unknown" || !next) return false;
-  // readable, and mended by a fix: a dash where a comma belongs, `thirds in D minor`, `C and G major`
-  return meaning.words === "-" || (/^(?:in|and|&)$/i.test(meaning.words) && KIND_WORDS.includes(next.meaning.type));
+  // readable: a dash where a comma belongs, `thirds in D minor`, `C and G major`, `D natural/harmonic`
+  const isJoined = KIND_WORDS.includes(next.meaning.type) || next.meaning.type === "part of a kind";
+  const isTonic = next.meaning.type === "note" && !next.meaning.lower && next.meaning.note.octave === undefined;
+  if (/^in$/i.test(meaning.words)) return isJoined || isTonic;
+  return meaning.words === "-" || (isJoint(meaning) && (isJoined || / (?:from|on)$/i.test(meaning.words)));
+}
+
+/** What goes on with a scale behind `/` or `and`: another kind, or the same from another note. */
+const GOING_ON: readonly Meaning["type"][] = ["part of a kind", "note"];
+
+function isBehindJoint(items: readonly Item[], i: number): boolean {
+  return (
+    i > 1 && isJoint(items[i - 1]!.meaning) && KIND_WORDS.concat("part of a kind").includes(items[i - 2]!.meaning.type)
+  );
 }

@@ -1,17 +1,19 @@
+import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type {
   FaultySubject,
   Item,
+  Meaning,
   MeaningOf,
   ScaleMeaning,
   SubjectMeaning,
 } from "../words/meaning.ts";
-import { type NoteReading, noteAt, parted } from "../words/note-word.ts";
-import { tokenise } from "../words/token.ts";
+import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
+import { rowFrom } from "./several.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
 
@@ -27,7 +29,7 @@ export function parseEntry(
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
   const found = subject
     ? { subject, items: behind(subject, rest) }
-    : (chainOf(text, rest) ?? keysInARow(text, end, rest, context) ?? firstSubject(text, rest, context));
+    : (chainOf(text, rest) ?? firstSubject(rest, context, text));
   const items = asSaid(resolveNumbers(found.items, text, found.subject), text);
   for (const item of items) {
     if (item.meaning.type === "signature")
@@ -110,79 +112,22 @@ function asScale(item: Item | undefined): ScaleMeaning | undefined {
   return { type: "scale", tonic: item.meaning.note, kind: "major", declared: false, unsaid: "major" };
 }
 
-/** `C, G and D major`: several keys where one subject belongs. */
-function keysInARow(text: string, end: number, parts: readonly Part[], { vocabulary }: PartContext): Found | undefined {
-  const row: Item[] = [];
-  let taken = 0;
-  for (const part of parts) {
-    if (part.after === ":" || !part.items.every((item, i) => isKeyInRow(item, part.items[i + 1]))) break;
-    row.push(...part.items);
-    taken++;
-    if (row.at(-1)?.meaning.type === "scale") break;
-  }
-  const lastOfPart = parts[taken]?.items ?? [];
-  const lead = row.at(-1)?.meaning.type === "scale" ? -1 : leadingKeys(lastOfPart);
-  if (lead > 0) row.push(...lastOfPart.slice(0, lead));
-  const scale = row.at(-1)?.meaning;
-  const tonics = row.filter((item) => item.meaning.type === "note" || item.meaning.type === "scale");
-  if (tonics.length < 2 || scale?.type !== "scale" || scale.declared) return undefined;
-  const last = row.at(-1)!;
-  const kind = behindTonic(text.slice(last.start, last.end), vocabulary.notes);
-  const rest = text.slice(last.end, end);
-  const lines = tonics.map(
-    (item) => (item === last ? text.slice(last.start, last.end) : `${text.slice(item.start, item.end)} ${kind}`) + rest,
-  );
-  const meaning: FaultySubject = {
-    type: "faulty subject",
-    code: "ambiguous-subject",
-    because: "one line is for one scale",
-    offers: [lines.join("\n")],
-    certain: false,
-  };
-  const items = [...lastOfPart.slice(Math.max(lead, 0)), ...parts.slice(taken + 1).flatMap((part) => part.items)];
-  const others = lead > 0 ? items : parts.slice(taken).flatMap((part) => part.items);
-  return { subject: { start: row[0]!.start, end: last.end, meaning }, items: others };
-}
-
-function isKeyInRow(item: Item, next: Item | undefined): boolean {
-  const { meaning } = item;
-  if (meaning.type === "note") return !meaning.lower && meaning.note.octave === undefined;
-  return (
-    (meaning.type === "unknown" && /^(?:and|&)$/i.test(meaning.words)) ||
-    (meaning.type === "scale" && next === undefined)
-  );
-}
-
-/** How many items in front of a part are keys in a row that ends in a scale, where terms follow it without a comma. */
-function leadingKeys(items: readonly Item[]): number {
-  const scale = items.findIndex((item) => item.meaning.type === "scale");
-  return scale >= 0 && items.slice(0, scale).every((item) => isKeyInRow(item, item)) ? scale + 1 : -1;
-}
-
-function firstSubject(text: string, parts: readonly Part[], context: PartContext): Found {
+function firstSubject(parts: readonly Part[], context: PartContext, text: string): Found {
   const items = parts.flatMap((part) => part.items);
+  const row = rowFrom(parts, 0);
+  if (row) return { subject: row.subject, items: items.slice(row.length) };
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
   if (subject)
     return subject.meaning.type === "figure"
       ? withFurtherNotes(subject as Item<MeaningOf<"figure">>, parts)
       : { subject, items: items.slice(1) };
-  const late = items.findIndex(
-    (item) => item.meaning.type === "scale" || item.meaning.type === "chord" || item.meaning.type === "figure",
-  );
-  if (late <= 0) return { items };
-  return {
-    subject: items[late] as Subject,
-    items: [...items.slice(0, late), ...items.slice(late + 1)].filter((item) => !isJoint(item)),
-  };
+  const late = items.findIndex((item, i) => LATE.includes(item.meaning.type) || isTonicBehindIn(items, i));
+  return late > 0 ? lateSubject(parts, late) : { items };
 }
 
-/** `minor` of `F sharp minor`, `Dur` of `Fis-Dur`. */
-function behindTonic(subject: string, notes: NoteReading): string {
-  const tokens = parted(tokenise(subject), notes);
-  const first = tokens[noteAt(tokens, 0, notes)?.length ?? 1];
-  return first ? subject.slice(first.start) : "";
-}
+/** What is a subject wherever it stands, where none stands first. */
+const LATE: readonly Meaning["type"][] = ["scale", "chord", "figure", "several"];
 
 function asSubject(text: string, item: Item, next: Item | undefined, { vocabulary }: PartContext): Subject | undefined {
   const { start, end, meaning } = item;
@@ -190,6 +135,7 @@ function asSubject(text: string, item: Item, next: Item | undefined, { vocabular
   switch (meaning.type) {
     case "scale":
     case "chord":
+    case "several":
     case "title":
     case "figure":
     case "activity":
@@ -215,7 +161,10 @@ function loneNote(
   { note, lower }: MeaningOf<"note">,
   { at, notes }: { readonly at: (meaning: Subject["meaning"]) => Subject; readonly notes: NoteReading },
 ): Subject {
-  if (note.octave !== undefined) {
+  const { octave, letter, alter } = note;
+  const chord = octave === undefined || lower ? undefined : CHORDS_BY_FIGURE[octave];
+  if (chord !== undefined) return at({ type: "chord", root: { letter, alter }, chord, broken: false });
+  if (octave !== undefined) {
     return at({
       type: "faulty subject",
       code: "ambiguous-subject",
@@ -236,6 +185,26 @@ function loneNote(
   });
 }
 
+/** `thirds in C`. */
+function isTonicBehindIn(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1]?.meaning;
+  return i > 1 && before?.type === "unknown" && /^in$/i.test(before.words) && asScale(items[i]) !== undefined;
+}
+
+/** `thirds in D minor`, `slow D minor`: word order is free. */
+function lateSubject(parts: readonly Part[], late: number): Found {
+  const items = parts.flatMap((part) => part.items);
+  const before = items.slice(0, late).filter((item) => !isJoint(item));
+  const row = rowFrom(parts, late);
+  const rest = items.slice(late + (row?.length ?? 1)).filter((item) => !isJoint(item));
+  return { subject: row?.subject ?? plainSubject(items[late]!), items: [...before, ...rest] };
+}
+
+/** A tonic alone is major. */
+function plainSubject(item: Item): Subject {
+  const { start, end, meaning } = item;
+  return meaning.type === "note" ? { start, end, meaning: asScale(item)! } : (item as Subject);
+}
 function isJoint(item: Item): boolean {
   return item.meaning.type === "unknown" && /^(?:in|on|of)$/i.test(item.meaning.words);
 }

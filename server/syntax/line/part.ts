@@ -1,4 +1,5 @@
 import { wholeNumberOf } from "../words/fold.ts";
+import { keysApart } from "../words/joined-key.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
 import { BEFORE_NO_OUTCOME, isDenied, mayFollow, outcomeAt, outcomeRowAt } from "../words/outcome-words.ts";
@@ -16,7 +17,7 @@ import {
   stepsAt,
 } from "../words/term-words.ts";
 import { BEATS } from "../words/terms.ts";
-import { tokenise } from "../words/token.ts";
+import { type Token, tokenise } from "../words/token.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { type Found, Words } from "../words/words.ts";
 
@@ -26,7 +27,7 @@ import { type Found, Words } from "../words/words.ts";
  * its arguments.
  */
 export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] {
-  const tokens = parted(tokenise(text), vocabulary.notes);
+  const tokens = keysApart(parted(tokenise(text), vocabulary.notes), vocabulary);
   const words = new Words(tokens, vocabulary, text, 0);
   const items: Item[] = [];
   for (let i = 0; i < tokens.length; ) {
@@ -49,18 +50,23 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
  * stands before. Undefined where it does, as of tries behind an outcome and of unknown words, or where nothing follows.
  */
 export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item; next: number } | undefined {
-  const tokens = parted(tokenise(text), vocabulary.notes);
+  const tokens = keysApart(parted(tokenise(text), vocabulary.notes), vocabulary);
   if (tokens.length < 2) return undefined;
   const words = new Words(tokens, vocabulary, text, 0);
   if (rowAt(words, 0, undefined)) return undefined;
   const { meaning, length } = recognise(words, 0, undefined);
   const next = tokens[length];
-  if (!next || BEARS_ON_NEXT.includes(meaning.type)) return undefined;
+  if (!next || BEARS_ON_NEXT.includes(meaning.type) || isWrittenOut(next, text)) return undefined;
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
 }
 
 /** What is read behind them depends on them. */
 const BEARS_ON_NEXT: readonly Meaning["type"][] = ["outcome", ...BEFORE_NO_OUTCOME];
+
+/** A letter that stands for a kind does so behind a tonic only. */
+function isWrittenOut({ start, end, text: meant, quote }: Token, text: string): boolean {
+  return !quote && text.slice(start, end) !== meant;
+}
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -130,7 +136,8 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   if (opened) return opened;
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
   if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
-  return SHAPED.test(words.typed(i)) ? SHAPES : NO_RECOGNISERS;
+  if (SHAPED.test(words.typed(i))) return SHAPES;
+  return i === 0 && words.standard(i) === "scale" ? SUBJECTS : NO_RECOGNISERS;
 }
 
 const QUANTITIES: readonly Recogniser[] = [
@@ -144,13 +151,14 @@ const QUANTITIES: readonly Recogniser[] = [
   timesAt,
   clockAt,
 ];
-/** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Dm`, `Fis`, `H`. */
-const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi|maj|M)/u;
+/** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Bflat`, `Fis`, `H`, `f'`. */
+const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫'’-]|\d$|flat$|sharp$)|^[A-Ha-h](?:is|es|s)(?:is|es)?\d?$/u;
 const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
 const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt];
 const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
+const SUBJECTS: readonly Recogniser[] = [subjectAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
 
 /** The words that open what no table of phrases holds. */
@@ -169,7 +177,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
       ["once twice", [timesAt]],
       ["straight", [evenAt]],
       ["slur slurs slurred tongue tongued", [articulationAt]],
-      ["notes note trill trills long long-tones long-tone longtones longtone done", [subjectAt]],
+      ["done all", [subjectAt]],
       [[...PLACE_OPENERS].join(" "), [placeAt]],
     ] as const
   ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),
@@ -184,7 +192,10 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "activity":
     case "kind":
     case "chord kind":
-      return subjectAt(words, i) ?? phrase;
+      return subjectAt(words, i) ?? (MINUTES.includes(words.word(i)) ? undefined : phrase);
+    case "several":
+    case "figure word":
+      return subjectAt(words, i);
     case "articulation":
       return articulationAt(words, i);
     case "instrument":
@@ -194,8 +205,13 @@ function phraseAt(words: Words, i: number): Found | undefined {
   }
 }
 
+/** No kind where no tonic stands before. */
+const MINUTES = ["min", "min."];
+
 const ORDER = [
   "title",
+  "several",
+  "figure word",
   "activity",
   "instrument",
   "pattern",

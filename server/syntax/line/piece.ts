@@ -182,7 +182,7 @@ export function pieceOf(
 }
 
 /** What could be the subject of a line, or one of several keys in a row. */
-const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "chain", "note", "faulty subject"];
+const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "chain", "several", "note", "faulty subject"];
 
 const PHASE_TERMS: readonly Meaning["type"][] = ["amount", "focus", "with"];
 

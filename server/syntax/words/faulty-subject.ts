@@ -1,17 +1,14 @@
 import type { FaultySubject, WrittenNote } from "./meaning.ts";
-import { hasTooManySigns, noteOf } from "./note-word.ts";
+import { hasTooManySigns } from "./note-word.ts";
 import { type Found, type Words, withScaleWord } from "./words.ts";
 
 const TONIC_LIKE = /^(?:[A-Za-z](?:[#♯b♭x𝄪𝄫]{0,6})|[A-H](?:is|es|isis|eses)|As|Es|Ases|Eses)\d?$/u;
-const ABBREVIATED = /^([A-G](?:##|#|x|♯|bb|b|♭|𝄪|𝄫)?)(m|min|mi|maj|M)$/u;
 
-/** What opens like a subject and cannot be one: `H minor`, `Dm`, `D dur`, `D harmonic`. */
+/** What opens like a subject and cannot be one: `H minor`, `D diminished`, `D mjor`. */
 export function faultyAt(words: Words, i: number): Found<FaultySubject> | undefined {
   return (
     unknownTonic(words, i) ??
-    abbreviated(words, i) ??
     halfKind(words, i) ??
-    seventhByFigure(words, i) ??
     misspeltKind(words, i) ??
     undeclaredScale(words, i) ??
     beyondDoubleSigns(words, i)
@@ -38,20 +35,13 @@ function unknownTonic(words: Words, i: number): Found<FaultySubject> | undefined
 }
 
 /** The German names, and letters with too many signs; nothing is guessed for other letters. */
-function tonicsMeant(typed: string): readonly WrittenNote[] {
+export function tonicsMeant(typed: string): readonly WrittenNote[] {
   if (/^h$/i.test(typed)) return [{ letter: "B", alter: 0 }];
   if (/^h[b♭]$/i.test(typed)) return [{ letter: "B", alter: -1 }];
-  const german = /^([A-G])(is|es|s)$/.exec(typed);
-  return german ? [{ letter: german[1] as WrittenNote["letter"], alter: german[2] === "is" ? 1 : -1 }] : [];
-}
-
-function abbreviated(words: Words, i: number): Found<FaultySubject> | undefined {
-  const match = ABBREVIATED.exec(words.typed(i));
-  if (!match) return undefined;
-  const kind = match[2] === "m" || match[2] === "min" || match[2] === "mi" ? "minor" : "major";
-  const { notes } = words.vocabulary;
-  const offer = notes.key(noteOf(match[1]!, notes)!.note, kind, match[1]!);
-  return ambiguous(1, `the kind in "${words.typed(i)}" is not written out`, [offer], true);
+  const german = /^([A-Ga-g])(is|es|s)$/.exec(typed);
+  return german
+    ? [{ letter: german[1]!.toUpperCase() as WrittenNote["letter"], alter: german[2] === "is" ? 1 : -1 }]
+    : [];
 }
 
 function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
@@ -67,16 +57,6 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
     offers,
     offers.length === 1 && !words.phrase(i + length, "kind"), // `D harmonic major` is another scale
   );
-}
-
-/** `G7 arpeggio`: as a chord symbol it is the dominant seventh, as a note the G of octave seven. */
-function seventhByFigure(words: Words, i: number): Found<FaultySubject> | undefined {
-  const root = words.note(i);
-  const kind = root?.note.octave === 7 ? words.phrase(i + root.length, "chord kind") : undefined;
-  if (!root || kind?.meaning.id !== "major") return undefined;
-  const tonic = words.text(i, i + root.length).replace(/7$/, "");
-  const because = `"${words.text(i, i + root.length)}" may name a chord or a note`;
-  return ambiguous(root.length + kind.length, because, [`${tonic} dominant seventh`, `${tonic} arpeggio`], false);
 }
 
 /** `D mjor`: a tonic, and a word that is nearly a kind. */

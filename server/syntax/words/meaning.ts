@@ -29,13 +29,21 @@ export type SubjectMeaning =
   | { readonly type: "title"; readonly title: string; readonly declared: boolean }
   | {
       readonly type: "figure";
-      readonly figure: "notes" | "long tones" | "trill";
+      readonly figure: "notes" | "long tones" | "trill" | "five-note scale" | "nine-note scale";
       readonly notes: readonly WrittenNote[];
       readonly scale?: ScaleMeaning;
     }
   | { readonly type: "chain"; readonly scales: readonly ScaleMeaning[] }
+  | {
+      /** Practised one after another on one line; `called` where they have a name together, as `all major scales`. */
+      readonly type: "several";
+      readonly subjects: readonly SingleSubject[];
+      readonly called?: string;
+    }
   | { readonly type: "activity"; readonly name: string; readonly scale?: ScaleMeaning }
   | { readonly type: "free"; readonly words: string };
+
+export type SingleSubject = Extract<SubjectMeaning, { readonly type: "scale" | "chord" | "figure" }>;
 
 export interface ScaleMeaning {
   readonly type: "scale";
@@ -73,6 +81,7 @@ export type Meaning =
   | { readonly type: "kind"; readonly id: string; readonly unsaid?: "natural" | "octatonic" }
   | { readonly type: "part of a kind"; readonly offers: readonly string[] }
   | { readonly type: "chord kind"; readonly id: string; readonly broken: boolean }
+  | { readonly type: "figure word"; readonly figure: MeaningOf<"figure">["figure"] }
   | { readonly type: "note"; readonly note: WrittenNote; readonly lower: boolean }
   | { readonly type: "quoted"; readonly text: string; readonly closed: boolean }
   | { readonly type: "pattern"; readonly id: string }

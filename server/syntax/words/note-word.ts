@@ -3,6 +3,8 @@ import type { WrittenNote } from "./meaning.ts";
 import type { Token } from "./token.ts";
 
 const NOTE = /^([A-Ga-g])(##|#|x|𝄪|♯♯|♯|bb|b|𝄫|♭♭|♭)?(\d)?$/u;
+/** `f'`: small letters with strokes, from the octave of middle C on. */
+const STROKED = /^([a-g])(##|#|x|𝄪|♯♯|♯|bb|b|𝄫|♭♭|♭)?(['’′]{1,5})$/u;
 const ALTER: Readonly<Record<string, number>> = {
   "#": 1,
   "♯": 1,
@@ -78,6 +80,10 @@ export function noteOf(word: string, { words, strokes }: NoteReading): Spelled |
   return { note: { ...note, octave: octave.startsWith("'") ? MIDDLE - 1 + octave.length : Number(octave) }, lower };
 }
 
+function octaveOf(sign: string): number {
+  return /\d/.test(sign) ? Number(sign) : MIDDLE - 1 + sign.length;
+}
+
 /** The octave that begins with middle C. */
 const MIDDLE = 4;
 const OCTAVE = /^(.+?)(\d|'{1,5})?$/su;
@@ -107,10 +113,10 @@ function isBare(word: string, { words }: NoteReading): boolean {
 }
 
 function englishNote(word: string): Spelled | undefined {
-  const match = NOTE.exec(word);
+  const match = NOTE.exec(word) ?? STROKED.exec(word);
   if (!match) return undefined;
   const letter = match[1]!.toUpperCase() as WrittenNote["letter"];
-  const octave = match[3] === undefined ? {} : { octave: Number(match[3]) };
+  const octave = match[3] === undefined ? {} : { octave: octaveOf(match[3]) };
   return { note: { letter, alter: match[2] ? ALTER[match[2]]! : 0, ...octave }, lower: match[1]! >= "a" };
 }
 
@@ -140,8 +146,16 @@ function spokenAccidental(word: string | undefined, { accidentals }: NoteReading
   return word === undefined ? undefined : accidentals.get(withoutAccents(word).replaceAll("-", ""));
 }
 
-/** `F-sharp`, `B-flat`. */
+const IN_ONE = /^([A-Ga-g])(flat|sharp)$/i;
+
+/** `F-sharp`, `B-flat`; `Bflat`. */
 function hyphenated(token: Token, reading: NoteReading): NoteRun | undefined {
+  const inOne = IN_ONE.exec(token.text);
+  if (inOne) {
+    const plain = noteOf(inOne[1]!, reading);
+    const alter = inOne[2]!.toLowerCase() === "flat" ? -1 : 1;
+    return plain && { note: { ...plain.note, alter }, lower: plain.lower, length: 1 };
+  }
   const hyphen = token.text.search(/[-‐‑]/u);
   if (hyphen <= 0) return undefined;
   const alter = spokenAccidental(token.text.slice(hyphen + 1), reading);

@@ -1,11 +1,12 @@
 import { distance } from "fastest-levenshtein";
 import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
 import { outcomeWords } from "../lexicon/outcomes.ts";
-import { nameKey, phraseKey } from "./fold.ts";
+import { fold, nameKey, phraseKey } from "./fold.ts";
 import type { Meaning, MeaningOf, Verdict } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
 import { OutcomeTable } from "./outcome-table.ts";
+import { StandardWords } from "./standard-words.ts";
 import type { Phrase } from "./terms.ts";
 import type { WordClass } from "./word-classes.ts";
 
@@ -37,6 +38,16 @@ export const NO_NAMES: DeclaredNames = {
   outcomes: [],
 };
 
+/** The tables of a journal's languages beside the phrases. */
+export interface LanguageWords {
+  /** What says how it went, in whole phrases. */
+  readonly outcomes: readonly OutcomeWords[];
+  /** What tells the kinds of lines: by the keys of words, a table for each language. */
+  readonly classes: readonly ReadonlyMap<string, readonly WordClass[]>[];
+  /** What other words stand for those of the phrases. */
+  readonly standards: StandardWords;
+}
+
 /** Every phrase that is known at one place: the language's own and the journal's. Immutable. */
 export class Vocabulary {
   private readonly phrases = new Map<string, readonly Meaning[]>();
@@ -45,6 +56,9 @@ export class Vocabulary {
   private readonly scales = new Map<string, string>();
   private readonly instruments = new Map<string, string>();
   private readonly lists: Partial<Record<"titles" | "subjects" | "instruments" | "words", readonly string[]>> = {};
+  private readonly declaredWords: ReadonlySet<string>;
+  private readonly wordClasses: LanguageWords["classes"];
+  private readonly standards: StandardWords;
   /** Null for a list that was gone through once. */
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
@@ -57,10 +71,11 @@ export class Vocabulary {
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
-    words: readonly OutcomeWords[] = outcomeWords("english"),
-    /** What tells the kinds of lines: by the keys of words, a table for each language. */
-    private readonly wordClasses: readonly ReadonlyMap<string, readonly WordClass[]>[] = [],
+    language: Partial<LanguageWords> = {},
   ) {
+    const { outcomes = outcomeWords("english"), classes = [], standards } = language;
+    this.wordClasses = classes;
+    this.standards = standards ?? new StandardWords(own, new Map());
     const unquoted = [
       ...declared.phases,
       ...declared.activities,
@@ -69,6 +84,7 @@ export class Vocabulary {
       ...declared.titles.flatMap(({ short }) => short ?? []),
     ];
     this.numbersInNames = new Set(unquoted.flatMap((name) => name.match(/\d+/g) ?? []));
+    this.declaredWords = wordsOf(declared);
     for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
     for (const { title, short } of declared.titles) {
       this.titles.set(nameKey(title), title);
@@ -84,7 +100,7 @@ export class Vocabulary {
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
     const ownOutcomes = declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }) as const);
     for (const outcome of ownOutcomes) this.add(outcome.id, outcome);
-    this.outcomes = new OutcomeTable(words, [
+    this.outcomes = new OutcomeTable(outcomes, [
       ...ownOutcomes.map((outcome) => [outcome.id, outcome] as const),
       ...own.flatMap(outcomesOf),
     ]);
@@ -103,6 +119,11 @@ export class Vocabulary {
       if (own) found = found ? [...found, ...own] : own;
     }
     return found;
+  }
+
+  /** The key of the word that another one stands for; undefined where it stands for itself (see `StandardWords`). */
+  standard(key: string): string | undefined {
+    return this.declaredWords.has(key) ? undefined : this.standards.of(key);
   }
 
   /** The declared form of a quoted name; undefined where the journal declares none. */
@@ -191,6 +212,16 @@ export class Vocabulary {
 /** An outcome of the format, under each of its names. */
 function outcomesOf({ words, meaning }: Phrase): readonly (readonly [string, MeaningOf<"outcome">])[] {
   return meaning.type === "outcome" ? words.map((name) => [name, meaning] as const) : [];
+}
+
+/** Every word in a declared name, in the form of keys: a slip is no slip where the journal has the word. */
+function wordsOf({ titles, outcomes, ...others }: DeclaredNames): ReadonlySet<string> {
+  const names = [
+    ...titles.flatMap(({ title, short = "" }) => [title, short]),
+    ...outcomes.map(({ words }) => words),
+    ...Object.values(others).flat(),
+  ];
+  return new Set(names.flatMap((name) => fold(name).split(/[\s-]+/)));
 }
 
 function nearestOf(names: readonly string[], word: string, least: number): Near | undefined {

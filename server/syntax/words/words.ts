@@ -13,6 +13,7 @@ export interface Found<M extends Meaning = Meaning> {
 /** The tokens of one part, with the questions that every recogniser asks of them. */
 export class Words {
   private readonly keys: string[] = [];
+  private readonly standardKeys: string[] = [];
   private readonly phrases: (readonly Phrases[])[] = [];
   private readonly lower: string[] = [];
   /** Null where none begins. */
@@ -37,6 +38,13 @@ export class Words {
   typed(i: number): string {
     const token = this.tokens[i];
     return token && !token.quote ? token.text : "";
+  }
+
+  /** The word at a token, or the word of the tables that it stands for: `scale` for `Tonleiter`. */
+  standard(i: number): string {
+    const token = this.tokens[i];
+    if (!token || token.quote) return "";
+    return this.standardKey(i, this.key(i, token));
   }
 
   is(i: number, ...words: readonly string[]): boolean {
@@ -79,17 +87,25 @@ export class Words {
     if (known) return known;
     const found: Phrases[] = [];
     let key = "";
+    let standardKey = "";
     for (let n = 1; n <= LONGEST_PHRASE; n++) {
       const token = this.tokens[i + n - 1];
       if (!token || token.quote || token.text === "=" || token.text === "|") break;
       const own = this.key(i + n - 1, token);
       if (own === "") break; // a dash by itself joins no phrase
       key += own;
+      standardKey += this.standardKey(i + n - 1, own);
       const meanings = this.vocabulary.meanings(key);
-      if (meanings) found.unshift({ length: n, meanings });
+      const others = standardKey === key ? undefined : this.vocabulary.meanings(standardKey);
+      if (meanings || others) found.unshift({ length: n, meanings: [...(meanings ?? []), ...(others ?? [])] });
     }
     this.phrases[i] = found;
     return found;
+  }
+
+  private standardKey(i: number, key: string): string {
+    this.standardKeys[i] ??= this.vocabulary.standard(key) ?? key;
+    return this.standardKeys[i];
   }
 
   private key(i: number, { text }: Token): string {
@@ -118,5 +134,10 @@ interface Phrases {
 
 /** `scale` or `mode` behind a kind is welcome: the length with it. */
 export function withScaleWord(words: Words, i: number, length: number): number {
-  return words.is(i + length, "scale", "mode") ? length + 1 : length;
+  return words.standard(i + length) === "scale" || words.is(i + length, "mode") ? length + 1 : length;
+}
+
+/** The first of the longest. */
+export function longest<F extends Found>(found: readonly (F | undefined)[]): F | undefined {
+  return found.reduce((best, each) => (each && (!best || each.length > best.length) ? each : best), undefined);
 }

@@ -1,6 +1,6 @@
 import type { Finding, FindingFix } from "../../../server/checks/finding.ts";
 import type { ClaimedExercise } from "../../../server/checks/notes/note-list.ts";
-import { CHORDS } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import { parseNote } from "../../../server/music/notes/note.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../../server/music/patterns/notes-to-play.ts";

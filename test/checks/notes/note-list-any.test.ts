@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type ClaimedExercise, checkNoteList } from "../../../server/checks/notes/note-list.ts";
-import { CHORDS } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import { INSTRUMENTS } from "../../../server/music/instruments/instruments.ts";
 import { LETTERS } from "../../../server/music/notes/note.ts";
 import { NOTE_NAMES } from "../../../server/music/notes/note-names.ts";

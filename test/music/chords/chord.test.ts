@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { CHORDS, chordById, chordNames, chordNote } from "../../../server/music/chords/chord.ts";
+import { chordById, chordNames, chordNote } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import { parseNote, printName, printNote } from "../../../server/music/notes/note.ts";
 import reference from "../../reference/scales-other-and-arpeggios.json" with { type: "json" };
 

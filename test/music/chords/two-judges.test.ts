@@ -1,7 +1,8 @@
 import teoria, { type Note as TeoriaNote } from "teoria";
 import { Chord, Interval, Key, Midi, Scale, Note as Tonal } from "tonal";
 import { describe, expect, test } from "vitest";
-import { CHORDS, chordNames } from "../../../server/music/chords/chord.ts";
+import { chordNames } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import {
   LETTERS,
   midi,

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { CHORDS, chordNames } from "../../../server/music/chords/chord.ts";
+import { chordNames } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import {
   fifthsOf,
   type Interval,

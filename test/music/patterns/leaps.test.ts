@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { CHORDS } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { LETTERS, type Note, parseNote, printNote, sameName } from "../../../server/music/notes/note.ts";
 import { fnv1a, shuffled, xorshift32 } from "../../../server/music/patterns/draw.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CHORDS } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import { isInRange } from "../../../server/music/instruments/instrument.ts";
 import { INSTRUMENTS, instrumentById } from "../../../server/music/instruments/instruments.ts";
 import { LETTERS, midi, type Note, parseNote, pitchClass, printNote } from "../../../server/music/notes/note.ts";

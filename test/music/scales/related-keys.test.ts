@@ -1,7 +1,8 @@
 import { Key, Mode, Note } from "tonal";
 import { describe, expect, test } from "vitest";
-import { CHORDS, chordById, chordNames } from "../../../server/music/chords/chord.ts";
+import { chordById, chordNames } from "../../../server/music/chords/chord.ts";
 import { collectionOfChord } from "../../../server/music/chords/chord-collection.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import {
   LETTERS,
   type NoteName,

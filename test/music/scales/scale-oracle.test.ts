@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { Chord, Scale } from "tonal";
 import { describe, expect, test } from "vitest";
-import { CHORDS, chordNames } from "../../../server/music/chords/chord.ts";
+import { chordNames } from "../../../server/music/chords/chord.ts";
+import { CHORDS } from "../../../server/music/chords/chord-kinds.ts";
 import { LETTERS, midi, type NoteName, pitchClass, printName, sameName } from "../../../server/music/notes/note.ts";
 import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
 import { chromaticSpellings, degreeNote, scaleNames } from "../../../server/music/scales/scale.ts";

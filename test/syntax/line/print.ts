@@ -82,6 +82,7 @@ export function meaningText(meaning: Meaning): string {
     case "title":
     case "figure":
     case "chain":
+    case "several":
     case "activity":
     case "free":
     case "faulty subject":
@@ -135,6 +136,8 @@ export function meaningText(meaning: Meaning): string {
       return `last note ${noteText(meaning.note)}`;
     case "part of a kind":
       return `part of ${meaning.offers.join(" or ")}`;
+    case "figure word":
+      return `figure word ${meaning.figure}`;
     case "done":
       return "done";
     default:

@@ -152,32 +152,32 @@ test("what cannot stand, and what may be meant", () => {
     Es major             => entry: unknown-key: Eb major
     P major              => entry: unknown-key
     F### major           => entry: unknown-key
-    Dm                   => entry: ambiguous-subject, certain: D minor
-    Dmin                 => entry: ambiguous-subject, certain: D minor
-    CM                   => entry: ambiguous-subject, certain: C major
-    Cmaj                 => entry: ambiguous-subject, certain: C major
-    D dur                => entry: ambiguous-subject, certain: D major
-    d moll               => entry: ambiguous-subject, certain: d minor
-    D harmonic           => entry: ambiguous-subject, certain: D harmonic minor
+    Dm                   => entry: D natural minor (natural unsaid)
+    Dmin                 => entry: D natural minor (natural unsaid)
+    CM                   => entry: C major
+    Cmaj                 => entry: C major
+    D dur                => entry: D major
+    d moll               => entry: D natural minor (natural unsaid)
+    D harmonic           => entry: D harmonic minor
     D pentatonic         => entry: ambiguous-subject: D major pentatonic or D minor pentatonic
     C diminished scale   => entry: ambiguous-subject: C half-whole or C whole-half
     "unknown scale" on D => entry: unknown-declaration
-    C7                   => entry: ambiguous-subject: notes C7 or long tones on C7
-    thirds in D minor    => entry: no-subject, certain: D minor, thirds | pattern thirds
-    slow D minor         => entry: no-subject, certain: D minor, slow | without click slow
-    slow, D minor        => entry: no-subject, certain: D minor, slow | without click slow
-    in thirds D minor    => entry: no-subject, certain: D minor, in thirds | pattern thirds
-    C, G and D major     => entry: ambiguous-subject: C major / G major / D major
-    C G and D major      => entry: ambiguous-subject: C major / G major / D major
-    C and G major        => entry: ambiguous-subject: C major / G major
+    C7                   => entry: C dominant seventh
+    thirds in D minor    => entry: D natural minor (natural unsaid) | pattern thirds
+    slow D minor         => entry: D natural minor (natural unsaid) | without click slow
+    slow, D minor        => entry: D natural minor (natural unsaid) | without click slow
+    in thirds D minor    => entry: D natural minor (natural unsaid) | pattern thirds
+    C, G and D major     => entry: C major, G major, D major
+    C G and D major      => entry: C major, G major, D major
+    C and G major        => entry: C major, G major
     thirds, slow         => entry: (no subject) | pattern thirds | without click slow
   `);
 });
 
 test("a second subject", () => {
   check(`
-    C major, G major     => entry: C major | second subject G major
-    C major and G major  => entry: C major | unknown and | second subject G major
+    C major, G major     => entry: C major, G major
+    C major and G major  => entry: C major, G major
     D minor, notes E5 F5 => entry: D natural minor (natural unsaid) | second subject notes E5 F5
     D minor minor        => entry: D natural minor (natural unsaid) | kind natural minor
   `);
@@ -281,6 +281,6 @@ test("activities", () => {
 test("free words", () => {
   check(`
     done "clap it" => entry: done clap it
-    done D minor   => entry: no-subject, certain: D minor, done | done
+    done D minor   => entry: D natural minor (natural unsaid) | done
   `);
 });

@@ -1,0 +1,180 @@
+import type { Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
+import type { Part } from "./cut.ts";
+
+/** What is practised, and the items that stand before and behind it. */
+export interface Row {
+  readonly subject: Item<MeaningOf<"several"> | ScaleMeaning>;
+  /** How many items it takes. */
+  readonly length: number;
+}
+
+/** An item, and whether it is the first of its part, behind what sign. */
+interface Placed {
+  readonly item: Item;
+  readonly first: boolean;
+  readonly after: string;
+}
+
+/**
+ * Several subjects in a row from an item on: `C major, G major`, `C, G and D major`, `G major & arpeggio`,
+ * `g# natural/harmonic/melodic`; and a kind behind a comma that tells the minor before it: `D minor, harmonic`.
+ * Undefined where one subject stands alone.
+ */
+export function rowFrom(parts: readonly Part[], from: number): Row | undefined {
+  const placed = placedItems(parts).slice(from);
+  const set = keySet(placed);
+  if (set) return set;
+  const row = new SubjectRow();
+  let at = 0;
+  while (at < placed.length) {
+    const { item, first, after } = placed[at]!;
+    if (first && at > 0 && after !== ",") break;
+    const joint = isJoint(item.meaning) ? 1 : 0;
+    const next = placed[at + joint];
+    if (!next || (joint && (next.first || at === 0))) break;
+    const led = item.meaning.type === "unknown" && / (?:from|on)$/i.test(item.meaning.words);
+    const standing = { joined: joint > 0, led: led && joint > 0, behindComma: next.first && at > 0 };
+    if (!row.take(next.item, standing, at + joint + 1)) break;
+    at += joint + 1;
+  }
+  return row.found();
+}
+
+function placedItems(parts: readonly Part[]): readonly Placed[] {
+  return parts.flatMap(({ items, after }) => items.map((item, i) => ({ item, first: i === 0, after })));
+}
+
+/** `all majors, circle of fourths`: the order of the keys does not change which they are. */
+function keySet(placed: readonly Placed[]): Row | undefined {
+  const [set, order] = placed;
+  if (set?.item.meaning.type !== "several") return undefined;
+  const also = order?.item.meaning.type === "several" && order.item.meaning.called?.startsWith("circle ");
+  return { subject: set.item as Row["subject"], length: also ? 2 : 1 };
+}
+
+const JOINT = /^(?:and|&|\+|\/|und|et|e|y|en|u)(?: from| on)?$/i;
+
+/** Whether words join two subjects: `C and G major`, `E major / E minor`. */
+export function isJoint(meaning: Meaning): boolean {
+  return meaning.type === "unknown" && JOINT.test(meaning.words);
+}
+
+interface Standing {
+  /** Behind `and` or a stroke. */
+  readonly joined: boolean;
+  /** Behind `/ from`: on another tonic the same. */
+  readonly led: boolean;
+  readonly behindComma: boolean;
+}
+
+/** Gathers subjects; letters take the kind that follows. */
+class SubjectRow {
+  private readonly subjects: SingleSubject[] = [];
+  private waiting: WrittenNote[] = [];
+  private refined: ScaleMeaning | undefined;
+  private length = 0;
+  private start = -1;
+  private end = 0;
+
+  /** False where an item does not go on with the row. @param length with it, in items */
+  take(item: Item, standing: Standing, length: number): boolean {
+    if (this.refined || !this.takeMeaning(item.meaning, standing)) return false;
+    if (this.start < 0) this.start = item.start;
+    if (this.waiting.length > 0) return true;
+    this.length = length;
+    this.end = item.end;
+    return true;
+  }
+
+  found(): Row | undefined {
+    const { start, end, length, refined, subjects } = this;
+    if (refined) return { subject: { start, end, meaning: refined }, length };
+    return subjects.length > 1
+      ? { subject: { start, end, meaning: { type: "several", subjects } }, length }
+      : undefined;
+  }
+
+  private takeMeaning(meaning: Meaning, standing: Standing): boolean {
+    switch (meaning.type) {
+      case "note":
+        return this.takeNote(meaning, standing);
+      case "scale":
+      case "chord":
+        return this.takeSubject(meaning);
+      case "figure":
+        return meaning.figure === "trill" && this.waiting.length === 0 && this.areTrills() && this.add(meaning);
+      case "kind":
+      case "part of a kind":
+        return this.takeKind(meaning, standing);
+      case "chord kind":
+        return standing.joined && this.takeChord(meaning);
+      default:
+        return false;
+    }
+  }
+
+  private areTrills(): boolean {
+    return this.subjects.every(({ type }) => type === "figure");
+  }
+
+  /** A letter waits for its kind; behind `scales F` each is major. */
+  private takeNote({ note, lower }: MeaningOf<"note">, { led }: Standing): boolean {
+    const before = this.subjects.at(-1);
+    if (led) return before?.type === "scale" && this.add(onNote(before, note));
+    if (lower || note.octave !== undefined) return false;
+    const last = this.subjects.at(-1);
+    if (last?.type === "scale" && last.unsaid === "major" && this.waiting.length === 0)
+      return this.add({ type: "scale", tonic: note, kind: "major", declared: false, unsaid: "major" });
+    this.waiting.push(note);
+    return true;
+  }
+
+  private takeSubject(subject: ScaleMeaning | MeaningOf<"chord">): boolean {
+    const isOfItsOwn = subject.type === "scale" && (subject.declared || subject.fromLowest || subject.to);
+    if (this.waiting.length > 0 && isOfItsOwn) return false;
+    const { waiting } = this;
+    this.waiting = [];
+    if (subject.type === "scale" && subject.unsaid !== "major") this.tellKind(subject);
+    for (const note of waiting) this.add(onNote(subject, note));
+    return this.add(subject);
+  }
+
+  /** `scales F C G maj`: what was left unsaid is told at the end. */
+  private tellKind({ kind, unsaid }: ScaleMeaning): void {
+    for (const [i, each] of this.subjects.entries())
+      if (each.type === "scale" && each.unsaid === "major")
+        this.subjects[i] = { type: "scale", tonic: each.tonic, kind, declared: false, ...(unsaid ? { unsaid } : {}) };
+  }
+
+  private takeKind(meaning: MeaningOf<"kind" | "part of a kind">, { joined, behindComma }: Standing): boolean {
+    const last = this.subjects.at(-1);
+    const kind = meaning.type === "kind" ? meaning.id : soleOffer(meaning);
+    if (last?.type !== "scale" || this.waiting.length > 0 || kind === undefined) return false;
+    if (joined) return this.add({ type: "scale", tonic: last.tonic, kind, declared: false });
+    if (!behindComma || last.unsaid !== "natural" || !kind.endsWith(" minor") || this.subjects.length > 1) return false;
+    this.refined = { type: "scale", tonic: last.tonic, kind, declared: false };
+    return true;
+  }
+
+  private takeChord({ id, broken }: MeaningOf<"chord kind">): boolean {
+    const last = this.subjects.at(-1);
+    if (!last || last.type === "figure" || this.waiting.length > 0) return false;
+    const root = last.type === "scale" ? last.tonic : last.root;
+    const isMinor = last.type === "scale" ? last.kind.endsWith("minor") : last.chord === "minor";
+    return this.add({ type: "chord", root, chord: id === "major" && isMinor ? "minor" : id, broken });
+  }
+
+  private add(subject: SingleSubject): true {
+    this.subjects.push(subject);
+    return true;
+  }
+}
+
+function soleOffer({ offers }: MeaningOf<"part of a kind">): string | undefined {
+  return offers.length === 1 ? offers[0] : undefined;
+}
+
+function onNote(subject: ScaleMeaning | MeaningOf<"chord">, note: WrittenNote): SingleSubject {
+  if (subject.type === "scale") return { ...subject, tonic: note };
+  return { type: "chord", root: note, chord: subject.chord, broken: subject.broken };
+}

@@ -1,0 +1,81 @@
+import { fold } from "./fold.ts";
+import type { MeaningOf, WrittenNote } from "./meaning.ts";
+import { leadIn, OF } from "./scale-words.ts";
+import type { Found, Words } from "./words.ts";
+
+const FIFTH_ABOVE: Readonly<Record<WrittenNote["letter"], WrittenNote["letter"]>> = {
+  C: "G",
+  D: "A",
+  E: "B",
+  F: "C",
+  G: "D",
+  A: "E",
+  B: "F",
+};
+
+/** `D minor arpeggio`, `A dominant seventh`, `diminished seventh on A`, `dominant seventh in D`. */
+export function chordAt(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
+  const root = words.note(i);
+  if (!root) return chordOnRoot(words, i) ?? dominantIn(words, i);
+  const kind = words.phrase(i + root.length, "chord kind") ?? seventhAt(words, i + root.length);
+  if (!kind) return undefined;
+  const { id, broken } = kind.meaning;
+  const length = root.length + kind.length;
+  const figure = root.note.octave === undefined ? undefined : CHORDS_BY_FIGURE[root.note.octave];
+  const { letter, alter } = root.note;
+  if (figure !== undefined && !broken && (id === figure || (id === "major" && !isMajorSaid(words, i + root.length))))
+    return { length, meaning: { type: "chord", root: { letter, alter }, chord: figure, broken } };
+  return { length, meaning: { type: "chord", root: root.note, chord: id, broken } };
+}
+
+/** `F 7th`: by habit the dominant's. */
+function seventhAt(words: Words, i: number): Found<MeaningOf<"chord kind">> | undefined {
+  if (!words.is(i, "7th", "seventh")) return undefined;
+  const length = words.standard(i + 1) === "arpeggio" ? 2 : 1;
+  return { length, meaning: { type: "chord kind", id: "dominant seventh", broken: false } };
+}
+
+/** What a figure behind a root names where it is no octave: `C7`, `C6 arpeggio`. */
+export const CHORDS_BY_FIGURE: Readonly<Record<number, string>> = {
+  6: "major sixth",
+  7: "dominant seventh",
+  9: "dominant ninth",
+};
+
+function isMajorSaid(words: Words, i: number): boolean {
+  return words.standard(i) === "major" || words.vocabulary.notes.major.some((said) => fold(said) === words.word(i));
+}
+
+/** `diminished seventh starting on A`, `arpeggio of D minor`. */
+function chordOnRoot(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
+  const kind = words.phrase(i, "chord kind");
+  if (!kind) return undefined;
+  const { id: chord, broken } = kind.meaning;
+  const isBare = chord === "major" && !isMajorSaid(words, i);
+  const isOf = i === 0 && isBare && words.is(kind.length, ...OF);
+  const led = leadIn(words, i + kind.length) || (isOf ? 1 : 0);
+  const start = i + kind.length + (isBare && i === 0 && !led ? 0 : led);
+  const root = led || (isBare && i === 0 && words.phrase(start + 1, "kind")) ? words.note(start) : undefined;
+  if (!root) return undefined;
+  const mode = isBare ? words.phrase(start + root.length, "kind") : undefined;
+  const isMode = mode?.meaning.id === "major" || mode?.meaning.unsaid === "natural";
+  const length = start - i + root.length + (isMode ? mode!.length : 0);
+  const meant = isMode && mode!.meaning.id !== "major" ? "minor" : chord;
+  return { length, meaning: { type: "chord", root: root.note, chord: meant, broken } };
+}
+
+/** A dominant seventh by its key. */
+function dominantIn(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
+  const dominant = words.phrase(i, "chord kind");
+  if (dominant?.meaning.id !== "dominant seventh" || !words.is(i + dominant.length, "in", "of")) return undefined;
+  const key = words.note(i + dominant.length + 1);
+  if (!key) return undefined;
+  const end = dominant.length + 1 + key.length;
+  const major = words.phrase(i + end, "kind")?.meaning.id === "major" ? 1 : 0;
+  const { id: chord, broken } = dominant.meaning;
+  return { length: end + major, meaning: { type: "chord", root: fifthAbove(key.note), chord, broken, key: key.note } };
+}
+
+function fifthAbove({ letter, alter }: WrittenNote): WrittenNote {
+  return { letter: FIFTH_ABOVE[letter], alter: letter === "B" ? alter + 1 : alter };
+}

@@ -1,0 +1,81 @@
+import type { MeaningOf } from "./meaning.ts";
+import { heightAt, isPair, notesAt, rangeAt } from "./note-rows.ts";
+import { scaleAt } from "./scale-words.ts";
+import type { Found, Words } from "./words.ts";
+
+type Figure = MeaningOf<"figure">;
+
+/** `notes E5 F5`, `long tones on F4 C5`, `long tones on D minor`, `trill E6 with F6`, `B to C trill`. */
+export function figureAt(words: Words, i: number): Found<Figure> | undefined {
+  const named = words.phrase(i, "figure word");
+  if (!named) return betweenNotes(words, i);
+  const start = i + named.length;
+  switch (named.meaning.figure) {
+    case "notes":
+      return notesNamed(words, i, start);
+    case "trill":
+      return trill(words, i, start);
+    case "long tones":
+      return longTones(words, i, start);
+    default:
+      return scaleOfNotes(words, i, start, named.meaning.figure);
+  }
+}
+
+function notesNamed(words: Words, i: number, start: number): Found<Figure> | undefined {
+  const { notes, length } = rangeAt(words, start) ?? notesAt(words, start);
+  return notes.length > 0
+    ? { length: start - i + length, meaning: { type: "figure", figure: "notes", notes } }
+    : undefined;
+}
+
+/** `Bb to C trill`; `A to B back and forth`, whose direction stays a term. */
+function betweenNotes(words: Words, i: number): Found<Figure> | undefined {
+  const pair = words.note(i) || isPair(words, i) ? rangeAt(words, i) : undefined;
+  if (!pair) return undefined;
+  const { notes, length } = pair;
+  const behind = words.phrase(i + length, "figure word", "direction");
+  if (behind?.meaning.type === "figure word" && behind.meaning.figure === "trill")
+    return { length: length + behind.length, meaning: { type: "figure", figure: "trill", notes } };
+  const turns = behind?.meaning.type === "direction" && behind.meaning.id === "back and forth";
+  return turns ? { length, meaning: { type: "figure", figure: "notes", notes } } : undefined;
+}
+
+function longTones(words: Words, i: number, named: number): Found<Figure> {
+  const bare = { length: named - i, meaning: { type: "figure", figure: "long tones", notes: [] } } as const;
+  const on = words.is(named, "on", "in");
+  const range = on ? undefined : rangeAt(words, named + (words.is(named, "from") ? 1 : 0));
+  if (range) return { length: named - i + (words.is(named, "from") ? 1 : 0) + range.length, meaning: bare.meaning };
+  const start = named + (on ? 1 : 0);
+  if (words.phrase(start, "instrument")) return bare; // `on A clarinet` is no note A
+  const scale = scaleAt(words, start);
+  if (scale && !scale.meaning.fromLowest)
+    return { length: start - i + scale.length, meaning: { ...bare.meaning, scale: scale.meaning } };
+  const { notes, length } = notesAt(words, start);
+  return notes.length > 0 ? { length: start - i + length, meaning: { ...bare.meaning, notes } } : bare;
+}
+
+function trill(words: Words, i: number, named: number): Found<Figure> | undefined {
+  const start = named + (words.is(named, "on") ? 1 : 0);
+  const pair = rangeAt(words, start);
+  if (pair) return { length: start - i + pair.length, meaning: { type: "figure", figure: "trill", notes: pair.notes } };
+  const at = start + heightAt(words, start);
+  const main = words.note(at);
+  if (!main) return undefined;
+  const upper = words.note(at + main.length);
+  const notes = upper ? [main.note, upper.note] : [main.note];
+  return {
+    length: at - i + main.length + (upper?.length ?? 0),
+    meaning: { type: "figure", figure: "trill", notes },
+  };
+}
+
+/** `five-note scale on D`. */
+function scaleOfNotes(words: Words, i: number, named: number, figure: Figure["figure"]): Found<Figure> {
+  const on = words.is(named, "on", "in", "from") ? words.note(named + 1) : undefined;
+  const isTonic = on && !on.lower;
+  return {
+    length: named - i + (isTonic ? 1 + on.length : 0),
+    meaning: { type: "figure", figure, notes: isTonic ? [on.note] : [] },
+  };
+}

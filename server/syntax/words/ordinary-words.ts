@@ -1,0 +1,11 @@
+/** Words of everyday English that are a slip away from one of the trade's, and are never taken for it. */
+export const ORDINARY_WORDS: ReadonlySet<string> = new Set(
+  (
+    "drill thrill still trial right light tight night might sight hold tune tunes tones round notes noted piece peace " +
+    "pace place lines liner scare scald stale scalp mayor mayors manor miner minors grill shrill frill stave trail " +
+    "scary threw three there these those fines first fight pitch patch thinks thing things third thirty weeks money " +
+    "month ahead short shirt start stars party ports stops steps state stage quite quiet quick think thank event " +
+    "events tongue tongues sling sting swine broker broke blows bluer cords chore chores altar alter nature tread " +
+    "trial trials double doubled dotted potted staple sextet triple triplet quarter"
+  ).split(" "),
+);
