@@ -3,6 +3,8 @@ import { INSTRUMENTS } from "../music/instruments/instruments.ts";
 import { inLanguage, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kinds.ts";
+import { lexiconPhrases } from "../syntax/words/lexicon-phrases.ts";
+import { merged } from "../syntax/words/phrase.ts";
 import { type Phrase, TERMS } from "../syntax/words/terms.ts";
 
 /** Words that belong to a kind of scale and do not name one by themselves, or name it in another language. */
@@ -30,11 +32,11 @@ const COMMON = ["major", "minor"];
 
 /**
  * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and
- * minor are called as notes are named, and in English.
+ * minor are called as notes are named, and in English; other terms likewise, where the lexicon has them.
  */
 export function languagePhrases(names: NoteNames): readonly Phrase[] {
   return [
-    ...TERMS,
+    ...(names.id === "english" ? TERMS : merged([...TERMS, ...lexiconPhrases(names.id)])),
     ...kinds(names),
     ...partsOfKinds(names),
     ...chordPhrases(names),

@@ -36,6 +36,7 @@ const UNFIT: Readonly<Record<string, readonly MeaningType[]>> = {
   chain: ["place", "inversion"],
   chord: ["place"],
   figure: ["place", "inversion", "pattern", "quoted", "variant", "span"],
+  technique: ["place", "inversion", "quoted", "variant"],
   title: ["pattern", "quoted", "variant", "inversion", "span"],
   activity: ORDER.filter((type) => !["manner", "focus", "with", "instrument", "amount", "done", "date"].includes(type)),
 };

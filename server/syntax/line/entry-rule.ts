@@ -30,8 +30,13 @@ export function knownOf(items: readonly Item[]): Known {
     empty: first === undefined,
     opensSubject: first !== undefined && SUBJECTS.includes(first),
     namesKind: items.some(({ meaning }) => KIND_WORDS.includes(meaning.type)),
-    strong: first !== undefined && STRONG.includes(first),
+    strong: first !== undefined && STRONG.includes(first) && !isNamedPlace(items[0]!.meaning),
   };
+}
+
+/** `coda`, `complete`: a place by its name alone is a word of prose, too. */
+function isNamedPlace(meaning: Meaning): boolean {
+  return meaning.type === "place" && meaning.word === "named";
 }
 
 /**

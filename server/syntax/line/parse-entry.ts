@@ -186,6 +186,7 @@ function asSubject(text: string, item: Item, next: Item | undefined, { vocabular
     case "title":
     case "figure":
     case "activity":
+    case "technique":
     case "free":
     case "faulty subject":
       return at(meaning);

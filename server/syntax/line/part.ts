@@ -1,18 +1,12 @@
+import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
-import type { Item, Meaning } from "../words/meaning.ts";
+import type { Fraction, Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
-import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "../words/quantity-words.ts";
+import { furtherPlace, looksLikePlace, placeAt } from "../words/place-words.ts";
+import { ABOUT_OPENERS, amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
-import {
-  articulationAt,
-  freeWordsAt,
-  instrumentAt,
-  PLACE_OPENERS,
-  placeAt,
-  rhythmAt,
-  stepsAt,
-} from "../words/term-words.ts";
+import { freeWordsAt, instrumentAt, rhythmAt, stepsAt } from "../words/term-words.ts";
 import { BEATS } from "../words/terms.ts";
 import { tokenise } from "../words/token.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
@@ -44,9 +38,12 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   if (tokens.length < 2) return undefined;
   const { meaning, length } = recognise(new Words(tokens, vocabulary, text, 0), 0, undefined);
   const next = tokens[length];
-  if (!next || meaning.type === "unknown" || meaning.type === "outcome") return undefined;
+  if (!next || meaning.type === "unknown" || meaning.type === "outcome" || LEANING.test(next.text)) return undefined;
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
 }
+
+/** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `2+2`. */
+const LEANING = /^(?:in|mm\.?|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -65,8 +62,11 @@ type Recogniser = (words: Words, i: number) => Found | undefined;
 function recognise(words: Words, i: number, before: Meaning | undefined): Found {
   const tries = before?.type === "outcome" ? triesAt(words, i) : undefined;
   if (tries) return tries;
+  const division = before?.type === "tempo" && before.beat ? divisionAt(words, i, before.beat) : undefined;
+  if (division) return division;
   let best: Found | undefined;
   for (const recogniser of recognisersOf(words, i)) {
+    if (recogniser === placeAt && isTempoSign(words, i, before)) continue;
     const found = recogniser(words, i);
     if (found && (!best || found.length > best.length)) best = found;
   }
@@ -74,6 +74,41 @@ function recognise(words: Words, i: number, before: Meaning | undefined): Found 
   if (phrase && (!best || phrase.length > best.length)) best = phrase;
   return best ?? numberAt(words, i) ?? { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
 }
+
+/** `crotchet 60 in 4s`: how many notes to the beat. */
+function divisionAt(words: Words, i: number, { numerator, denominator }: Fraction): Found | undefined {
+  const parts = words.is(i, "in") ? DIVISIONS.get(words.word(i + 1)) : undefined;
+  if (parts === undefined) return undefined;
+  const shared = numerator % parts === 0;
+  const value = shared
+    ? { numerator: numerator / parts, denominator }
+    : { numerator, denominator: denominator * parts };
+  return { length: 2, meaning: { type: "note value", value } };
+}
+
+const DIVISIONS: ReadonlyMap<string, number> = new Map(
+  "2s twos 3s threes 4s fours 5s fives 6s sixes"
+    .split(" ")
+    .map((word, n) => [word, 2 + Math.floor(n / 2)] as const),
+);
+
+/** `mm 60-72` behind what is played by notes: a tempo, no bars. */
+function isTempoSign(words: Words, i: number, before: Meaning | undefined): boolean {
+  return before !== undefined && words.is(i, "mm", "mm.") && PLAYED_BY_NOTES.includes(before.type);
+}
+
+const PLAYED_BY_NOTES: readonly Meaning["type"][] = [
+  "scale",
+  "chord",
+  "kind",
+  "note",
+  "pattern",
+  "articulation",
+  "span",
+  "note value",
+  "rhythm",
+  "direction",
+];
 
 /** Asking every recogniser at every word is slow, and most words say by their look which ones can answer. */
 function recognisersOf(words: Words, i: number): readonly Recogniser[] {
@@ -85,7 +120,8 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   if (opened) return opened;
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
   if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
-  return SHAPED.test(words.typed(i)) ? SHAPES : NO_RECOGNISERS;
+  if (SHAPED.test(words.typed(i)) || looksLikeArticulation(words.typed(i))) return SHAPES;
+  return words.phrase(i, "place word") || looksLikePlace(words.typed(i)) || word.endsWith(".") ? PLACES : NO_RECOGNISERS;
 }
 
 const QUANTITIES: readonly Recogniser[] = [
@@ -93,6 +129,7 @@ const QUANTITIES: readonly Recogniser[] = [
   spokenTriesAt,
   amountAt,
   spanAt,
+  articulationAt,
   placeAt,
   signatureAt,
   countAt,
@@ -101,10 +138,11 @@ const QUANTITIES: readonly Recogniser[] = [
 ];
 /** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Dm`, `Fis`, `H`. */
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi|maj|M)/u;
-const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];
+const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanAt, amountAt, noteItem];
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
-const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt];
+const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
+const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt, amountAt, placeAt];
 const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
 
@@ -115,17 +153,21 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
       ["at @", [tempoAt, clockAt]],
       [[...BEATS.keys(), "dotted"].join(" "), [tempoAt]],
       ["goal", [goalAt]],
-      ["from range", [spanAt, dateAt]],
-      ["by due until", [dateAt]],
+      ["from range", [spanAt, dateAt, placeAt]],
+      ["to up", [spanAt, placeAt]],
+      ["tenth ninth twelfth", [spanAt]],
+      ["by due", [dateAt]],
+      ["until", [dateAt, placeAt]],
       ["on", [instrumentAt, dateAt]],
-      ["last", [lastNoteAt]],
+      ["last", [lastNoteAt, placeAt]],
       ["focus with sore", [freeWordsAt]],
       ["steps step", [stepsAt]],
       ["once twice", [timesAt]],
       ["straight", [evenAt]],
-      ["slur slurs slurred tongue tongued", [articulationAt]],
+      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt]],
       ["notes note trill trills long long-tones long-tone longtones longtone done", [subjectAt]],
-      [[...PLACE_OPENERS].join(" "), [placeAt]],
+      ["upbeat", [placeAt]],
+      [ABOUT_OPENERS.join(" "), [amountAt]],
     ] as const
   ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),
 );
@@ -141,7 +183,11 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "chord kind":
       return subjectAt(words, i) ?? phrase;
     case "articulation":
-      return articulationAt(words, i);
+      return techniqueAt(words, i) ?? articulationAt(words, i);
+    case "technique":
+      return techniqueAt(words, i);
+    case "place":
+      return furtherPlace(words, i, { length: phrase.length, meaning: phrase.meaning });
     case "instrument":
       return phrase.meaning.behindOn ? undefined : phrase;
     default:
@@ -157,7 +203,7 @@ const ORDER = [
   "span",
   "articulation",
   "rhythm",
-  "place",
+  "technique",
   "chord kind",
   "direction",
   "note value",
@@ -170,6 +216,7 @@ const ORDER = [
   "line word",
   "done",
   "amount",
+  "place",
   "signature",
   "weekday",
   "kind",

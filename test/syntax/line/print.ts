@@ -83,6 +83,7 @@ export function meaningText(meaning: Meaning): string {
     case "figure":
     case "chain":
     case "activity":
+    case "technique":
     case "free":
     case "faulty subject":
       return `second subject ${subjectOf(meaning)}`;
@@ -110,7 +111,9 @@ export function meaningText(meaning: Meaning): string {
     case "days":
       return `${type} ${meaning.count}`;
     case "amount":
-      return meaning.possible ? `${meaning.minutes} min` : "impossible amount";
+      return meaning.possible
+        ? `${meaning.about ? "about " : ""}${meaning.minutes} min${meaning.each ? " each" : ""}`
+        : "impossible amount";
     case "with":
     case "focus":
     case "sore":
@@ -136,7 +139,8 @@ export function meaningText(meaning: Meaning): string {
     case "part of a kind":
       return `part of ${meaning.offers.join(" or ")}`;
     case "done":
-      return "done";
+    case "place word":
+      return type;
     default:
       return `${type} ${meaning.id}`;
   }
