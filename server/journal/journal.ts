@@ -205,7 +205,15 @@ export class Journal {
 }
 
 /** Declarations that settle nothing for other entries. */
-const WITHOUT_CONVENTION: readonly Declared["type"][] = ["aim", "set", "concert", "names", "phase", "activity"];
+const WITHOUT_CONVENTION: readonly Declared["type"][] = [
+  "aim",
+  "set",
+  "concert",
+  "names",
+  "phase",
+  "activity",
+  "articulation",
+];
 
 /** Half-typed declarations each settle something else, and much may hang on that: the latest handful is remembered. */
 function conventionsMemo(): BoundedMemo<Conventions> {

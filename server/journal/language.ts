@@ -35,12 +35,14 @@ const COMMON = ["major", "minor"];
  * minor are called as notes are named, and in English; other terms likewise, where the lexicon has them.
  */
 export function languagePhrases(names: NoteNames): readonly Phrase[] {
+  const terms = names.id === "english" ? TERMS : merged([...TERMS, ...lexiconPhrases(names.id)]);
+  const isPattern = ({ meaning }: Phrase): boolean => meaning.type === "pattern";
   return [
-    ...(names.id === "english" ? TERMS : merged([...TERMS, ...lexiconPhrases(names.id)])),
+    ...terms.filter((each) => !isPattern(each)),
     ...kinds(names),
     ...partsOfKinds(names),
     ...chordPhrases(names),
-    ...patterns(),
+    ...merged([...patterns(), ...terms.filter(isPattern)]),
     ...variants(),
     ...instruments(),
   ];

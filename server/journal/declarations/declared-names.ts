@@ -6,12 +6,15 @@ import { NAMING_WORDS } from "../../syntax/line/naming-line.ts";
 import { fold } from "../../syntax/words/fold.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import type { DeclaredNames } from "../../syntax/words/vocabulary.ts";
+import { TONGUINGS, tonguingOf } from "./tonguing.ts";
 
 /** One name that a block declares. */
 export interface DeclaredName {
   readonly word: string;
   readonly name: string;
   readonly short?: string;
+  /** What stands behind the colon of an articulation. */
+  readonly tonguing?: string;
 }
 
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
@@ -44,11 +47,16 @@ function declaredName(line: string): DeclaredName | undefined {
   const [quoted, as, short] = tokenise(line.slice(declared.end));
   if (!quoted?.quote || !quoted.text.trim()) return undefined;
   const name = { word: declared.word, name: quoted.text.trim().replace(/\s+/g, " ") };
+  if (declared.word === "articulation") return { ...name, tonguing: behindColon(line, declared.end + quoted.end) };
   if (as?.text.toLowerCase() !== "as" || !short) return name;
   const words = short.quote
     ? short.text
     : /^[^:,]*?(?=\s*(?:[:,]|\s--|\s–|\s—|$))/.exec(line.slice(declared.end + short.start))?.[0];
   return words?.trim() ? { ...name, short: words.trim().replace(/\s+/g, " ") } : name;
+}
+
+function behindColon(line: string, from: number): string {
+  return /^\s*:?\s*(\p{L}*)/u.exec(line.slice(from))![1]!;
 }
 
 /** All names of a journal in the form the vocabulary takes. */
@@ -63,6 +71,9 @@ export function gathered(names: readonly DeclaredName[]): DeclaredNames {
     scales: of("scale"),
     phases: of("phase"),
     activities: of("activity"),
+    articulations: names
+      .filter(({ word }) => word === "articulation")
+      .map(({ name, tonguing = "" }) => ({ name, tonguing: tonguingOf(tonguing) ?? TONGUINGS[0] })),
     instruments: of("instrument"),
   };
 }

@@ -2,6 +2,7 @@ import { parseCell } from "../../music/patterns/cell.ts";
 import { declaredKind } from "../../music/scales/declared-kind.ts";
 import { afterColon, quotedName, trimmed } from "./body.ts";
 import { type Body, fault, type Reading } from "./declared.ts";
+import { TONGUINGS, tonguingOf } from "./tonguing.ts";
 
 /** `focus "…"`, `phase "…"`, `activity "…"`. */
 export function readNamed(body: Body): Reading {
@@ -10,6 +11,16 @@ export function readNamed(body: Body): Reading {
   const rest = trimmed(body, end);
   const declared = { type: body.word as "focus" | "phase" | "activity", name };
   return { declared, faults: rest.text ? [fault(rest, "nothing more belongs on this line")] : [] };
+}
+
+/** `articulation "ghosted": mixed`; each note by itself where nothing is said. */
+export function readArticulation(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const tonguing = rest.text === "" ? TONGUINGS[0] : tonguingOf(rest.text);
+  const declared = { type: "articulation", name, tonguing: tonguing ?? TONGUINGS[0] } as const;
+  return { declared, faults: tonguing ? [] : [fault(rest, `one of ${TONGUINGS.join(", ")} belongs here`, TONGUINGS)] };
 }
 
 /** `pattern "zigzag": 1 3 2 4, step 2`. */

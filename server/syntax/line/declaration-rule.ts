@@ -8,7 +8,18 @@ import { isEntry } from "./entry-rule.ts";
 import { type PartContext, partsOf, readPartOnce } from "./parts.ts";
 
 /** Those whose name stands in quotes. */
-const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "focus", "phase", "activity"];
+const QUOTED = [
+  "piece",
+  "study",
+  "movement",
+  "concert",
+  "pattern",
+  "scale",
+  "focus",
+  "phase",
+  "activity",
+  "articulation",
+];
 
 /** What an aim or set work has beside the terms of an entry. */
 const DATED: readonly Item["meaning"]["type"][] = ["date", "days"];
@@ -82,7 +93,8 @@ export function nearestDeclarationWord(
 ): { readonly word: Item<MeaningOf<"unknown">>; readonly nearest: string } | undefined {
   const match = /^[\p{L}'’]+(?=[\s:"“„«]|$)/u.exec(text.slice(start, end));
   const known = vocabulary.meanings(match ? fold(match[0]) : "");
-  if (!match || known?.some(({ type }) => !PLACES.includes(type)) || isSentence(text.slice(start, end))) return undefined;
+  if (!match || known?.some(({ type }) => !PLACES.includes(type)) || isSentence(text.slice(start, end)))
+    return undefined;
   const nearest = match[0].length >= 3 ? vocabulary.nearest(match[0], DECLARATION_WORDS) : undefined;
   if (nearest === undefined || Math.abs(nearest.length - match[0].length) > 2) return undefined;
   return { word: { start, end: start + match[0].length, meaning: { type: "unknown", words: match[0] } }, nearest };

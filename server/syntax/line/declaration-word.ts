@@ -20,6 +20,7 @@ export const DECLARATION_WORDS = [
   "focus",
   "phase",
   "activity",
+  "articulation",
 ] as const;
 
 /** Hyphens and spaces in them are the same, or may be left out. */

@@ -23,7 +23,7 @@ const NO_TERMS: readonly Meaning["type"][] = [
 export function knownOf(items: readonly Item[]): Known {
   const first = items[0]?.meaning.type;
   return {
-    alone: areKnown(items, false),
+    alone: areKnown(items, false) && !isNamedPlace(items[0]!.meaning),
     behindTempo: areKnown(items, true),
     counts: items.some(({ meaning }) => meaning.type === "tempo" || meaning.type === "place"),
     lowerNote: items.length === 1 && items[0]!.meaning.type === "note" && items[0]!.meaning.lower,

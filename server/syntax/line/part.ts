@@ -3,7 +3,17 @@ import { wholeNumberOf } from "../words/fold.ts";
 import type { Fraction, Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
 import { furtherPlace, looksLikePlace, placeAt } from "../words/place-words.ts";
-import { ABOUT_OPENERS, amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "../words/quantity-words.ts";
+import {
+  ABOUT_OPENERS,
+  amountAt,
+  clockAt,
+  countAt,
+  dateAt,
+  signatureAt,
+  spanAt,
+  timesAt,
+  triesAt,
+} from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
 import { freeWordsAt, instrumentAt, rhythmAt, stepsAt } from "../words/term-words.ts";
@@ -87,9 +97,7 @@ function divisionAt(words: Words, i: number, { numerator, denominator }: Fractio
 }
 
 const DIVISIONS: ReadonlyMap<string, number> = new Map(
-  "2s twos 3s threes 4s fours 5s fives 6s sixes"
-    .split(" ")
-    .map((word, n) => [word, 2 + Math.floor(n / 2)] as const),
+  "2s twos 3s threes 4s fours 5s fives 6s sixes".split(" ").map((word, n) => [word, 2 + Math.floor(n / 2)] as const),
 );
 
 /** `mm 60-72` behind what is played by notes: a tempo, no bars. */
@@ -121,7 +129,9 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
   if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
   if (SHAPED.test(words.typed(i)) || looksLikeArticulation(words.typed(i))) return SHAPES;
-  return words.phrase(i, "place word") || looksLikePlace(words.typed(i)) || word.endsWith(".") ? PLACES : NO_RECOGNISERS;
+  return words.phrase(i, "place word") || looksLikePlace(words.typed(i)) || word.endsWith(".")
+    ? PLACES
+    : NO_RECOGNISERS;
 }
 
 const QUANTITIES: readonly Recogniser[] = [
@@ -142,7 +152,16 @@ const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanA
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
 const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
-const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt, amountAt, placeAt];
+const SHAPES: readonly Recogniser[] = [
+  subjectAt,
+  articulationAt,
+  rhythmAt,
+  tempoAt,
+  timesAt,
+  spanAt,
+  amountAt,
+  placeAt,
+];
 const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
 

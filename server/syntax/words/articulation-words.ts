@@ -139,7 +139,8 @@ function toTheBow(words: Words, i: number): Found<Articulation> | undefined {
   if (size === undefined || size < 1 || size > MOST_IN_A_SLUR) return undefined;
   const notes = words.is(i + 1, "notes", "note") ? 1 : 0;
   const at = i + 1 + notes;
-  const length = words.is(at, "to", "in") && words.is(at + 1, "a", "the", "one", "each") ? 2 : words.is(at, "per") ? 1 : 0;
+  const length =
+    words.is(at, "to", "in") && words.is(at + 1, "a", "the", "one", "each") ? 2 : words.is(at, "per") ? 1 : 0;
   if (length === 0 || !words.is(at + length, "bow", "slur")) return undefined;
   return { length: at + length + 1 - i, meaning: grouped([size]) };
 }

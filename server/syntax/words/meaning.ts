@@ -94,6 +94,8 @@ export type Meaning =
       readonly id: string;
       readonly tonguing: "slurred" | "single" | "mixed" | "multiple";
       readonly half?: "up" | "down";
+      /** By the journal, in its own words. */
+      readonly declared?: true;
     }
   | { readonly type: "rhythm"; readonly id: string; readonly even: boolean }
   | { readonly type: "note value"; readonly value: Fraction }

@@ -28,10 +28,13 @@ export function placePhrases(language: LexiconLanguage): readonly Phrase[] {
     }
   };
   for (const table of tables) addRoles(table, add);
-  const named = own.named.split(" | ").map(
-    (name): Phrase => ({ words: [name], meaning: { type: "place", word: "named", text: name } }),
-  );
-  return [...[...words.values()].map(({ word, meaning }): Phrase => ({ words: [word], meaning, foreign: true })), ...named];
+  const named = own.named
+    .split(" | ")
+    .map((name): Phrase => ({ words: [name], meaning: { type: "place", word: "named", text: name }, foreign: true }));
+  return [
+    ...[...words.values()].map(({ word, meaning }): Phrase => ({ words: [word], meaning, foreign: true })),
+    ...named,
+  ];
 }
 
 function addRoles(table: PlaceTable, add: (list: string, role: Omit<PlaceWord, "type">) => void): void {

@@ -143,7 +143,8 @@ function numberOrRoman(words: Words, i: number): string | undefined {
 /** `letter C`, `figs C to E`, `fig. 5 to end`, `section B`. */
 function markedPlace(words: Words, i: number, named: number, noun: string): Place | undefined {
   const at = i + named;
-  const mark = (n: number): boolean => MARK.test(words.typed(n)) || (noun === "letter" && /^\d{1,3}$/.test(words.typed(n)));
+  const mark = (n: number): boolean =>
+    MARK.test(words.typed(n)) || (noun === "letter" && /^\d{1,3}$/.test(words.typed(n)));
   if (!mark(at)) return undefined;
   const to = inRole(words, at + 1, "to");
   const end = to && inRole(words, at + 1 + to.length, "end");
@@ -207,7 +208,9 @@ function fromPlace(words: Words, i: number): Place | undefined {
   const length = from.length + inner.length;
   if (word === "bars" && /^bars \d+[a-z]?$/.test(text)) {
     const to = toPlace(words, i + length);
-    return to ? asTyped(words, i, length + to.length, word) : { length, meaning: { type: "place", word, text: `${text}-end` } };
+    return to
+      ? asTyped(words, i, length + to.length, word)
+      : { length, meaning: { type: "place", word, text: `${text}-end` } };
   }
   if (text.startsWith(`${word} `) && /[\d-]/.test(text) && word === "bars") return { length, meaning: inner.meaning };
   return furtherPlace(words, i, asTyped(words, i, length, word));
@@ -271,7 +274,8 @@ function rangeAt(words: Words, i: number, typed: string): { readonly text: strin
     if (end) return { text: `${typed}-end`, length: at + end.length - i };
   }
   const onwards = inRole(words, i + 1, "onwards");
-  if (onwards && isOnwards(words, i + 1 + onwards.length, onwards)) return { text: `${typed}-end`, length: 1 + onwards.length };
+  if (onwards && isOnwards(words, i + 1 + onwards.length, onwards))
+    return { text: `${typed}-end`, length: 1 + onwards.length };
   return { text: hyphened(typed), length: 1 };
 }
 

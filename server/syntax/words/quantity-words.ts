@@ -23,7 +23,11 @@ export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | 
   const found = timeAt(words, i + about) ?? (about > 0 ? words.phrase(i + about, "amount") : undefined);
   if (!found) return undefined;
   const each = eachAt(words, i + about + found.length);
-  const meaning = { ...found.meaning, ...(about > 0 ? { about: true as const } : {}), ...(each > 0 ? { each: true as const } : {}) };
+  const meaning = {
+    ...found.meaning,
+    ...(about > 0 ? { about: true as const } : {}),
+    ...(each > 0 ? { each: true as const } : {}),
+  };
   return { length: about + found.length + each, meaning };
 }
 
@@ -78,9 +82,7 @@ function isFeet(words: Words, i: number): boolean {
   if (!FEET.test(words.typed(i))) return false;
   const beside = (n: number): boolean => FEET.test(words.typed(n));
   const joined = (n: number, further: number): boolean => words.is(n, "+", "&", "and") && beside(further);
-  return (
-    beside(i - 1) || beside(i + 1) || joined(i - 1, i - 2) || joined(i + 1, i + 2) || words.is(i + 1, ...STOPS)
-  );
+  return beside(i - 1) || beside(i + 1) || joined(i - 1, i - 2) || joined(i + 1, i + 2) || words.is(i + 1, ...STOPS);
 }
 
 function isFeetSign(words: Words, i: number): boolean {

@@ -1,6 +1,6 @@
 import { distance } from "fastest-levenshtein";
 import { nameKey, phraseKey } from "./fold.ts";
-import type { Meaning } from "./meaning.ts";
+import type { Meaning, MeaningOf } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
 import type { Phrase } from "./terms.ts";
@@ -19,6 +19,7 @@ export interface DeclaredNames {
   readonly scales: readonly string[];
   readonly phases: readonly string[];
   readonly activities: readonly string[];
+  readonly articulations: readonly (Pick<MeaningOf<"articulation">, "tonguing"> & { readonly name: string })[];
   readonly instruments: readonly string[];
 }
 
@@ -28,6 +29,7 @@ export const NO_NAMES: DeclaredNames = {
   scales: [],
   phases: [],
   activities: [],
+  articulations: [],
   instruments: [],
 };
 
@@ -53,6 +55,7 @@ export class Vocabulary {
     const unquoted = [
       ...declared.phases,
       ...declared.activities,
+      ...declared.articulations.map(({ name }) => name),
       ...declared.instruments,
       ...declared.titles.flatMap(({ short }) => short ?? []),
     ];
@@ -68,6 +71,8 @@ export class Vocabulary {
     for (const name of declared.scales) this.scales.set(nameKey(name), name);
     for (const id of declared.phases) this.add(id, { type: "phase", id });
     for (const name of declared.activities) this.add(name, { type: "activity", name });
+    for (const { name, tonguing } of declared.articulations)
+      this.add(name, { type: "articulation", id: name, tonguing, declared: true });
     for (const name of declared.instruments) this.instruments.set(nameKey(name), name);
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
   }
@@ -136,11 +141,11 @@ export class Vocabulary {
   }
 
   private get allWords(): readonly string[] {
-    const { titles, phases, activities, instruments } = this.declared;
+    const { titles, phases, activities, articulations, instruments } = this.declared;
     this.lists.words ??= [
       ...this.own.flatMap(({ words, foreign }) => (foreign ? [] : words)),
       ...titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
-      ...[...phases, ...activities, ...instruments].map(nameKey),
+      ...[...phases, ...activities, ...articulations.map(({ name }) => name), ...instruments].map(nameKey),
     ];
     return this.lists.words;
   }

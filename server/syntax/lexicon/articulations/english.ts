@@ -3,7 +3,11 @@ import type { ArticulationTable } from "./articulation-table.ts";
 /** English articulations: common practice, no source. */
 export const ENGLISH_ARTICULATIONS: ArticulationTable = {
   wind: [
-    ["slurred | legato | all slurred | all legato | leg | leg. | slur | slurs | slurring | sl | sl.", "slurred", "Only the first note is tongued; the breath carries the rest."],
+    [
+      "slurred | legato | all slurred | all legato | leg | leg. | slur | slurs | slurring | sl | sl.",
+      "slurred",
+      "Only the first note is tongued; the breath carries the rest.",
+    ],
     [
       "tongued | detached | all tongued | tngd | tng | single tongued | single tongue | single tonguing",
       "single",
@@ -14,7 +18,11 @@ export const ENGLISH_ARTICULATIONS: ArticulationTable = {
     ["portato | mezzo staccato", "single", "Each note tongued softly, almost full length."],
     ["tenuto | ten.", "single", "Each note held its full length."],
     ["marcato | accented | with accents", "single", "Each note with weight at its start."],
-    ["legato tongued | legato tongue | soft tongued | legato tonguing", "single", "Each note tongued with no gap between."],
+    [
+      "legato tongued | legato tongue | soft tongued | legato tonguing",
+      "single",
+      "Each note tongued with no gap between.",
+    ],
     ["half tongued | half tonguing", "single", "The tongue touches the reed and leaves the sound on."],
     ["no tongue | breath only | breath attacks", "slurred", "Notes begun by the breath alone."],
     [
@@ -59,7 +67,5 @@ export const ENGLISH_ARTICULATIONS: ArticulationTable = {
     ["palm muted | palm mute", "single", "The side of the hand on the strings."],
     ["pima | pami", "single", "Thumb and fingers in turn."],
   ],
-  voice: [
-    ["glottal | glottal onset", "single", "Each note begun with a light closure of the folds."],
-  ],
+  voice: [["glottal | glottal onset", "single", "Each note begun with a light closure of the folds."]],
 };

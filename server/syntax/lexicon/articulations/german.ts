@@ -1,3 +1,4 @@
+import { joined } from "../joined.ts";
 import type { ArticulationWords } from "./articulation-table.ts";
 
 /** German articulations: common practice, no source. */
@@ -10,7 +11,10 @@ export const GERMAN_ARTICULATIONS: ArticulationWords = {
   "no tongue": "ohne Zunge | ohne Anstoß",
   "double tongued": "Doppelzunge",
   "triple tongued": "Tripelzunge",
-  "slur 2": "paarweise gebunden | zu zweit gebunden | je zwei gebunden | Zweierbindung | Zweierbindungen | 2er Bindung | 2er Bindungen | in Zweierbindungen",
+  "slur 2": joined(
+    "paarweise gebunden | zu zweit gebunden | je zwei gebunden | Zweierbindung | Zweierbindungen",
+    "2er Bindung | 2er Bindungen | in Zweierbindungen",
+  ),
   "slur 2+1+1": "zwei gebunden zwei gestoßen | 2 gebunden 2 gestoßen | 2 geb 2 gest | 2 geb. 2 gest.",
   "slur 3": "Dreierbindung | Dreierbindungen | 3er Bindung | 3er Bindungen",
   "slur 4": "Viererbindung | Viererbindungen | 4er Bindung | 4er Bindungen",

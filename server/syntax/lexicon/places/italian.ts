@@ -29,7 +29,8 @@ export const ITALIAN_PLACES: PlaceTable = {
   before: "prima di",
   after: "dopo",
   named: joined(
-    "dall'inizio | dal principio | da capo | da capo al fine | inizio | l'inizio | fine | finale | coda | tutto intero",
+    "dall'inizio | dal principio | da capo | da capo al fine | inizio | l'inizio | fine | finale | coda",
+    "tutto intero",
     "per intero | tutto il brano | tutto il pezzo | dall'inizio alla fine | fino alla fine | con ritornelli",
     "con i ritornelli | senza ritornelli | sviluppo | esposizione | ripresa | tema | ritornello | introduzione",
     "cadenza | levare",

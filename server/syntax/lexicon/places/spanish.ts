@@ -17,7 +17,8 @@ export const SPANISH_PLACES: PlaceTable = {
   },
   short: { bars: "c", page: "p" },
   ordinals: joined(
-    "primer/primero/primera/primeros/primeras | segundo/segunda | tercer/tercero/tercera | cuarto/cuarta | quinto/quinta",
+    "primer/primero/primera/primeros/primeras | segundo/segunda | tercer/tercero/tercera | cuarto/cuarta",
+    "quinto/quinta",
   ),
   likeOrdinals: "último | última | últimos | últimas | siguiente",
   parts: "mitad | repetición | tema | vez",

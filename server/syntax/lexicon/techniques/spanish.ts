@@ -33,6 +33,11 @@ export const SPANISH_TECHNIQUES: TechniqueTable = {
     "golpes de arco",
   ],
   keyboard: ["paso del pulgar | pasos del pulgar", "bajo continuo"],
-  plucked: ["cejilla | cejillas", "cambios de acorde | cambios de acordes", "rasgueo | rasgueos", "arpegios mano derecha"],
+  plucked: [
+    "cejilla | cejillas",
+    "cambios de acorde | cambios de acordes",
+    "rasgueo | rasgueos",
+    "arpegios mano derecha",
+  ],
   voice: ["vocalizaciones | vocalización", "sirenas", "vocales"],
 };

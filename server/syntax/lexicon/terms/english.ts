@@ -1,3 +1,4 @@
+import { joined } from "../joined.ts";
 import type { TermTable } from "./term-table.ts";
 
 /** English terms beside those of `words/terms.ts`: common practice, no source. */
@@ -9,9 +10,11 @@ export const ENGLISH_TERMS: TermTable = {
     "1/8": "8th | eighth | quaver | quav | eighth note | 8th note | 1/8 | 1/8 notes | 1/8s",
     "1/16": "16th | sixteenth | semiquaver | semis | semiq | semiqs | sixteenth note | 1/16 | 1/16 notes | 1/16s",
     "1/32": "32nd | thirty second notes | 1/32",
-    "1/12": "triplet | trip | trips | 8th trips | 8th triplet | eighth triplets | triplet eighths | eighth note triplets",
+    "1/12":
+      "triplet | trip | trips | 8th trips | 8th triplet | eighth triplets | triplet eighths | eighth note triplets",
     "1/6": "quarter triplets | quarter note triplets | crotchet triplets | triplet crotchets | triplet quarters",
-    "1/24": "sextuplet | 16th triplets | sixteenth triplets | semiquaver triplets | triplet semiquavers | sextuplet 16ths",
+    "1/24":
+      "sextuplet | 16th triplets | sixteenth triplets | semiquaver triplets | triplet semiquavers | sextuplet 16ths",
     "1/20": "quintuplets | quintuplet",
     "1/28": "septuplets | septuplet",
   },
@@ -37,10 +40,14 @@ export const ENGLISH_TERMS: TermTable = {
   groups: "groups of | in groups of",
   manners: {
     "hands together": "hands together | hands tog | hands tog. | ht | h.t. | both hands",
-    "hands separate":
-      "hands separate | hands separately | hands alone | hands apart | hands sep | hands sep. | hs | h.s. | separate hands",
+    "hands separate": joined(
+      "hands separate | hands separately | hands alone | hands apart | hands sep | hands sep. | hs | h.s.",
+      "separate hands",
+    ),
     "left hand": "left hand | lh | l.h. | l/h | lh alone | lh only | left hand alone | left hand only | l.h. alone",
-    "right hand": "right hand | rh | r.h. | r/h | rh alone | rh only | right hand alone | right hand only | r.h. alone",
+    "right hand": joined(
+      "right hand | rh | r.h. | r/h | rh alone | rh only | right hand alone | right hand only | r.h. alone",
+    ),
     "at the frog": "at the frog | at the heel",
     "at the tip": "at the tip | at the point",
     "middle of the bow": "middle of the bow | middle of bow | in the middle of the bow",

@@ -1,3 +1,4 @@
+import { joined } from "../joined.ts";
 import type { TermTable } from "./term-table.ts";
 
 /** French terms: common practice, no source. */
@@ -15,15 +16,23 @@ export const FRENCH_TERMS: TermTable = {
     "1/20": "quintolets",
   },
   directions: {
-    up: "montant | montante | montée | en montant | en montant seulement | montant seulement | ascendant | ascendante",
+    up: joined(
+      "montant | montante | montée | en montant | en montant seulement | montant seulement | ascendant",
+      "ascendante",
+    ),
     down: "descendant | descendante | descente | en descendant | en descendant seulement | descendant seulement",
-    "up and down":
-      "montant et descendant | montée et descente | en montant et en descendant | aller retour | aller-retour | monter et descendre | montant descendant",
+    "up and down": joined(
+      "montant et descendant | montée et descente | en montant et en descendant | aller retour",
+      "aller-retour | monter et descendre | montant descendant",
+    ),
     "back and forth": "va et vient",
   },
   rhythms: {
     even: "égal | régulier",
-    dotted: "pointé | pointée | rythme pointé | rythmes pointés | en rythme pointé | en rythmes pointés | croche pointée double",
+    dotted: joined(
+      "pointé | pointée | rythme pointé | rythmes pointés | en rythme pointé | en rythmes pointés",
+      "croche pointée double",
+    ),
     "reverse dotted": "pointé inversé | rythme pointé inversé",
     swung: "swingué | ternaire",
   },

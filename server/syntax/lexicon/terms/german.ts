@@ -1,3 +1,4 @@
+import { joined } from "../joined.ts";
 import type { TermTable } from "./term-table.ts";
 
 /** German terms: common practice, no source. */
@@ -17,8 +18,10 @@ export const GERMAN_TERMS: TermTable = {
   directions: {
     up: "aufwärts | rauf | hoch | nur aufwärts | nur rauf | aufsteigend",
     down: "abwärts | runter | nur abwärts | nur runter | absteigend",
-    "up and down":
-      "auf und ab | auf u. ab | auf u ab | auf ab | auf- und abwärts | hin und zurück | hoch und runter | rauf runter | rauf und runter",
+    "up and down": joined(
+      "auf und ab | auf u. ab | auf u ab | auf ab | auf- und abwärts | hin und zurück | hoch und runter",
+      "rauf runter | rauf und runter",
+    ),
     "back and forth": "hin und her",
   },
   rhythms: {
