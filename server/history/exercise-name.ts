@@ -1,5 +1,7 @@
 import { patternText } from "../journal/entry-exercise.ts";
-import type { Entry } from "../journal/model.ts";
+import type { Entry, Subject } from "../journal/model.ts";
+
+const WITHOUT_PATTERN: readonly Subject["type"][] = ["title", "figure", "technique"];
 
 const INVERSIONS = ["", "1st inversion", "2nd inversion", "3rd inversion"];
 
@@ -8,13 +10,16 @@ export function inversionText(inversion: number): string {
   return INVERSIONS[inversion]!;
 }
 
-/** The pattern that tells one exercise from another; null where the subject has none: titles and figures. */
+/**
+ * The pattern that tells one exercise from another; null where the subject has none: titles, figures and
+ * techniques.
+ */
 export function patternOfRecord({
   subject,
   pattern,
   inversion,
 }: Pick<Entry, "subject" | "pattern" | "inversion">): string | null {
-  if (!subject || subject.type === "title" || subject.type === "figure") return null;
+  if (!subject || WITHOUT_PATTERN.includes(subject.type)) return null;
   const plain = subject.type === "chord" && subject.broken ? "broken chord" : "straight";
   const name = pattern ? patternText(pattern) : plain;
   return inversion ? `${name}, ${inversionText(inversion)}` : name;

@@ -24,8 +24,8 @@ function semitonesOf(entry: Entry, reach: Reach | undefined, conventions: Conven
   const subject = entry.subject!;
   if (reach?.type === "between") return midi(reach.to) - midi(reach.from);
   if (reach?.type === "octaves") return 12 * reach.count;
-  if (subject.type === "figure" && !subject.scale) {
-    const notes = subject.notes.filter((note): note is Note => note.octave !== undefined).map(midi);
+  if (subject.type === "technique" || (subject.type === "figure" && !subject.scale)) {
+    const notes = (subject.notes ?? []).filter((note): note is Note => note.octave !== undefined).map(midi);
     return notes.length ? Math.max(...notes) - Math.min(...notes) : undefined;
   }
   const scale = scaleIn(subject);

@@ -224,6 +224,7 @@ const WITHOUT_CONVENTION: readonly Declared["type"][] = [
   "phase",
   "activity",
   "outcome",
+  "articulation",
 ];
 
 /** Half-typed declarations each settle something else, and much may hang on that: the latest handful is remembered. */

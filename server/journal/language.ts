@@ -6,7 +6,9 @@ import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kinds.ts";
 import { symbolKey } from "../syntax/words/joined-key.ts";
 import { keySetPhrases } from "../syntax/words/key-sets.ts";
+import { lexiconPhrases } from "../syntax/words/lexicon-phrases.ts";
 import type { MeaningOf } from "../syntax/words/meaning.ts";
+import { merged } from "../syntax/words/phrase.ts";
 import { type Phrase, TERMS } from "../syntax/words/terms.ts";
 import { type WordClass, wordClasses } from "../syntax/words/word-classes.ts";
 import { SUBJECT_WORDS } from "./subject-language.ts";
@@ -38,11 +40,13 @@ const COMMON = ["major", "minor"];
 
 /**
  * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and
- * minor are called as notes are named, and in English.
+ * minor are called as notes are named, and in English; other terms likewise, where the lexicon has them.
  */
 export function languagePhrases(names: NoteNames): readonly Phrase[] {
+  const terms = names.id === "english" ? TERMS : merged([...TERMS, ...lexiconPhrases(names.id)]);
+  const isPattern = ({ meaning }: Phrase): boolean => meaning.type === "pattern";
   return [
-    ...TERMS,
+    ...terms.filter((each) => !isPattern(each)),
     ...kinds(names),
     ...partsOfKinds(names),
     ...chordPhrases(names),
@@ -51,7 +55,7 @@ export function languagePhrases(names: NoteNames): readonly Phrase[] {
     ...inOtherWords(names),
     ...keySets(names),
     minorArpeggios(),
-    ...patterns(),
+    ...merged([...patterns(), ...terms.filter(isPattern)]),
     ...variants(),
     ...instruments(),
   ];

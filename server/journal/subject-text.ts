@@ -21,6 +21,8 @@ export function subjectText(subject: Subject, names: NoteNames): string {
       return figureText(subject, names);
     case "activity":
       return subject.scale ? `${subject.name} on ${scaleText(subject.scale, names)}` : subject.name;
+    case "technique":
+      return subject.notes ? `${subject.name} on ${notesText(subject.notes, names)}` : subject.name;
     case "free":
       return subject.words;
   }
@@ -53,11 +55,15 @@ function octaveText(tonic: WrittenNote, names: NoteNames): string | undefined {
   return tonic.octave === undefined ? undefined : noteText(tonic, names);
 }
 
+function notesText(notes: readonly WrittenNote[], names: NoteNames): string {
+  return notes.map((note) => noteText(note, names)).join(" ");
+}
+
 function figureText({ figure, notes, scale }: MeaningOf<"figure">, names: NoteNames): string {
   const written = notes.map((note) => noteText(note, names));
-  if (figure === "notes") return `notes ${written.join(" ")}`;
+  if (figure === "notes") return `notes ${notesText(notes, names)}`;
   if (figure === "trill") return written[1] ? `trill ${written[0]} with ${written[1]}` : `trill ${written[0]}`;
   if (figure !== "long tones") return written.length ? `${figure} on ${written.join(" ")}` : figure;
   if (scale) return `long tones on ${scaleText(scale, names)}`;
-  return written.length ? `long tones on ${written.join(" ")}` : "long tones";
+  return written.length ? `long tones on ${notesText(notes, names)}` : "long tones";
 }

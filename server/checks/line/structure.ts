@@ -34,7 +34,9 @@ const MAY_SAY: Readonly<
 export function checkFrame(line: Line, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
   if (!("items" in line)) return [];
   const impossible = (line.items as readonly Item[]).flatMap((item) => badMinutes(item, context.text));
-  return line.type === "entry" || line.type === "total" ? impossible : [...misplaced(line as FrameLine, context), ...impossible];
+  return line.type === "entry" || line.type === "total"
+    ? impossible
+    : [...misplaced(line as FrameLine, context), ...impossible];
 }
 
 function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {

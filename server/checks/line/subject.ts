@@ -104,8 +104,8 @@ function musicFindings(
 ): readonly Finding[] {
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   const meaning = entry.subject!;
-  if (meaning.type === "figure") {
-    const written = meaning.notes.filter((note): note is Note => note.octave !== undefined);
+  if (meaning.type === "figure" || meaning.type === "technique") {
+    const written = (meaning.notes ?? []).filter((note): note is Note => note.octave !== undefined);
     return [
       ...(instrument ? checkNotesInRange(written, instrument, subject, conventions.names) : []),
       ...claimsOnNothing(entry),

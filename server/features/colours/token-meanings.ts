@@ -37,8 +37,10 @@ export const COLOURING: Readonly<Record<Meaning["type"], Colouring>> = {
   "chord kind": { type: "type" },
   "figure word": { type: "function" },
   note: { type: "variable" },
+  "place word": { type: undefined },
   figure: { type: "function", within: "notes" },
   activity: { type: "function", within: "notes" },
+  technique: { type: "function", within: "notes" },
   title: { type: "property" },
   quoted: { type: "string" },
   free: { type: "string", within: "first word" },
@@ -183,6 +185,7 @@ function tokensOf(text: string, { start, end, meaning }: Item, notes: NoteReadin
 /** `a twelfth` and `copying a part` hold a letter that is no note. */
 function namesNotes(meaning: Meaning): boolean {
   if (meaning.type === "span") return meaning.reach.type === "between";
+  if (meaning.type === "technique") return meaning.notes !== undefined;
   return meaning.type !== "activity" || meaning.scale !== undefined;
 }
 

@@ -1,5 +1,6 @@
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import { FINGERINGS } from "../../journal/declarations/fingering.ts";
+import { TONGUINGS } from "../../journal/declarations/tonguing.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { instrumentById } from "../../music/instruments/instruments.ts";
 import { NOTE_NAMES } from "../../music/notes/note-names.ts";
@@ -39,6 +40,8 @@ export function declarationCandidates(place: DeclarationPlace): Candidate[] {
       return before === "" ? phrases(place, "note value", "term") : [];
     case "usual articulation":
       return before === "" ? phrases(place, "articulation", "term") : [];
+    case "articulation":
+      return /["”“»]\s*:$/.test(before) ? TONGUINGS.map((label) => ({ label, kind: "term", fit: 0 })) : [];
     case "names":
       return before === ""
         ? NOTE_NAMES.map(({ id, called }) => ({ label: id, aliases: called, kind: "name", fit: 0 }))

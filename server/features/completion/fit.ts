@@ -37,6 +37,7 @@ const UNFIT: Readonly<Record<string, readonly MeaningType[]>> = {
   several: ["place"],
   chord: ["place"],
   figure: ["place", "inversion", "pattern", "quoted", "variant", "span"],
+  technique: ["place", "inversion", "quoted", "variant"],
   title: ["pattern", "quoted", "variant", "inversion", "span"],
   activity: ORDER.filter((type) => !["manner", "focus", "with", "instrument", "amount", "done", "date"].includes(type)),
 };

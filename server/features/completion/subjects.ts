@@ -78,8 +78,10 @@ export function withTonic(text: string, type: string, typed: Tonic | undefined, 
   return typed && own && sameName(own.note, typed.note) ? typed.text + own.rest : text;
 }
 
+const TERM_SUBJECTS: readonly string[] = ["activity", "figure", "technique"];
+
 export function looksOf(type: string): Pick<Candidate, "kind"> {
-  return { kind: type === "title" ? "title" : type === "activity" || type === "figure" ? "term" : "scale" };
+  return { kind: type === "title" ? "title" : TERM_SUBJECTS.includes(type) ? "term" : "scale" };
 }
 
 /** Subjects of aims and of set work. */
@@ -240,16 +242,22 @@ function chordsOn({ tonic, note, names, fit }: OnTonic, { memo, vocabulary }: Jo
 function openings({ vocabulary, memo }: Journal, fit: number): Candidate[] {
   return memo.of(vocabulary, `openings ${fit}`, () => {
     const named = vocabulary.own.flatMap(({ words, meaning }) =>
-      meaning.type === "activity" ? [{ label: words[0]!, alternatives: words.slice(1) }] : [],
+      meaning.type === "activity" || meaning.type === "technique"
+        ? [{ label: words[0]!, alternatives: words.slice(1), type: meaning.type }]
+        : [],
     );
-    const declared = vocabulary.declared.activities.map((label) => ({ label, alternatives: [] as string[] }));
+    const declared = vocabulary.declared.activities.map((label) => ({
+      label,
+      alternatives: [] as string[],
+      type: "activity" as const,
+    }));
     const activities = [...named, ...declared].map(
-      ({ label, alternatives }): Candidate => ({
+      ({ label, alternatives, type }): Candidate => ({
         label,
         alternatives,
         kind: "term",
         fit,
-        usage: `activity: ${nameKey(label)}`,
+        usage: `${type}: ${nameKey(label)}`,
       }),
     );
     const figures = ["long tones on", "notes", "trill", "dominant seventh in"].map(

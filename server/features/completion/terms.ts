@@ -56,8 +56,8 @@ const OWN_WORDS: readonly (TermType["words"] | undefined)[] = ["fixed", "fixed o
 
 /** The language's own terms, in the order in which it has them. */
 function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
-  return memo.of(vocabulary, "terms", () =>
-    vocabulary.own.flatMap(({ words, meaning }): Term[] => {
+  return memo.of(vocabulary, "terms", () => [
+    ...vocabulary.own.flatMap(({ words, meaning }): Term[] => {
       if (!OWN_WORDS.includes(termType(meaning.type)?.words)) return [];
       const [label, ...alternatives] = words;
       return [
@@ -70,7 +70,8 @@ function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
         },
       ];
     }),
-  );
+    ...vocabulary.declared.articulations.map(({ name }) => term("articulation", name, `articulation ${name}`, "name")),
+  ]);
 }
 
 function term(type: MeaningType, label: string, key: string, kind: Term["kind"] = "term"): Term {

@@ -28,13 +28,17 @@ export function explainTerm(meaning: Meaning, vocabulary: Vocabulary): string | 
     case "times":
       return `Played ${meaning.count === 1 ? "once" : `${meaning.count} times`}: an amount of the line, not attempts.`;
     case "amount":
-      return meaning.possible ? `${meaning.minutes} minutes.` : "No such amount of time.";
+      return meaning.possible ? `${amountText(meaning)}.` : "No such amount of time.";
     case "focus":
       return `What is listened for: ${escapeMarkdown(meaning.words)}.`;
     case "sore":
       return `Something hurts: ${escapeMarkdown(meaning.words)}. Rest it; if it stays or comes back, ask a teacher or a doctor.`;
     case "with":
       return `With ${escapeMarkdown(meaning.words)}.`;
+    case "manner":
+      return own ?? `How it was played: ${meaning.id}.`;
+    case "technique":
+      return "A technique: it counts like an exercise, by its name.";
     case "done":
       return own;
     case "phase":
@@ -44,6 +48,10 @@ export function explainTerm(meaning: Meaning, vocabulary: Vocabulary): string | 
     default:
       return own;
   }
+}
+
+function amountText({ minutes, about, each }: MeaningOf<"amount">): string {
+  return `${about ? "About " : ""}${minutes} minutes${each ? " each" : ""}`;
 }
 
 /** Monday is the first (ISO 8601). */
@@ -74,7 +82,9 @@ function articulation(meaning: MeaningOf<"articulation">): string {
     const parts = groups.map((size) => (size === "1" ? "one tongued" : `${size} slurred`));
     return `${sentenceCase(parts.join(", "))}, again and again.${halfOf(meaning)}`;
   }
-  const syllables = id.startsWith("tongue ") ? [id.slice("tongue ".length)] : id.split(/[-‐‑]/);
+  if (meaning.declared) return `An articulation that this journal declares: ${escapeMarkdown(id)}.${halfOf(meaning)}`;
+  const strokes = /^[tkdg]+$/.test(id) ? id.replace(/(?<=.)(?=.)/g, "-") : id;
+  const syllables = id.startsWith("tongue ") ? [id.slice("tongue ".length)] : strokes.split(/[-‐‑]/);
   const said = syllables.map((syllable) => `\`${syllable}\``).join(" ");
   return syllables.length === 1
     ? `Each note tongued with ${said}.${halfOf(meaning)}`

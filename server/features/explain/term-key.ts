@@ -19,7 +19,8 @@ export function termKey(meaning: Meaning): string | undefined {
     case "chord kind":
       return `chord kind ${meaning.id}${meaning.broken ? " broken" : ""}`;
     case "activity":
-      return `activity ${meaning.name}`;
+    case "technique":
+      return `${meaning.type} ${meaning.name}`;
     case "note value":
       return `note value ${meaning.value.numerator}/${meaning.value.denominator}`;
     case "focus":

@@ -131,6 +131,7 @@ function theory({ journal, uri, entry, today, explain }: EntryAt): readonly stri
   }
   if (subject.type === "figure" || subject.type === "activity")
     return subject.scale ? theoryOfSubject(subject.scale, conventions, { explain, hidden }) : [];
+  if (subject.type === "technique") return [];
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
   const sentence = sentenceOf(subject, conventions);
   const found = input ? theoryOf(input, { explain, names: conventions.names, hidden }, conventions) : [];

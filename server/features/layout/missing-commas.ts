@@ -114,7 +114,15 @@ function frameSort(meaning: Meaning): string | undefined {
   return known.includes(meaning.type) ? meaning.type : undefined;
 }
 
-const SUBJECTS: ReadonlySet<Meaning["type"]> = new Set(["scale", "chord", "title", "figure", "activity", "free"]);
+const SUBJECTS: ReadonlySet<Meaning["type"]> = new Set([
+  "scale",
+  "chord",
+  "title",
+  "figure",
+  "activity",
+  "technique",
+  "free",
+]);
 const FACTS: ReadonlySet<Meaning["type"]> = new Set(["bars", "goal", "date", "days", "last note"]);
 
 function declarationSort(meaning: Meaning, vocabulary: Vocabulary): string | undefined {

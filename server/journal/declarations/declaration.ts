@@ -1,6 +1,6 @@
 import type { DeclarationLine } from "../../syntax/line/line.ts";
 import type { Body, Declaration, DeclarationContext, Reading } from "./declared.ts";
-import { readNamed, readOutcome, readPattern, readScale } from "./name.ts";
+import { readArticulation, readNamed, readOutcome, readPattern, readScale } from "./name.ts";
 import { readConcert, readMovement, readPiece } from "./piece.ts";
 import {
   readHideNotes,
@@ -33,6 +33,7 @@ const READERS: Readonly<Record<string, (body: Body) => Reading>> = {
   phase: readNamed,
   activity: readNamed,
   outcome: readOutcome,
+  articulation: readArticulation,
 };
 
 /** Reads the body of a declaration line. Whatever is at fault in it is told; the rest stands. */

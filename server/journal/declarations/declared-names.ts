@@ -7,6 +7,7 @@ import { fold } from "../../syntax/words/fold.ts";
 import type { Verdict } from "../../syntax/words/meaning.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import type { DeclaredNames } from "../../syntax/words/vocabulary.ts";
+import { TONGUINGS, tonguingOf } from "./tonguing.ts";
 import { verdictOf } from "./verdict.ts";
 
 /** One name that a block declares. */
@@ -16,6 +17,8 @@ export interface DeclaredName {
   readonly short?: string;
   /** Of an outcome: what it says of its tempo. */
   readonly says?: Verdict;
+  /** What stands behind the colon of an articulation. */
+  readonly tonguing?: string;
 }
 
 const FIRST_WORD = /^[\s\uFEFF]*(?:[-*•]\s+)?/;
@@ -52,11 +55,16 @@ function declaredName(line: string): DeclaredName | undefined {
     const says = verdictOf(line.slice(declared.end + quoted.end, cutLine(line).remark).replace(/^\s*:/, ""));
     return says ? { ...name, says } : undefined;
   }
+  if (declared.word === "articulation") return { ...name, tonguing: behindColon(line, declared.end + quoted.end) };
   if (as?.text.toLowerCase() !== "as" || !short) return name;
   const words = short.quote
     ? short.text
     : /^[^:,]*?(?=\s*(?:[:,]|\s--|\s–|\s—|$))/.exec(line.slice(declared.end + short.start))?.[0];
   return words?.trim() ? { ...name, short: words.trim().replace(/\s+/g, " ") } : name;
+}
+
+function behindColon(line: string, from: number): string {
+  return /^\s*:?\s*(\p{L}*)/u.exec(line.slice(from))![1]!;
 }
 
 /** All names of a journal in the form the vocabulary takes. */
@@ -71,6 +79,9 @@ export function gathered(names: readonly DeclaredName[]): DeclaredNames {
     scales: of("scale"),
     phases: of("phase"),
     activities: of("activity"),
+    articulations: names
+      .filter(({ word }) => word === "articulation")
+      .map(({ name, tonguing = "" }) => ({ name, tonguing: tonguingOf(tonguing) ?? TONGUINGS[0] })),
     instruments: of("instrument"),
     outcomes: names.flatMap(({ name, says }) => (says ? [{ words: name, says }] : [])),
   };

@@ -65,6 +65,7 @@ export type Declared =
   | { readonly type: "pattern"; readonly name: string; readonly cell?: Cell }
   | { readonly type: "scale"; readonly name: string; readonly kind?: ScaleKind }
   | { readonly type: "outcome"; readonly name: string; readonly says?: Verdict }
+  | { readonly type: "articulation"; readonly name: string; readonly tonguing: MeaningOf<"articulation">["tonguing"] }
   | { readonly type: "focus" | "phase" | "activity"; readonly name: string };
 
 /** A declaration line, read as far as it can be. */

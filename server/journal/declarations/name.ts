@@ -2,6 +2,7 @@ import { parseCell } from "../../music/patterns/cell.ts";
 import { declaredKind } from "../../music/scales/declared-kind.ts";
 import { afterColon, quotedName, trimmed } from "./body.ts";
 import { type Body, fault, type Reading } from "./declared.ts";
+import { TONGUINGS, tonguingOf } from "./tonguing.ts";
 import { VERDICTS, verdictOf } from "./verdict.ts";
 
 /** `focus "…"`, `phase "…"`, `activity "…"`. */
@@ -24,6 +25,16 @@ export function readOutcome(body: Body): Reading {
   const at = rest.text ? rest : { start: body.start - body.word.length, end };
   const because = "what it says of a tempo belongs after the colon: `reached`, `nearly` or `not`";
   return { declared: { type: "outcome", name }, faults: [fault(at, because, near ? [near] : [])] };
+}
+
+/** `articulation "ghosted": mixed`; each note by itself where nothing is said. */
+export function readArticulation(body: Body): Reading {
+  const { name, end, faults } = quotedName(body);
+  if (name === undefined) return { faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const tonguing = rest.text === "" ? TONGUINGS[0] : tonguingOf(rest.text);
+  const declared = { type: "articulation", name, tonguing: tonguing ?? TONGUINGS[0] } as const;
+  return { declared, faults: tonguing ? [] : [fault(rest, `one of ${TONGUINGS.join(", ")} belongs here`, TONGUINGS)] };
 }
 
 /** `pattern "zigzag": 1 3 2 4, step 2`. */

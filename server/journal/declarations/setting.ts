@@ -185,8 +185,9 @@ function restOf(body: Body): { readonly start: number; readonly end: number } {
   return rest.text ? rest : wordOf(body);
 }
 
-/** The phrase of a type that is nearest to the body. */
+/** The phrase of a type that is nearest to the body; none where the body is a term of another type, and no slip. */
 function nearestOf(body: Body, type: "articulation" | "note value"): readonly string[] {
+  if (body.vocabulary.meanings(phraseKey(trimmed(body, body.start).text))) return [];
   const among = body.vocabulary.own.filter(({ meaning }) => meaning.type === type).flatMap(({ words }) => words);
   const near = body.vocabulary.nearest(trimmed(body, body.start).text, among);
   return near === undefined ? [] : [near];

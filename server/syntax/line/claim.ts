@@ -1,5 +1,5 @@
+import { isSyllables } from "../words/articulation-words.ts";
 import { isNoteLike, type NoteReading, noteAt } from "../words/note-word.ts";
-import { isSyllables } from "../words/term-words.ts";
 import { tokenise } from "../words/token.ts";
 import type { Claim, ClaimedNote } from "./line.ts";
 

@@ -43,7 +43,10 @@ export function separatorText(after: number): Cut["after"] {
 
 /** The text of a remark without its mark. */
 export function remarkText(line: string, at: number): string {
-  return line.slice(at).replace(/^(?:--|[–—])-*\s*/, "").trim();
+  return line
+    .slice(at)
+    .replace(/^(?:--|[–—])-*\s*/, "")
+    .trim();
 }
 
 /** Whether the sign that a remark begins with stands here: `--`, `–` or `—`. */

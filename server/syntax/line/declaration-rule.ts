@@ -8,7 +8,19 @@ import { isEntry } from "./entry-rule.ts";
 import { type PartContext, partsOf, readPartOnce } from "./parts.ts";
 
 /** Those whose name stands in quotes. */
-const QUOTED = ["piece", "study", "movement", "concert", "pattern", "scale", "focus", "phase", "activity", "outcome"];
+const QUOTED = [
+  "piece",
+  "study",
+  "movement",
+  "concert",
+  "pattern",
+  "scale",
+  "focus",
+  "phase",
+  "activity",
+  "articulation",
+  "outcome",
+];
 
 /** What an aim or set work has beside the terms of an entry. */
 const DATED: readonly Item["meaning"]["type"][] = ["date", "days"];
@@ -70,6 +82,9 @@ function hasItsShape(word: string, body: string, { vocabulary, memo }: Context):
   }
 }
 
+/** A declaration that is misspelt is likelier at the beginning of a line. */
+const PLACES: readonly Item["meaning"]["type"][] = ["place", "place word"];
+
 /** The declaration word that the first word of a line in the head was meant to be. */
 export function nearestDeclarationWord(
   text: string,
@@ -78,7 +93,9 @@ export function nearestDeclarationWord(
   vocabulary: Vocabulary,
 ): { readonly word: Item<MeaningOf<"unknown">>; readonly nearest: string } | undefined {
   const match = /^[\p{L}'’]+(?=[\s:"“„«]|$)/u.exec(text.slice(start, end));
-  if (!match || vocabulary.meanings(fold(match[0])) || isSentence(text.slice(start, end))) return undefined;
+  const known = vocabulary.meanings(match ? fold(match[0]) : "");
+  if (!match || known?.some(({ type }) => !PLACES.includes(type)) || isSentence(text.slice(start, end)))
+    return undefined;
   const nearest = match[0].length >= 3 ? vocabulary.nearest(match[0], DECLARATION_WORDS) : undefined;
   if (nearest === undefined || Math.abs(nearest.length - match[0].length) > 2) return undefined;
   return { word: { start, end: start + match[0].length, meaning: { type: "unknown", words: match[0] } }, nearest };

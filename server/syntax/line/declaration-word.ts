@@ -21,6 +21,7 @@ export const DECLARATION_WORDS = [
   "phase",
   "activity",
   "outcome",
+  "articulation",
 ] as const;
 
 /** Hyphens and spaces in them are the same, or may be left out. */

@@ -39,7 +39,7 @@ const OPENERS: readonly Meaning["type"][] = ["quoted", "note", "faulty subject"]
 export function knownOf(items: readonly Item[]): Known {
   const first = items[0]?.meaning.type;
   return {
-    alone: areKnown(items, false) && !isPhraseAlone(items[0]?.meaning),
+    alone: areKnown(items, false) && !isPhraseAlone(items[0]?.meaning) && !isNamedPlace(items[0]!.meaning),
     behindTempo: areKnown(items, true),
     counts: items.some(({ meaning }) => meaning.type === "tempo" || meaning.type === "place"),
     lowerNote: items.length === 1 && items[0]!.meaning.type === "note" && items[0]!.meaning.lower,
@@ -47,8 +47,13 @@ export function knownOf(items: readonly Item[]): Known {
     opensSubject: first !== undefined && SUBJECTS.includes(first),
     opensEntry: first !== undefined && (isSubjectType(first) || OPENERS.includes(first)),
     namesKind: items.some(({ meaning }) => KIND_WORDS.includes(meaning.type)),
-    strong: first !== undefined && STRONG.includes(first),
+    strong: first !== undefined && STRONG.includes(first) && !isNamedPlace(items[0]!.meaning),
   };
+}
+
+/** `coda`, `complete`: a place by its name alone is a word of prose, too. */
+function isNamedPlace(meaning: Meaning): boolean {
+  return meaning.type === "place" && meaning.word === "named";
 }
 
 /**

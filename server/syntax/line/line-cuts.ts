@@ -203,7 +203,7 @@ export class LineCuts {
     if (last - word === 1 && AT.test(text.slice(word, last + 1))) return this.unlessGoal(word);
     const wordBefore = text.slice(word, last + 1);
     if (JOINS.test(wordBefore)) return -1;
-    if (this.isMinutes(end)) return at;
+    if (this.isMinutes(end)) return ABOUT.test(wordBefore) ? word : at;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
     return goesOn && !this.isCounted(end) ? at : -1;
   }
@@ -226,7 +226,7 @@ export class LineCuts {
 
   /** `20 min`, which stands by itself behind whatever. */
   private isMinutes(end: number): boolean {
-    return MINUTES.test(this.text.slice(end, Math.min(this.to, end + 10)));
+    return MINUTES.test(this.text.slice(end, Math.min(this.to, end + 12)));
   }
 
   private isWordStart(i: number): boolean {
@@ -253,11 +253,14 @@ export class LineCuts {
 const AT = /^at$/i;
 const GOAL = /(?:^|\s)goal\s+$/i;
 const BEAT = /((?:^|[\s=])\s*)(?:(?:at|@)\s+)?(?:dotted\s+)?([^\s=]+)\s*=$/i;
-const MINUTES = /^\s+min(?:s|utes?)?(?:\s|,|$)/i;
+const MINUTES = /^\s+(?:min(?:\.|s|utes?|uten|uut|uti|utos?)?|mn)(?:\s|,|$)/i;
+/** Belongs to the amount behind it. */
+const ABOUT =
+  /^(?:about|abt\.?|approx\.?|around|ca\.?|c\.|circa|roughly|etwa|rund|ungef(?:ähr|\.)|env\.?|environ|ongeveer|aprox\.?)$/i;
 /** What follows them is as typed, numbers too. */
 const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
 /** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
 const JOINS =
-  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|lines?|pages?|p\.|letter|mvt\.?|movement|var\.?|variation|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
+  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
 const COUNTED =
   /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;

@@ -9,6 +9,7 @@ export const NAMING_WORDS: readonly string[] = [
   "scale",
   "phase",
   "activity",
+  "articulation",
   "instrument",
   "outcome",
 ];

@@ -1,12 +1,5 @@
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
-import type {
-  FaultySubject,
-  Item,
-  Meaning,
-  MeaningOf,
-  ScaleMeaning,
-  SubjectMeaning,
-} from "../words/meaning.ts";
+import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMeaning } from "../words/meaning.ts";
 import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
@@ -139,6 +132,7 @@ function asSubject(text: string, item: Item, next: Item | undefined, { vocabular
     case "title":
     case "figure":
     case "activity":
+    case "technique":
     case "free":
     case "faulty subject":
       return at(meaning);

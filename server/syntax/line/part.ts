@@ -1,21 +1,25 @@
+import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import { keysApart } from "../words/joined-key.ts";
-import type { Item, Meaning } from "../words/meaning.ts";
+import type { Fraction, Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
 import { BEFORE_NO_OUTCOME, isDenied, mayFollow, outcomeAt, outcomeRowAt } from "../words/outcome-words.ts";
-import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "../words/quantity-words.ts";
+import { furtherPlace, looksLikePlace, placeAt } from "../words/place-words.ts";
+import {
+  ABOUT_OPENERS,
+  amountAt,
+  clockAt,
+  countAt,
+  dateAt,
+  signatureAt,
+  spanAt,
+  timesAt,
+  triesAt,
+} from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
 import { termType } from "../words/term-types.ts";
-import {
-  articulationAt,
-  freeWordsAt,
-  instrumentAt,
-  PLACE_OPENERS,
-  placeAt,
-  rhythmAt,
-  stepsAt,
-} from "../words/term-words.ts";
+import { freeWordsAt, instrumentAt, rhythmAt, stepsAt } from "../words/term-words.ts";
 import { BEATS } from "../words/terms.ts";
 import { type Token, tokenise } from "../words/token.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
@@ -56,7 +60,8 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   if (rowAt(words, 0, undefined)) return undefined;
   const { meaning, length } = recognise(words, 0, undefined);
   const next = tokens[length];
-  if (!next || BEARS_ON_NEXT.includes(meaning.type) || isWrittenOut(next, text)) return undefined;
+  if (!next || BEARS_ON_NEXT.includes(meaning.type) || isWrittenOut(next, text) || LEANING.test(next.text))
+    return undefined;
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
 }
 
@@ -67,6 +72,9 @@ const BEARS_ON_NEXT: readonly Meaning["type"][] = ["outcome", ...BEFORE_NO_OUTCO
 function isWrittenOut({ start, end, text: meant, quote }: Token, text: string): boolean {
   return !quote && text.slice(start, end) !== meant;
 }
+
+/** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `2+2`. */
+const LEANING = /^(?:in|mm\.?|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -116,8 +124,11 @@ function isTerm(meaning: Meaning | undefined): boolean {
 function termAt(words: Words, i: number, before: Meaning | undefined): Found | undefined {
   const tries = before?.type === "outcome" ? triesAt(words, i) : undefined;
   if (tries) return tries;
+  const division = before?.type === "tempo" && before.beat ? divisionAt(words, i, before.beat) : undefined;
+  if (division) return division;
   let best: Found | undefined;
   for (const recogniser of recognisersOf(words, i)) {
+    if (recogniser === placeAt && isTempoSign(words, i, before)) continue;
     const found = recogniser(words, i);
     if (found && (!best || found.length > best.length)) best = found;
   }
@@ -125,6 +136,39 @@ function termAt(words: Words, i: number, before: Meaning | undefined): Found | u
   if (phrase && (!best || phrase.length > best.length)) best = phrase;
   return best;
 }
+
+/** `crotchet 60 in 4s`: how many notes to the beat. */
+function divisionAt(words: Words, i: number, { numerator, denominator }: Fraction): Found | undefined {
+  const parts = words.is(i, "in") ? DIVISIONS.get(words.word(i + 1)) : undefined;
+  if (parts === undefined) return undefined;
+  const shared = numerator % parts === 0;
+  const value = shared
+    ? { numerator: numerator / parts, denominator }
+    : { numerator, denominator: denominator * parts };
+  return { length: 2, meaning: { type: "note value", value } };
+}
+
+const DIVISIONS: ReadonlyMap<string, number> = new Map(
+  "2s twos 3s threes 4s fours 5s fives 6s sixes".split(" ").map((word, n) => [word, 2 + Math.floor(n / 2)] as const),
+);
+
+/** `mm 60-72` behind what is played by notes: a tempo, no bars. */
+function isTempoSign(words: Words, i: number, before: Meaning | undefined): boolean {
+  return before !== undefined && words.is(i, "mm", "mm.") && PLAYED_BY_NOTES.includes(before.type);
+}
+
+const PLAYED_BY_NOTES: readonly Meaning["type"][] = [
+  "scale",
+  "chord",
+  "kind",
+  "note",
+  "pattern",
+  "articulation",
+  "span",
+  "note value",
+  "rhythm",
+  "direction",
+];
 
 /** Asking every recogniser at every word is slow, and most words say by their look which ones can answer. */
 function recognisersOf(words: Words, i: number): readonly Recogniser[] {
@@ -136,7 +180,8 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   if (opened) return opened;
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
   if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
-  if (SHAPED.test(words.typed(i))) return SHAPES;
+  if (SHAPED.test(words.typed(i)) || looksLikeArticulation(words.typed(i))) return SHAPES;
+  if (words.phrase(i, "place word") || looksLikePlace(words.typed(i)) || word.endsWith(".")) return PLACES;
   return i === 0 && words.standard(i) === "scale" ? SUBJECTS : NO_RECOGNISERS;
 }
 
@@ -145,6 +190,7 @@ const QUANTITIES: readonly Recogniser[] = [
   spokenTriesAt,
   amountAt,
   spanAt,
+  articulationAt,
   placeAt,
   signatureAt,
   countAt,
@@ -153,10 +199,20 @@ const QUANTITIES: readonly Recogniser[] = [
 ];
 /** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Bflat`, `Fis`, `H`, `f'`. */
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫'’-]|\d$|flat$|sharp$)|^[A-Ha-h](?:is|es|s)(?:is|es)?\d?$/u;
-const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];
+const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanAt, amountAt, noteItem];
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
-const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt];
+const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
+const SHAPES: readonly Recogniser[] = [
+  subjectAt,
+  articulationAt,
+  rhythmAt,
+  tempoAt,
+  timesAt,
+  spanAt,
+  amountAt,
+  placeAt,
+];
 const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
 const SUBJECTS: readonly Recogniser[] = [subjectAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
@@ -168,17 +224,21 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
       ["at @", [tempoAt, clockAt]],
       [[...BEATS.keys(), "dotted"].join(" "), [tempoAt]],
       ["goal", [goalAt]],
-      ["from range", [spanAt, dateAt]],
-      ["by due until", [dateAt]],
+      ["from range", [spanAt, dateAt, placeAt]],
+      ["to up", [spanAt, placeAt]],
+      ["tenth ninth twelfth", [spanAt]],
+      ["by due", [dateAt]],
+      ["until", [dateAt, placeAt]],
       ["on", [instrumentAt, dateAt]],
-      ["last", [lastNoteAt]],
+      ["last", [lastNoteAt, placeAt]],
       ["focus with sore", [freeWordsAt]],
       ["steps step", [stepsAt]],
       ["once twice", [timesAt]],
       ["straight", [evenAt]],
-      ["slur slurs slurred tongue tongued", [articulationAt]],
+      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt]],
       ["done all", [subjectAt]],
-      [[...PLACE_OPENERS].join(" "), [placeAt]],
+      ["upbeat", [placeAt]],
+      [ABOUT_OPENERS.join(" "), [amountAt]],
     ] as const
   ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),
 );
@@ -197,7 +257,11 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "figure word":
       return subjectAt(words, i);
     case "articulation":
-      return articulationAt(words, i);
+      return techniqueAt(words, i) ?? articulationAt(words, i);
+    case "technique":
+      return techniqueAt(words, i);
+    case "place":
+      return furtherPlace(words, i, { length: phrase.length, meaning: phrase.meaning });
     case "instrument":
       return phrase.meaning.behindOn ? undefined : phrase;
     default:
@@ -218,7 +282,7 @@ const ORDER = [
   "span",
   "articulation",
   "rhythm",
-  "place",
+  "technique",
   "chord kind",
   "direction",
   "note value",
@@ -231,6 +295,7 @@ const ORDER = [
   "line word",
   "done",
   "amount",
+  "place",
   "signature",
   "weekday",
   "kind",

@@ -51,7 +51,8 @@ function afterLesson(words: LineWords): number {
 const ARTICLES = ["the", "my", "der", "die", "mein", "meine", "le", "la", "mon", "ma", "il", "el", "de", "mijn"];
 
 function said(words: LineWords): Spoken | undefined {
-  if (words.key(0) === "said" && words.before(1).startsWith(":")) return { type: "said", from: words.words[1]?.start ?? words.end };
+  if (words.key(0) === "said" && words.before(1).startsWith(":"))
+    return { type: "said", from: words.words[1]?.start ?? words.end };
   if (words.has("tempo", "place")) return undefined;
   let at = afterLesson(words);
   if (ARTICLES.includes(words.key(at))) at++;

@@ -89,6 +89,7 @@ const KNOWN_BEHIND_A_TONIC = [
   "variant",
   "instrument",
   "activity",
+  "technique",
   "phase",
   "title",
   "place",

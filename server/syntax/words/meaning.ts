@@ -1,3 +1,5 @@
+import type { PlaceNoun } from "../lexicon/places/place-table.ts";
+
 /** The letter, accidentals in semitones, and the scientific octave where one is written. */
 export interface WrittenNote {
   readonly letter: "C" | "D" | "E" | "F" | "G" | "A" | "B";
@@ -41,6 +43,8 @@ export type SubjectMeaning =
       readonly called?: string;
     }
   | { readonly type: "activity"; readonly name: string; readonly scale?: ScaleMeaning }
+  /** What is practised by the name of its technique: `lip slurs`, `harmonics on C`. */
+  | { readonly type: "technique"; readonly name: string; readonly notes?: readonly WrittenNote[] }
   | { readonly type: "free"; readonly words: string };
 
 export type SingleSubject = Extract<SubjectMeaning, { readonly type: "scale" | "chord" | "figure" }>;
@@ -102,6 +106,8 @@ export type Meaning =
       readonly id: string;
       readonly tonguing: "slurred" | "single" | "mixed" | "multiple";
       readonly half?: "up" | "down";
+      /** By the journal, in its own words. */
+      readonly declared?: true;
     }
   | { readonly type: "rhythm"; readonly id: string; readonly even: boolean }
   | { readonly type: "note value"; readonly value: Fraction }
@@ -116,12 +122,39 @@ export type Meaning =
     }
   | { readonly type: "tries"; readonly tries: Tries }
   | { readonly type: "times"; readonly count: number }
-  | { readonly type: "amount"; readonly minutes: number; readonly possible: boolean }
+  | {
+      readonly type: "amount";
+      readonly minutes: number;
+      readonly possible: boolean;
+      /** Of each of what was played. */
+      readonly each?: true;
+      /** `about 10 min`, `ca. 20 min`. */
+      readonly about?: true;
+    }
   | { readonly type: "manner"; readonly id: string }
   | { readonly type: "with"; readonly words: string }
   | { readonly type: "focus"; readonly words: string }
   | { readonly type: "sore"; readonly words: string }
+  /**
+   * Where in a piece. The word is what the text counts (`bars`, `lines`, `page`, `mvt`, `var`, `letter` …), or `named`
+   * for a place without a number, as the coda.
+   */
   | { readonly type: "place"; readonly word: string; readonly text: string }
+  /** What a word may be within a place. */
+  | {
+      readonly type: "place word";
+      readonly numbered?: PlaceNoun;
+      readonly short?: PlaceNoun;
+      readonly ordinal?: number;
+      readonly likeOrdinal?: true;
+      readonly part?: true;
+      readonly article?: true;
+      readonly from?: true;
+      readonly to?: true;
+      readonly onwards?: true;
+      readonly end?: true;
+      readonly beside?: "before" | "after";
+    }
   | {
       readonly type: "instrument";
       readonly id: string;

@@ -1,42 +1,108 @@
+import { wordsOf } from "../lexicon/terms/term-tables.ts";
 import { wholeNumberOf } from "./fold.ts";
 import type { MeaningOf } from "./meaning.ts";
 import type { Found, Words } from "./words.ts";
 
-const MINUTE_WORDS = ["min", "min.", "mins", "mins.", "minute", "minutes", "m", "'", "′", "’"];
-const HOUR_WORDS = ["h", "h.", "hr", "hrs", "hour", "hours"];
+const MINUTE_WORDS = wordsOf("minutes");
+const HOUR_WORDS = wordsOf("hours");
+const EACH_WORDS = wordsOf("each");
+const ABOUT_WORDS = wordsOf("about");
+/** The words before an amount that say it is not exact. */
+export const ABOUT_OPENERS: readonly string[] = [...ABOUT_WORDS].map((word) => word.split(" ", 1)[0]!);
+const PRIMES = ["'", "′", "’"];
 const MINUTES_IN_A_DAY = 1440;
-const COMPACT_AMOUNT = /^(?:(\d{1,6}(?:\.\d{1,2})?)h(?:r|rs)?)?(?:(\d{1,6})(?:m|min|mins|['′’])?)?$/i;
+const COMPACT_AMOUNT =
+  /^(?:(\d{1,6}(?:[.,]\d{1,2})?|\d{0,2}½)(?:h|hr|hrs|std|u))?(?:(\d{1,6})(?:m|mn|min|mins|minuten|minutes|['′’])?)?\.?$/i;
+/** Organ pipes: `8' 4'` are feet, as is `8' flute`. */
+const FEET = /^\d{1,2}['′’]$/;
+const STOPS = ["flute", "principal", "diapason", "reed", "stop", "stops", "gedackt", "bourdon", "trumpet", "pitch"];
 
-/** `10 min`, `45 minutes`, `10m`, `10'`, `1 h 20`, `1h20`, `2 hours`. */
+/** `10 min`, `45 minutes`, `10m`, `10'`, `1 h 20`, `1h20`, `2 hours`, `1,5 h`, `2 1/2 hrs`; `about 10 min`, `5 min each`. */
 export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
-  const compact = compactAmount(words.typed(i));
+  const about = aboutAt(words, i);
+  const found = timeAt(words, i + about) ?? (about > 0 ? words.phrase(i + about, "amount") : undefined);
+  if (!found) return undefined;
+  const each = eachAt(words, i + about + found.length);
+  const meaning = {
+    ...found.meaning,
+    ...(about > 0 ? { about: true as const } : {}),
+    ...(each > 0 ? { each: true as const } : {}),
+  };
+  return { length: about + found.length + each, meaning };
+}
+
+function timeAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
+  const compact = isFeet(words, i) ? undefined : compactAmount(words.typed(i));
   if (compact) {
     const onward =
       compact.hours !== undefined && compact.minutes === undefined ? minutesAfterHours(words, i + 1) : undefined;
     return amount(1 + (onward?.length ?? 0), compact.hours, onward?.minutes ?? compact.minutes);
   }
+  const number = decimalAt(words, i);
+  if (!number) return undefined;
+  const at = i + number.length;
+  if (MINUTE_WORDS.has(words.word(at)) || (PRIMES.includes(words.word(at)) && !isFeetSign(words, i)))
+    return amount(number.length + 1, undefined, number.value);
+  if (!HOUR_WORDS.has(words.word(at))) return undefined;
+  const onward = minutesAfterHours(words, at + 1);
+  return amount(number.length + 1 + (onward?.length ?? 0), number.value, onward?.minutes);
+}
+
+/** `2.5`, `1,5`, `2 1/2`, `½`, `1½`, `ten`. */
+function decimalAt(words: Words, i: number): { readonly value: number; readonly length: number } | undefined {
   const typed = words.typed(i);
-  const number = /^\d{1,6}\.\d{1,2}$/.test(typed) ? Number(typed) : wholeNumberOf(typed);
-  if (number === undefined) return undefined;
-  if (words.is(i + 1, ...MINUTE_WORDS)) return amount(2, undefined, number);
-  if (!words.is(i + 1, ...HOUR_WORDS)) return undefined;
-  const onward = minutesAfterHours(words, i + 2);
-  return amount(2 + (onward?.length ?? 0), number, onward?.minutes);
+  if (/^\d{1,6}[.,]\d{1,2}$/.test(typed)) return { value: Number(typed.replace(",", ".")), length: 1 };
+  if (/^\d{0,2}½$/.test(typed)) return { value: Number(typed.slice(0, -1)) + 0.5, length: 1 };
+  if (typed === "1/2") return { value: 0.5, length: 1 };
+  const whole = wholeNumberOf(typed);
+  if (whole === undefined) return undefined;
+  return words.typed(i + 1) === "1/2" ? { value: whole + 0.5, length: 2 } : { value: whole, length: 1 };
+}
+
+/** How many words say that an amount is not exact. */
+function aboutAt(words: Words, i: number): number {
+  return lengthIn(ABOUT_WORDS, words, i);
+}
+
+function eachAt(words: Words, i: number): number {
+  return lengthIn(EACH_WORDS, words, i);
+}
+
+/** The longest of the phrases that begins at a token, in tokens. */
+function lengthIn(phrases: ReadonlySet<string>, words: Words, i: number): number {
+  const first = words.word(i);
+  if (first === "") return 0;
+  const second = `${first} ${words.word(i + 1)}`;
+  if (phrases.has(`${second} ${words.word(i + 2)}`)) return 3;
+  if (phrases.has(second)) return 2;
+  return phrases.has(first) ? 1 : 0;
+}
+
+function isFeet(words: Words, i: number): boolean {
+  if (!FEET.test(words.typed(i))) return false;
+  const beside = (n: number): boolean => FEET.test(words.typed(n));
+  const joined = (n: number, further: number): boolean => words.is(n, "+", "&", "and") && beside(further);
+  return beside(i - 1) || beside(i + 1) || joined(i - 1, i - 2) || joined(i + 1, i + 2) || words.is(i + 1, ...STOPS);
+}
+
+function isFeetSign(words: Words, i: number): boolean {
+  return words.is(i + 2, ...STOPS);
 }
 
 function minutesAfterHours(words: Words, i: number): { readonly minutes: number; readonly length: number } | undefined {
-  const joined = words.is(i, "and") ? 1 : 0;
-  const compact = /^(\d{1,4})(?:m|min|mins|['′’])$/i.exec(words.typed(i + joined));
+  const joined = words.is(i, "and", "und", "et", "en", "e", "y") ? 1 : 0;
+  const compact = /^(\d{1,4})(?:m|mn|min|mins|['′’])$/i.exec(words.typed(i + joined));
   if (compact) return { minutes: Number(compact[1]), length: joined + 1 };
   if (!/^\d{1,4}$/.test(words.typed(i + joined))) return undefined;
-  const unit = words.is(i + joined + 1, ...MINUTE_WORDS) ? 1 : 0;
+  const unit = MINUTE_WORDS.has(words.word(i + joined + 1)) || PRIMES.includes(words.word(i + joined + 1)) ? 1 : 0;
   return { minutes: Number(words.typed(i + joined)), length: joined + 1 + unit };
 }
 
 function compactAmount(word: string): { readonly hours?: number; readonly minutes?: number } | undefined {
   const match = /[a-z'′’]/i.test(word) ? COMPACT_AMOUNT.exec(word) : null;
   if (!match) return undefined;
-  return { ...(match[1] ? { hours: Number(match[1]) } : {}), ...(match[2] ? { minutes: Number(match[2]) } : {}) };
+  const hours = match[1] === undefined ? undefined : Number(match[1].replace(",", ".").replace("½", ".5"));
+  return { ...(hours ? { hours } : {}), ...(match[2] ? { minutes: Number(match[2]) } : {}) };
 }
 
 function amount(length: number, hours: number | undefined, minutes: number | undefined): Found<MeaningOf<"amount">> {
@@ -45,23 +111,48 @@ function amount(length: number, hours: number | undefined, minutes: number | und
   return { length, meaning: { type: "amount", minutes: total, possible } };
 }
 
-/** `five notes`, `9 notes`, `2 octaves`, `from F4 to G6`, `range G4 to F6`. */
+/** `five notes`, `9 notes`, `2 octaves`, `2oct`, `3 8ves`, `tenth`, `to the ninth`, `from F4 to G6`, `range G4 to F6`. */
 export function spanAt(words: Words, i: number): Found<MeaningOf<"span">> | undefined {
   if (words.is(i, "from", "range")) return spanBetween(words, i);
   const joined = JOINED_SPAN.exec(words.word(i));
   const count = joined ? wholeNumberOf(joined[1]!) : words.whole(i);
   const unit = joined ? joined[2]! : words.word(i + 1);
-  if (count === undefined || count < 1) return undefined;
+  if (count === undefined || count < 1) return spanToDegree(words, i);
   const length = joined ? 1 : 2;
-  if (/^(?:notes?|degrees)$/.test(unit) && count <= 60)
-    return { length, meaning: { type: "span", reach: { type: "degrees", count } } };
-  if (/^octaves?$/.test(unit) && count <= 8)
+  if (DEGREE_WORDS.has(unit) && count <= 60) return degrees(length, count);
+  if (OCTAVE_WORDS.has(unit) && count <= 8)
     return { length, meaning: { type: "span", reach: { type: "octaves", count } } };
-  return undefined;
+  return spanToDegree(words, i);
 }
 
-/** `five-notes`, `2-octave`: as within a phrase, a hyphen is as good as a space. */
-const JOINED_SPAN = /^([a-z]+|\d{1,2})[-‐‑](notes?|degrees|octaves?)$/;
+/** `five-notes`, `2-octave`, `2oct`: as within a phrase, a hyphen is as good as a space. */
+const JOINED_SPAN = /^([a-z]+(?=[-‐‑])|\d{1,2})[-‐‑]?([\p{L}\d.]{3,})$/u;
+const OCTAVE_WORDS = wordsOf("octave");
+const DEGREE_WORDS = wordsOf("degrees");
+
+function degrees(length: number, count: number): Found<MeaningOf<"span">> {
+  return { length, meaning: { type: "span", reach: { type: "degrees", count } } };
+}
+
+/** `tenth`, `a tenth`, `to the ninth`, `up to the 9th`: a lone ninth may count something. */
+function spanToDegree(words: Words, i: number): Found<MeaningOf<"span">> | undefined {
+  const up = words.is(i, "up") ? 1 : 0;
+  const to = words.is(i + up, "to") ? up + 1 : 0;
+  const article = words.is(i + to, "the", "a", "an") ? 1 : 0;
+  const count = DEGREES.get(words.word(i + to + article));
+  if (count === undefined || (to === 0 && count !== TENTH)) return undefined;
+  const length = to + article + 1;
+  if (count === TWELFTH) return { length, meaning: { type: "span", reach: { type: "twelfth" } } };
+  return degrees(length, count);
+}
+
+const TENTH = 10;
+const TWELFTH = 12;
+const DEGREES: ReadonlyMap<string, number> = new Map(
+  "sixth 6th seventh 7th eighth 8th ninth 9th tenth 10th eleventh 11th twelfth 12th thirteenth 13th"
+    .split(" ")
+    .map((word, n) => [word, 6 + Math.floor(n / 2)]),
+);
 
 function spanBetween(words: Words, i: number): Found<MeaningOf<"span">> | undefined {
   const from = words.note(i + 1);

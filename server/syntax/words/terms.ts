@@ -1,16 +1,8 @@
-import type { Fraction, Meaning, Verdict } from "./meaning.ts";
+import { lexiconPhrases } from "./lexicon-phrases.ts";
+import type { Fraction, Verdict } from "./meaning.ts";
+import { merged, type Phrase, phrase } from "./phrase.ts";
 
-/**
- * A phrase and what it means. Written with single spaces; hyphens and spaces in it are the same, or may be left out.
- */
-export interface Phrase {
-  readonly words: readonly string[];
-  readonly meaning: Meaning;
-  /** One sentence for hovers and completion. */
-  readonly sentence?: string;
-  /** Of another language than the journal's: it is known when seen, and never offered for a word that is nearly it. */
-  readonly foreign?: true;
-}
+export type { Phrase };
 
 const WEEKDAYS = [
   "mon monday mon.",
@@ -24,26 +16,21 @@ const WEEKDAYS = [
 
 /**
  * The words of the language that need no theory to be read: common practice of the trade, no source, or decisions of
- * the format. Scale kinds, chords, patterns and instruments come from the tables of `music/`.
+ * the format; the larger tables are in `lexicon/`. Scale kinds, chords, patterns and instruments come from `music/`.
  */
-export const TERMS: readonly Phrase[] = [
+export const TERMS: readonly Phrase[] = merged([
   ...directions(),
   ...spans(),
-  ...articulations(),
   ...rhythms(),
   ...noteValues(),
   ...withoutClick(),
   ...outcomes(),
   ...manners(),
   ...inversions(),
-  ...activities(),
   ...phases(),
   ...lineWords(),
-];
-
-function phrase(words: string, meaning: Meaning, sentence?: string): Phrase {
-  return { words: words.split(" | "), meaning, sentence };
-}
+  ...lexiconPhrases("english"),
+]);
 
 function directions(): Phrase[] {
   return [
@@ -84,25 +71,6 @@ function spans(): Phrase[] {
     ),
     phrase("twelfth | a twelfth | one twelfth", { type: "span", reach: { type: "twelfth" } }, "An octave and a fifth."),
     phrase("octave | an octave", { type: "span", reach: { type: "octaves", count: 1 } }, "From a tonic to the next."),
-  ];
-}
-
-function articulations(): Phrase[] {
-  const of = (words: string, tonguing: "slurred" | "single" | "mixed" | "multiple", sentence: string): Phrase =>
-    phrase(words, { type: "articulation", id: words.split(" | ")[0]!, tonguing }, sentence);
-  return [
-    of("slurred | legato | all slurred", "slurred", "Only the first note is tongued; the breath carries the rest."),
-    of("tongued | detached", "single", "Each note has its own tongue stroke."),
-    of("staccato", "single", "Each note short, with silence after it."),
-    of("portato", "single", "Each note tongued softly, almost full length."),
-    of("legato tongued | legato tongue", "single", "Each note tongued with no gap between."),
-    of("no tongue | breath only", "slurred", "Notes begun by the breath alone."),
-    of(
-      "double tongued | double tongue | double tonguing",
-      "multiple",
-      "Two strokes in turn, the second at the back of the tongue.",
-    ),
-    of("triple tongued | triple tongue | triple tonguing", "multiple", "Three strokes to a group."),
   ];
 }
 
@@ -217,20 +185,6 @@ function inversions(): Phrase[] {
   ];
 }
 
-function activities(): Phrase[] {
-  const of = (words: string): Phrase => phrase(words, { type: "activity", name: words.split(" | ")[0]! });
-  return [
-    of("sight-reading | sight reading"),
-    of("improvising | improvisation"),
-    of("tuning"),
-    of("breathing"),
-    of("listening"),
-    of("score study"),
-    of("run-through"),
-    of("rehearsal | rehearsing"),
-  ];
-}
-
 function phases(): Phrase[] {
   const of = (words: string, sentence: string): Phrase =>
     phrase(words, { type: "phase", id: words.split(" | ")[0]! }, sentence);
@@ -258,10 +212,6 @@ function lineWords(): Phrase[] {
     ),
     phrase("rest | rest day", { type: "line word", id: "rest" }, "A day without playing."),
     phrase("done", { type: "done" }, "A planned or set line that was done."),
-    phrase("half an hour | half hour", { type: "amount", minutes: 30, possible: true }),
-    phrase("an hour", { type: "amount", minutes: 60, possible: true }),
-    phrase("quarter of an hour | a quarter of an hour", { type: "amount", minutes: 15, possible: true }),
-    phrase("three quarters of an hour", { type: "amount", minutes: 45, possible: true }),
     phrase(
       "no accidentals | no sharps or flats | no sharps | no flats",
       { type: "signature", fifths: 0 },

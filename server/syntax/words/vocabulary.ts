@@ -24,6 +24,7 @@ export interface DeclaredNames {
   readonly scales: readonly string[];
   readonly phases: readonly string[];
   readonly activities: readonly string[];
+  readonly articulations: readonly (Pick<MeaningOf<"articulation">, "tonguing"> & { readonly name: string })[];
   readonly instruments: readonly string[];
   readonly outcomes: readonly { readonly words: string; readonly says: Verdict }[];
 }
@@ -34,6 +35,7 @@ export const NO_NAMES: DeclaredNames = {
   scales: [],
   phases: [],
   activities: [],
+  articulations: [],
   instruments: [],
   outcomes: [],
 };
@@ -79,6 +81,7 @@ export class Vocabulary {
     const unquoted = [
       ...declared.phases,
       ...declared.activities,
+      ...declared.articulations.map(({ name }) => name),
       ...declared.instruments,
       ...declared.outcomes.map(({ words: name }) => name),
       ...declared.titles.flatMap(({ short }) => short ?? []),
@@ -96,6 +99,8 @@ export class Vocabulary {
     for (const name of declared.scales) this.scales.set(nameKey(name), name);
     for (const id of declared.phases) this.add(id, { type: "phase", id });
     for (const name of declared.activities) this.add(name, { type: "activity", name });
+    for (const { name, tonguing } of declared.articulations)
+      this.add(name, { type: "articulation", id: name, tonguing, declared: true });
     for (const name of declared.instruments) this.instruments.set(nameKey(name), name);
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
     const ownOutcomes = declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }) as const);
@@ -185,11 +190,11 @@ export class Vocabulary {
   }
 
   private get allWords(): readonly string[] {
-    const { titles, phases, activities, instruments } = this.declared;
+    const { titles, phases, activities, articulations, instruments } = this.declared;
     this.lists.words ??= [
       ...this.own.flatMap(({ words, foreign }) => (foreign ? [] : words)),
       ...titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
-      ...[...phases, ...activities, ...instruments].map(nameKey),
+      ...[...phases, ...activities, ...articulations.map(({ name }) => name), ...instruments].map(nameKey),
     ];
     return this.lists.words;
   }
@@ -215,10 +220,11 @@ function outcomesOf({ words, meaning }: Phrase): readonly (readonly [string, Mea
 }
 
 /** Every word in a declared name, in the form of keys: a slip is no slip where the journal has the word. */
-function wordsOf({ titles, outcomes, ...others }: DeclaredNames): ReadonlySet<string> {
+function wordsOf({ titles, outcomes, articulations, ...others }: DeclaredNames): ReadonlySet<string> {
   const names = [
     ...titles.flatMap(({ title, short = "" }) => [title, short]),
     ...outcomes.map(({ words }) => words),
+    ...articulations.map(({ name }) => name),
     ...Object.values(others).flat(),
   ];
   return new Set(names.flatMap((name) => fold(name).split(/[\s-]+/)));

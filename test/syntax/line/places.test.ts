@@ -29,7 +29,7 @@ test("bars", () => {
     bars 1-8, slow, 9-16      => place bars 1-8 | without click slow | range 9-16
     bars 12a-12b              => place bars 12a-12b
     bars 17 - 32              => place bars 17-32
-    b. 17-32                  => unknown b. | range 17-32
+    b. 17-32                  => place bars 17-32
     17-32                     => range 17-32
     96 bars                   => bars 96
   `);
@@ -58,8 +58,80 @@ test("other places", () => {
     line 3             => place lines 3
     from the top       => place from the top
     from-the-top       => place from the top
-    from the beginning => unknown from the beginning
-    movement two       => unknown movement two
-    2nd movement       => unknown 2nd movement
+    from the beginning => place from the beginning
+    movement two       => place mvt 2
+    2nd movement       => place mvt 2
+  `);
+});
+
+test("bars as people write them", () => {
+  check(`
+    b1-24            => place bars 1-24
+    bars1-8          => place bars 1-8
+    b.9-14           => place bars 9-14
+    bb. 33-48        => place bars 33-48
+    m. 9-12          => place bars 9-12
+    m. 14            => place bars 14
+    mm. 1-8          => place bars 1-8
+    mm 1-8           => place bars 1-8
+    t.25-40          => place bars 25-40
+    T. 25            => place bars 25
+    bars 17-end      => place bars 17-end
+    bars 17 to end   => place bars 17-end
+    bar 17 to the end => place bars 17-end
+    bars 5 & 6       => place bars 5, 6
+    bar 17 onwards   => place bars 17-end
+    from bar 17      => place bars 17-end
+    from bar 17 to 32 => place bars 17-32
+    page 3 bars 41 to 48 => place page 3 | place bars 41-48
+    8 bars before fig. 5 => place 8 bars before fig. 5
+  `);
+});
+
+test("lines, pages, movements and letters as people write them", () => {
+  check(`
+    line 3           => place lines 3
+    line one         => place lines 1
+    line 1 and 2     => place lines 1, 2
+    l.1-4            => place lines 1-4
+    second line      => place second line
+    sys. 3           => place lines 3
+    p.1              => place page 1
+    p12              => place page 12
+    pg 4             => place page 4
+    1st page         => place 1st page
+    p12 first line   => place page 12 | place first line
+    2nd mvt          => place mvt 2
+    second movement  => place mvt 2
+    II               => place mvt ii
+    letter C to end  => place letter C-end
+    figs C to E      => place figure C-E
+    fig. 5           => place figure 5
+    A section        => place A section
+    section B        => place section B
+    first half       => place first half
+    first 8 bars     => place first 8 bars
+    the last line    => place last line
+    last line        => place last line
+    verse 2          => place verse 2
+    verses 1 and 2   => place verse 1, 2
+    2nd strain       => place 2nd strain
+    vars 4           => place var 4
+  `);
+});
+
+test("places by their names", () => {
+  check(`
+    opening          => place opening
+    coda             => place coda
+    dev              => place dev
+    da capo          => place da capo
+    theme            => place theme
+    whole thing      => place whole thing
+    complete         => place complete
+    with repeats     => place with repeats
+    from the top to bar 16 => place from the top to bar 16
+    from the top to letter C => place from the top to letter C
+    to the end       => place to the end
   `);
 });

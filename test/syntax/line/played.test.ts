@@ -41,7 +41,7 @@ test("tempos", () => {
     tempo 60            => unknown tempo | number 60
     60                  => number 60
     60-72               => range 60-72
-    crotchet at 72      => unknown crotchet | tempo 72
+    crotchet at 72      => note value 1/4 | tempo 72
   `);
 });
 
@@ -183,7 +183,7 @@ test("amounts", () => {
     24 h                  => 1440 min
     1440 min              => 1440 min
     1441 min              => impossible amount
-    about 10 min          => unknown about | 10 min
+    about 10 min => about 10 min
     1:30                  => 1:30
     30 s                  => number 30 | unknown s
   `);

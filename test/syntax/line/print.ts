@@ -84,6 +84,7 @@ export function meaningText(meaning: Meaning): string {
     case "chain":
     case "several":
     case "activity":
+    case "technique":
     case "free":
     case "faulty subject":
       return `second subject ${subjectOf(meaning)}`;
@@ -111,7 +112,9 @@ export function meaningText(meaning: Meaning): string {
     case "days":
       return `${type} ${meaning.count}`;
     case "amount":
-      return meaning.possible ? `${meaning.minutes} min` : "impossible amount";
+      return meaning.possible
+        ? `${meaning.about ? "about " : ""}${meaning.minutes} min${meaning.each ? " each" : ""}`
+        : "impossible amount";
     case "with":
     case "focus":
     case "sore":
@@ -139,7 +142,8 @@ export function meaningText(meaning: Meaning): string {
     case "figure word":
       return `figure word ${meaning.figure}`;
     case "done":
-      return "done";
+    case "place word":
+      return type;
     default:
       return `${type} ${meaning.id}`;
   }

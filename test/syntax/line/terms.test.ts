@@ -79,7 +79,7 @@ test("spans", () => {
     from F4 to F#5 => span F4 to F#5
     F4 to G6       => note F4 | unknown to | note G6
     F4-G6          => unknown F4-G6
-    2 oct          => number 2 | unknown oct
+    2 oct          => span 2 octaves
     2.5 octaves    => number 2.5 | pattern octaves
     60 notes       => span 60 degrees
     61 notes       => number 61 | unknown notes
@@ -100,7 +100,7 @@ test("articulations, and the half they hold for", () => {
     slur 1+1                 => articulation slur 1+1 (single)
     slurred 2+2              => articulation slur 2+2 (mixed)
     slurred 2 octaves        => articulation slurred (slurred) | span 2 octaves
-    slur 2 + 2               => articulation slur 2 (mixed) | unknown + | number 2
+    slur 2 + 2               => articulation slur 2+2 (mixed)
     double tongued           => articulation double tongued (multiple)
     double-tongued           => articulation double tongued (multiple)
     triple tongue            => articulation triple tongued (multiple)
@@ -110,8 +110,8 @@ test("articulations, and the half they hold for", () => {
     did-l                    => articulation did-l (multiple)
     t-k-t                    => articulation t-k-t (multiple)
     d-d                      => articulation d-d (single)
-    T-K                      => unknown T-K
-    tk                       => unknown tk
+    T-K                      => articulation t-k (multiple)
+    tk                       => articulation tk (multiple)
     slurred up, tongued down => articulation slurred up (slurred) | articulation tongued down (single)
     slurred up tongued down  => articulation slurred up (slurred) | articulation tongued down (single)
     slurred up and down      => articulation slurred (slurred) | direction up and down
@@ -159,7 +159,103 @@ test("note values", () => {
     semiquavers  => note value 1/16
     sextuplets   => note value 1/24
     32nds        => note value 1/32
-    1/8          => unknown 1/8
+    1/8          => note value 1/8
     eights       => unknown eights
+  `);
+});
+
+test("terms as people write them", () => {
+  check(`
+    2oct                 => span 2 octaves
+    2 8ves               => span 2 octaves
+    3 octs               => span 3 octaves
+    one octave           => span 1 octaves
+    two octaves          => span 2 octaves
+    12th                 => span twelfth
+    tenth                => span 10 degrees
+    to the ninth         => span 9 degrees
+    up to the 9th        => span 9 degrees
+    leg                  => articulation slurred (slurred)
+    stacc                => articulation staccato (single)
+    sl 2                 => articulation slur 2 (mixed)
+    sl. 2                => articulation slur 2 (mixed)
+    slur 2               => articulation slur 2 (mixed)
+    slurred in twos      => articulation slur 2 (mixed)
+    slurred in 4s        => articulation slur 4 (mixed)
+    slurred pairs        => articulation slur 2 (mixed)
+    2+2                  => articulation slur 2+2 (mixed)
+    3+1                  => articulation slur 3+1 (mixed)
+    two slurred two tongued => articulation slur 2+1+1 (mixed)
+    slur two tongue two  => articulation slur 2+1+1 (mixed)
+    tongue 1 slur 3      => articulation slur 1+3 (mixed)
+    4 to a bow           => articulation slur 4 (mixed)
+    hooked               => articulation hooked (mixed)
+    pizz                 => articulation pizzicato (single)
+    détaché              => articulation détaché (single)
+    spiccato             => articulation spiccato (single)
+    TKTK                 => articulation tktk (multiple)
+    tktk                 => articulation tktk (multiple)
+    dg                   => articulation dg (multiple)
+    ti-ri                => articulation ti-ri (multiple)
+    dbl tonguing         => articulation double tongued (multiple)
+    separate             => articulation separate (single)
+    separate bows        => articulation separate (single)
+    rest stroke          => articulation rest stroke (single)
+    hands together       => manner hands together
+    h.t.                 => manner hands together
+    HS                   => manner hands separate
+    LH                   => manner left hand
+    RH                   => manner right hand
+    6ths                 => pattern sixths
+    in 4ths              => pattern fourths
+    groups of 5          => pattern fives
+    in 4s                => pattern fours
+    up only              => direction up
+    up & down            => direction up and down
+    quavers              => note value 1/8
+    semis                => note value 1/16
+    16th                 => note value 1/16
+    trip                 => note value 1/12
+    quintuplets          => note value 1/20
+    quarter triplets     => note value 1/6
+    dotted rhythm        => rhythm dotted (uneven)
+    swing                => rhythm swung (uneven)
+    8ths leg             => note value 1/8 | articulation slurred (slurred)
+    2oct slurred 16ths   => span 2 octaves | articulation slurred (slurred) | note value 1/16
+    vibrato              => second subject vibrato
+    with pick            => articulation plectrum (single)
+  `);
+});
+
+test("in 4s behind a tempo with its beat says how many notes to the beat", () => {
+  check(`
+    crotchet=60 in 4s => tempo 1/4=60 | note value 1/16
+    dotted quarter=60 in 3s => tempo 3/8=60 | note value 1/8
+    at 60 in 4s       => tempo 60 | pattern fours
+  `);
+});
+
+test("amounts as people write them", () => {
+  check(`
+    5'                   => 5 min
+    5 mins               => 5 min
+    5min                 => 5 min
+    5m                   => 5 min
+    8 minutes            => 8 min
+    quarter of an hour   => 15 min
+    half an hour         => 30 min
+    1h05                 => 65 min
+    1 hr                 => 60 min
+    1.5 h                => 90 min
+    2 1/2 hrs            => 150 min
+    5 min each           => 5 min each
+    about 10 min         => about 10 min
+    ca. 20 min           => about 20 min
+    about half an hour   => about 30 min
+    10 Minuten           => 10 min
+    10 minuti            => 10 min
+    10 minutos           => 10 min
+    2 Stunden            => 120 min
+    8' 4'                => unknown 8' 4'
   `);
 });

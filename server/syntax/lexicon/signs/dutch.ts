@@ -1,4 +1,5 @@
-import { joined, type SignTable } from "./sign-table.ts";
+import { joined } from "../joined.ts";
+import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in Dutch: from memory, no source. */
 export const DUTCH_SIGNS: SignTable = {

@@ -1,4 +1,5 @@
-import { joined, type SignTable } from "./sign-table.ts";
+import { joined } from "../joined.ts";
+import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in French: common practice, no source. */
 export const FRENCH_SIGNS: SignTable = {

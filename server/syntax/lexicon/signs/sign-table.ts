@@ -29,8 +29,3 @@ export type SignClass =
  * classes. Classes of one meaning name it once more.
  */
 export type SignTable = Readonly<Partial<Record<SignClass, Readonly<Record<string, string>>>>>;
-
-/** One list from lines of words. */
-export function joined(...lines: readonly string[]): string {
-  return lines.join(" | ");
-}

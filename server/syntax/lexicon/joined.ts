@@ -1,0 +1,4 @@
+/** One list from lines of words. */
+export function joined(...lines: readonly string[]): string {
+  return lines.join(" | ");
+}

@@ -1,0 +1,50 @@
+import { joined } from "../joined.ts";
+import type { PlaceTable } from "./place-table.ts";
+
+/** Where in a piece, in English: common practice, no source. */
+export const ENGLISH_PLACES: PlaceTable = {
+  numbered: {
+    bars: "bars | bar | measures | measure | meas",
+    lines: "lines | line | systems | system | sys | staves | stave",
+    page: "pages | page | pg | pgs",
+    mvt: "mvt | movement | mvmt | mov | mvts | movements",
+    var: "var | variation | vars | variations",
+    letter: "letter | letters | fig | figs | figure | reh | rehearsal mark | rehearsal letter",
+    section: "section | sections",
+    verse: "verse | verses",
+    phrase: "phrase | phrases",
+    strain: "strain | strains",
+  },
+  short: {
+    bars: "b | bb | bs | m | mm | ms | t",
+    lines: "l | ll",
+    page: "p | pp",
+  },
+  ordinals: "first | second | third | fourth | fifth | sixth | seventh | eighth",
+  likeOrdinals: joined(
+    "last | final | next | opening | middle | closing | slow | fast | tricky | hard | both | whole | main",
+  ),
+  parts: joined(
+    "half | halves | part | parts | time bar | time bars | ending | repeat | theme | bit | bits | passage | chorus",
+    "time | quarter | eight | subject | entry | entries | solo",
+  ),
+  articles: "the",
+  from: "from",
+  to: "to | up to | until | till | through to",
+  onwards: "on | onwards | onward | ff",
+  end: "end | the end",
+  before: "before",
+  after: "after",
+  named: joined(
+    "all of it | all through | beginning | the beginning | beginning to end | bridge | cadenza | chorus | coda",
+    "coda only | complete | da capo | dc | d.c. | dal segno | development | dev | ending | the ending | exposition",
+    "from beginning | from the beginning | from the start | start to finish | intro | introduction | interlude",
+    "no repeats | opening | the opening | outro | pre chorus | recap | recapitulation | refrain | repeat",
+    "the repeat",
+    "straight through | to the end | to end | the lot | the middle | theme | main theme | head only | top to bottom",
+    "upbeat | up to the repeat | verse and chorus | verse | strain | phrase | with rep | w/ rep",
+    "with reps | w/ repeats",
+    "with repeats | without repeats | w/o repeats | whole | whole thing | the whole thing | whole song | whole tune",
+    "the whole piece | whole of it | the whole of it | first to last",
+  ),
+};

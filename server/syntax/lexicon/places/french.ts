@@ -1,0 +1,38 @@
+import { joined } from "../joined.ts";
+import type { PlaceTable } from "./place-table.ts";
+
+/** Where in a piece, in French: common practice, no source. */
+export const FRENCH_PLACES: PlaceTable = {
+  numbered: {
+    bars: "mesure | mesures | mes",
+    lines: "ligne | lignes | portée | portées",
+    page: "page | pages",
+    mvt: "mouvement | mvt | mouv",
+    var: "var | variation | variations",
+    letter: "lettre | lettres | chiffre | chiffres | repère | repères",
+    section: "section | sections",
+    verse: "couplet | couplets | strophe",
+    phrase: "phrase | phrases",
+    part: "partie | parties",
+  },
+  short: { bars: "m", lines: "l", page: "p" },
+  ordinals: joined(
+    "premier/première/premières/premiers | deuxième/second/seconde | troisième | quatrième | cinquième | sixième",
+  ),
+  likeOrdinals: "dernier | dernière | dernières | derniers | prochaine",
+  parts: "moitié | moitiés | reprise | thème | fois",
+  articles: "le | la | les | l'",
+  from: "depuis | de | du | à partir de | dès",
+  to: "à | au | jusqu'à | jusqu'au | jusqu'à la",
+  onwards: "et suite | et suivantes",
+  end: "fin | la fin",
+  before: "avant",
+  after: "après",
+  named: joined(
+    "avec reprise | avec reprises | avec les reprises | sans reprise | sans reprises | sans les reprises | coda",
+    "depuis le début | du début | du début à la fin | début | le début | début seulement | développement | en entier",
+    "en entière | enchaîné | entier | entière | exposition | fin | la fin | fin seulement | jusqu'à la fin",
+    "jusqu'au bout | jusqu'à la reprise | milieu | le milieu | refrain | reprise | réexposition | thème | pont",
+    "tout le morceau | toute la pièce | le tout | introduction | intro | cadence finale | levée",
+  ),
+};

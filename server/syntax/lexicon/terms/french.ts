@@ -1,0 +1,83 @@
+import { joined } from "../joined.ts";
+import type { TermTable } from "./term-table.ts";
+
+/** French terms: common practice, no source. */
+export const FRENCH_TERMS: TermTable = {
+  noteValues: {
+    "1/1": "rondes | ronde",
+    "1/2": "blanches | blanche",
+    "1/4": "noires | noire",
+    "1/8": "croches | croche",
+    "1/16": "doubles croches | double croche | double croches | doubles | doubles-croches",
+    "1/32": "triples croches | triple croche",
+    "1/12": "triolets | triolet | triolets de croches",
+    "1/6": "triolets de noires",
+    "1/24": "sextolets | sextolet | triolets de doubles",
+    "1/20": "quintolets",
+  },
+  directions: {
+    up: joined(
+      "montant | montante | montée | en montant | en montant seulement | montant seulement | ascendant",
+      "ascendante",
+    ),
+    down: "descendant | descendante | descente | en descendant | en descendant seulement | descendant seulement",
+    "up and down": joined(
+      "montant et descendant | montée et descente | en montant et en descendant | aller retour",
+      "aller-retour | monter et descendre | montant descendant",
+    ),
+    "back and forth": "va et vient",
+  },
+  rhythms: {
+    even: "égal | régulier",
+    dotted: joined(
+      "pointé | pointée | rythme pointé | rythmes pointés | en rythme pointé | en rythmes pointés",
+      "croche pointée double",
+    ),
+    "reverse dotted": "pointé inversé | rythme pointé inversé",
+    swung: "swingué | ternaire",
+  },
+  patterns: {
+    thirds: "tierces | en tierces | par tierces | tierces brisées | en tierces brisées",
+    fourths: "quartes | en quartes | par quartes",
+    fifths: "quintes | en quintes | par quintes",
+    sixths: "sixtes | en sixtes | par sixtes",
+    sevenths: "septièmes | en septièmes",
+    octaves: "octaves brisées | en octaves",
+    tenths: "dixièmes | en dixièmes",
+    threes: "par trois | par 3 | groupes de trois | groupes de 3 | par groupes de 3 | par groupes de trois",
+    fours: "par quatre | par 4 | groupes de quatre | groupes de 4 | par groupes de 4 | par groupes de quatre",
+    fives: "par cinq | par 5 | groupes de cinq | groupes de 5",
+  },
+  groups: "groupes de | par groupes de",
+  manners: {
+    "hands together": "mains ensemble | deux mains | les deux mains",
+    "hands separate": "mains séparées",
+    "left hand": "main gauche | mg | m.g. | main gauche seule",
+    "right hand": "main droite | md | m.d. | main droite seule",
+    "at the frog": "au talon",
+    "at the tip": "à la pointe",
+    "middle of the bow": "au milieu de l'archet",
+    "whole bows": "tout l'archet | archet entier",
+    "up bow": "poussé",
+    "by heart": "par cœur | par coeur",
+    "at sight": "à vue",
+    "by ear": "à l'oreille",
+    "with mute": "avec sourdine",
+  },
+  octave: "octaves | octave | oct | oct. | 8ves | 8ve",
+  degrees: "notes | note | degrés",
+  fullRange: "tout l'ambitus | toute l'étendue | étendue complète | toute la tessiture",
+  twelfth: "douzième",
+  numbers: "deux | trois | quatre",
+  minutes: "minutes | minute | min | min. | mn",
+  hours: "heures | heure",
+  amounts: {
+    15: "quart d'heure | un quart d'heure",
+    30: "demi-heure | une demi-heure",
+    45: "trois quarts d'heure",
+    60: "une heure",
+    90: "une heure et demie | 1 heure et demie",
+  },
+  each: "chacun | chacune | chaque",
+  about: "env | env. | environ | à peu près",
+};
