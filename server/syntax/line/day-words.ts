@@ -73,7 +73,7 @@ function body(words: LineWords): DayWords | undefined {
 
 /** The amount alone, or with words that say no more than that it is one. */
 function total(words: LineWords): DayWords | undefined {
-  if (!words.has("amount") || words.has(...PRACTISED, "activity", "place")) return undefined;
+  if (!words.has("amount") || words.has(...PRACTISED, "activity", "technique", "place")) return undefined;
   for (let i = 0; i < words.count; ) {
     if (words.found(i)?.meaning.type === "amount") {
       i++;

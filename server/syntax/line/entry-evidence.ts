@@ -12,7 +12,7 @@ export interface Evidence {
 /** Subjects with a tonic: strong wherever they stand. */
 const KEYED: readonly Meaning["type"][] = ["scale", "chord", "chain", "several", "faulty subject"];
 /** Subjects by a word of the trade: weak without a note, an amount or a comma. */
-const NAMED: readonly Meaning["type"][] = ["figure", "activity"];
+const NAMED: readonly Meaning["type"][] = ["figure", "technique", "activity"];
 const TERMS: readonly Meaning["type"][] = ["pattern", "articulation", "note value", "span", "rhythm", "direction"];
 
 /**
