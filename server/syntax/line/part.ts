@@ -1,9 +1,12 @@
+import { DOTTED_BEFORE } from "../lexicon/beats.ts";
+import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
 import { BEFORE_NO_OUTCOME, isDenied, mayFollow, outcomeAt, outcomeRowAt } from "../words/outcome-words.ts";
 import { amountAt, clockAt, countAt, dateAt, signatureAt, spanAt, timesAt, triesAt } from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
+import { tempoRowAt } from "../words/tempo-rows.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
 import { termType } from "../words/term-types.ts";
 import {
@@ -55,6 +58,7 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   if (rowAt(words, 0, undefined)) return undefined;
   const { meaning, length } = recognise(words, 0, undefined);
   const next = tokens[length];
+  if (words.is(length, "mm")) return undefined; // tempo or measures: what stands before tells
   if (!next || BEARS_ON_NEXT.includes(meaning.type)) return undefined;
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
 }
@@ -81,7 +85,8 @@ function rowAt(
   i: number,
   before: Meaning | undefined,
 ): { readonly length: number; readonly items: readonly Item[] } | undefined {
-  return mayFollow(before) ? outcomeRowAt(words, i) : undefined;
+  const tempos = before?.type === "outcome" && triesAt(words, i) ? undefined : tempoRowAt(words, i);
+  return tempos ?? (mayFollow(before) ? outcomeRowAt(words, i) : undefined);
 }
 
 /** What the words from one token on mean; words that nothing else takes may say as a whole how it went. */
@@ -146,19 +151,22 @@ const QUANTITIES: readonly Recogniser[] = [
 ];
 /** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Dm`, `Fis`, `H`. */
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi|maj|M)/u;
-const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem];
+const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, noteItem, tempoAt];
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
 const SHAPES: readonly Recogniser[] = [subjectAt, articulationAt, rhythmAt, tempoAt, timesAt, spanAt];
 const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
 
+/** Short for a beat, and a note or the beginning of another word: `e`, `h`. */
+const NOTES_TOO = /^[a-pr-z]$/;
 /** The words that open what no table of phrases holds. */
 const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
   (
     [
       ["at @", [tempoAt, clockAt]],
-      [[...BEATS.keys(), "dotted"].join(" "), [tempoAt]],
+      [[...BEATS.keys()].filter((name) => !NOTES_TOO.test(name)).join(" "), [tempoAt]],
+      [[...TEMPO_WORDS, ...AT_WORDS, ...APPROXIMATELY, ...DOTTED_BEFORE, "~"].join(" "), [tempoAt]],
       ["goal", [goalAt]],
       ["from range", [spanAt, dateAt]],
       ["by due until", [dateAt]],

@@ -48,15 +48,14 @@ export class Vocabulary {
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
   readonly numbersInNames: ReadonlySet<string>;
-  /** What says how it went, in whole phrases. */
-  readonly outcomes: OutcomeTable;
+  private outcomeTable: OutcomeTable | undefined;
 
   constructor(
     readonly own: readonly Phrase[],
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
-    words: readonly OutcomeWords[] = outcomeWords("english"),
+    private readonly outcomeLanguages: readonly OutcomeWords[] = outcomeWords("english"),
   ) {
     const unquoted = [
       ...declared.phases,
@@ -79,12 +78,20 @@ export class Vocabulary {
     for (const name of declared.activities) this.add(name, { type: "activity", name });
     for (const name of declared.instruments) this.instruments.set(nameKey(name), name);
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
-    const ownOutcomes = declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }) as const);
-    for (const outcome of ownOutcomes) this.add(outcome.id, outcome);
-    this.outcomes = new OutcomeTable(words, [
-      ...ownOutcomes.map((outcome) => [outcome.id, outcome] as const),
-      ...own.flatMap(outcomesOf),
+    for (const outcome of this.declaredOutcomes()) this.add(outcome.id, outcome);
+  }
+
+  /** What says how it went, in whole phrases. */
+  get outcomes(): OutcomeTable {
+    this.outcomeTable ??= new OutcomeTable(this.outcomeLanguages, [
+      ...this.declaredOutcomes().map((outcome) => [outcome.id, outcome] as const),
+      ...this.own.flatMap(outcomesOf),
     ]);
+    return this.outcomeTable;
+  }
+
+  private declaredOutcomes(): readonly MeaningOf<"outcome">[] {
+    return this.declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }));
   }
 
   /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */
