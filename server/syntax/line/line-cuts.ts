@@ -280,8 +280,7 @@ export class LineCuts {
       return BEFORE_NO_TEMPO.has(wordBefore) ? -1 : at;
     if (BEFORE_NO_TEMPO.has(wordBefore)) return -1;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
-    const isNamed = this.isFree(end) && NOTE_VALUES.test(wordBefore);
-    return (goesOn || isNamed) && !this.isCounted(end) ? at : -1;
+    return goesOn && !this.isCounted(end) ? at : -1;
   }
 
   /** Where the word begins that ends at a column. */
