@@ -1,3 +1,4 @@
+import { DOTTED_BEFORE } from "../lexicon/beats.ts";
 import { BEFORE_NO_TEMPO, TEMPO_WORDS, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
@@ -273,7 +274,7 @@ export class LineCuts {
     if (code === EQUALS) return this.leadOfBeat(last + 1);
     const word = this.wordTo(last);
     const wordBefore = fold(text.slice(word, last + 1));
-    if (AT.test(wordBefore)) return this.unlessGoal(this.withMark(word));
+    if (AT.test(wordBefore)) return this.unlessGoal(this.withMark(word, true));
     if (MARKS.has(wordBefore)) return this.leadOfMark(word, wordBefore, end);
     if (JOINS.test(wordBefore)) return this.isNextInRow(wordBefore, end) ? at : -1;
     if (this.isMinutes(end) || this.isBpm(end) || TO_THE_BEAT.test(this.behind(end)))
@@ -304,14 +305,16 @@ export class LineCuts {
   }
 
   /** With the words before it that are part of the same mark: `metronome at 60`, `dotted crotchet 44`. */
-  private withMark(word: number): number {
+  private withMark(word: number, isAt = false): number {
     let lead = word;
     for (;;) {
       let last = lead - 1;
       while (last >= this.start && isSpace(this.text.charCodeAt(last))) last--;
       if (last < this.start || last === lead - 1) return lead;
       const before = this.wordTo(last);
-      if (!MARK_OPENERS.has(fold(this.text.slice(before, last + 1)))) return lead;
+      const opener = fold(this.text.slice(before, last + 1));
+      const isDot = DOTTED_BEFORE.includes(opener) && isAt; // `dotted at 60` is a rhythm
+      if (isDot || !MARK_OPENERS.has(opener)) return lead;
       lead = before;
     }
   }
