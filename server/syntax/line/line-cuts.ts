@@ -1,6 +1,33 @@
+import { DOTTED_BEFORE } from "../lexicon/beats.ts";
+import { BEFORE_NO_TEMPO, TEMPO_WORDS, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
 import { closingQuote, isQuote } from "../words/token.ts";
+import {
+  ABOUT,
+  AT,
+  BEHIND_BEAT,
+  BPM,
+  COUNTED,
+  FACE,
+  FREE_WORDS,
+  GOAL,
+  JOINS,
+  JOINT_BEHIND,
+  MARK_OPENERS,
+  MARKED,
+  MARKS,
+  MINUTES,
+  NAMED_NUMBER,
+  NOTE_FIRST,
+  NOTE_LAST,
+  NOTE_VALUES,
+  NUMBER_FIRST,
+  NUMBER_LAST,
+  ROW_SIGN,
+  TO_THE_BEAT,
+  UNIT,
+} from "./cut-words.ts";
 import { isSpace } from "./day-line.ts";
 
 const TAB = 9;
@@ -8,12 +35,14 @@ const SPACE = 32;
 const DOUBLE_QUOTE = 34;
 const COMMA = 44;
 const HYPHEN = 45;
+const SLASH = 47;
 const ZERO = 48;
 const NINE = 57;
 const COLON = 58;
 const EQUALS = 61;
 const GREATER = 62;
 const AT_SIGN = 64;
+const LETTER_B = 98;
 const FIRST_BEYOND_ASCII = 128;
 const EN_DASH = 0x2013;
 const EM_DASH = 0x2014;
@@ -51,6 +80,8 @@ export class LineCuts {
   private before = FIRST;
   private number = -1;
   private numberEnd = 0;
+  /** The piece that is open began with a number of a row. */
+  private inRow = false;
   /** A quote that does not close takes in all that follows, up to the next comma. */
   private unclosed = false;
 
@@ -67,6 +98,7 @@ export class LineCuts {
     this.before = FIRST;
     this.count = 0;
     this.number = -1;
+    this.inRow = false;
     this.unclosed = false;
     let i = from;
     while (i < to) {
@@ -114,11 +146,25 @@ export class LineCuts {
     let to = end;
     while (from < to && isSpace(text.charCodeAt(from))) from++;
     while (to > from && isSpace(text.charCodeAt(to - 1))) to--;
+    if (separator === JOINED) to = this.withoutJoint(from, to);
     this.push(from, to, this.before, this.number, this.numberEnd);
     this.start = next;
     this.before = separator;
     this.number = -1;
+    this.inRow = false;
     this.unclosed = false;
+  }
+
+  /** Where a piece ends whose last sign joins it to the next: `@ 72 ok / @ 80`, `88 → 96 → 104`, `80 – @ 92`. */
+  private withoutJoint(from: number, to: number): number {
+    const { text } = this;
+    const code = text.charCodeAt(to - 1);
+    const isArrow = code === ARROW || (code === GREATER && text.charCodeAt(to - 2) === HYPHEN);
+    if (!isArrow && code !== SLASH && code !== EN_DASH && code !== EM_DASH) return to;
+    let end = code === GREATER ? to - 2 : to - 1;
+    if (end > from && !isSpace(text.charCodeAt(end - 1)) && !isArrow) return to;
+    while (end > from && isSpace(text.charCodeAt(end - 1))) end--;
+    return end > from ? end : to;
   }
 
   private grow(): void {
@@ -145,13 +191,25 @@ export class LineCuts {
 
   private separatorAt(i: number, code: number): number {
     if (code === COMMA) return AFTER_COMMA;
-    if (code === GREATER || code === ARROW) return AFTER_ARROW;
-    return code === COLON && !(this.isDigit(i - 1) && this.isDigit(i + 1)) ? AFTER_COLON : FIRST;
+    if (code === GREATER || code === ARROW) return this.joinsNumbers(i, code) ? FIRST : AFTER_ARROW;
+    if (code !== COLON || (this.isDigit(i - 1) && this.isDigit(i + 1))) return FIRST;
+    return FACE.test(this.text.slice(i, Math.min(this.to, i + 2))) ? FIRST : AFTER_COLON;
   }
 
   private isDigit(i: number): boolean {
     const code = i < this.lineStart || i >= this.to ? 0 : this.text.charCodeAt(i);
     return code >= ZERO && code <= NINE;
+  }
+
+  /** `60 → 72`, `60 -> 72`: tempos, where `C > G` is a chain of keys. */
+  private joinsNumbers(i: number, code: number): boolean {
+    const { text } = this;
+    if (code === GREATER && text.charCodeAt(i - 1) !== HYPHEN) return false;
+    let before = code === GREATER ? i - 2 : i - 1;
+    while (before > this.start && isSpace(text.charCodeAt(before))) before--;
+    let behind = i + 1;
+    while (behind < this.to && isSpace(text.charCodeAt(behind))) behind++;
+    return this.isDigit(before) && this.isDigit(behind);
   }
 
   /** A remark begins with `--`, `–` or `—`, at the start of the line or between white space. */
@@ -161,7 +219,21 @@ export class LineCuts {
     let first = this.lineStart;
     while (first < i && isSpace(this.text.charCodeAt(first))) first++;
     if (first === i) return true;
-    return isSpace(this.text.charCodeAt(i - 1)) && this.endsWord(i + length);
+    if (!isSpace(this.text.charCodeAt(i - 1)) || !this.endsWord(i + length)) return false;
+    return code === HYPHEN || !this.goesOnBehindDash(i);
+  }
+
+  /** A tempo, a sign or, in a row, a further number or note stands behind a dash: then it begins no remark. */
+  private goesOnBehindDash(i: number): boolean {
+    const { text, to } = this;
+    const behind = text.slice(i + 1, Math.min(to, i + 40)).trimStart();
+    if (MARKED.test(behind)) return true;
+    const number = NAMED_NUMBER.exec(behind);
+    if (number && (BEATS.has(fold(number[1]!)) || NOTE_VALUES.test(number[1]!))) return true;
+    const before = text.slice(Math.max(this.start, i - 8), i).trimEnd();
+    return (
+      (NUMBER_LAST.test(before) && NUMBER_FIRST.test(behind)) || (NOTE_LAST.test(before) && NOTE_FIRST.test(behind))
+    );
   }
 
   private endsWord(i: number): boolean {
@@ -177,10 +249,13 @@ export class LineCuts {
     while (end < to && text.charCodeAt(end) >= ZERO && text.charCodeAt(end) <= NINE) end++;
     const figures = end - at;
     if (figures < 2 || figures > 3 || text.charCodeAt(at) === ZERO || this.unclosed) return end;
-    const lead = this.isFree(end) || this.isRange(end) ? this.leadOf(at, end) : -1;
+    const isFree = this.isFree(end) || this.isBpm(end);
+    const lead = isFree || this.isRange(end) ? this.leadOf(at, end) : -1;
     if (lead < 0) return end;
+    const inRow = this.inRow || this.isJoined(at);
     if (this.isFilledBefore(lead)) this.close(lead, lead, JOINED);
-    if (this.number < 0 && this.isFree(end)) {
+    this.inRow = inRow;
+    if (this.number < 0 && isFree) {
       this.number = at;
       this.numberEnd = end;
     }
@@ -191,32 +266,96 @@ export class LineCuts {
   private leadOf(at: number, end: number): number {
     const { text, start } = this;
     const before = at > start ? text.charCodeAt(at - 1) : SPACE;
+    if (before === AT_SIGN) return this.isWordStart(at - 1) ? this.unlessGoal(at - 1) : -1;
     if (before !== SPACE && before !== TAB && before !== EQUALS) return -1;
     let last = at - 1;
     while (last >= start && isSpace(text.charCodeAt(last))) last--;
     if (last < start) return at;
     const code = text.charCodeAt(last);
     if (code === EQUALS) return this.leadOfBeat(last + 1);
-    if (code === AT_SIGN) return this.isWordStart(last) ? this.unlessGoal(last) : -1;
-    let word = last;
-    while (word > start && !isSpace(text.charCodeAt(word - 1)) && text.charCodeAt(word - 1) !== EQUALS) word--;
-    if (last - word === 1 && AT.test(text.slice(word, last + 1))) return this.unlessGoal(word);
-    const wordBefore = text.slice(word, last + 1);
-    if (JOINS.test(wordBefore)) return -1;
-    if (this.isMinutes(end)) return ABOUT.test(wordBefore) ? word : at;
+    const word = this.wordTo(last);
+    const wordBefore = fold(text.slice(word, last + 1));
+    if (AT.test(wordBefore)) return this.unlessGoal(this.withMark(word, true));
+    if (MARKS.has(wordBefore)) return this.leadOfMark(word, wordBefore, end);
+    if (JOINS.test(wordBefore)) return this.isNextInRow(wordBefore, end) ? at : -1;
+    if (this.isMinutes(end) && ABOUT.test(wordBefore)) return word;
+    if (this.isMinutes(end) || this.isBpm(end) || TO_THE_BEAT.test(this.behind(end)))
+      return BEFORE_NO_TEMPO.has(wordBefore) ? -1 : at;
+    if (BEFORE_NO_TEMPO.has(wordBefore)) return -1;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
     return goesOn && !this.isCounted(end) ? at : -1;
   }
 
-  /** `at half=60`, `dotted quarter = 60`: with the beat, and the `at` before it. */
+  /** Where the word begins that ends at a column. */
+  private wordTo(last: number): number {
+    const { text, start } = this;
+    let word = last;
+    while (word > start && !isSpace(text.charCodeAt(word - 1)) && text.charCodeAt(word - 1) !== EQUALS) word--;
+    return word;
+  }
+
+  /** `crotchet 60`, `mm 60`, `ca. 60`; -1 where a unit follows, and for `mm 60-80`, which may be measures. */
+  private leadOfMark(word: number, mark: string, end: number): number {
+    if (this.isCounted(end) || UNITS.has(UNIT.exec(this.behind(end))?.[1] ?? "")) return -1;
+    if (mark === "mm" && (this.isRange(end) || JOINT_BEHIND.test(this.behind(end)))) return -1;
+    const { text } = this;
+    if (word > this.start && text.charCodeAt(word - 1) === EQUALS) return this.leadOfBeat(word);
+    let last = word - 1;
+    while (last >= this.start && isSpace(text.charCodeAt(last))) last--;
+    if (last > this.start && text.charCodeAt(last) === EQUALS) return this.leadOfBeat(last + 1);
+    return this.unlessGoal(this.withMark(word));
+  }
+
+  /** With the words before it that are part of the same mark: `metronome at 60`, `dotted crotchet 44`. */
+  private withMark(word: number, isAt = false): number {
+    let lead = word;
+    for (;;) {
+      let last = lead - 1;
+      while (last >= this.start && isSpace(this.text.charCodeAt(last))) last--;
+      if (last < this.start || last === lead - 1) return lead;
+      const before = this.wordTo(last);
+      const opener = fold(this.text.slice(before, last + 1));
+      const isDot = DOTTED_BEFORE.includes(opener) && isAt; // `dotted at 60` is a rhythm
+      if (isDot || !MARK_OPENERS.has(opener)) return lead;
+      lead = before;
+    }
+  }
+
+  /** `half=60`, `dotted quarter = 60`, `MM=60`: with the beat, and the `at` before it. */
   private leadOfBeat(end: number): number {
-    const match = BEAT.exec(this.text.slice(this.start, end));
-    if (!match || !BEATS.has(fold(match[2]!).replace(/\.$/, ""))) return -1;
-    return this.unlessGoal(this.start + match.index + match[1]!.length);
+    let last = end - 1; // the equals sign
+    while (last > this.start && (isSpace(this.text.charCodeAt(last)) || this.text.charCodeAt(last) === EQUALS)) last--;
+    let word = this.wordTo(last);
+    let name = fold(this.text.slice(word, last + 1));
+    if (BEHIND_BEAT.has(name) && word > this.start) {
+      last = word - 1;
+      while (last > this.start && isSpace(this.text.charCodeAt(last))) last--;
+      word = this.wordTo(last);
+      name = fold(this.text.slice(word, last + 1));
+    }
+    const isBeat = BEATS.has(name) || BEATS.has(name.replace(/\.$/, "")) || TEMPO_WORDS.includes(name);
+    return isBeat ? this.unlessGoal(this.withMark(word)) : -1;
+  }
+
+  /** Of three or more tempos joined by a sign one that is not the first. */
+  private isNextInRow(sign: string, end: number): boolean {
+    if (this.number < 0 || !ROW_SIGN.test(sign) || this.isCounted(end)) return false;
+    return sign === "/" || this.inRow || JOINT_BEHIND.test(this.behind(end));
+  }
+
+  private isJoined(at: number): boolean {
+    let last = at - 1;
+    while (last > this.start && isSpace(this.text.charCodeAt(last))) last--;
+    return last > this.start && ROW_SIGN.test(this.text[last]!);
+  }
+
+  /** A few characters from a column on. */
+  private behind(end: number): string {
+    return this.text.slice(end, Math.min(this.to, end + 12));
   }
 
   private unlessGoal(lead: number): number {
-    return GOAL.test(this.text.slice(Math.max(this.start, lead - 6), lead)) ? -1 : lead;
+    return GOAL.test(this.text.slice(Math.max(this.start, lead - 7), lead)) ? -1 : lead;
   }
 
   /** Whether a unit follows: minutes, octaves, `of 5`; then the number is no tempo. */
@@ -231,6 +370,12 @@ export class LineCuts {
 
   private isWordStart(i: number): boolean {
     return i === this.start || isSpace(this.text.charCodeAt(i - 1));
+  }
+
+  /** `60 bpm`, `60bpm`. */
+  private isBpm(end: number): boolean {
+    const code = end < this.to ? this.text.charCodeAt(end) : 0;
+    return (code === SPACE || (code | 32) === LETTER_B) && BPM.test(this.behind(end));
   }
 
   private isFree(end: number): boolean {
@@ -249,18 +394,3 @@ export class LineCuts {
     return false;
   }
 }
-
-const AT = /^at$/i;
-const GOAL = /(?:^|\s)goal\s+$/i;
-const BEAT = /((?:^|[\s=])\s*)(?:(?:at|@)\s+)?(?:dotted\s+)?([^\s=]+)\s*=$/i;
-const MINUTES = /^\s+(?:min(?:\.|s|utes?|uten|uut|uti|utos?)?|mn)(?:\s|,|$)/i;
-/** Belongs to the amount behind it. */
-const ABOUT =
-  /^(?:about|abt\.?|approx\.?|around|ca\.?|c\.|circa|roughly|etwa|rund|ungef(?:ähr|\.)|env\.?|environ|ongeveer|aprox\.?)$/i;
-/** What follows them is as typed, numbers too. */
-const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
-/** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
-const JOINS =
-  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
-const COUNTED =
-  /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;

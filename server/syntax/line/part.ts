@@ -1,3 +1,5 @@
+import { DOTTED_BEFORE } from "../lexicon/beats.ts";
+import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import { keysApart } from "../words/joined-key.ts";
@@ -17,6 +19,7 @@ import {
   triesAt,
 } from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
+import { tempoRowAt } from "../words/tempo-rows.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
 import { termType } from "../words/term-types.ts";
 import { freeWordsAt, instrumentAt, rhythmAt, stepsAt } from "../words/term-words.ts";
@@ -60,6 +63,7 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   if (rowAt(words, 0, undefined)) return undefined;
   const { meaning, length } = recognise(words, 0, undefined);
   const next = tokens[length];
+  if (words.is(length, "mm")) return undefined; // tempo or measures: what stands before tells
   if (!next || BEARS_ON_NEXT.includes(meaning.type) || isWrittenOut(next, text) || LEANING.test(next.text))
     return undefined;
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
@@ -95,7 +99,8 @@ function rowAt(
   i: number,
   before: Meaning | undefined,
 ): { readonly length: number; readonly items: readonly Item[] } | undefined {
-  return mayFollow(before) ? outcomeRowAt(words, i) : undefined;
+  const tempos = before?.type === "outcome" && triesAt(words, i) ? undefined : tempoRowAt(words, i);
+  return tempos ?? (mayFollow(before) ? outcomeRowAt(words, i) : undefined);
 }
 
 /** What the words from one token on mean; words that nothing else takes may say as a whole how it went. */
@@ -199,7 +204,7 @@ const QUANTITIES: readonly Recogniser[] = [
 ];
 /** A letter with or without accidentals, or what is meant as one: `Bb`, `F-sharp`, `Bflat`, `Fis`, `H`, `f'`. */
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫'’-]|\d$|flat$|sharp$)|^[A-Ha-h](?:is|es|s)(?:is|es)?\d?$/u;
-const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanAt, amountAt, noteItem];
+const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanAt, amountAt, noteItem, tempoAt];
 /** Syllables, long-short words, signs of note values. */
 const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
 const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
@@ -217,12 +222,15 @@ const QUOTED: readonly Recogniser[] = [subjectAt, quotedAt];
 const SUBJECTS: readonly Recogniser[] = [subjectAt];
 const NO_RECOGNISERS: readonly Recogniser[] = [];
 
+/** Short for a beat, and a note or the beginning of another word: `e`, `h`. */
+const NOTES_TOO = /^[a-pr-z]$/;
 /** The words that open what no table of phrases holds. */
 const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
   (
     [
       ["at @", [tempoAt, clockAt]],
-      [[...BEATS.keys(), "dotted"].join(" "), [tempoAt]],
+      [[...BEATS.keys()].filter((name) => !NOTES_TOO.test(name)).join(" "), [tempoAt]],
+      [[...TEMPO_WORDS, ...AT_WORDS, ...APPROXIMATELY, ...DOTTED_BEFORE, "~"].join(" "), [tempoAt]],
       ["goal", [goalAt]],
       ["from range", [spanAt, dateAt, placeAt]],
       ["to up", [spanAt, placeAt]],

@@ -1,6 +1,8 @@
 import { BoundedMemo } from "../words/bounded-memo.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
+import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
+import { MINUTES } from "./cut-words.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { knownOf } from "./entry-rule.ts";
 import { LineCuts } from "./line-cuts.ts";
@@ -42,8 +44,11 @@ export class PieceTable {
   private withNumber(text: string, from: number, start: number, end: number, to: number): Piece | undefined {
     const { numbersInNames } = this.vocabulary;
     if (numbersInNames.size > 0 && numbersInNames.has(text.slice(start, end))) return undefined;
-    const pieces = this.behind(text.slice(from, start));
     const rest = text.slice(end, to);
+    const value = Number(text.slice(start, end));
+    // Other numbers than likely tempos may mean something else; minutes are minutes.
+    if ((value < SLOWEST || value > FASTEST) && !MINUTES.test(rest)) return undefined;
+    const pieces = this.behind(text.slice(from, start));
     const known = pieces.get(rest);
     if (known !== undefined) return known ?? undefined;
     const piece = this.shape(ownText(text.slice(from, to)), start - from, end - from);

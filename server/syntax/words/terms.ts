@@ -1,3 +1,4 @@
+import { FURTHER_BEATS } from "../lexicon/beats.ts";
 import { lexiconPhrases } from "./lexicon-phrases.ts";
 import type { Fraction, Verdict } from "./meaning.ts";
 import { merged, type Phrase, phrase } from "./phrase.ts";
@@ -123,6 +124,7 @@ export const BEATS: ReadonlyMap<string, Fraction> = new Map(
       ["3/8", 3, 8],
       ["3/4", 3, 4],
       ["3/16", 3, 16],
+      ...FURTHER_BEATS.map(([names, ...part]) => [names.replaceAll(" | ", " "), ...part] as const),
     ] as const
   ).flatMap(([names, numerator, denominator]) =>
     names.split(" ").map((name) => [name, value(numerator, denominator)] as const),

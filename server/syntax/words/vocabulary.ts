@@ -61,12 +61,12 @@ export class Vocabulary {
   private readonly declaredWords: ReadonlySet<string>;
   private readonly wordClasses: LanguageWords["classes"];
   private readonly standards: StandardWords;
+  private readonly outcomeLanguages: readonly OutcomeWords[];
   /** Null for a list that was gone through once. */
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
   readonly numbersInNames: ReadonlySet<string>;
-  /** What says how it went, in whole phrases. */
-  readonly outcomes: OutcomeTable;
+  private outcomeTable: OutcomeTable | undefined;
 
   constructor(
     readonly own: readonly Phrase[],
@@ -76,6 +76,7 @@ export class Vocabulary {
     language: Partial<LanguageWords> = {},
   ) {
     const { outcomes = outcomeWords("english"), classes = [], standards } = language;
+    this.outcomeLanguages = outcomes;
     this.wordClasses = classes;
     this.standards = standards ?? new StandardWords(own, new Map());
     const unquoted = [
@@ -103,12 +104,20 @@ export class Vocabulary {
       this.add(name, { type: "articulation", id: name, tonguing, declared: true });
     for (const name of declared.instruments) this.instruments.set(nameKey(name), name);
     for (const id of declared.instruments) this.add(id, { type: "instrument", id, declared: true });
-    const ownOutcomes = declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }) as const);
-    for (const outcome of ownOutcomes) this.add(outcome.id, outcome);
-    this.outcomes = new OutcomeTable(outcomes, [
-      ...ownOutcomes.map((outcome) => [outcome.id, outcome] as const),
-      ...own.flatMap(outcomesOf),
+    for (const outcome of this.declaredOutcomes()) this.add(outcome.id, outcome);
+  }
+
+  /** What says how it went, in whole phrases. */
+  get outcomes(): OutcomeTable {
+    this.outcomeTable ??= new OutcomeTable(this.outcomeLanguages, [
+      ...this.declaredOutcomes().map((outcome) => [outcome.id, outcome] as const),
+      ...this.own.flatMap(outcomesOf),
     ]);
+    return this.outcomeTable;
+  }
+
+  private declaredOutcomes(): readonly MeaningOf<"outcome">[] {
+    return this.declared.outcomes.map(({ words: id, says }) => ({ type: "outcome", id, says }));
   }
 
   /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */

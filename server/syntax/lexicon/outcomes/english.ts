@@ -27,7 +27,8 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     mistakes | more or less | mostly | mostly ok | nearly clean | nearly there | not quite | ok ish | okayish |
     okish | one mistake | one slip | one stop | passable | patchy | shaky | slightly better | so so | so-so | some
     mistakes | some slips | sort of | stops | two mistakes | two stops | unsteady | unsure | wobbly | ~ | ± | ok-ish
-    | nearly clean | almost clean | almost ok | nearly ok | nearly got it
+    | nearly clean | almost clean | almost ok | nearly ok | nearly got it | 1 slip | 2 slips |
+    two slips | a slip | 1 stop | 2 stops
   `,
   not: `
     :( | a mess | airy | argh | awful | bad | behind | bit messy | blurred | breathy | buzzes | buzzing | buzzy |

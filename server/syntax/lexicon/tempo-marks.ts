@@ -1,0 +1,37 @@
+/**
+ * Words before or behind a number that say whether it is a tempo. Words: reference lexicon of practice words, classes
+ * tempo-word, approximately, not-a-tempo-after, time-unit; `bij`, `op` and the units of measure are from memory.
+ */
+
+/** The metronome, or the tempo itself: `metro 60`, `click at 60`, `MM=60`. */
+export const TEMPO_WORDS: readonly string[] =
+  "tempo | speed | metronome | metro | met. | metr. | click | mm | m.m. | m.m | metronom | métronome | métro".split(
+    " | ",
+  );
+
+/** `at` in other languages. */
+export const AT_WORDS: readonly string[] = "bei | auf | à | bij".split(" | ");
+
+/** About so many. */
+export const APPROXIMATELY: readonly string[] =
+  "ca | ca. | c. | circa | about | abt | abt. | approx | approx. | around | roughly | env. | environ | etwa | ungefähr".split(
+    " | ",
+  );
+
+/** A number behind these is no tempo. */
+export const BEFORE_NO_TEMPO: ReadonlySet<string> = new Set(
+  (
+    "goal | was | were | since | stuck | string | strings | str | str. | position | positions | pos | pos. | finger | fingers | " +
+    "fing | fing. | fret | frets | capo | track | ch | ch. | chapter | valve | valves | no. | nr. | op. | bar | bars | b. | m. | " +
+    "measure | measures | page | pages | p. | line | lines"
+  ).split(" | "),
+);
+
+/** Nor is one before these. */
+export const UNITS: ReadonlySet<string> = new Set(
+  (
+    "% | percent | cents | hz | hertz | min | min. | mins | mins. | minute | minutes | sec | secs | seconds | s | h | hr | hrs | hour | " +
+    "hours | days | weeks | years | times | time | x | reps | bars | bar | measures | lines | pages | notes | note | octave | octaves | " +
+    "oct | degrees | beats | sharps | flats | strings | pieces | people | scales | of | ' | ′ | ’"
+  ).split(" | "),
+);

@@ -1,0 +1,45 @@
+import { DOTTED_BEFORE, DOTTED_BEHIND, SAID_WITHOUT_EQUALS } from "../lexicon/beats.ts";
+import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
+
+// What `LineCuts` looks for beside a number or a dash, in a few characters at a time.
+
+export const AT = /^(?:at|@)$/;
+export const GOAL = /(?:^|\s)(?:goal|was|were|since|stuck)\s+$/i;
+export const BPM = /^\s?bpm(?![a-z])/i;
+/** Words before a number that make it a tempo by themselves. */
+export const MARKS: ReadonlySet<string> = new Set([
+  ...TEMPO_WORDS,
+  ...AT_WORDS,
+  ...APPROXIMATELY,
+  ...SAID_WITHOUT_EQUALS,
+]);
+/** What may stand before such a word, or before `at`, and belongs to it. */
+export const MARK_OPENERS: ReadonlySet<string> = new Set(["at", "@", ...TEMPO_WORDS, ...AT_WORDS, ...DOTTED_BEFORE]);
+/** Between a beat and its sign: `noire pointée =`, `quarter note =`. */
+export const BEHIND_BEAT: ReadonlySet<string> = new Set([".", "note", ...DOTTED_BEHIND]);
+export const NOTE_VALUES =
+  /^(?:8ths|16ths|32nds|4ths|quavers|crotchets|minims|semiquavers|quarters|eighths|sixteenths|triplets)$/;
+export const TO_THE_BEAT = /^\s+to (?:the|a)\s/;
+export const ROW_SIGN = /^(?:\/|-|–|—|→|->|>)$/;
+export const JOINT_BEHIND = /^\s*(?:\/|-|–|—|→|->|to\s)\s*\d\d/;
+export const UNIT = /^\s+([^\s,]+)/;
+/** `:)`, where a colon cuts nothing. */
+export const FACE = /^:[()/|]$/;
+/** Behind a dash: tempos with a mark, and signs. */
+export const MARKED = /^(?:@\s*\d|at\s+\d|\d{2,3}\s?bpm|[✓✔☑✗✘✕♩♪]|(?:dotted\s)?[^\s=]{1,12}\s?=\s?\d)/i;
+export const NAMED_NUMBER = /^(\S+)\s+[1-9]\d{1,2}(?=\s|,|$)/;
+export const NUMBER_LAST = /(?:^|[^\d.:])[1-9]\d{1,2}(?:\s?bpm)?$/i;
+export const NUMBER_FIRST = /^[1-9]\d{1,2}(?:\s?bpm)?[.!]*(?:\s|,|$)/i;
+export const NOTE_LAST = /(?:^|\s)[A-G][#b♯♭]?$/;
+export const NOTE_FIRST = /^[A-G][#b♯♭]?(?:\s|,|$)/;
+export const MINUTES = /^\s+(?:min(?:\.|s|utes?|uten|uut|uti|utos?)?|mn)(?:\s|,|$)/i;
+/** Belongs to the amount behind it. */
+export const ABOUT =
+  /^(?:about|abt\.?|approx\.?|around|ca\.?|c\.|circa|roughly|etwa|rund|ungef(?:ähr|\.)|env\.?|environ|ongeveer|aprox\.?)$/i;
+/** What follows them is as typed, numbers too. */
+export const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
+/** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
+export const JOINS =
+  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
+export const COUNTED =
+  /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;
