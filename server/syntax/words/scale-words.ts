@@ -94,7 +94,7 @@ function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
     };
   const meaning = { type: "scale", tonic: from, kind: "chromatic", declared: false } as const;
   const end = length + led + (notes?.length ?? lone!.length);
-  const isReach = from.octave !== undefined && to?.octave !== undefined;
+  const isReach = to !== undefined && (from.octave !== undefined || to.octave !== undefined);
   return { length: end, meaning: isReach ? { ...meaning, to } : meaning };
 }
 
