@@ -92,7 +92,7 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   if (wholeNumberOf(word) !== undefined) return QUANTITIES;
   if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
   if (SHAPED.test(words.typed(i))) return SHAPES;
-  return i === 0 && words.standard(i) === "scale" ? SUBJECTS : NO_RECOGNISERS;
+  return words.standard(i) === "scale" ? SUBJECTS : NO_RECOGNISERS;
 }
 
 const QUANTITIES: readonly Recogniser[] = [
