@@ -4,7 +4,7 @@ import type { MeaningOf } from "../syntax/words/meaning.ts";
 
 type Figure = MeaningOf<"figure">["figure"];
 
-/** How one language says what scales, chords and figures are called: other words, parted by ` | `, by the standard one. */
+/** What one language calls scales, chords and figures: other words, parted by ` | `, by the standard one. */
 interface SubjectWords {
   /** By English words of the names in `music/`, or by `scale`. */
   readonly standard: Readonly<Record<string, string>>;

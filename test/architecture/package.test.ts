@@ -118,6 +118,6 @@ function packagesIn(body: readonly Node[]): string[] {
   return body.flatMap((node) => {
     const from = literal(node["source"]);
     const isPackage = typeof from === "string" && !/^\.|^node:|^vscode$/.test(from) && node["importKind"] !== "type";
-    return isPackage ? [(from as string).split("/")[0]!] : [];
+    return isPackage ? [/^(?:@[^/]+\/)?[^/]+/.exec(from as string)![0]] : [];
   });
 }

@@ -68,7 +68,7 @@ const LINES = [
   "Dm, slow",
   "C, G and D major",
   "H major, slow",
-  "C major, thrids, slow",
+  "C major, thrdis, slow",
   "C major 60",
   'C major, "no end, slow',
   "tuning, with Anna -- at last",

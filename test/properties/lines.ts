@@ -198,7 +198,7 @@ export const TERMS = [
   "goal 84",
   "last note D",
   "wobble",
-  "thrids",
+  "thrdis",
   "and the like",
   "in D minor",
   "",

@@ -34,6 +34,14 @@ const word = fc.constantFrom(
   "thirds",
   "x",
   "times",
+  "Dm",
+  "M",
+  "hm",
+  "nat/harm",
+  "scales",
+  "arp",
+  "trill",
+  "Cm7",
 );
 const number = fc.oneof(fc.integer({ min: 10, max: 999 }), fc.integer({ min: 0, max: 2000 })).map(String);
 const part = fc

@@ -91,7 +91,7 @@ function sentenceOf(id: string, intervals: readonly string[]): string {
 }
 
 /**
- * Every chord that the dictionary of `tonal` (its part `@tonaljs/chord-type`) knows by a symbol, those of `CHORDS` first. Its intervals are the
- * dictionary's; ninths, elevenths and thirteenths lie within the octave, as seconds, fourths and sixths.
+ * Every chord that the dictionary of `tonal` (`@tonaljs/chord-type`) knows by a symbol, those of `CHORDS` first. Its
+ * intervals are the dictionary's; ninths, elevenths and thirteenths lie within the octave, as seconds, fourths, sixths.
  */
 export const CHORD_SYMBOLS: readonly ChordSymbols[] = dictionary();

@@ -187,7 +187,7 @@ function recognisersOf(words: Words, i: number): readonly Recogniser[] {
   if (TONIC.test(words.typed(i)) || (words.vocabulary.notes.words !== null && words.note(i))) return TONICS;
   if (SHAPED.test(words.typed(i)) || looksLikeArticulation(words.typed(i))) return SHAPES;
   if (words.phrase(i, "place word") || looksLikePlace(words.typed(i)) || word.endsWith(".")) return PLACES;
-  return i === 0 && words.standard(i) === "scale" ? SUBJECTS : NO_RECOGNISERS;
+  return words.standard(i) === "scale" ? SUBJECTS : NO_RECOGNISERS;
 }
 
 const QUANTITIES: readonly Recogniser[] = [

@@ -52,11 +52,11 @@ function chordOnRoot(words: Words, i: number): Found<MeaningOf<"chord">> | undef
   if (!kind) return undefined;
   const { id: chord, broken } = kind.meaning;
   const isBare = chord === "major" && !isMajorSaid(words, i);
-  const isOf = i === 0 && isBare && words.is(kind.length, ...OF);
+  const isOf = isBare && words.is(i + kind.length, ...OF);
   const led = leadIn(words, i + kind.length) || (isOf ? 1 : 0);
-  const start = i + kind.length + (isBare && i === 0 && !led ? 0 : led);
-  const root = led || (isBare && i === 0 && words.phrase(start + 1, "kind")) ? words.note(start) : undefined;
-  if (!root) return undefined;
+  const start = i + kind.length + led;
+  const root = led > 0 || isBare ? words.note(start) : undefined;
+  if (!root || (led === 0 && !words.phrase(start + root.length, "kind"))) return undefined;
   const mode = isBare ? words.phrase(start + root.length, "kind") : undefined;
   const isMode = mode?.meaning.id === "major" || mode?.meaning.unsaid === "natural";
   const length = start - i + root.length + (isMode ? mode!.length : 0);

@@ -41,13 +41,14 @@ function germanTonic(words: Words, i: number): NoteRun | undefined {
   return note && { note, length: 1, lower: typed[0]! >= "a" };
 }
 
-/** `scale of D minor`, `gamme de do majeur`, `scales F`. */
+/** `scale of D minor`, `gamme de do majeur`; `scale of D`, `scales F`: a letter alone needs more to be a tonic. */
 function scaleOf(words: Words, i: number): Found<ScaleMeaning> | undefined {
-  if (i > 0 || words.standard(i) !== "scale") return undefined;
-  const start = 1 + (words.is(1, ...OF) ? 1 : 0);
-  const scale = tonicAndKind(words, start) ?? chromatic(words, start) ?? kindOnTonic(words, start);
+  if (words.standard(i) !== "scale") return undefined;
+  const start = 1 + (words.is(i + 1, ...OF) ? 1 : 0);
+  const at = i + start;
+  const scale = tonicAndKind(words, at) ?? chromatic(words, at) ?? kindOnTonic(words, at);
   if (scale) return { length: start + scale.length, meaning: scale.meaning };
-  const tonic = words.note(start);
+  const tonic = (start > 1 && !words.is(i + 1, "in")) || words.is(i, "scales") ? words.note(at) : undefined;
   return tonic && !tonic.lower && tonic.note.octave === undefined ? loneTonic(tonic, start) : undefined;
 }
 
@@ -94,7 +95,7 @@ function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
     };
   const meaning = { type: "scale", tonic: from, kind: "chromatic", declared: false } as const;
   const end = length + led + (notes?.length ?? lone!.length);
-  const isReach = from.octave !== undefined && to?.octave !== undefined;
+  const isReach = to !== undefined && (from.octave !== undefined || to.octave !== undefined);
   return { length: end, meaning: isReach ? { ...meaning, to } : meaning };
 }
 

@@ -71,6 +71,9 @@ const TRADE: readonly Meaning["type"][] = [
   "note value",
 ];
 
+/** A number stands before these, which is read with the word as it is typed. */
+const COUNTED = ["octave", "octaves"];
+
 interface SlipIndex {
   /** The trade's words by their shapes: a slip in the first letter is none. */
   readonly trade: ReadonlyMap<string, readonly string[]>;
@@ -84,7 +87,7 @@ function slipIndex(phrases: readonly Phrase[], others: Iterable<string>): SlipIn
   for (const { words, meaning, foreign } of phrases) {
     for (const word of words.flatMap(wordsIn)) {
       all.add(word);
-      if (!foreign && TRADE.includes(meaning.type)) trade.add(word);
+      if (!foreign && TRADE.includes(meaning.type) && !COUNTED.includes(word)) trade.add(word);
     }
   }
   const byShape = new Map<string, string[]>();

@@ -159,8 +159,8 @@ D minor, done
 ^ variable
   ^^^^^ type
          ^^^^ keyword
-Dm, thrids, slow
-            ^^^^ number planned`);
+d, thrdis, slow
+           ^^^^ number planned`);
   });
 });
 

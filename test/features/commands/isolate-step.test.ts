@@ -56,7 +56,7 @@ test("the second or third hardest, where that is meant; where there is none any 
 test("where nothing can be done, a sentence says why", () => {
   checkRefused('"Gigue", slow', /^The hardest step can be taken out of a scale or an arpeggio/);
   checkRefused("notes E5 F5, back and forth", /^The hardest step can be taken out of a scale or an arpeggio/);
-  checkRefused("F major, thrids, slow", /^The hardest step can be taken out of a scale or an arpeggio/);
+  checkRefused("F major, thrdis, slow", /^The hardest step can be taken out of a scale or an arpeggio/);
   checkRefused('"odd" on F', /^The pattern or the scale of this line is declared/, `scale "odd": what\n${ALTO}`);
   checkRefused("-- a remark", /^There is no entry on this line/);
   checkRefused("F major", /^Which step is hardest is known for recorders only/, "");

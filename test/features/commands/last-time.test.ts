@@ -68,7 +68,7 @@ test("where there is no last time, a sentence says so", () => {
     /^This exercise was not played before this line/,
   );
   checkRefused("2026-03-09\ntuning, 5 min‸", /counts as time alone/);
-  checkRefused("2026-03-09\nDm, slow‸", /counts as time alone/);
+  checkRefused("2026-03-09\nd, slow‸", /counts as time alone/);
   checkRefused("2026-03-09‸\n", /^There is no entry on this line/);
   checkRefused("D minor, at 60‸\n2026-03-09\n", /^There is no entry on this line/);
 });

@@ -118,8 +118,8 @@ test("it is a rewriting, given where such a kind or any is asked for, and neithe
 
 test("other faults of the line neither hinder it nor grow more", () => {
   check(
-    "‸notes D E F G A Bb C#, slured, slow",
-    "Name this as D harmonic minor: D harmonic minor: D E F G A Bb C#, slured, slow",
+    "‸notes D E F G A Bb C#, slurde, slow",
+    "Name this as D harmonic minor: D harmonic minor: D E F G A Bb C#, slurde, slow",
   );
 });
 
@@ -135,7 +135,7 @@ test("whatever the text, there is an answer, and what is offered makes no error 
         fc.constantFrom("notes ", "", "F major: ", "D minor, thirds: ", "Dm: "),
         fc.constantFrom(...modes.modes),
         fc.nat(9),
-        fc.constantFrom("", ", slow", " slurred at 60 clean", ", back and forth", ", 1 flat", ", slured"),
+        fc.constantFrom("", ", slow", " slurred at 60 clean", ", back and forth", ", 1 flat", ", slurde"),
       )
       .map(([before, { up }, length, after]) => before + [...up, up[0]].slice(0, length).join(" ") + after),
   );

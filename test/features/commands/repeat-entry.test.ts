@@ -114,8 +114,8 @@ test("where there is nothing to go on from, a sentence says so", () => {
   checkRefused("faster", `${DAY}D minor, slow‸`, /^This entry has no tempo/);
   checkRefused("faster", `${DAY}D minor, at 208‸`, /: 208 is the highest\./);
   checkRefused("slower", `${DAY}D minor, at 40‸`, /: 40 is the lowest\./);
-  checkRefused("faster", `${DAY}D minor, thrids, at 60‸`, /^Something on this line cannot be read/);
-  checkRefused("faster", `${DAY}Dm, at 60‸`, /^Something on this line cannot be read/);
+  checkRefused("faster", `${DAY}D minor, thrdis, at 60‸`, /^Something on this line cannot be read/);
+  checkRefused("faster", `${DAY}d, at 60‸`, /^Something on this line cannot be read/);
   checkRefused("faster", `${DAY}‸`, /^There is no entry on this line/);
   checkRefused("faster", `${DAY}Sound freer today.‸`, /^There is no entry on this line/);
   checkRefused("faster", "aim D minor, at 60 by 2026-04-30‸", /^There is no entry on this line/);

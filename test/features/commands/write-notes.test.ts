@@ -90,7 +90,7 @@ test("where there are no notes to write, a sentence says so", () => {
     expect(run(writeNotes, `${head}${DAY}${line}‸`)).toMatch(reason);
   refused('"Ground", slow', /^Only the notes of a scale or an arpeggio/);
   refused("C major > F major, slow", /^Only the notes of a scale or an arpeggio/);
-  refused("Dm, slow", /^Only the notes of a scale or an arpeggio/);
+  refused("d, slow", /^Only the notes of a scale or an arpeggio/);
   refused('C major, "zigzag"', /declared in words that cannot be read/, 'pattern "zigzag": one three\n\n');
   refused("C major, tenths, five notes", /^Over the span of this line the pattern has no notes/);
   refused("C# chromatic, growing, 5 octaves", /longer than 4096 characters/);

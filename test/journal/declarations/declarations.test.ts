@@ -251,7 +251,6 @@ test("faults of pieces and concerts", () => {
     piece Ground                            => bad-declaration: Ground -> "Ground"
     piece ""                                => bad-declaration: ""
     piece "Ground                           => unclosed-quote: "Ground -> "
-    piece "Ground": Dm                      => bad-declaration: Dm -> D minor
     piece "Ground": H minor                 => bad-declaration: H minor -> B minor
     piece "Ground": d                       => bad-declaration: d
     piece "Ground": G minor, wobble         => bad-declaration: wobble
@@ -270,7 +269,7 @@ test("faults of aims, set work and names", () => {
   checkFaults(`
     aim                                     => bad-declaration: aim
     aim thirds by 2027-04-30                => bad-declaration: thirds by 2027-04-30
-    aim Dm by 2027-04-30                    => ambiguous-subject: Dm -> D minor
+    aim H minor by 2027-04-30               => unknown-key: H minor -> B minor
     aim D minor, wobble by 2027-04-30       => unknown-term: wobble
     aim D minor by 30.04.2027               => bad-date: 30.04.2027 -> 2027-04-30
     aim D minor by 2026-04-30               => aim-past: aim D minor by 2026-04-30
