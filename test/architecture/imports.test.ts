@@ -58,7 +58,7 @@ const ROOMS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
     tuning: ["notes", "scales", "chords", "patterns"],
     fingering: ["notes", "instruments", "patterns"],
   },
-  "server/syntax": { lexicon: [], words: ["lexicon"], line: ["words"], document: ["line"] },
+  "server/syntax": { lexicon: [], words: ["lexicon"], line: ["words", "lexicon"], document: ["line"] },
   "server/checks": { notes: [], file: [], line: ["notes"], day: ["line", "file"] },
   "server/features": {
     explain: [],

@@ -1,3 +1,4 @@
+import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
 import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import type { Fraction, Item, Meaning } from "../words/meaning.ts";
@@ -52,8 +53,8 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
 }
 
-/** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `2+2`. */
-const LEANING = /^(?:in|mm\.?|\d(?:\+\d)+)$/i;
+/** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `gave up`. */
+const LEANING = /^(?:in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -150,7 +151,7 @@ const QUANTITIES: readonly Recogniser[] = [
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫-]|\d$)|^[A-H](?:is|es|s|m|min|mi|maj|M)/u;
 const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanAt, amountAt, noteItem];
 /** Syllables, long-short words, signs of note values. */
-const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
+const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]|^[xX]\d/u;
 const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
 const SHAPES: readonly Recogniser[] = [
   subjectAt,
@@ -207,6 +208,8 @@ function phraseAt(words: Words, i: number): Found | undefined {
       return techniqueAt(words, i);
     case "place":
       return furtherPlace(words, i, { length: phrase.length, meaning: phrase.meaning });
+    case "direction":
+      return phrase.length === 1 && endsVerb(words, i) ? undefined : phrase;
     case "instrument":
       return phrase.meaning.behindOn ? undefined : phrase;
     default:
@@ -241,6 +244,11 @@ const ORDER = [
   "kind",
   "part of a kind",
 ] as const;
+
+/** `gave up`, `slowed down`: no way of playing. */
+function endsVerb(words: Words, i: number): boolean {
+  return words.is(i, "up", "down") && VERBS_WITH_UP.has(words.word(i - 1));
+}
 
 /** `straight 8ths`: before a note value it is the even rhythm, not the pattern. */
 function evenAt(words: Words, i: number): Found | undefined {

@@ -54,7 +54,7 @@ export function techniqueAt(words: Words, i: number): Found<MeaningOf<"technique
 /** `on G`, `on F and G`, `on one note, G`. An instrument is no note. */
 function practisedOn(words: Words, i: number): ReturnType<typeof notesAt> | undefined {
   if (!words.is(i, "on", "auf", "sur", "op", "su", "en") || words.phrase(i + 1, "instrument")) return undefined;
-  const low = words.is(i + 1, "low", "middle", "high", "top", "bottom") ? 1 : 0;
+  const low = words.is(i + 1, "low", "middle", "high", "top", "bottom", "open") ? 1 : 0;
   const notes = notesAt(words, i + 1 + low);
   return notes.notes.length > 0 ? { notes: notes.notes, length: 1 + low + notes.length } : undefined;
 }
@@ -145,7 +145,7 @@ function toTheBow(words: Words, i: number): Found<Articulation> | undefined {
   return { length: at + length + 1 - i, meaning: grouped([size]) };
 }
 
-/** `two slurred two tongued`, `slur two tongue one`, `2 tongued, 2 slurred`: at least two groups, one of them slurred. */
+/** `two slurred two tongued`, `slur two tongue one`: at least two groups, one of them slurred. */
 function slurredAndTongued(words: Words, i: number): Found<Articulation> | undefined {
   const sizes: number[] = [];
   let groups = 0;
