@@ -144,9 +144,16 @@ export class LineCuts {
   }
 
   private separatorAt(i: number, code: number): number {
-    if (code === COMMA) return AFTER_COMMA;
+    if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
     if (code === GREATER || code === ARROW) return AFTER_ARROW;
     return code === COLON && !(this.isDigit(i - 1) && this.isDigit(i + 1)) ? AFTER_COLON : FIRST;
+  }
+
+  /** `1,5 h`: the comma of a decimal, where hours follow. */
+  private isDecimal(i: number): boolean {
+    return (
+      this.isDigit(i - 1) && this.isDigit(i + 1) && DECIMAL_HOURS.test(this.text.slice(i, Math.min(this.to, i + 12)))
+    );
   }
 
   private isDigit(i: number): boolean {
@@ -262,5 +269,6 @@ const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
 /** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
 const JOINS =
   /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
+const DECIMAL_HOURS = /^,\d{1,2}\s*(?:h|hrs?|hours?|std\.?|stunden?|heures?|uur|ore|horas?)(?:\s|[,.]|$)/i;
 const COUNTED =
   /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;

@@ -184,7 +184,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
       ["steps step", [stepsAt]],
       ["once twice", [timesAt]],
       ["straight", [evenAt]],
-      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt]],
+      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt, rhythmAt]],
       ["notes note trill trills long long-tones long-tone longtones longtone done", [subjectAt]],
       ["upbeat", [placeAt]],
       [ABOUT_OPENERS.join(" "), [amountAt]],

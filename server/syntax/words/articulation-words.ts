@@ -19,6 +19,9 @@ export function isSyllables(word: string): boolean {
   return syllables.length >= 2 && syllables.length <= 8 && syllables.every((syllable) => SYLLABLE.test(syllable));
 }
 
+/** `SL` in capitals is short and long. */
+const LONG_SHORT = /^[LS]{2,8}$/;
+
 /** Whether a word is strokes in turn, or groups of slurred notes. */
 export function looksLikeArticulation(word: string): boolean {
   return STROKES.test(word) || BARE_GROUPS.test(word);
@@ -26,6 +29,7 @@ export function looksLikeArticulation(word: string): boolean {
 
 /** An articulation, and the half it holds for where `up` or `down` follows at once. */
 export function articulationAt(words: Words, i: number): Found<Articulation> | undefined {
+  if (LONG_SHORT.test(words.typed(i))) return undefined;
   const groups = slurGroups(words, i) ?? toTheBow(words, i) ?? slurredAndTongued(words, i) ?? syllables(words, i);
   const named = words.phrase(i, "articulation");
   const found = groups && (!named || groups.length >= named.length) ? groups : named;

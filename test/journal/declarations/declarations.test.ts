@@ -188,6 +188,8 @@ test("names of one's own", () => {
     focus "left thumb"                                  => left thumb
     phase "market band"                                 => market band
     activity "stretching"                               => stretching
+    articulation "ghosted"                              => ghosted
+    articulation "ghosted": mixed                       => ghosted
   `);
 });
 

@@ -250,6 +250,7 @@ test("amounts as people write them", () => {
     1h05                 => 65 min
     1 hr                 => 60 min
     1.5 h                => 90 min
+    1,5 h                => 90 min
     2 1/2 hrs            => 150 min
     5 min each           => 5 min each
     about 10 min         => about 10 min
