@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 
@@ -54,6 +55,18 @@ test("titles, patterns, scales, phases and activities may be used before they ar
   const model = journal.model(journal.files.get(WEEK)!.blocks.find(({ day }) => day)!);
   expect(model.entries.map(({ subject }) => subject?.type)).toEqual(["title", "scale", "scale", "activity"]);
   expect(model.phases.at(-1)!.phase).toBe("band");
+});
+
+test("an articulation of one's own is a term of its strand, single where none is stated", () => {
+  const tonguings = (declaration: string) => {
+    const journal = journalOf(declaration, "2026-03-02\nD minor, ghosted, at 60 clean");
+    return attemptsOfJournal(journal).map(({ tonguing }) => tonguing);
+  };
+  expect(tonguings('articulation "ghosted": mixed')).toEqual(["mixed"]);
+  expect(tonguings('articulation "ghosted": slurred')).toEqual(["slurred"]);
+  expect(tonguings('articulation "ghosted"')).toEqual(["single"]);
+  const usual = journalOf('articulation "ghosted": mixed\nusual articulation ghosted');
+  expect(usual.conventions(WEEK).usualTonguing).toBe("mixed");
 });
 
 test("the same conventions are the same object while no declaration changes its meaning", () => {

@@ -9,6 +9,7 @@ import {
   BEHIND_BEAT,
   BPM,
   COUNTED,
+  DECIMAL_HOURS,
   FACE,
   FREE_WORDS,
   GOAL,
@@ -190,10 +191,17 @@ export class LineCuts {
   }
 
   private separatorAt(i: number, code: number): number {
-    if (code === COMMA) return AFTER_COMMA;
+    if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
     if (code === GREATER || code === ARROW) return this.joinsNumbers(i, code) ? FIRST : AFTER_ARROW;
     if (code !== COLON || (this.isDigit(i - 1) && this.isDigit(i + 1))) return FIRST;
     return FACE.test(this.text.slice(i, Math.min(this.to, i + 2))) ? FIRST : AFTER_COLON;
+  }
+
+  /** `1,5 h`: the comma of a decimal, where hours follow. */
+  private isDecimal(i: number): boolean {
+    return (
+      this.isDigit(i - 1) && this.isDigit(i + 1) && DECIMAL_HOURS.test(this.text.slice(i, Math.min(this.to, i + 12)))
+    );
   }
 
   private isDigit(i: number): boolean {

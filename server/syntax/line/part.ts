@@ -1,5 +1,6 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
+import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
 import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import { keysApart } from "../words/joined-key.ts";
@@ -77,8 +78,8 @@ function isWrittenOut({ start, end, text: meant, quote }: Token, text: string): 
   return !quote && text.slice(start, end) !== meant;
 }
 
-/** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `2+2`. */
-const LEANING = /^(?:in|mm\.?|\d(?:\+\d)+)$/i;
+/** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `gave up`. */
+const LEANING = /^(?:in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -206,7 +207,7 @@ const QUANTITIES: readonly Recogniser[] = [
 const TONIC = /^[A-Za-z](?:$|[#♯b♭x𝄪𝄫'’-]|\d$|flat$|sharp$)|^[A-Ha-h](?:is|es|s)(?:is|es)?\d?$/u;
 const TONICS: readonly Recogniser[] = [subjectAt, articulationAt, placeAt, spanAt, amountAt, noteItem, tempoAt];
 /** Syllables, long-short words, signs of note values. */
-const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]/u;
+const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]|^[xX]\d/u;
 const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
 const SHAPES: readonly Recogniser[] = [
   subjectAt,
@@ -243,7 +244,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
       ["steps step", [stepsAt]],
       ["once twice", [timesAt]],
       ["straight", [evenAt]],
-      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt]],
+      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt, rhythmAt]],
       ["done all", [subjectAt]],
       ["upbeat", [placeAt]],
       [ABOUT_OPENERS.join(" "), [amountAt]],
@@ -270,6 +271,8 @@ function phraseAt(words: Words, i: number): Found | undefined {
       return techniqueAt(words, i);
     case "place":
       return furtherPlace(words, i, { length: phrase.length, meaning: phrase.meaning });
+    case "direction":
+      return phrase.length === 1 && endsVerb(words, i) ? undefined : phrase;
     case "instrument":
       return phrase.meaning.behindOn ? undefined : phrase;
     default:
@@ -309,6 +312,11 @@ const ORDER = [
   "kind",
   "part of a kind",
 ] as const;
+
+/** `gave up`, `slowed down`: no way of playing. */
+function endsVerb(words: Words, i: number): boolean {
+  return words.is(i, "up", "down") && VERBS_WITH_UP.has(words.word(i - 1));
+}
 
 /** `straight 8ths`: before a note value it is the even rhythm, not the pattern. */
 function evenAt(words: Words, i: number): Found | undefined {

@@ -19,6 +19,9 @@ export function isSyllables(word: string): boolean {
   return syllables.length >= 2 && syllables.length <= 8 && syllables.every((syllable) => SYLLABLE.test(syllable));
 }
 
+/** `SL` in capitals is short and long. */
+const LONG_SHORT = /^[LS]{2,8}$/;
+
 /** Whether a word is strokes in turn, or groups of slurred notes. */
 export function looksLikeArticulation(word: string): boolean {
   return STROKES.test(word) || BARE_GROUPS.test(word);
@@ -26,6 +29,7 @@ export function looksLikeArticulation(word: string): boolean {
 
 /** An articulation, and the half it holds for where `up` or `down` follows at once. */
 export function articulationAt(words: Words, i: number): Found<Articulation> | undefined {
+  if (LONG_SHORT.test(words.typed(i))) return undefined;
   const groups = slurGroups(words, i) ?? toTheBow(words, i) ?? slurredAndTongued(words, i) ?? syllables(words, i);
   const named = words.phrase(i, "articulation");
   const found = groups && (!named || groups.length >= named.length) ? groups : named;
@@ -54,7 +58,7 @@ export function techniqueAt(words: Words, i: number): Found<MeaningOf<"technique
 /** `on G`, `on F and G`, `on one note, G`. An instrument is no note. */
 function practisedOn(words: Words, i: number): ReturnType<typeof notesAt> | undefined {
   if (!words.is(i, "on", "auf", "sur", "op", "su", "en") || words.phrase(i + 1, "instrument")) return undefined;
-  const low = words.is(i + 1, "low", "middle", "high", "top", "bottom") ? 1 : 0;
+  const low = words.is(i + 1, "low", "middle", "high", "top", "bottom", "open") ? 1 : 0;
   const notes = notesAt(words, i + 1 + low);
   return notes.notes.length > 0 ? { notes: notes.notes, length: 1 + low + notes.length } : undefined;
 }
@@ -145,7 +149,7 @@ function toTheBow(words: Words, i: number): Found<Articulation> | undefined {
   return { length: at + length + 1 - i, meaning: grouped([size]) };
 }
 
-/** `two slurred two tongued`, `slur two tongue one`, `2 tongued, 2 slurred`: at least two groups, one of them slurred. */
+/** `two slurred two tongued`, `slur two tongue one`: at least two groups, one of them slurred. */
 function slurredAndTongued(words: Words, i: number): Found<Articulation> | undefined {
   const sizes: number[] = [];
   let groups = 0;

@@ -5,10 +5,10 @@ import { type Found, longest, type Words } from "./words.ts";
 type Place = Found<MeaningOf<"place">>;
 
 /** `17`, `17-32`, `12a`, `17-end`. */
-const RANGE = /^\d{1,4}[a-z]?(?:[-–](?:\d{1,4}[a-z]?|end|ende|schluss|fin|fine|einde|final))?$/i;
+const RANGE = /^\d{1,4}[a-f]?(?:[-–](?:\d{1,4}[a-f]?|end|ende|schluss|fin|fine|einde|final))?$/i;
 const ENDS = /[-–](?:end|ende|schluss|fin|fine|einde|final)$/i;
 /** `b.9-14`, `bars1-8`, `p12`, `T.25`: a word, a point or none, and what it counts. */
-const CLOSE = /^(\p{L}{1,8})(\.?)(\d{1,4}[a-z]?(?:[-–](?:\d{1,4}[a-z]?|end|ende|fin|fine|einde))?)$/iu;
+const CLOSE = /^(\p{L}{1,8})(\.?)(\d{1,4}[a-f]?(?:[-–](?:\d{1,4}[a-f]?|end|ende|fin|fine|einde))?)$/iu;
 /** Movements alone are in capitals; one letter would be a note or a word. */
 const ROMAN = /^(?:I{2,3}|IV|VI{1,3}|IX|XI{1,2})$/;
 const NUMBER_OR_ROMAN = /^(?:\d{1,3}|[ivxl]{1,6})$/i;
@@ -104,10 +104,7 @@ function numberedPlace(words: Words, i: number): Place | undefined {
   if (!found || !noun) return undefined;
   const next = i + found.length;
   if (noun === "mvt") return movement(words, i, found.length);
-  if (noun === "letter" || noun === "section" || noun === "part") {
-    const marked = markedPlace(words, i, found.length, noun);
-    if (marked || noun !== "letter") return marked;
-  }
+  if (noun === "letter" || noun === "section" || noun === "part") return markedPlace(words, i, found.length, noun);
   if (!found.meaning.numbered && !isSureShort(words, i, found.length)) return undefined;
   if (!isPlaceNumber(words, next, noun)) return undefined;
   const ranges = rangesAt(words, next);
@@ -119,6 +116,7 @@ function isSureShort(words: Words, i: number, length: number): boolean {
   const next = words.typed(i + length);
   const range = /[-–]/.test(next) || words.is(i + length + 1, "to", "-", "–");
   if (words.is(i, "mm", "mm.")) return range;
+  if (words.typed(i) === "bb") return range && i > 0; // B flat by itself
   return words.typed(i).endsWith(".") || (range && words.is(i, "m", "p", "pp", "l", "ll", "t"));
 }
 
@@ -148,9 +146,9 @@ function markedPlace(words: Words, i: number, named: number, noun: string): Plac
   const to = inRole(words, at + 1, "to");
   const end = to && inRole(words, at + 1 + to.length, "end");
   const word = noun === "letter" && !words.is(i, "letter", "letters") ? "figure" : noun;
-  if (to && end) return place(named + 1 + to.length + end.length, word, `${words.typed(at)}-end`);
+  if (to && end) return place(named + 1 + to.length + end.length, word, `${words.typed(at)} to end`);
   if (to && mark(at + 1 + to.length))
-    return place(named + 2 + to.length, word, `${words.typed(at)}-${words.typed(at + 1 + to.length)}`);
+    return place(named + 2 + to.length, word, `${words.typed(at)} to ${words.typed(at + 1 + to.length)}`);
   const further = words.is(at + 1, "and", "&", "+") && mark(at + 2);
   return further
     ? place(named + 3, word, `${words.typed(at)}, ${words.typed(at + 2)}`)
@@ -205,7 +203,7 @@ function fromPlace(words: Words, i: number): Place | undefined {
   if (!inner) return undefined;
   const { word, text } = inner.meaning;
   const length = from.length + inner.length;
-  if (word === "bars" && /^bars \d+[a-z]?$/.test(text)) {
+  if (word === "bars" && /^bars \d+[a-f]?$/.test(text)) {
     const to = toPlace(words, i + length);
     return to
       ? asTyped(words, i, length + to.length, word)

@@ -17,7 +17,7 @@ const COMPACT_AMOUNT =
 const FEET = /^\d{1,2}['′’]$/;
 const STOPS = ["flute", "principal", "diapason", "reed", "stop", "stops", "gedackt", "bourdon", "trumpet", "pitch"];
 
-/** `10 min`, `45 minutes`, `10m`, `10'`, `1 h 20`, `1h20`, `2 hours`, `1,5 h`, `2 1/2 hrs`; `about 10 min`, `5 min each`. */
+/** `10 min`, `10m`, `10'`, `1 h 20`, `1h20`, `2 hours`, `1,5 h`, `2 1/2 hrs`; `about 10 min`, `5 min each`. */
 export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
   const about = aboutAt(words, i);
   const found = timeAt(words, i + about) ?? (about > 0 ? words.phrase(i + about, "amount") : undefined);
@@ -111,7 +111,7 @@ function amount(length: number, hours: number | undefined, minutes: number | und
   return { length, meaning: { type: "amount", minutes: total, possible } };
 }
 
-/** `five notes`, `9 notes`, `2 octaves`, `2oct`, `3 8ves`, `tenth`, `to the ninth`, `from F4 to G6`, `range G4 to F6`. */
+/** `five notes`, `9 notes`, `2 octaves`, `2oct`, `3 8ves`, `tenth`, `to the ninth`, `from F4 to G6`. */
 export function spanAt(words: Words, i: number): Found<MeaningOf<"span">> | undefined {
   if (words.is(i, "from", "range")) return spanBetween(words, i);
   const joined = JOINED_SPAN.exec(words.word(i));

@@ -193,6 +193,8 @@ test("names of one's own", () => {
     outcome "in the zone": reached                      => in the zone: reached
     outcome "half there" Nearly                         => half there: nearly
     outcome "train wreck": not                          => train wreck: not
+    articulation "ghosted"                              => ghosted
+    articulation "ghosted": mixed                       => ghosted
   `);
 });
 

@@ -84,6 +84,7 @@ test("bars as people write them", () => {
     from bar 17      => place bars 17-end
     from bar 17 to 32 => place bars 17-32
     page 3 bars 41 to 48 => place page 3 | place bars 41-48
+    complete bb 33-48 => place complete | place bars 33-48
     8 bars before fig. 5 => place 8 bars before fig. 5
   `);
 });
@@ -104,8 +105,8 @@ test("lines, pages, movements and letters as people write them", () => {
     2nd mvt          => place mvt 2
     second movement  => place mvt 2
     II               => place mvt ii
-    letter C to end  => place letter C-end
-    figs C to E      => place figure C-E
+    letter C to end  => place letter C to end
+    figs C to E      => place figure C to E
     fig. 5           => place figure 5
     A section        => place A section
     section B        => place section B

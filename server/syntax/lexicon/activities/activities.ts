@@ -11,7 +11,7 @@ export const ENGLISH_ACTIVITIES: readonly string[] = [
   "score study",
   "run-through",
   joined(
-    "rehearsal | rehearsing | band practice | band rehearsal | band night | choir practice | choir rehearsal",
+    "rehearsal | rehearsing | reh | band practice | band rehearsal | band night | choir practice | choir rehearsal",
     "group practice | orchestra rehearsal | orchestra practice | quartet rehearsal | ensemble rehearsal | wind band",
   ),
   "sight-singing | sight singing",

@@ -9,7 +9,7 @@ export const ENGLISH_PLACES: PlaceTable = {
     page: "pages | page | pg | pgs",
     mvt: "mvt | movement | mvmt | mov | mvts | movements",
     var: "var | variation | vars | variations",
-    letter: "letter | letters | fig | figs | figure | reh | rehearsal mark | rehearsal letter",
+    letter: "letter | letters | fig | figs | figure | rehearsal mark | rehearsal letter",
     section: "section | sections",
     verse: "verse | verses",
     phrase: "phrase | phrases",
@@ -44,7 +44,7 @@ export const ENGLISH_PLACES: PlaceTable = {
     "straight through | to the end | to end | the lot | the middle | theme | main theme | head only | top to bottom",
     "upbeat | up to the repeat | verse and chorus | verse | strain | phrase | with rep | w/ rep",
     "with reps | w/ repeats",
-    "with repeats | without repeats | w/o repeats | whole | whole thing | the whole thing | whole song | whole tune",
+    "with repeats | w. repeats | without repeats | w/o repeats | whole | whole thing | the whole thing | whole song | whole tune",
     "the whole piece | whole of it | the whole of it | first to last",
   ),
 };

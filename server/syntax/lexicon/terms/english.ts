@@ -48,6 +48,8 @@ export const ENGLISH_TERMS: TermTable = {
     "right hand": joined(
       "right hand | rh | r.h. | r/h | rh alone | rh only | right hand alone | right hand only | r.h. alone",
     ),
+    "contrary motion": "contrary motion | in contrary motion",
+    "similar motion": "similar motion | parallel motion | in parallel motion",
     "at the frog": "at the frog | at the heel",
     "at the tip": "at the tip | at the point",
     "middle of the bow": "middle of the bow | middle of bow | in the middle of the bow",
