@@ -1,3 +1,4 @@
+import { plainText } from "../syntax/words/plain-text.ts";
 import type { Code } from "./codes.ts";
 
 /** Replaces a stretch of the finding's line. */
@@ -53,7 +54,7 @@ const LONGEST_QUOTATION = 40;
 
 /** A journal's words in a message: shortened, and without control or bidirectional characters. */
 export function quoted(words: string): string {
-  const plain = words.replace(/[\u0000-\u001F\u007F-\u009F\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/g, " ").trim();
+  const plain = plainText(words, " ").trim();
   const characters = [...plain];
   return characters.length > LONGEST_QUOTATION ? `${characters.slice(0, LONGEST_QUOTATION - 1).join("")}…` : plain;
 }

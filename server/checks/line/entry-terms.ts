@@ -1,9 +1,10 @@
 import { instrumentsMeant } from "../../journal/instrument-names.ts";
 import { PATTERNS, patternById } from "../../music/patterns/pattern.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { nameKey } from "../../syntax/words/fold.ts";
+import { nameKey, phraseKey } from "../../syntax/words/fold.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import { hasTooManySigns } from "../../syntax/words/note-word.ts";
+import { type MeaningType, TERM_TYPES } from "../../syntax/words/term-types.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, offered, quoted, replacement } from "../finding.ts";
@@ -20,15 +21,25 @@ export function checkEntryTerms(
     if (notes) return notes;
     if (i === 0 && !line.subject && item.meaning.type === "unknown")
       return unknownSubject(item, text.slice(item.start, item.end), { vocabulary });
-    return termFinding(item, text, line, pattern, { vocabulary }) ?? [];
+    const isBehindSubject = i === 0 && line.subject !== undefined && item.start - line.subject.end <= 1;
+    const types = isBehindSubject ? BEHIND_SUBJECT : TERM_TYPES;
+    return termFinding(item, text, line, { pattern, types, vocabulary }) ?? [];
   });
 }
 
-function dash(item: Item): Finding {
+/** Right behind a subject a kind of scale or chord may go on with it. */
+const BEHIND_SUBJECT: readonly MeaningType[] = [...TERM_TYPES, "kind", "part of a kind", "chord kind"];
+
+function dash(item: Item, text: string): Finding {
   const message = "Terms are separated by commas; a dash by itself says nothing here.";
-  return finding("unknown-term", item, message, [
-    { title: "Write a comma", safe: true, edits: [{ start: item.start - 1, end: item.end, text: "," }] },
-  ]);
+  const start = item.start - (/\s/.test(text[item.start - 1] ?? "") ? 1 : 0);
+  const fixes = text.slice(0, start).trim() === "" ? [] : [{ start, end: item.end, text: "," }];
+  return finding(
+    "unknown-term",
+    item,
+    message,
+    fixes.map((edit) => ({ title: "Write a comma", safe: true, edits: [edit] })),
+  );
 }
 
 /** Where the subject belongs stands something else: a piece that is not declared, more often than not. */
@@ -38,7 +49,6 @@ function unknownSubject(item: Item, typed: string, context: Pick<LineContext, "v
     item,
     typed,
     "a scale, notes, or a title in quotes belongs first",
-    context,
     near === undefined ? [] : [near],
   );
   const isName = /^\p{Lu}/u.test(typed) && !/["“”„«»]/.test(typed);
@@ -76,8 +86,8 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   if (notes.length < 2) return undefined;
   if (first < i) return [];
   const subject = line.subject;
-  const behind = i === 0 && subject && line.claims.length === 0;
   const stretch = { start: notes[0]!.start, end: run.at(-1)!.end };
+  const behind = i === 0 && subject && subject.end <= stretch.start && line.claims.length === 0;
   const mend = behind
     ? [
         {
@@ -104,17 +114,26 @@ function termFinding(
   item: Item,
   text: string,
   line: EntryLine,
-  pattern: Item | undefined,
-  context: Pick<LineContext, "vocabulary">,
+  context: Pick<LineContext, "vocabulary"> & {
+    readonly pattern: Item | undefined;
+    /** What may stand here. */
+    readonly types: readonly MeaningType[];
+  },
 ): Finding | undefined {
   const { meaning } = item;
+  const { pattern, types } = context;
   const typed = text.slice(item.start, item.end);
   switch (meaning.type) {
     case "unknown":
-      if (typed === "-") return dash(item);
-      if (hasTooManySigns(typed)) return unknown(item, typed, "a note has at most two sharps or flats", context, []);
+      if (typed === "-") return dash(item, text);
+      if (hasTooManySigns(typed)) return unknown(item, typed, "a note has at most two sharps or flats", []);
       if (/^on\s+\S/i.test(typed)) return unknownInstrument(item, typed, context);
-      return unknown(item, typed, "a term belongs here: a pattern, an articulation, a tempo, how it went", context);
+      return unknown(
+        item,
+        typed,
+        "a term belongs here: a pattern, an articulation, a tempo, how it went",
+        nearestTo(typed, types, context),
+      );
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);
     case "variant":
@@ -122,7 +141,7 @@ function termFinding(
     case "inversion":
       return line.subject?.meaning.type === "chord"
         ? undefined
-        : unknown(item, typed, "inversions belong to arpeggios and chords", context, []);
+        : unknown(item, typed, "inversions belong to arpeggios and chords", []);
     case "number":
     case "range":
       return finding(
@@ -155,9 +174,9 @@ function unknownInstrument(item: Item, typed: string, context: Pick<LineContext,
   const name = named.replace(/^["“”„«»]|["“”„«»]$/g, "");
   const meant = instrumentsMeant(name, context.vocabulary);
   if (meant.length < 2) {
-    const offers = meant.length > 0 ? meant.map((each) => `on ${each}`) : undefined;
+    const offers = meant.map((each) => `on ${each}`);
     const words = name === named ? typed : name;
-    return unknown(item, words, "behind `on` stands an instrument that is known or declared", context, offers);
+    return unknown(item, words, "behind `on` stands an instrument that is known or declared", offers);
   }
   const fixes = meant.map((each) => replacement(`Change to "on ${each}"`, item, `on ${each}`));
   const choices = `${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}`;
@@ -195,17 +214,10 @@ function misplacedFixes(item: Item, typed: string, meaning: Meaning): readonly F
   return [replacement(`Write "${bars}"`, item, bars)];
 }
 
-/** Words that are not known, and the nearest that are. */
-export function unknown(
-  item: Item,
-  typed: string,
-  expected: string,
-  { vocabulary }: Pick<LineContext, "vocabulary">,
-  offers?: readonly string[],
-): Finding {
-  const near = offers ?? nearestTo(typed, vocabulary);
-  const guess = near[0] === undefined ? "" : ` Did you mean ${offered(near[0])}?`;
-  const fixes = near.map((each) => replacement(`Change to ${offered(each)}`, item, each));
+/** Words that are not known, and what may have been meant. */
+export function unknown(item: Item, typed: string, expected: string, offers: readonly string[]): Finding {
+  const guess = offers[0] === undefined ? "" : ` Did you mean ${offered(offers[0])}?`;
+  const fixes = offers.map((each) => replacement(`Change to ${offered(each)}`, item, each));
   return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
 }
 
@@ -227,20 +239,34 @@ export function withCountedWords(items: readonly Item[], text: string): readonly
   });
 }
 
-/** The nearest phrase, or where each word is near one, those. */
-function nearestTo(typed: string, vocabulary: LineContext["vocabulary"]): readonly string[] {
-  if (/^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
-  const name = vocabulary.pattern(typed) ?? vocabulary.title(typed);
+/**
+ * The nearest phrase, or where each word is near another one, those.
+ *
+ * @param types what may stand there; of the same place the same array
+ */
+export function nearestTo(
+  typed: string,
+  types: readonly MeaningType[],
+  { vocabulary }: Pick<LineContext, "vocabulary">,
+): readonly string[] {
+  if (types.includes("steps") && /^[TSWHA](?:\s?[TSWHA]){4,}$/.test(typed)) return [`steps ${typed}`];
+  const name = types.includes("quoted") ? (vocabulary.pattern(typed) ?? vocabulary.title(typed)) : undefined;
   if (name !== undefined) return [`"${name}"`];
   const counted = /^(\d\S*)\s+(\p{L}+)$/u.exec(typed);
   const unit = counted && vocabulary.nearest(counted[2]!, UNITS);
-  if (unit) return [`${counted[1]} ${unit}`];
-  const whole = vocabulary.nearest(typed);
-  if (whole !== undefined) return [whole];
+  if (unit) return isSame(unit, counted[2]!) ? [] : [`${counted[1]} ${unit}`];
+  const known = vocabulary.wordsFor(types);
+  const whole = vocabulary.nearest(typed, known) ?? vocabulary.nearest(typed.replace(/[-‐‑]/g, " "), known);
+  if (whole !== undefined) return isSame(whole, typed) ? [] : [whole];
   const words = typed.split(/\s+/);
   if (words.length < 2 || words.length > 4 || words.some((word) => word.length < 4)) return [];
-  const each = words.map((word) => vocabulary.nearest(word));
-  return each.every((word) => word !== undefined) ? [each.join(", ")] : [];
+  const each = new Set(words.map((word) => vocabulary.nearest(word, known)));
+  return each.size === words.length && !each.has(undefined) ? [[...each].join(", ")] : [];
+}
+
+/** What stands there already is no offer. */
+function isSame(near: string, typed: string): boolean {
+  return phraseKey(near) === phraseKey(typed);
 }
 
 function quotedTerm(

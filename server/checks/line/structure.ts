@@ -2,7 +2,7 @@ import type { Line } from "../../syntax/line/line.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
-import { unknown, withCountedWords } from "./entry-terms.ts";
+import { nearestTo, unknown, withCountedWords } from "./entry-terms.ts";
 
 type FrameLine = Extract<
   Line,
@@ -51,7 +51,7 @@ function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabul
       line.type === "phase" && item.meaning.type === "unknown"
         ? [replacement(`Write "with ${quoted(typed)}"`, item, `with ${typed}`)]
         : [];
-    const found = unknown(item, typed, expected, context);
+    const found = unknown(item, typed, expected, nearestTo(typed, types, context));
     return { ...found, fixes: [...found.fixes, ...withWords] };
   });
 }

@@ -9,7 +9,7 @@ import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
-import { type Finding, finding, quoted, replacement } from "../finding.ts";
+import { type Finding, type FindingFix, finding, quoted, replacement } from "../finding.ts";
 import { checkKey } from "../notes/key.ts";
 import { checkNoteList } from "../notes/note-list.ts";
 import { checkNotesInRange } from "../notes/range.ts";
@@ -85,15 +85,21 @@ function shown(offer: string): string {
 
 function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<LineContext, "vocabulary">): Finding {
   const near = vocabulary.nearest(title, vocabulary.titleNames);
-  const declare = { title: `Declare piece "${quoted(title)}"`, safe: false, edits: [], head: `piece "${title}"` };
+  const declare = declarationOf(title);
   const guess = near === undefined ? [] : [replacement(`Change to "${near}"`, subject, `"${near}"`)];
   const hint = near === undefined ? "" : ` Did you mean "${near}"?`;
   return finding(
     "unknown-title",
     subject,
     `"${quoted(title)}" is not declared, so nothing is known of its key or goal.${hint}`,
-    [...guess, declare],
+    [...guess, ...declare],
   );
+}
+
+/** Quotes with nothing between them name nothing that could be declared. */
+function declarationOf(title: string): readonly FindingFix[] {
+  if (title.trim() === "") return [];
+  return [{ title: `Declare piece "${quoted(title)}"`, safe: false, edits: [], head: `piece "${title}"` }];
 }
 
 function musicFindings(

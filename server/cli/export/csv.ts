@@ -20,7 +20,7 @@ export function csvTable<Column extends string>(
 }
 
 /** The signs that begin a formula, and their full-width forms; a sign alone runs nothing. */
-const FORMULA = /^\s*[=+\-@＝＋－＠]./u;
+const FORMULA = /^\s*[=+\-@＝＋－＠]./su;
 /** A semicolon parts cells where a comma is the decimal sign. */
 const NEEDS_QUOTES = /[",;]|^\s|\s$/;
 

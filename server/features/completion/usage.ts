@@ -183,7 +183,7 @@ function reachedIn(entry: Entry, line: string, day: DayNumber): ReachedTempo[] {
   let beat = "";
   return entry.attempts.flatMap(({ tempo, reached, conditions, place }) => {
     if (!tempo) return [];
-    const typed = /^(?:at|@)?\s*(.*=)?/i.exec(line.slice(place.start, place.end))![1] ?? "";
+    const typed = /^(?:at|@)?\s*(.*=)?/is.exec(line.slice(place.start, place.end))![1] ?? "";
     if (typed || !tempo.beat) beat = typed;
     if (!reached) return [];
     const found = {

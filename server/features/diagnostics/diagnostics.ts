@@ -3,8 +3,8 @@ import type { LineFinding } from "../../checks/context.ts";
 import type { FindingFix } from "../../checks/finding.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
-import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
-import type { Diagnostic, Fix, TextEdit } from "../types.ts";
+import { type Block, changedBlocks, type Document, lineAt } from "../../syntax/document/document.ts";
+import type { Diagnostic, Fix, Range, TextEdit } from "../types.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
 
@@ -152,9 +152,11 @@ function placedBlock(
   // Where declarations would be put in goes by the head.
   const head = document.blocks[0];
   return journal.memo.from(block, "placed", [first, head, ...findings], () =>
-    findings.map((finding) =>
-      journal.memo.from(finding, "placed", [first, head], () => diagnostic(finding, first, document)),
-    ),
+    findings.map((finding) => {
+      const place = (): Diagnostic => diagnostic(finding, first, document);
+      const isLast = first + finding.line === document.lineCount - 1; // its fixes may go by the line before it
+      return isLast ? place() : journal.memo.from(finding, "placed", [first, head], place);
+    }),
   );
 }
 
@@ -177,11 +179,22 @@ function diagnostic(
 function placedFix({ title, safe, edits, head }: FindingFix, line: number, document: Document): Fix {
   const placed = edits.map(
     ({ start, end, further = 0, text }): TextEdit => ({
-      range: { start: { line, character: start }, end: { line: line + further, character: end } },
+      range: withinText({ start: { line, character: start }, end: { line: line + further, character: end } }, document),
       newText: text,
     }),
   );
   return { title, safe, edits: head === undefined ? placed : [...placed, headInsertion(head, document)] };
+}
+
+/** A last line without a line end goes with the one before it, where a line would go with its own. */
+function withinText({ start, end }: Range, document: Document): Range {
+  const last = document.lineCount - 1;
+  if (end.line <= last) return { start, end };
+  const before = start.character === 0 && start.line > 0 ? start.line - 1 : undefined;
+  return {
+    start: before === undefined ? start : { line: before, character: lineAt(document, before).length },
+    end: { line: last, character: lineAt(document, last).length },
+  };
 }
 
 /**

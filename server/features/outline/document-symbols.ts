@@ -3,6 +3,7 @@ import type { BlockModel, Entry, Sitting } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { type DeclarationLine, type LineOf, sortOf } from "../../syntax/line/line.ts";
+import { plainText } from "../../syntax/words/plain-text.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { lastLineOf } from "../explain/dated-days.ts";
 import { endOfLine, type Section, sectionsOf } from "../explain/sections.ts";
@@ -31,11 +32,11 @@ export function documentSymbols(journal: Journal, uri: string): readonly Documen
 function dayAlone(block: Block, firstLine: number): DocumentSymbol {
   const [line] = block.lines;
   const { start } = dateWord(line!)!;
-  const [name] = /^(?:(?!,|--).)*/.exec(line!.slice(start).trimEnd())!;
+  const [name] = /^(?:(?!,|--).)*/s.exec(line!.slice(start).trimEnd())!;
   const end = start + name.trimEnd().length;
   const lastLine = lastLineOf(block);
   return {
-    name: line!.slice(start, end).replace(/\s+/g, " "),
+    name: shown(line!.slice(start, end)),
     kind: "day",
     range: {
       start: { line: firstLine, character: start },
@@ -141,14 +142,14 @@ class Outline {
   ): { readonly start: number; readonly end: number; readonly text: string } {
     const first = tokenise(this.block.lines[line]!.slice(wordEnd, end), wordEnd)[0];
     if (first?.quote?.closed && first.text.trim())
-      return { start: first.start, end: first.end, text: first.text.trim() };
+      return { start: first.start, end: first.end, text: shown(first.text) };
     const name = first ? { start: first.start, end } : { start, end: wordEnd };
     return { ...name, text: this.typed(line, name.start, name.end) };
   }
 
-  /** Words as typed, with single spaces. */
+  /** Words as they are shown. */
   private typed(line: number, start: number, end: number): string {
-    return this.block.lines[line]!.slice(start, end).replace(/\s+/g, " ");
+    return shown(this.block.lines[line]!.slice(start, end));
   }
 
   private range(line: number, start: number, lastLine: number): Range {
@@ -164,6 +165,11 @@ class Outline {
   }
 }
 
+/** As typed, with single spaces, and without what would steer how the outline is written; a name is never empty. */
+function shown(words: string): string {
+  return plainText(words.replace(/\s+/g, " ")).trim() || "…";
+}
+
 function detailed(detail: string | undefined): { readonly detail?: string } {
   return detail === undefined ? {} : { detail };
 }
@@ -173,7 +179,7 @@ function minutesText(minutes: number | undefined): string | undefined {
 }
 
 function patternText({ pattern }: Entry): string | undefined {
-  if (pattern?.type === "declared") return pattern.name;
+  if (pattern?.type === "declared") return shown(pattern.name);
   return pattern?.variant ? `${pattern.id}, ${pattern.variant}` : pattern?.id;
 }
 

@@ -61,7 +61,7 @@ export function readHalfHoles(
   const lead = /^[\s,]*/.exec(text)![0].length;
   const words = text.slice(lead).trimEnd();
   if (words === "") return { faults: [] };
-  const [, listed] = /^half[ -]holes?[\s:]+(.+)$/i.exec(words) ?? [];
+  const [, listed] = /^half[ -]holes?[\s:]+(.+)$/is.exec(words) ?? [];
   const notes = listed?.split(/[\s,]+/).map((word) => noteOf(word, body.vocabulary.notes)?.note);
   const halfHoles = notes?.flatMap((note) => (note?.octave === undefined ? [] : [{ ...note, octave: note.octave }]));
   if (notes && halfHoles?.length === notes.length) return { halfHoles, faults: [] };

@@ -57,7 +57,7 @@ function ownInstrument(body: Body): Reading {
   const { name, end, faults } = quotedName(body);
   if (name === undefined) return { faults };
   const rest = trimmed(body, afterColon(body, end));
-  const match = /^(\S+)\s+to\s+(\S+)(.*)$/i.exec(rest.text);
+  const match = /^(\S+)\s+to\s+(\S+)(.*)$/is.exec(rest.text);
   const [low, high] = [match?.[1], match?.[2]?.replace(/,$/, "")].map(
     (word) => noteAt(tokenise(word ?? ""), 0, body.vocabulary.notes)?.note,
   );
@@ -115,7 +115,7 @@ const PITCH = /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i;
 /** The comma before the temperament is easily left out. */
 function pitchFault(body: Body, part: Part | undefined): Fault {
   const typed = part ? body.text.slice(part.start, part.end) : "";
-  const [, pitch = "", temperament = ""] = /^((?:A4?\s*=?\s*)?[\d.]+(?:\s*hz)?)\s+(\S.*)$/i.exec(typed) ?? [];
+  const [, pitch = "", temperament = ""] = /^((?:A4?\s*=?\s*)?[\d.]+(?:\s*hz)?)\s+(\S.*)$/is.exec(typed) ?? [];
   if (PITCH.test(pitch) && readTemperament(temperament).ok)
     return fault(part!, "a comma belongs before the temperament", [`${pitch}, ${temperament}`]);
   return fault(part ?? wordOf(body), "the pitch of A in hertz belongs here: `pitch A=440`");

@@ -22,7 +22,7 @@ export const TEMPERAMENT_SPELLINGS: ReadonlyMap<string, string> = new Map(
 );
 
 /** `just`, `just D`, `just on F#`, `just intonation in B flat`: `on` and the tonic. */
-const JUST = /^just(?:[\s-]+intonation)?(?:\s+(?<on>on|in)(?=\s|$))?(?:\s+(?<tonic>\S.*))?$/i;
+const JUST = /^just(?:[\s-]+intonation)?(?:\s+(?<on>on|in)(?=\s|$))?(?:\s+(?<tonic>\S.*))?$/is;
 
 /** Reads the name of a temperament; `just` alone stands on C. */
 export function readTemperament(typed: string): ReadTemperament {

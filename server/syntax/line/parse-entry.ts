@@ -90,10 +90,10 @@ function chainOf(text: string, parts: readonly Part[]): Found | undefined {
       });
   }
   if (scales.length < 2) return undefined;
-  const last = links.at(-1)!;
+  const last = links.findLast((link) => link.items.length > 0)!;
   const subject: Subject = {
     start: links[0]!.start,
-    end: last.items[0]?.end ?? last.end,
+    end: last.items[0]!.end,
     meaning: { type: "chain", scales },
   };
   return { subject, items: [...others, ...parts.slice(links.length).flatMap((part) => part.items)] };

@@ -135,6 +135,9 @@ export function termType(type: MeaningType): TermType | undefined {
   return found.stands === "as a term" ? found : undefined;
 }
 
+/** What may stand as a term of an entry. */
+export const TERM_TYPES: readonly MeaningType[] = (Object.keys(MEANING_TYPES) as MeaningType[]).filter(termType);
+
 /** How a kind of meaning stands on its line. */
 export interface MeaningTraits {
   readonly bears: Bearing;

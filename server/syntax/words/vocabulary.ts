@@ -7,6 +7,7 @@ import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts
 import type { NoteReading } from "./note-word.ts";
 import { OutcomeTable } from "./outcome-table.ts";
 import { StandardWords } from "./standard-words.ts";
+import type { MeaningType } from "./term-types.ts";
 import type { Phrase } from "./terms.ts";
 import type { WordClass } from "./word-classes.ts";
 
@@ -15,6 +16,9 @@ export const LONGEST_PHRASE = 6;
 
 /** No nearest word is sought for longer words. */
 const LONGEST_GUESS = 40;
+const MOST_SLIPS = 3;
+/** Letters in another order are one slip and a half at most by `slipsOf`, a letter more that begins alike is not. */
+const BETWEEN_SLIPS = 0.6;
 
 /** Names that a journal declares, in the form they were given. */
 export interface DeclaredNames {
@@ -57,7 +61,8 @@ export class Vocabulary {
   private readonly patterns = new Map<string, string>();
   private readonly scales = new Map<string, string>();
   private readonly instruments = new Map<string, string>();
-  private readonly lists: Partial<Record<"titles" | "subjects" | "instruments" | "words", readonly string[]>> = {};
+  private readonly lists: Partial<Record<"titles" | "subjects" | "instruments", readonly string[]>> = {};
+  private readonly words = new WeakMap<readonly MeaningType[], readonly string[]>();
   private readonly declaredWords: ReadonlySet<string>;
   private readonly wordClasses: LanguageWords["classes"];
   private readonly standards: StandardWords;
@@ -155,22 +160,49 @@ export class Vocabulary {
   }
 
   /**
-   * The known word nearest to one that is not known, where one is near enough to be meant: one slip in a short word,
-   * three at most. Of several, one with the same letters in another order, then one that begins alike. Long lists are
-   * best given as the same array each time.
+   * The known word nearest to one that is not known, where one is near enough to be meant: a third of its letters may
+   * be slips, three at most, or one more where all letters are there in another order. Of several, one with the same
+   * letters, then one that begins alike. Long lists are best given as the same array each
+   * time.
+   *
+   * @param among what may stand at its place, as `wordsFor` has it or names
    */
   nearest(word: string, ...among: readonly (readonly string[])[]): string | undefined {
-    if (word.length > LONGEST_GUESS || word.length < 3) return undefined;
+    if (word.length > LONGEST_GUESS) return undefined;
     const key = nameKey(word);
-    let least = (key.length <= 4 ? 1 : key.length <= 7 ? 2 : 3) + 1;
+    let least = Math.min(MOST_SLIPS, Math.floor(key.length / 3)) + BETWEEN_SLIPS;
+    if (least < 1) return undefined;
     let found: string | undefined;
-    for (const names of among.length > 0 ? among : [this.allWords]) {
+    for (const names of among) {
       const near = this.nearestIn(names, key, least);
       if (!near) continue;
       least = near.slips;
       found = names[near.index];
     }
     return found;
+  }
+
+  /**
+   * The words in the journal's language and in English that mean something of these types. Given the same array, it is
+   * the same list.
+   */
+  wordsFor(types: readonly MeaningType[]): readonly string[] {
+    const known = this.words.get(types);
+    if (known) return known;
+    const { titles, phases, activities, instruments } = this.declared;
+    const names = (type: MeaningType, of: readonly string[]) => (types.includes(type) ? of.map(nameKey) : []);
+    const words = [
+      ...this.own.flatMap(({ words, meaning, foreign }) => (foreign || !fits(meaning, types) ? [] : words)),
+      ...names(
+        "title",
+        titles.flatMap(({ short }) => short ?? []),
+      ),
+      ...names("phase", phases),
+      ...names("activity", activities),
+      ...names("instrument", instruments),
+    ];
+    this.words.set(types, words);
+    return words;
   }
 
   /** Every title that is declared. */
@@ -196,16 +228,6 @@ export class Vocabulary {
       ...this.declared.instruments.map(nameKey),
     ];
     return this.lists.instruments;
-  }
-
-  private get allWords(): readonly string[] {
-    const { titles, phases, activities, articulations, instruments } = this.declared;
-    this.lists.words ??= [
-      ...this.own.flatMap(({ words, foreign }) => (foreign ? [] : words)),
-      ...titles.flatMap(({ short }) => (short ? [nameKey(short)] : [])),
-      ...[...phases, ...activities, ...articulations.map(({ name }) => name), ...instruments].map(nameKey),
-    ];
-    return this.lists.words;
   }
 
   /** A list that comes again is worth an index. */
@@ -237,6 +259,11 @@ function wordsOf({ titles, outcomes, articulations, ...others }: DeclaredNames):
     ...Object.values(others).flat(),
   ];
   return new Set(names.flatMap((name) => fold(name).split(/[\s-]+/)));
+}
+
+/** An instrument whose name alone means something else has its place behind `on`. */
+function fits(meaning: Meaning, types: readonly MeaningType[]): boolean {
+  return types.includes(meaning.type) && !(meaning.type === "instrument" && meaning.behindOn);
 }
 
 function nearestOf(names: readonly string[], word: string, least: number): Near | undefined {

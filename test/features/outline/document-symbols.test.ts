@@ -172,3 +172,21 @@ test("of more days only the latest are told with what they hold, at whichever en
   expect(reversed.at(-1)).toBe(`day 2020-01-01 Wed ${2 * many.length - 2}-${2 * many.length - 1} [2020-01-01 Wed]`);
   expect(reversed.slice(0, 2 * LATEST_DAYS).filter((line) => line.startsWith("  entry"))).toHaveLength(LATEST_DAYS);
 });
+
+test("names are without what would steer how the outline is written", () => {
+  check(
+    `piece "\u202Eeuqi\u2066G"
+2026-03-02
+  "Gi\u200Fgue", slow
+  "\u202E", slow
+  D minor, \u202Eslow`,
+    `declaration euqiG (piece) 0-0 ["\u202Eeuqi\u2066G"]
+day 2026-03-02 1-4 [2026-03-02]
+  entry "Gigue" 2-2 ["Gi\u200Fgue"]
+  entry "" 3-3 ["\u202E"]
+  entry D minor 4-4 [D minor]`,
+  );
+});
+
+test("a row of keys that stops short is selected as far as it goes", () =>
+  check("2026-03-02\n  C > D > ", "day 2026-03-02 0-1 [2026-03-02]\n  entry C > D 1-1 [C > D]"));

@@ -129,6 +129,7 @@ test("what is said of the journal", () => {
     instrument "my flute": D4 to B5                     => my flute, D4 to B5
     instrument “my flute”: D4 to B5, half holes D#4     => my flute, D4 to B5, half holes D#4
     instrument "my flute": D4 to B5 half holes D#4 F♯4  => my flute, D4 to B5, half holes D#4 F#4
+    instrument "my flute": D4 to B5\u2028half holes D#4\u2028F♯4 => my flute, D4 to B5, half holes D#4 F#4
     hide notes                                          => from now on
     Hide-Notes -- by ear this year                      => from now on
     pitch A=415                                         => A=415 equal

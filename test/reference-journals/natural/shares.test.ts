@@ -16,8 +16,8 @@ import { type Meant, TABLES, writtenLines } from "./written-lines.ts";
  */
 const REACHED: Readonly<Record<string, Readonly<Record<Figure, number>>>> = {
   a: { read: 19, false: 4, underlined: 89, tempos: 21, outcomes: 6, places: 2, minutes: 27 },
-  b: { read: 17, false: 4, underlined: 73, tempos: 5, outcomes: 5, places: 6, minutes: 30 },
-  all: { read: 36, false: 9, underlined: 162, tempos: 26, outcomes: 11, places: 8, minutes: 57 },
+  b: { read: 17, false: 4, underlined: 71, tempos: 5, outcomes: 5, places: 6, minutes: 30 },
+  all: { read: 36, false: 9, underlined: 160, tempos: 26, outcomes: 11, places: 8, minutes: 57 },
   new: { read: 3, false: 1, underlined: 12, tempos: 1, outcomes: 2, places: 0, minutes: 7 },
 };
 
