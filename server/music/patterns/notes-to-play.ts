@@ -30,8 +30,10 @@ export interface ChordToPlay {
   readonly inversion: number;
   /** In groups of three, unless a pattern is named. */
   readonly broken: boolean;
-  /** The major key whose signature the chord carries. */
+  /** The tonic of the key whose signature the chord carries. */
   readonly key?: NoteName;
+  /** Major where none is named. */
+  readonly keyMode?: "minor";
 }
 
 /** A scale or a chord, and how it is to be played. */
@@ -264,7 +266,7 @@ function rangeOf(notes: readonly Note[]): Range | null {
 
 function signatureOf(subject: ScaleToPlay | ChordToPlay): KeySignature | null {
   if (subject.type === "scale") return keySignature(subject.tonic, subject.kind);
-  return chordSignature(subject.root, chordOf(subject.chord), subject.key);
+  return chordSignature(subject.root, chordOf(subject.chord), subject.key, subject.keyMode);
 }
 
 /**

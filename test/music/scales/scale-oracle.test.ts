@@ -39,6 +39,14 @@ describe("scales on all 35 tonics agree with tonal", () => {
     "whole-tone": "whole tone",
     "half-whole": "half-whole diminished",
     "whole-half": "diminished",
+    "harmonic major": "harmonic major",
+    "double harmonic": "double harmonic major",
+    "lydian dominant": "lydian dominant",
+    "phrygian dominant": "phrygian dominant",
+    "hungarian minor": "hungarian minor",
+    altered: "altered",
+    "bebop dominant": "bebop",
+    "bebop major": "bebop major",
   };
   const pairs = [...same.map((id) => [id, id] as const), ...Object.entries(named)];
   test.each(pairs)("%s", (id, oracleName) => {
