@@ -54,7 +54,7 @@ export interface Reading {
 
 /** The degrees of one octave of a scale or chord, low to high. */
 export function rungsIn(subject: ScaleToPlay | ChordToPlay, falling: boolean): readonly Degree[] {
-  if (subject.type === "scale") return degreesOf(subject.kind, falling ? "down" : "up");
+  if (subject.type === "scale") return degreesOf(subject.kind, falling ? "down" : "up", subject.tonic);
   return chordById(subject.chord)!.degrees;
 }
 

@@ -4,6 +4,7 @@ import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts
 import type { Cell, DegreeIntervals } from "../../music/patterns/pattern.ts";
 import { lengthFormula, patternDegrees, turnedForms } from "../../music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../music/patterns/reach.ts";
+import { degreesOf } from "../../music/scales/scale.ts";
 import {
   type ClaimedExercise,
   type ExpectedNote,
@@ -36,7 +37,8 @@ interface Form {
 const MOST_OCTAVES = 10;
 
 function rungsOf(subject: Subject): DegreeIntervals {
-  const rising = rungsIn(subject, false);
+  // Not as spelled on its tonic: where the third lies is the kind's.
+  const rising = subject.type === "scale" ? degreesOf(subject.kind, "up") : rungsIn(subject, false);
   const third = rising.findIndex(({ step }) => step >= 2);
   return { octave: rising.length, third: Math.max(1, third) };
 }

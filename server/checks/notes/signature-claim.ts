@@ -26,7 +26,7 @@ export interface SignatureClaim {
 }
 
 /** A signature in which the subject may be written. */
-interface Accepted {
+export interface Accepted {
   readonly fifths: number;
   /** What it is, as a phrase. */
   readonly what: string;
@@ -111,7 +111,7 @@ const NO_KEY = "no key signature, as it belongs to no key";
 /**
  * The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key.
  */
-function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
+export function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
   return subject.type === "scale" ? scaleSignatures(subject, names) : chordSignatures(subject, names);
 }
 
