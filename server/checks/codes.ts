@@ -44,6 +44,7 @@ export const CODES = {
   "aim-past": "information",
   "aim-far": "information",
   "chromatic-spelling": "information",
+  "other-scale": "information",
 } as const satisfies Record<string, Severity>;
 
 export type Code = keyof typeof CODES;
@@ -69,7 +70,7 @@ export const MEANINGS: Readonly<Record<Code, string>> = {
   "scale-note": "A listed note is not in the scale: the wrong pitch, or no note at all",
   "missing-note": "A list leaves out a note of the scale",
   "extra-note": "A list has a note more than the scale",
-  "arpeggio-note": "A listed note is not in the chord",
+  "arpeggio-note": "A listed note, or the bass of an inversion, is not in the chord",
   "pattern-notes": "The notes are in the scale, and do not go as the pattern does",
   "key-signature": "The signature is not that of the key",
   "step-formula": "The steps are not those of the scale",
@@ -91,5 +92,6 @@ export const MEANINGS: Readonly<Record<Code, string>> = {
   "long-stretch": "Over an hour in one sitting, with no break noted",
   "aim-past": "The date of an aim is over",
   "aim-far": "At the pace of the trend an aim would not be reached by its date",
-  "chromatic-spelling": "A chromatic scale is spelled by neither custom",
+  "chromatic-spelling": "A chromatic scale is spelled by none of the customs",
+  "other-scale": "The claim is exactly another scale, and the subject left open which",
 };

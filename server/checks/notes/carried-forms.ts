@@ -58,5 +58,7 @@ function single({ pattern, variant, intervals }: Figured, ending: Ending, T: num
 function there([one]: PlayedForm[], [other]: PlayedForm[], once: boolean): FurtherForm[] {
   if (!one || !other) return [];
   if (!once) return [one, other];
-  return one.degrees.at(-1) === other.degrees[0] ? [one, { ...other, degrees: other.degrees.slice(1), skipped: 1 }] : [];
+  return one.degrees.at(-1) === other.degrees[0]
+    ? [one, { ...other, degrees: other.degrees.slice(1), skipped: 1 }]
+    : [];
 }

@@ -7,7 +7,7 @@ import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { describeFifths, signatureAccidentals } from "../../music/scales/signature.ts";
-import { printSteps, stepsOf } from "../../music/scales/steps.ts";
+import { centsOf, printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
 import { explainKind, sentenceCase } from "./explain.ts";
 import { escapeMarkdown } from "./markdown.ts";
@@ -116,10 +116,11 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
   return accidentals.length ? `${describeFifths(fifths)} (${accidentals.join(" ")})` : describeFifths(fifths);
 }
 
-/** Steps belong to scales; a scale in cents has none that letters could say. */
+/** Steps belong to scales; those of a scale in cents are in cents. */
 function stepsIn(input: WhatToPlay): string[] {
   const { subject } = input;
-  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return [];
+  if (subject.type !== "scale") return [];
+  if (areInCents(subject.kind.degrees)) return [`Steps in cents: ${printSteps(centsOf(subject.kind), "cents")}`];
   const rising = printSteps(stepsOf(subject.kind), "TS");
   const falling = stepsOf(subject.kind, "down");
   if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];
