@@ -105,7 +105,8 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
 function noSuchInversion(item: Stretch, inversion: number, chord: string): Finding | undefined {
   const notes = chordById(chord)?.degrees.length ?? 0;
   if (inversion < notes) return undefined;
-  const message = "A triad has two inversions, as it has three notes: the third belongs to chords of four, on their seventh.";
+  const message =
+    "A triad has two inversions, as it has three notes: the third belongs to chords of four, on their seventh.";
   return finding("arpeggio-note", item, message);
 }
 

@@ -35,6 +35,8 @@ export interface ExpectedNote {
   readonly falling: boolean;
   /** From 0, within the rising or falling form. */
   readonly figure: number;
+  /** The tonic of its key, on which a dominant seventh resolves: no note of the chord. */
+  readonly resolves?: true;
 }
 
 /** One way in which a list may be meant. */

@@ -1,5 +1,5 @@
 import { noteOnDegree } from "../../music/notes/degree.ts";
-import type { Note } from "../../music/notes/note.ts";
+import { midi, type Note } from "../../music/notes/note.ts";
 import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { Cell, DegreeIntervals } from "../../music/patterns/pattern.ts";
 import { lengthFormula, patternDegrees } from "../../music/patterns/pattern-forms.ts";
@@ -257,7 +257,23 @@ export function readings(claimed: ClaimedExercise, length: number): PossibleRead
   const known = reach?.type === "full range" && !instrument ? undefined : reach;
   return kindsMeant(claimed)
     .flatMap((meant) => readingsOf(meant, known, length))
-    .filter((reading) => reading.length > 0);
+    .filter((reading) => reading.length > 0)
+    .flatMap((reading) => [reading, ...resolved(reading, claimed.subject)]);
+}
+
+/** A dominant seventh by the name of its key may go on to the tonic, in any octave. Common practice, no source. */
+function resolved(reading: PossibleReading, subject: Subject): PossibleReading[] {
+  if (subject.type === "scale" || !subject.key) return [];
+  const { letter, alter } = subject.key;
+  const read = (): Reading => {
+    const own = reading.read();
+    const last = own.notes.at(-1)!;
+    const level = { letter, alter, octave: last.note.octave };
+    const note = midi(level) < midi(last.note) ? { ...level, octave: level.octave + 1 } : level;
+    const tonic: ExpectedNote = { ...last, note, figure: last.figure + 1, resolves: true };
+    return { ...own, notes: [...own.notes, tonic], closes: false };
+  };
+  return [{ ...reading, length: reading.length + 1, read }];
 }
 
 function readingsOf(claimed: ClaimedExercise, reach: Reach | undefined, length: number): PossibleReading[] {

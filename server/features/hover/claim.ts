@@ -63,6 +63,7 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   const whole = escapedExtract(claimed.subjectText);
   const expected = step && step.type !== "extra" ? found.reading.notes[step.expected] : undefined;
   if (!expected) return `${name}: one note more than ${whole} has here.`;
+  if (expected.resolves) return `${claimed.names.name(expected.note)} is the tonic on which ${whole} resolves.`;
   const degree = modulo(expected.degree - 1, rungsIn(found.reading.subject, expected.falling).length) + 1;
   const what = claimed.subject.type === "chord" ? "note" : "degree";
   if (step!.type !== "same" && step!.type !== "octave")

@@ -31,7 +31,7 @@ export function plainChromatic(tonic: NoteName, direction: "up" | "down"): Degre
   });
 }
 
-/** The whole-tone scale with its diminished third, which goes over a letter, after each of its notes, the last first. */
+/** The whole-tone scale with its diminished third after each of its notes, the last first. */
 const WHOLE_TONE: readonly (readonly Degree[])[] = [
   degreesIn("1 2 3 #4 #5 #6"),
   degreesIn("1 2 3 #4 #5 b7"),

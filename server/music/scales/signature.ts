@@ -42,7 +42,7 @@ export interface OtherSignature {
   readonly because: "none" | "on tonic" | "parent";
 }
 
-/** The place that sounds the same, within seven accidentals where one is: Db minor's eight flats are C#'s four sharps. */
+/** The place that sounds the same within seven accidentals: for Db minor's eight flats C# minor's four sharps. */
 export function inUse(fifths: number): number {
   return Math.abs(fifths) > 7 ? nearestToNone(fifths) : fifths;
 }
@@ -74,8 +74,8 @@ export function isKeyTonic(fifths: number): boolean {
 }
 
 /**
- * Whether no signature of up to seven accidentals serves. Scales of no key, and the blues, which is at home on any key's
- * tonic, are judged by their tonic as a key's.
+ * Whether no signature of up to seven accidentals serves. Scales of no key are judged by their tonic as a key's, and so
+ * is the blues, which is at home on any of those.
  */
 export function isTheoretical(tonic: NoteName, kind: ScaleKind): boolean {
   const fifths = fifthsOf(tonic);

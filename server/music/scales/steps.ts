@@ -15,7 +15,7 @@ export function stepsOf(kind: ScaleKind, direction: "up" | "down" = "up"): numbe
   return stepsBetween(degreesOf(kind, direction));
 }
 
-/** Cents from each note to the next, up to the octave; of a scale that keeps to the twelve keys, its semitones' hundreds. */
+/** Cents from each note to the next, up to the octave; a hundred to the semitone where a scale has none of its own. */
 export function centsOf({ degrees }: Pick<ScaleKind, "degrees">): number[] {
   const above = degrees.map(({ cents, semitones }) => cents ?? 100 * semitones);
   return above.map((cents, index) => Number(((above[index + 1] ?? 1200) - cents).toFixed(4)));
@@ -61,8 +61,8 @@ const PARTING = /[\s,|–-]+/u;
 
 /**
  * Reads `T T S T T T S`, `ttsttts`, `W-W-H-W-W-W-H`, `2 2 1 2 2 2 1`, `T T m3 T m3`, in semitones; three are `A`
- * (augmented second), `3`, `3S` or `m3`. Numbers above twelve are cents: `150 150 200`. Spaces, commas, hyphens and bars
- * part them. Mixed ways of writing, or anything else, is undefined.
+ * (augmented second), `3`, `3S` or `m3`. Numbers above twelve are cents: `150 150 200`. Spaces, commas, hyphens and
+ * bars part them. Mixed ways of writing, or anything else, is undefined.
  */
 export function readSteps(words: string): WrittenSteps | undefined {
   const text = words.trim();

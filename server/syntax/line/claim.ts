@@ -1,4 +1,3 @@
-import { readSteps } from "../../music/scales/steps.ts";
 import { isNoteLike, type NoteReading, noteAt } from "../words/note-word.ts";
 import { isSyllables } from "../words/term-words.ts";
 import { tokenise } from "../words/token.ts";
@@ -35,14 +34,13 @@ function areSteps(typed: readonly string[]): boolean {
   if (steps.length < 5 || !/[TSWH]/i.test(letters) || !/^[TSA]+$|^[WHA]+$/i.test(letters)) return false;
   if (/[TSWH]/.test(letters)) return letters === letters.toUpperCase();
   if (!/[tsw]/.test(letters)) return false;
-  return (
-    typed.every((word) => word.length === 1) || (readSteps(typed.join(" "))?.steps ?? []).reduce(sum, 0) === OCTAVE
-  );
+  return typed.every((word) => word.length === 1) || steps.reduce(withStep, 0) === OCTAVE;
 }
 
-/** Semitones. */
+/** In semitones. */
 const OCTAVE = 12;
-const sum = (all: number, each: number): number => all + each;
+const SMALL_STEPS: Readonly<Record<string, number>> = { t: 2, s: 1, w: 2, h: 1, m2: 1, M2: 2 };
+const withStep = (sum: number, step: string): number => sum + (SMALL_STEPS[step] ?? 3);
 
 /** Notes over spaces, bars, hyphens and commas, up to the first word that is no note. */
 export function noteList(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {

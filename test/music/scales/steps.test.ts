@@ -46,7 +46,15 @@ test("every way of writing them is read", () => {
   ]) {
     expect(read(words), words).toEqual(major);
   }
-  for (const words of ["T S T T S m3 S", "t s t t s 3S s", "TSTTSm3S", "T S T T S A S", "T S T T S 3 S", "W H W W H A H", "2 1 2 2 1 3 1"]) {
+  for (const words of [
+    "T S T T S m3 S",
+    "t s t t s 3S s",
+    "TSTTSm3S",
+    "T S T T S A S",
+    "T S T T S 3 S",
+    "W H W W H A H",
+    "2 1 2 2 1 3 1",
+  ]) {
     expect(read(words), words).toEqual([2, 1, 2, 2, 1, 3, 1]);
   }
 });
