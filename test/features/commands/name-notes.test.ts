@@ -71,7 +71,7 @@ test("a scale of the journal's own is named like any other", () => {
 test("a claim that is not what its subject says, and exactly another scale or chord: another subject", () => {
   check("F major‸: D E F G A Bb C#", "Change the subject to D harmonic minor: D harmonic minor: D E F G A Bb C#");
   check(
-    "D minor: D E F G A Bb C#‸, 1 flat, at 60 clean",
+    "D natural minor: D E F G A Bb C#‸, 1 flat, at 60 clean",
     "Change the subject to D harmonic minor: D harmonic minor: D E F G A Bb C#, 1 flat, at 60 clean",
   );
   check(
@@ -88,6 +88,7 @@ test("a claim that is right, or nearly right and no other scale, is left alone",
   check("D major: D E F# G# A B‸b C#");
   check("F# major: F# G# A# B C# D# F‸ F#");
   check("D minor: D E F‸ G A H C D");
+  check("D minor: D E F‸ G A Bb C# D"); // which `other-scale` says, and offers
 });
 
 test("two notes, notes of too many scales, titles, activities and prose get no name", () => {
