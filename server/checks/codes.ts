@@ -35,6 +35,7 @@ export const CODES = {
   "long-stretch": "information",
   "aim-past": "information",
   "aim-far": "information",
+  "other-scale": "information",
   // wording: shown under the cursor alone
   prose: "hint",
   "unknown-term": "hint",
@@ -70,7 +71,7 @@ export const MEANINGS: Readonly<Record<Code, string>> = {
   "scale-note": "A listed note is not in the scale: the wrong pitch, or no note at all",
   "missing-note": "A list leaves out a note of the scale",
   "extra-note": "A list has a note more than the scale",
-  "arpeggio-note": "A listed note is not in the chord",
+  "arpeggio-note": "A listed note, or the bass of an inversion, is not in the chord",
   "pattern-notes": "The notes are in the scale, and do not go as the pattern does",
   "key-signature": "The signature is not that of the key",
   "step-formula": "The steps are not those of the scale",
@@ -92,5 +93,6 @@ export const MEANINGS: Readonly<Record<Code, string>> = {
   "long-stretch": "Over an hour in one sitting, with no break noted",
   "aim-past": "The date of an aim is over",
   "aim-far": "At the pace of the trend an aim would not be reached by its date",
-  "chromatic-spelling": "A chromatic scale is spelled by neither custom",
+  "chromatic-spelling": "A chromatic scale is spelled by none of the customs",
+  "other-scale": "The claim is exactly another scale, and the subject left open which",
 };

@@ -41,7 +41,7 @@ export function subjectToPlay(
 ): WhatToPlay["subject"] | undefined {
   if (subject.type === "scale") return scaleToPlay(subject, conventions);
   if (subject.type !== "chord") return undefined;
-  const { root, chord, broken, key } = subject;
+  const { root, chord, broken, key, keyMode } = subject;
   const known = chordById(chord);
   return (
     known && {
@@ -52,6 +52,7 @@ export function subjectToPlay(
       inversion: Math.min(inversion, known.degrees.length - 1),
       broken,
       ...(key ? { key } : {}),
+      ...(keyMode ? { keyMode } : {}),
     }
   );
 }

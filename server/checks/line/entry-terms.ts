@@ -1,4 +1,5 @@
 import { instrumentsMeant } from "../../journal/instrument-names.ts";
+import { chordById } from "../../music/chords/chord.ts";
 import { PATTERNS, patternById } from "../../music/patterns/pattern.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import { nameKey, phraseKey } from "../../syntax/words/fold.ts";
@@ -7,7 +8,7 @@ import { hasTooManySigns } from "../../syntax/words/note-word.ts";
 import { type MeaningType, TERM_TYPES } from "../../syntax/words/term-types.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { LineContext } from "../context.ts";
-import { type Finding, type FindingFix, finding, offered, quoted, replacement } from "../finding.ts";
+import { type Finding, type FindingFix, finding, offered, quoted, replacement, type Stretch } from "../finding.ts";
 
 /** Every word of an entry says something that has its place there. */
 export function checkEntryTerms(
@@ -110,6 +111,15 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   ];
 }
 
+/** A triad has two inversions, a chord of four notes three: one for each note but the root. */
+function noSuchInversion(item: Stretch, inversion: number, chord: string): Finding | undefined {
+  const notes = chordById(chord)?.degrees.length ?? 0;
+  if (inversion < notes) return undefined;
+  const message =
+    "A triad has two inversions, as it has three notes: the third belongs to chords of four, on their seventh.";
+  return finding("arpeggio-note", item, message);
+}
+
 function termFinding(
   item: Item,
   text: string,
@@ -140,7 +150,7 @@ function termFinding(
       return variant(item, meaning.id, { text, line, pattern });
     case "inversion":
       return line.subject?.meaning.type === "chord"
-        ? undefined
+        ? noSuchInversion(item, meaning.inversion, line.subject.meaning.chord)
         : unknown(item, typed, "inversions belong to arpeggios and chords", []);
     case "number":
     case "range":

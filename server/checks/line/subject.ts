@@ -9,9 +9,10 @@ import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
-import { type Finding, type FindingFix, finding, quoted, replacement } from "../finding.ts";
+import { type Finding, type FindingFix, finding, quoted, replacement, type Stretch } from "../finding.ts";
 import { checkKey } from "../notes/key.ts";
 import { checkNoteList } from "../notes/note-list.ts";
+import { checkOtherMinor, type OpenSubject } from "../notes/other-scale.ts";
 import { checkNotesInRange } from "../notes/range.ts";
 import { checkSignature } from "../notes/signature-claim.ts";
 import { checkSteps } from "../notes/step-claim.ts";
@@ -127,6 +128,14 @@ function musicFindings(
   ];
 }
 
+/** `minor` with nothing said of which. */
+function openSubject({ source, subject }: Entry, names: NoteNames): OpenSubject | undefined {
+  if (subject?.type !== "scale" || subject.kind !== "natural minor" || subject.unsaid !== "natural") return undefined;
+  const { start, end } = source.subject!;
+  const as = (kind: string): string => subjectText({ ...subject, kind }, names);
+  return { start, end, as };
+}
+
 /** Notes and steps beside a subject that theory says nothing about. */
 function claimsOnNothing({ source }: Entry): readonly Finding[] {
   const claims = source.claims.filter(({ type }) => type !== "signature");
@@ -162,23 +171,37 @@ function claimFindings(
   const name = subjectText(entry.subject!, names);
   const conditions = entry.attempts[0]?.conditions;
   const toPlay = exerciseToPlay(entry, conditions, conventions);
+  const open = openSubject(entry, names);
+  const orOtherMinor = (
+    claim: Stretch,
+    what: "notes" | "steps",
+    check: (beside: typeof subject) => readonly Finding[],
+  ): readonly Finding[] => {
+    const found = check(subject);
+    if (found.length === 0 || !open || subject.type !== "scale") return found;
+    const other = checkOtherMinor(claim, what, open, (kind) => check({ ...subject, kind }).length === 0);
+    return other ? [other] : found;
+  };
   return entry.source.claims.flatMap((claim): readonly Finding[] => {
     if (claim.type === "signature")
       return checkSignature({ ...claim, text: text.slice(claim.start, claim.end) }, subject, name, names);
-    if (claim.type === "steps") return checkSteps(claim, subject, name, names);
+    if (claim.type === "steps")
+      return orOtherMinor(claim, "steps", (beside) => checkSteps(claim, beside, name, names, conditions?.direction));
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;
     const patternName = entry.pattern && patternText(entry.pattern);
-    return checkNoteList(claim.notes, {
-      subject,
-      subjectText: name,
-      pattern,
-      patternText: patternName,
-      variant,
-      direction,
-      reach,
-      instrument,
-      names,
-    });
+    return orOtherMinor(claim, "notes", (beside) =>
+      checkNoteList(claim.notes, {
+        subject: beside,
+        subjectText: name,
+        pattern,
+        patternText: patternName,
+        variant,
+        direction,
+        reach,
+        instrument,
+        names,
+      }),
+    );
   });
 }

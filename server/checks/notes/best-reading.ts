@@ -26,6 +26,7 @@ function compareWithOctaves(notes: readonly ClaimedNote[], reading: Reading, nam
     const likeness = names(typed, expected);
     const octave = notes[typed]!.note?.octave;
     if ((likeness !== "same" && likeness !== "renamed") || octave === undefined) return likeness;
+    if (reading.notes[expected]!.resolves) return likeness;
     const distance = midi({ ...notes[typed]!.note!, octave }) - midi(reading.notes[expected]!.note) - 12 * octaves;
     // A note of a scale in cents may lie a key beside.
     return Math.abs(distance) < 6 ? likeness : "octave";

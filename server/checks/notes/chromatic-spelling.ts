@@ -1,9 +1,10 @@
-import { modulo, sameName } from "../../music/notes/note.ts";
-import { type ChromaticSpellings, chromaticSpellings } from "../../music/scales/scale.ts";
+import { modulo, type NoteName, pitchClass, sameName } from "../../music/notes/note.ts";
+import { kindById } from "../../music/scales/kinds.ts";
+import { type ChromaticSpellings, chromaticSpellings, scaleNames } from "../../music/scales/scale.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type Finding, type FindingEdit, finding } from "../finding.ts";
 import { type BestReading, fitReading } from "./best-reading.ts";
-import type { ClaimedExercise, ExpectedNote, Reading } from "./claimed-exercise.ts";
+import type { ExpectedNote, Reading } from "./claimed-exercise.ts";
 import { type NoteStyle, renamed, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
 
 type Convention = keyof ChromaticSpellings;
@@ -22,21 +23,55 @@ function isChromatic({ subject }: Reading): boolean {
   return subject.type === "scale" && subject.kind.family === "chromatic";
 }
 
-/** The typed notes that are right, and are not written as the reading has them. */
-function otherwiseWritten(notes: readonly ClaimedNote[], { alignment }: BestReading, reading: Reading): number {
+/** The names that a white key has in the major or minor key on the tonic: E# and B# in C# major, Cb in Gb major. */
+function ofTheKey({ subject }: Reading): readonly NoteName[] {
+  if (subject.type === "chord") return [];
+  const kinds = ["major", "natural minor", "harmonic minor"].map((id) => kindById(id)!);
+  return kinds.flatMap((kind) => scaleNames(subject.tonic, kind, "up")).filter((name) => !isWhiteOrBlack(name));
+}
+
+/** Whether a white key has its plain letter, and a black one a single accidental. */
+function isWhiteOrBlack(name: NoteName): boolean {
+  const isBlack = [1, 3, 6, 8, 10].includes(pitchClass(name));
+  return isBlack ? Math.abs(name.alter) === 1 : name.alter === 0;
+}
+
+/** The typed notes that are right, and are written neither as the reading has them nor as may stand there besides. */
+function otherwiseWritten(
+  notes: readonly ClaimedNote[],
+  { alignment }: BestReading,
+  reading: Reading,
+  besides: readonly NoteName[] = [],
+): number {
   return alignment.steps.filter(({ type, typed, expected }) => {
     const note = type === "same" && notes[typed]!.note;
     const right = reading.notes[expected]?.note;
-    return note && right && Math.abs(right.alter) <= 2 && !sameName(note, right);
+    if (!note || !right || Math.abs(right.alter) > 2 || sameName(note, right)) return false;
+    return !besides.some((name) => sameName(name, note));
   }).length;
+}
+
+/** A way of naming a chromatic scale, and how many of the typed notes go another way. */
+interface Custom {
+  readonly convention: Convention;
+  readonly reading: Reading;
+  readonly otherwise: number;
+}
+
+/** The three customs, the likeliest first. */
+function customs(notes: readonly ClaimedNote[], best: BestReading): readonly Custom[] {
+  return (["plain", "melodic", "harmonic"] as const).map((convention) => {
+    const reading = inConvention(best.reading, convention);
+    const besides = convention === "plain" ? ofTheKey(reading) : [];
+    return { convention, reading, otherwise: otherwiseWritten(notes, best, reading, besides) };
+  });
 }
 
 /** A chromatic list with its notes named by the convention that the player follows, or nearly follows. */
 export function inPlayersConvention(notes: readonly ClaimedNote[], best: BestReading): BestReading {
   if (!isChromatic(best.reading)) return best;
-  const harmonic = inConvention(best.reading, "harmonic");
-  const nearer = otherwiseWritten(notes, best, harmonic) < otherwiseWritten(notes, best, best.reading);
-  return nearer ? fitReading(notes, harmonic) : best;
+  const nearest = customs(notes, best).reduce((least, each) => (each.otherwise < least.otherwise ? each : least));
+  return nearest.convention === "plain" ? best : fitReading(notes, nearest.reading);
 }
 
 /** As much of a list as a message shows. */
@@ -57,27 +92,33 @@ function edits(notes: readonly ClaimedNote[], best: BestReading, reading: Readin
   });
 }
 
-/** A chromatic list whose keys are all right, in neither of the two usual spellings. */
-export function checkChromaticSpelling(
-  notes: readonly ClaimedNote[],
-  best: BestReading,
-  { subjectText }: ClaimedExercise,
-  style: NoteStyle,
-): Finding[] {
+const IN_WORDS: Readonly<Record<Convention, { readonly way: string; readonly title: string }>> = {
+  plain: {
+    way: "Sharps going up and flats coming down",
+    title: "Write sharps going up, flats coming down",
+  },
+  melodic: {
+    way: "The key's own notes, and the others raised going up and lowered coming down",
+    title: "Keep the key's notes, raise the others going up, lower them coming down",
+  },
+  harmonic: {
+    way: "As the key has them, the same both ways",
+    title: "Name the notes as the key has them, the same both ways",
+  },
+};
+
+/** A chromatic list whose keys are all right, in none of the three usual spellings. */
+export function checkChromaticSpelling(notes: readonly ClaimedNote[], best: BestReading, style: NoteStyle): Finding[] {
   if (!isChromatic(best.reading) || best.alignment.differences > 0) return [];
-  const melodic = inConvention(best.reading, "melodic");
-  const harmonic = inConvention(best.reading, "harmonic");
-  if ([melodic, harmonic].some((reading) => otherwiseWritten(notes, best, reading) === 0)) return [];
-  const fix = (title: string, reading: Reading) => ({ title, safe: false, edits: edits(notes, best, reading, style) });
-  const message =
-    `The keys of ${subjectText} are all right; two ways of naming them are usual. ` +
-    `Raised going up and lowered coming down: ${shownNotes(melodic, style)}. ` +
-    `As the key has them, the same both ways: ${shownNotes(harmonic, style)}.`;
+  const all = customs(notes, best);
+  if (all.some(({ otherwise }) => otherwise === 0)) return [];
+  const told = all.map((each) => ({ ...each, shown: shownNotes(each.reading, style) }));
+  const distinct = told.filter(({ shown }, i) => told.findIndex((each) => each.shown === shown) === i);
+  const ways = distinct.map(({ convention, shown }) => `${IN_WORDS[convention].way}: ${shown}.`);
+  const message = `Every pitch is right. Chromatic scales are usually spelled in one of these ways. ${ways.join(" ")}`;
   const whole = { start: notes[0]!.start, end: notes.at(-1)!.end };
-  return [
-    finding("chromatic-spelling", whole, message, [
-      fix("Raise the notes going up, lower them coming down", melodic),
-      fix("Name the notes as the key has them, the same both ways", harmonic),
-    ]),
-  ];
+  const fixes = distinct.map(({ convention, reading }) => {
+    return { title: IN_WORDS[convention].title, safe: false, edits: edits(notes, best, reading, style) };
+  });
+  return [finding("chromatic-spelling", whole, message, fixes)];
 }

@@ -35,6 +35,8 @@ export interface ExpectedNote {
   readonly falling: boolean;
   /** From 0, within the rising or falling form. */
   readonly figure: number;
+  /** The tonic of its key, on which a dominant seventh resolves: no note of the chord. */
+  readonly resolves?: true;
 }
 
 /** One way in which a list may be meant. */
@@ -54,7 +56,7 @@ export interface Reading {
 
 /** The degrees of one octave of a scale or chord, low to high. */
 export function rungsIn(subject: ScaleToPlay | ChordToPlay, falling: boolean): readonly Degree[] {
-  if (subject.type === "scale") return degreesOf(subject.kind, falling ? "down" : "up");
+  if (subject.type === "scale") return degreesOf(subject.kind, falling ? "down" : "up", subject.tonic);
   return chordById(subject.chord)!.degrees;
 }
 

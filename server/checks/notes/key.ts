@@ -29,7 +29,8 @@ function chordNamed(root: NoteName, subject: ChordToPlay, names: NoteNames): Nam
   const kind = chordById(subject.chord)!;
   // `dominant seventh in D` names the key: a fifth below the root.
   const key = subject.key && nameAtFifths(chordSignature(root, kind)!.fifths);
-  return { tonic: root, text: chordName({ ...subject, key }, root, names), signature: chordSignature(root, kind, key) };
+  const signature = chordSignature(root, kind, key, subject.keyMode);
+  return { tonic: root, text: chordName({ ...subject, key }, root, names), signature };
 }
 
 function listed(letters: readonly string[]): string {
@@ -57,21 +58,31 @@ function wouldNeed({ tonic, text, signature }: Named, names: NoteNames): string 
   return `${sentence} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths, names)}).`;
 }
 
-function usualName({ text, signature }: Named): string {
-  return `Its usual name is ${text}${signature ? `, ${describeFifths(signature.fifths)}` : ""}.`;
+function otherName({ text, signature }: Named, keyed: boolean): string {
+  const opening = keyed ? "Its usual name is" : "It sounds as";
+  return `${opening} ${text}${signature ? `, ${describeFifths(signature.fifths)}` : ""}.`;
+}
+
+/**
+ * Whether musicians call it by the key: scales do but the blues, the pentatonic and the bebop ones; chords do but those
+ * of four notes, which jazz names by their root, unless the line names the key. Common practice, no source.
+ */
+function isKeyed(subject: ScaleToPlay | ChordToPlay): boolean {
+  if (subject.type === "scale") return !["blues", "pentatonic", "jazz"].includes(subject.kind.family);
+  return subject.key !== undefined || chordById(subject.chord)!.degrees.length < 4;
 }
 
 /**
  * Whether a key needs more than seven accidentals, and what it is usually called. Scales and chords that belong to no
  * key are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb
- * and B# among them, not Cb). The fix replaces `stretch`, which is the subject's.
+ * and B# among them, not Cb). So is the blues. The fix replaces `stretch`, which is the subject's.
  */
 export function checkKey(subject: ScaleToPlay | ChordToPlay, stretch: Stretch, names: NoteNames): readonly Finding[] {
   const found = subject.type === "scale" ? theoreticalScale(subject, names) : theoreticalChord(subject, names);
   if (!found) return [];
   const [here, usual] = found;
   const fix = replacement(`Change to ${usual.text}`, stretch, usual.text);
-  const message = `${wouldNeed(here, names)} ${usualName(usual)}`;
+  const message = `${wouldNeed(here, names)} ${otherName(usual, isKeyed(subject))}`;
   return [finding("theoretical-key", stretch, message, [fix])];
 }
 

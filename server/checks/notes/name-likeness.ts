@@ -41,8 +41,9 @@ export class NameLikeness {
     this.size = rungsIn(subject, false).length;
   }
 
-  /** A number for each degree within the octave, rising or falling. */
-  rung({ degree, falling }: ExpectedNote): number {
+  /** A number for each degree within the octave, rising or falling, and one for a note of resolution. */
+  rung({ degree, falling, resolves }: ExpectedNote): number {
+    if (resolves) return 2 * this.size;
     return modulo(degree - 1, this.size) * 2 + (falling ? 1 : 0);
   }
 

@@ -88,6 +88,7 @@ function wrongMessage(compared: Compared, typed: ClaimedNote, expected: Expected
   const { note } = typed;
   if (!note) return noNoteMessage(compared, typed, expected);
   const [right, wrong] = [shownName(expected.note, style), typedName(typed, style)];
+  if (expected.resolves) return `${claimed.subjectText} resolves on ${right}, its tonic, not on ${wrong}.`;
   if (best.reading.patterned) return `${figureClause(compared, expected)}: ${wrong} stands where ${right} belongs.`;
   const way = wayOf(best.reading, expected);
   if (way === "" && belongs(best.reading, note)) {
@@ -100,6 +101,7 @@ function wrongMessage(compared: Compared, typed: ClaimedNote, expected: Expected
 
 function spellingMessage({ claimed, best, style }: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const [right, wrong] = [shownName(expected.note, style), typedName(typed, style)];
+  if (expected.resolves) return `${claimed.subjectText} resolves on ${right}, its tonic, not on ${wrong}.`;
   const way = wayOf(best.reading, expected);
   return `${claimed.subjectText} has ${right}${way}, not ${wrong}: ${reason(best.reading, expected, typed.note!, style)}.`;
 }

@@ -123,7 +123,7 @@ export function checkNoteList(notes: readonly ClaimedNote[], claimed: ClaimedExe
   const style = styleOf(notes, claimed.names);
   const compared: Compared = { notes, claimed, best, style };
   if (best.alignment.differences === 0) {
-    return best.reading.unordered ? [] : checkChromaticSpelling(notes, best, claimed, style);
+    return best.reading.unordered ? [] : checkChromaticSpelling(notes, best, style);
   }
   const differences = differencesOf(best.alignment.steps);
   const isMostlyOff = differences.length > 1 && 2 * countDiffering(differences) > notes.length;

@@ -18,8 +18,12 @@ const CHORD_INTERVALS: Readonly<Record<string, string>> = {
   "6 11": "a major seventh",
 };
 
-/** A distance upward in semitones: `a semitone`, `a whole tone`, `three semitones`. */
-export function distanceInWords(semitones: number): string {
+/**
+ * A distance upward in semitones: `a semitone`, `a whole tone`, `three semitones`; over two letters, as in pentatonic
+ * scales, `a minor third`.
+ */
+export function distanceInWords(semitones: number, letters?: number): string {
+  if (letters === 2 && semitones > 2) return CHORD_INTERVALS[`2 ${semitones}`] ?? `${semitones} semitones`;
   return ["", "a semitone", "a whole tone", "three semitones"][semitones] ?? `${semitones} semitones`;
 }
 
@@ -46,7 +50,8 @@ function stepReason(subject: ScaleToPlay, expected: ExpectedNote, style: NoteSty
   const place = modulo(expected.degree - 1, degrees.length);
   if (place === 0) return `${shownName(subject.tonic, style)} is its tonic`;
   const below = degrees[place - 1]!;
-  const distance = distanceInWords(degrees[place]!.semitones - below.semitones);
+  const here = degrees[place]!;
+  const distance = distanceInWords(here.semitones - below.semitones, here.step - below.step);
   const what = degrees.length === 7 ? "degree" : "note";
   return `its ${ordinal(place + 1)} ${what} lies ${distance} above ${shownName(nameOn(subject, below), style)}`;
 }

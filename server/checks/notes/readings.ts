@@ -1,9 +1,11 @@
 import { noteOnDegree } from "../../music/notes/degree.ts";
-import type { Note } from "../../music/notes/note.ts";
+import { midi, type Note } from "../../music/notes/note.ts";
 import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { Cell, DegreeIntervals } from "../../music/patterns/pattern.ts";
-import { lengthFormula, patternDegrees, turnedForms } from "../../music/patterns/pattern-forms.ts";
+import { lengthFormula, patternDegrees } from "../../music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../music/patterns/reach.ts";
+import { degreesOf } from "../../music/scales/scale.ts";
+import { type FurtherForm, furtherForms } from "./carried-forms.ts";
 import {
   type ClaimedExercise,
   type ExpectedNote,
@@ -30,13 +32,16 @@ interface Form {
   readonly falling: boolean;
   /** How many notes of the form's first figure are not repeated. */
   readonly skipped?: number;
+  /** A falling form takes the rising notes below this degree. */
+  readonly risesBelow?: number;
 }
 
 /** More octaves than any instrument has. */
 const MOST_OCTAVES = 10;
 
 function rungsOf(subject: Subject): DegreeIntervals {
-  const rising = rungsIn(subject, false);
+  // Not as spelled on its tonic: where the third lies is the kind's.
+  const rising = subject.type === "scale" ? degreesOf(subject.kind, "up") : rungsIn(subject, false);
   const third = rising.findIndex(({ step }) => step >= 2);
   return { octave: rising.length, third: Math.max(1, third) };
 }
@@ -115,49 +120,68 @@ function inDirection<T>(forms: { up: T; down: T; upDown: T; downUp: T }, directi
   return direction === "down and up" ? [downUp] : [upDown];
 }
 
-/** Both forms of a pattern, with a turn through the neighbours at either end. */
-function turned(claimed: ClaimedExercise, pattern: string | Cell, scale: Form, direction: Direction): Form[] {
-  const { subject, variant } = claimed;
+/** Forms by their degrees, 1 being the first note of the scale as it is played straight. */
+function placed(claimed: ClaimedExercise, scale: Form, forms: readonly FurtherForm[], raised: boolean): Form[] {
+  const { subject } = claimed;
   const [lowest, first] = [scale.notes[0], scale.degrees[0]];
   if (!lowest || first === undefined) return [];
-  const rising = rungsIn(subject, false);
   const name = subject.type === "scale" ? subject.tonic : subject.root;
   const tonic = { ...name, octave: lowest.octave };
-  const shift = lowest.octave - noteOnDegree(tonic, rising, first).octave;
-  const placed = { ...tonic, octave: tonic.octave + shift };
-  const forms = turnedForms(pattern, variant, scale.notes.length, direction, rungsOf(subject)) ?? [];
-  return forms.map(({ degrees, falling }) => {
-    const moved = degrees.map((degree) => degree + first - 1);
-    return {
-      notes: moved.map((degree) => noteOnDegree(placed, rungsIn(subject, falling), degree)),
-      degrees: moved,
-      falling,
-    };
+  const shift = lowest.octave - noteOnDegree(tonic, rungsIn(subject, false), first).octave;
+  const on = { ...tonic, octave: tonic.octave + shift };
+  return forms.map(({ degrees: own, falling, skipped }) => {
+    const degrees = own.map((degree) => degree + first - 1);
+    const risesBelow = raised && falling ? first : undefined;
+    const notes = degrees.map((degree) =>
+      noteOnDegree(on, rungsIn(subject, fallsAt(degree, falling, risesBelow)), degree),
+    );
+    return { notes, degrees, falling, skipped, risesBelow };
   });
 }
 
-/** The pattern in each direction, plain and turned. */
+function fallsAt(degree: number, falling: boolean, risesBelow: number | undefined): boolean {
+  return falling && !(risesBelow !== undefined && degree < risesBelow);
+}
+
+/** The melodic minor's last turn may keep its leading note raised: F D E C# D. */
+function mayKeepRaised({ subject }: ClaimedExercise): boolean {
+  return subject.type === "scale" && subject.kind.id === "melodic minor";
+}
+
+/** The pattern in each direction: plain, turned, carried on to the octave. */
 function patternWays(claimed: ClaimedExercise, pattern: string | Cell): readonly Way[] {
-  const { subject, variant, direction } = claimed;
-  const rungs = rungsOf(subject);
+  const { variant, direction } = claimed;
+  const intervals = rungsOf(claimed.subject);
   const formLength = (degrees: number): number =>
     typeof pattern === "string"
-      ? lengthFormula(pattern, degrees, variant, rungs)
-      : patternDegrees(pattern, variant, degrees, true, rungs).length;
+      ? lengthFormula(pattern, degrees, variant, intervals)
+      : patternDegrees(pattern, variant, degrees, true, intervals).length;
   const plain = (...ways: readonly boolean[]): Way => ({
     pattern,
     length: (degrees) => ways.length * formLength(degrees),
     forms: (over) => ways.map((falling) => over.form(pattern, falling)),
   });
-  const turning = (way: Direction): Way => ({
-    pattern,
-    length: (degrees) =>
-      (turnedForms(pattern, variant, degrees, way, rungs) ?? []).reduce((sum, form) => sum + form.degrees.length, 0),
-    forms: (over) => turned(claimed, pattern, over.form("straight", false), way),
-  });
+  const further = (way: Direction): readonly Way[] => {
+    const keepings = mayKeepRaised(claimed) && way !== "up" ? [false, true] : [false];
+    return furtherForms({ pattern, variant, intervals }, way).flatMap((forms) =>
+      keepings.map((raised) => ({
+        pattern,
+        length: (degrees: number) => forms(degrees).reduce((sum, form) => sum + form.degrees.length, 0),
+        forms: (over: FormsOver) => {
+          const scale = over.form("straight", false);
+          return placed(claimed, scale, forms(scale.notes.length), raised);
+        },
+      })),
+    );
+  };
   const ways = { up: plain(false), down: plain(true), upDown: plain(false, true), downUp: plain(true, false) };
-  const turns = { up: [], down: [], upDown: [turning("up and down")], downUp: [turning("down and up")] };
-  return [...inDirection(ways, direction), ...inDirection<readonly Way[]>(turns, direction).flat()];
+  const beyond = {
+    up: further("up"),
+    down: further("down"),
+    upDown: further("up and down"),
+    downUp: further("down and up"),
+  };
+  return [...inDirection(ways, direction), ...inDirection<readonly Way[]>(beyond, direction).flat()];
 }
 
 function expectedOf(form: Form, lengths: readonly number[]): ExpectedNote[] {
@@ -165,7 +189,8 @@ function expectedOf(form: Form, lengths: readonly number[]): ExpectedNote[] {
   let [figure, left] = [0, (lengths[0] ?? 1) - (form.skipped ?? 0)];
   for (const [index, note] of form.notes.entries()) {
     while (left <= 0) left = lengths[++figure] ?? lengths.at(-1) ?? 1;
-    expected.push({ note, degree: form.degrees[index]!, falling: form.falling, figure });
+    const degree = form.degrees[index]!;
+    expected.push({ note, degree, falling: fallsAt(degree, form.falling, form.risesBelow), figure });
     left--;
   }
   return expected;
@@ -232,7 +257,23 @@ export function readings(claimed: ClaimedExercise, length: number): PossibleRead
   const known = reach?.type === "full range" && !instrument ? undefined : reach;
   return kindsMeant(claimed)
     .flatMap((meant) => readingsOf(meant, known, length))
-    .filter((reading) => reading.length > 0);
+    .filter((reading) => reading.length > 0)
+    .flatMap((reading) => [reading, ...resolved(reading, claimed.subject)]);
+}
+
+/** A dominant seventh by the name of its key may go on to the tonic, in any octave. Common practice, no source. */
+function resolved(reading: PossibleReading, subject: Subject): PossibleReading[] {
+  if (subject.type === "scale" || !subject.key) return [];
+  const { letter, alter } = subject.key;
+  const read = (): Reading => {
+    const own = reading.read();
+    const last = own.notes.at(-1)!;
+    const level = { letter, alter, octave: last.note.octave };
+    const note = midi(level) < midi(last.note) ? { ...level, octave: level.octave + 1 } : level;
+    const tonic: ExpectedNote = { ...last, note, figure: last.figure + 1, resolves: true };
+    return { ...own, notes: [...own.notes, tonic], closes: false };
+  };
+  return [{ ...reading, length: reading.length + 1, read }];
 }
 
 function readingsOf(claimed: ClaimedExercise, reach: Reach | undefined, length: number): PossibleReading[] {

@@ -1,9 +1,16 @@
-import { chordById } from "../../music/chords/chord.ts";
-import { chordSignature } from "../../music/chords/chord-signature.ts";
+import { type ChordKind, chordById } from "../../music/chords/chord.ts";
+import { chordSignature, leadingSignature } from "../../music/chords/chord-signature.ts";
 import { fifthsOf, type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
-import { describeFifths, keySignature, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
+import {
+  describeFifths,
+  keySignature,
+  keyTonic,
+  otherSignatures,
+  parallelSignature,
+  signatureAccidentals,
+} from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement } from "../finding.ts";
 import { scaleName } from "./subject-name.ts";
 
@@ -19,7 +26,7 @@ export interface SignatureClaim {
 }
 
 /** A signature in which the subject may be written. */
-interface Accepted {
+export interface Accepted {
   readonly fifths: number;
   /** What it is, as a phrase. */
   readonly what: string;
@@ -33,29 +40,50 @@ const ON_LEADING_NOTE = ["dominant seventh", "diminished"];
 const MAJOR_TO_MINOR = 3;
 
 function keyName(fifths: number, mode: "major" | "minor", names: NoteNames): string {
-  return names.key(nameAtFifths(mode === "minor" ? fifths + MAJOR_TO_MINOR : fifths), mode);
+  return names.key(keyTonic(fifths, mode), mode);
 }
 
 function scaleSignatures(subject: ScaleToPlay, names: NoteNames): Accepted[] {
-  const { tonic, kind } = subject;
+  const name = scaleName(subject, subject.tonic, names);
+  return distinct([...usualSignatures(subject, name, names), ...lessUsual(subject, name, names)]);
+}
+
+/** Each signature for the first reason that it is right for. */
+function distinct(all: readonly Accepted[]): Accepted[] {
+  return all.filter(({ fifths }, i) => all.findIndex((each) => each.fifths === fifths) === i);
+}
+
+function usualSignatures({ tonic, kind }: ScaleToPlay, name: string, names: NoteNames): Accepted[] {
   const own = keySignature(tonic, kind);
   const parallel = parallelSignature(tonic, kind);
   if (!own || !parallel) return [];
-  const name = scaleName(subject, tonic, names);
   if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: `the key signature of ${name}` }];
   const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major", names);
-  const what = `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`;
   return [
     { fifths: own.fifths, what: `the signature of ${name} itself, which holds all its notes` },
-    { fifths: parallel.fifths, what, key },
+    { fifths: parallel.fifths, what: onTonic(key, name), key },
   ];
 }
 
-function chordSignatures({ root, chord, key }: ChordToPlay, names: NoteNames): Accepted[] {
+function onTonic(key: string, name: string): string {
+  return `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`;
+}
+
+function lessUsual({ tonic, kind }: ScaleToPlay, name: string, names: NoteNames): Accepted[] {
+  return otherSignatures(tonic, kind).map(({ fifths, key, because }) => {
+    if (!key) return { fifths, what: `no key signature: every accidental of ${name} is written before its note` };
+    const called = names.key(key.tonic, key.mode);
+    const parent = `the signature of ${called}, of whose scale ${name} is a form`;
+    return { fifths, what: because === "parent" ? parent : onTonic(called, name), key: called };
+  });
+}
+
+function chordSignatures(subject: ChordToPlay, names: NoteNames): Accepted[] {
+  const { root, chord, key, keyMode } = subject;
   const kind = chordById(chord)!;
-  const own = chordSignature(root, kind, key);
-  if (!own) return [];
-  const isMinor = !key && kind.signature === -MAJOR_TO_MINOR;
+  const own = chordSignature(root, kind, key, keyMode);
+  if (!own) return evenChordSignatures(root, kind, names);
+  const isMinor = key ? keyMode === "minor" : kind.signature === -MAJOR_TO_MINOR;
   const accepted = {
     fifths: own.fifths,
     what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major", names)}`,
@@ -67,17 +95,30 @@ function chordSignatures({ root, chord, key }: ChordToPlay, names: NoteNames): A
   return [accepted, { fifths: minor, what, key: minorKey }];
 }
 
+/** None, and for the diminished seventh that of the key to which it leads. */
+function evenChordSignatures(root: NoteName, kind: ChordKind, names: NoteNames): Accepted[] {
+  const leading = leadingSignature(root, kind);
+  if (!leading) return [];
+  const key = keyName(leading.fifths, "minor", names);
+  return [
+    { fifths: 0, what: NO_KEY },
+    { fifths: leading.fifths, what: `the signature of ${key}, which has this chord on its raised seventh degree`, key },
+  ];
+}
+
+const NO_KEY = "no key signature, as it belongs to no key";
+
 /**
  * The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key.
  */
-function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
+export function acceptedSignatures(subject: Subject, names: NoteNames): Accepted[] {
   return subject.type === "scale" ? scaleSignatures(subject, names) : chordSignatures(subject, names);
 }
 
 /** Which of the right signatures this is, as a phrase; undefined where it is none of them. */
 export function describeAcceptedSignature(fifths: number, subject: Subject, names: NoteNames): string | undefined {
   const accepted = acceptedSignatures(subject, names);
-  if (accepted.length === 0 && fifths === 0) return "no key signature, as it belongs to no key";
+  if (accepted.length === 0 && fifths === 0) return NO_KEY;
   return accepted.find((each) => each.fifths === fifths)?.what;
 }
 
@@ -138,13 +179,15 @@ export function checkSignature(
 ): readonly Finding[] {
   const { fifths } = claim;
   if (describeAcceptedSignature(fifths, subject, names) !== undefined) return [];
-  const [own, other] = acceptedSignatures(subject, names);
+  const [own, ...others] = acceptedSignatures(subject, names);
   if (!own) {
     const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
     return [mismatch(claim, message, 0)];
   }
-  const alternative = other ? `, or ${describeFifths(other.fifths)} as ${other.key} has` : "";
+  const alternatives = others.map(
+    (other) => `, or ${describeFifths(other.fifths)}${other.key ? ` as ${other.key} has` : ""}`,
+  );
   const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths, names) : "";
-  const message = `${subjectText} has ${inFull(own.fifths, names)}${alternative}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject, names)}`;
+  const message = `${subjectText} has ${inFull(own.fifths, names)}${alternatives.join("")}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject, names)}`;
   return [mismatch(claim, message, own.fifths)];
 }

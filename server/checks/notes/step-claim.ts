@@ -1,8 +1,18 @@
+import { areInCents } from "../../music/notes/degree.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
+import type { Direction } from "../../music/patterns/reach.ts";
 import { kindById } from "../../music/scales/kinds.ts";
-import { ordinal, scaleNames } from "../../music/scales/scale.ts";
-import { parseSteps, printSteps, type StepStyle, stepsOf } from "../../music/scales/steps.ts";
+import { degreesOf, ordinal, scaleNames } from "../../music/scales/scale.ts";
+import {
+  centsOf,
+  printLike,
+  printSteps,
+  readSteps,
+  type StepStyle,
+  stepsOf,
+  type WrittenSteps,
+} from "../../music/scales/steps.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
 import { distanceInWords } from "./note-reasons.ts";
 
@@ -17,92 +27,123 @@ export interface StepClaim {
 /** Degrees are named in words up to the twelfth. */
 const NAMED = 12;
 
-function styleOf(words: string): StepStyle {
-  if (/[WH]/iu.test(words)) return "WH";
-  return /[TS]/iu.test(words) || !/\d/u.test(words) ? "TS" : "digits";
-}
-
-/** `TTSTTTS` where the player wrote them together, else with spaces. */
-function inStyle(steps: readonly number[], words: string): string {
-  const text = printSteps(steps, styleOf(words));
-  return /[\s,|-]/u.test(words.trim()) ? text : text.replaceAll(" ", "");
-}
-
-function fixTo(claim: StepClaim, right: readonly number[]): Finding["fixes"] {
+function fixTo(claim: StepClaim, text: string): Finding["fixes"] {
   const { start, end, words } = claim;
-  const text = inStyle(right, words);
   const marked = end - start === words.length ? text : `steps ${text}`;
   return [replacement(`Change to ${text}`, claim, marked)];
 }
 
 /** Where both go the same way the longest: the formula that the player meant, of two that are right. */
-function nearest(formulas: readonly (readonly number[])[], claimed: readonly number[]): readonly number[] {
-  const agreement = (formula: readonly number[]): number => {
-    const differs = formula.findIndex((step, index) => step !== claimed[index]);
-    return differs === -1 ? formula.length : differs;
+function nearest(formulas: readonly Formula[], claimed: readonly number[]): Formula {
+  const agreement = ({ steps }: Formula): number => {
+    const differs = steps.findIndex((step, index) => step !== claimed[index]);
+    return differs === -1 ? steps.length : differs;
   };
   return formulas.reduce((best, formula) => (agreement(formula) > agreement(best) ? formula : best));
 }
 
-function formulasOf({ kind }: ScaleToPlay): number[][] {
-  if (kind.id !== "octatonic") return [stepsOf(kind)];
-  return ["half-whole", "whole-half"].map((id) => stepsOf(kindById(id)!));
+/** A formula that is right, and the way in which it is read. */
+interface Formula {
+  readonly steps: readonly number[];
+  readonly falls: boolean;
+}
+
+/** Read upward; with `down` also downward, in the falling form. */
+function formulasOf({ kind }: ScaleToPlay, direction: Direction | undefined): Formula[] {
+  const kinds = kind.id === "octatonic" ? ["half-whole", "whole-half"].map((id) => kindById(id)!) : [kind];
+  const rising = kinds.map((each) => ({ steps: stepsOf(each), falls: false }));
+  if (direction !== "down") return rising;
+  return [...rising, ...kinds.map((each) => ({ steps: stepsOf(each, "down").toReversed(), falls: true }))];
 }
 
 function place(index: number): string {
   return index < NAMED ? `the ${ordinal(index + 1)} step` : `step ${index + 1}`;
 }
 
-function namesAround({ tonic, kind }: ScaleToPlay, index: number, { name }: NoteNames): string {
-  const notes = scaleNames(tonic, kind, "up");
-  return `${name(notes[index]!)} to ${name(notes[index + 1] ?? notes[0]!)}`;
+function namesAround({ tonic, kind }: ScaleToPlay, index: number, falls: boolean, { name }: NoteNames): string {
+  const rising = scaleNames(tonic, kind, falls ? "down" : "up");
+  const notes = falls ? [rising[0]!, ...rising.toReversed()] : [...rising, rising[0]!];
+  return `${name(notes[index]!)} to ${name(notes[index + 1]!)}`;
+}
+
+/** `a minor third` where the scale leaves a letter out, as the pentatonic does; else as `distanceInWords`. */
+function stepInWords({ tonic, kind }: ScaleToPlay, index: number, { steps, falls }: Formula): string {
+  const degrees = degreesOf(kind, falls ? "down" : "up", tonic);
+  const at = falls ? degrees.length - 1 - index : index;
+  const letters = (degrees[at + 1]?.step ?? 7) - degrees[at]!.step;
+  return distanceInWords(steps[index]!, letters);
 }
 
 function howItDiffers(
   subject: ScaleToPlay,
   subjectText: string,
-  right: readonly number[],
-  claimed: readonly number[],
+  right: Formula,
+  { steps: claimed }: WrittenSteps,
+  shown: string,
   names: NoteNames,
 ): string {
-  const at = right.findIndex((step, index) => claimed[index] !== undefined && step !== claimed[index]);
-  const formula = printSteps(right, "TS");
+  const { steps, falls } = right;
+  const at = steps.findIndex((step, index) => claimed[index] !== undefined && step !== claimed[index]);
   if (at === -1) {
-    const count = `${subjectText} has ${right.length} steps up to the octave, and ${claimed.length} stand here`;
-    return `${count}: ${formula}.`;
+    const count = `${subjectText} has ${steps.length} steps up to the octave, and ${claimed.length} stand here`;
+    return `${count}: ${shown}.`;
   }
   // An octatonic scale read the other way round has other notes than `octatonic` names.
-  const where = subject.kind.id === "octatonic" ? "" : `, ${namesAround(subject, at, names)},`;
+  const isOctatonic = subject.kind.id === "octatonic";
+  const where = isOctatonic ? "" : `, ${namesAround(subject, at, falls, names)},`;
+  const is = isOctatonic ? distanceInWords(steps[at]!) : stepInWords(subject, at, right);
   const missing =
-    right.length === claimed.length ? "" : ` It has ${right.length} steps, and ${claimed.length} stand here.`;
-  const falls = subject.kind.id === "melodic minor" ? " Steps are those of the rising form." : "";
-  return `${sentence(`${place(at)} of ${subjectText}`)}${where} is ${distanceInWords(right[at]!)}, not ${distanceInWords(claimed[at]!)}: ${formula}.${missing}${falls}`;
+    steps.length === claimed.length ? "" : ` It has ${steps.length} steps, and ${claimed.length} stand here.`;
+  const rising = subject.kind.id === "melodic minor" && !falls ? " Steps are those of the rising form." : "";
+  const way = falls ? ", read downward" : "";
+  return `${sentence(`${place(at)} of ${subjectText}`)}${way}${where} is ${is}, not ${distanceInWords(claimed[at]!)}: ${shown}.${missing}${rising}`;
 }
 
 function sentence(words: string): string {
   return words[0]!.toUpperCase() + words.slice(1);
 }
 
-/** Whether claimed steps, read upward, are those of the scale's rising form. Chords have none. */
+/** A scale in cents has steps in cents, as it was declared. */
+function checkCents(claim: StepClaim, { kind }: ScaleToPlay, subjectText: string): readonly Finding[] {
+  const right = centsOf(kind);
+  const claimed = readSteps(claim.words);
+  if (claimed?.style === "cents" && claimed.steps.join() === right.join()) return [];
+  const shown = printSteps(right, "cents");
+  const message = `${subjectText} has its steps in cents: ${shown}.`;
+  return [finding("step-formula", claim, message, fixTo(claim, `cents ${shown}`))];
+}
+
+/**
+ * Whether claimed steps are those of the scale: of the rising form upward, or, where it is played down, of the falling
+ * one downward. Chords have none.
+ */
 export function checkSteps(
   claim: StepClaim,
   subject: ScaleToPlay | ChordToPlay,
   subjectText: string,
   names: NoteNames,
+  direction?: Direction,
 ): readonly Finding[] {
   if (subject.type === "chord") {
     const message = `${subjectText} has no step formula: steps belong to scales, and a chord moves by thirds and more.`;
     return [finding("step-formula", claim, message)];
   }
-  const formulas = formulasOf(subject);
-  const claimed = parseSteps(claim.words);
-  if (!claimed) {
-    const message = `${quoted(claim.words)} cannot be read as steps: write T and S, W and H, or semitones as digits (three are A or 3). ${subjectText} has ${printSteps(formulas[0]!, "TS")}.`;
-    return [finding("step-formula", claim, message, fixTo(claim, formulas[0]!))];
+  if (areInCents(subject.kind.degrees)) return checkCents(claim, subject, subjectText);
+  const formulas = formulasOf(subject, direction);
+  const claimed = readSteps(claim.words);
+  if (!claimed || claimed.style === "cents") {
+    const shown = printSteps(formulas[0]!.steps, likelyStyle(claim.words));
+    const message = `${quoted(claim.words)} cannot be read as steps: write T and S, W and H, or semitones as digits (three are A, 3 or m3). ${subjectText} has ${shown}.`;
+    return [finding("step-formula", claim, message, fixTo(claim, shown))];
   }
-  if (formulas.some((formula) => formula.join() === claimed.join())) return [];
-  const right = nearest(formulas, claimed);
-  return [
-    finding("step-formula", claim, howItDiffers(subject, subjectText, right, claimed, names), fixTo(claim, right)),
-  ];
+  if (formulas.some(({ steps }) => steps.join() === claimed.steps.join())) return [];
+  const right = nearest(formulas, claimed.steps);
+  const shown = printLike(right.steps, claimed);
+  const message = howItDiffers(subject, subjectText, right, claimed, shown, names);
+  return [finding("step-formula", claim, message, fixTo(claim, shown))];
+}
+
+/** The letters that words which cannot be read are nearest to. */
+function likelyStyle(words: string): StepStyle {
+  return /[WH]/iu.test(words) ? "WH" : "TS";
 }

@@ -11,12 +11,12 @@ export function scaleName({ kind }: Pick<ScaleToPlay, "kind">, tonic: NoteName, 
 
 /** `D minor arpeggio`, `A dominant seventh`, `D minor broken chord`; with a key, `dominant seventh in D`. */
 export function chordName(
-  { chord, broken, key }: Pick<ChordToPlay, "chord" | "broken" | "key">,
+  { chord, broken, key, keyMode }: Pick<ChordToPlay, "chord" | "broken" | "key" | "keyMode">,
   root: NoteName,
   names: NoteNames,
 ): string {
   const kind = chordById(chord)!;
-  if (key) return `${kind.names[0]} in ${names.name(key)}`;
+  if (key) return `${kind.names[0]} in ${keyMode ? names.key(key, keyMode) : names.name(key)}`;
   const shape = broken ? " broken chord" : kind.degrees.length === 3 ? " arpeggio" : "";
   return names.key(root, kind.names[0] + shape);
 }

@@ -1,10 +1,12 @@
 import { collectionOf, relatedNames } from "../../features/explain/related-words.ts";
 import { chordWords, subjectText } from "../../journal/subject-text.ts";
+import { areInCents } from "../../music/notes/degree.ts";
 import { modulo, type Note, type NoteName, pitchClass, transposed } from "../../music/notes/note.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { type NotesToPlay, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import { otherSignature } from "../../music/scales/related-keys.ts";
 import type { KeySignature } from "../../music/scales/signature.ts";
+import { centsOf as stepsInCents } from "../../music/scales/steps.ts";
 import { centsFromEqual, hertz, temperamentText } from "../../music/tuning/temperament.ts";
 import { type FingerReport, fingerReport } from "./finger-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
@@ -28,8 +30,10 @@ export interface NotesReport extends FingerReport {
   readonly parallel: string | null;
   /** Of a symmetrical scale or chord, which of the few sets of notes it has; else null. */
   readonly collection: CollectionReport | null;
-  /** Semitones, rising form. */
+  /** Semitones, rising form; of a scale in cents to the nearest. */
   readonly steps: readonly number[];
+  /** Only of a scale that is declared in cents: its steps in cents. */
+  readonly stepsInCents?: readonly number[];
   readonly up: readonly string[];
   readonly down: readonly string[];
   /** As played, in order. */
@@ -83,6 +87,7 @@ export function notesReport(read: ExerciseRead): NotesReport {
     ...relatedNames(input.subject, names),
     collection: collectionReport(input.subject, names),
     steps: played.steps,
+    ...inCents(input.subject),
     up: played.up.map(text),
     down: played.down.map(text),
     notes: played.notes.map(text),
@@ -96,6 +101,11 @@ export function notesReport(read: ExerciseRead): NotesReport {
     pitch: tuning.a,
     temperament: temperamentText(tuning.temperament, names.name),
   };
+}
+
+function inCents(subject: ExerciseRead["input"]["subject"]): Pick<NotesReport, "stepsInCents"> {
+  if (subject.type !== "scale" || !areInCents(subject.kind.degrees)) return {};
+  return { stepsInCents: stepsInCents(subject.kind) };
 }
 
 function otherOf(subject: ExerciseRead["input"]["subject"]): KeySignature | null {

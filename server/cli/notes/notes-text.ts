@@ -87,7 +87,8 @@ function signatureWords({ fifths, accidentals }: SignatureReport, hidden: boolea
 }
 
 /** Tones and semitones where the scale has no others, and semitones as numbers for all. */
-function stepsText({ steps }: NotesReport): string {
+function stepsText({ steps, stepsInCents }: NotesReport): string {
+  if (stepsInCents) return `${printSteps(stepsInCents, "cents")} cents`;
   const small = steps.every((step) => step <= 3);
   return small ? `${printSteps(steps, "TS")} (${steps.join(" ")} semitones)` : `${steps.join(" ")} semitones`;
 }

@@ -1,4 +1,4 @@
-import { describeAcceptedSignature } from "../../checks/notes/signature-claim.ts";
+import { acceptedSignatures, describeAcceptedSignature } from "../../checks/notes/signature-claim.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { subjectToPlay } from "../../journal/entry-exercise.ts";
 import { chordById } from "../../music/chords/chord.ts";
@@ -6,8 +6,8 @@ import { areInCents } from "../../music/notes/degree.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
-import { describeFifths, parallelSignature, signatureAccidentals } from "../../music/scales/signature.ts";
-import { printSteps, stepsOf } from "../../music/scales/steps.ts";
+import { describeFifths, signatureAccidentals } from "../../music/scales/signature.ts";
+import { centsOf, printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
 import { explainKind, sentenceCase } from "./explain.ts";
 import { escapeMarkdown } from "./markdown.ts";
@@ -94,14 +94,12 @@ function notesOf(input: WhatToPlay, names: NoteNames): string[] {
 
 function signatureOf({ subject }: WhatToPlay, telling: Telling): string[] {
   const { signature } = notesToPlay({ subject });
-  if (!signature) return ["Signature: none, it belongs to no key"];
-  const own = `Signature: ${signatureInFull(signature.fifths, telling)}`;
-  const parallel = subject.type === "scale" ? parallelSignature(subject.tonic, subject.kind) : null;
-  if (subject.type !== "scale" || !parallel || parallel.fifths === signature.fifths) return [own];
-  const mode = subject.kind.signature?.parallel === 0 ? "major" : "minor";
-  return [
-    `${own}; also written with ${describeFifths(parallel.fifths)}, as ${telling.names.key(subject.tonic, mode)} is`,
-  ];
+  const own = signature ? signatureInFull(signature.fifths, telling) : "none, it belongs to no key";
+  // A chord that is at home in several keys names its own alone.
+  const others = signature && subject.type === "chord" ? [] : acceptedSignatures(subject, telling.names);
+  const further = others.filter(({ fifths }) => fifths !== (signature?.fifths ?? 0));
+  const also = further.map(({ fifths, key }) => (key ? `with ${describeFifths(fifths)}, as ${key} is` : "with none"));
+  return [`Signature: ${own}${also.length ? `; also written ${also.join(", or ")}` : ""}`];
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
@@ -118,10 +116,11 @@ function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "expla
   return accidentals.length ? `${describeFifths(fifths)} (${accidentals.join(" ")})` : describeFifths(fifths);
 }
 
-/** Steps belong to scales; a scale in cents has none that letters could say. */
+/** Steps belong to scales; those of a scale in cents are in cents. */
 function stepsIn(input: WhatToPlay): string[] {
   const { subject } = input;
-  if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return [];
+  if (subject.type !== "scale") return [];
+  if (areInCents(subject.kind.degrees)) return [`Steps in cents: ${printSteps(centsOf(subject.kind), "cents")}`];
   const rising = printSteps(stepsOf(subject.kind), "TS");
   const falling = stepsOf(subject.kind, "down");
   if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];

@@ -5,9 +5,11 @@ import { exerciseToPlay, subjectToPlay } from "../../journal/entry-exercise.ts";
 import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectText } from "../../journal/subject-text.ts";
+import { areInCents } from "../../music/notes/degree.ts";
 import { modulo } from "../../music/notes/note.ts";
+import type { ScaleKind } from "../../music/scales/kind.ts";
 import { ordinal } from "../../music/scales/scale.ts";
-import { printSteps, stepsOf } from "../../music/scales/steps.ts";
+import { centsOf, printLike, printSteps, readSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { Claim, ClaimedNote } from "../../syntax/line/line.ts";
 import { escapedExtract } from "../explain/markdown.ts";
 import { explainSignature } from "../explain/theory.ts";
@@ -29,18 +31,24 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
   const stretch = { start: claim.start, end: claim.end };
   if (claim.type === "signature") return { ...stretch, markdown: explainSignature(claim.fifths, subject, telling) };
   if (claim.type === "steps") {
-    const right =
-      subject?.type === "scale"
-        ? ` ${escapedExtract(subjectText(entry.subject!, conventions.names))} has ${printSteps(stepsOf(subject.kind), "TS")}.`
-        : "";
+    const name = escapedExtract(subjectText(entry.subject!, conventions.names));
+    const right = subject?.type === "scale" ? ` ${name} has ${stepsLike(claim.words, subject.kind)}.` : "";
     return {
       ...stretch,
-      markdown: `Steps, read upward: a tone is \`T\` or \`W\`, a semitone \`S\` or \`H\`, three semitones are \`A\` or \`3\`.${right}`,
+      markdown: `Steps, read upward: a tone is \`T\` or \`W\`, a semitone \`S\` or \`H\`, three semitones are \`A\`, \`3\` or \`m3\`.${right}`,
     };
   }
   const index = claim.notes.findLastIndex(({ start, end }) => start <= character && character <= end);
   const note = claim.notes[index];
   return note && { start: note.start, end: note.end, markdown: noteHover(at, claim.notes, index) };
+}
+
+/** The steps of a kind as the player writes them. */
+function stepsLike(words: string, kind: ScaleKind): string {
+  if (areInCents(kind.degrees)) return `${printSteps(centsOf(kind), "cents")} cents`;
+  const written = readSteps(words);
+  if (!written || written.style === "cents") return printSteps(stepsOf(kind), "TS");
+  return printLike(stepsOf(kind), written);
 }
 
 function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote[], index: number): string | undefined {
@@ -55,6 +63,7 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   const whole = escapedExtract(claimed.subjectText);
   const expected = step && step.type !== "extra" ? found.reading.notes[step.expected] : undefined;
   if (!expected) return `${name}: one note more than ${whole} has here.`;
+  if (expected.resolves) return `${claimed.names.name(expected.note)} is the tonic on which ${whole} resolves.`;
   const degree = modulo(expected.degree - 1, rungsIn(found.reading.subject, expected.falling).length) + 1;
   const what = claimed.subject.type === "chord" ? "note" : "degree";
   if (step!.type !== "same" && step!.type !== "octave")

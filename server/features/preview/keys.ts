@@ -141,7 +141,7 @@ function keyOfScale(scale: ScaleMeaning, kind: ScaleKind | undefined, names: Not
 
 function keyOfChord(chord: Extract<Subject, { readonly type: "chord" }>, names: NoteNames): KeyOfSubject {
   const known = chordById(chord.chord);
-  const fifths = known ? (chordSignature(chord.root, known, chord.key)?.fifths ?? null) : null;
+  const fifths = known ? (chordSignature(chord.root, known, chord.key, chord.keyMode)?.fifths ?? null) : null;
   const whole = { ...chord, broken: false };
   return { kind: chordWords(whole), tonic: chord.root, fifths, name: subjectText(whole, names) };
 }

@@ -13,6 +13,8 @@ export interface ChordKind {
    * Null for the chords that divide the octave evenly: they belong to no one key.
    */
   readonly signature: number | null;
+  /** Likewise of the minor key that has the chord on its raised seventh degree, where the chord has no one key. */
+  readonly leadingTo?: number;
   readonly sentence: string;
 }
 
@@ -104,7 +106,8 @@ export const CHORDS: readonly ChordKind[] = [
     ],
     degrees: degreesIn("1 b3 b5 bb7"),
     signature: null,
+    leadingTo: -8,
     sentence:
-      "The diminished seventh: three minor thirds, which divide the octave evenly, so that it belongs to no one key.",
+      "The diminished seventh: three minor thirds, which divide the octave evenly, so that it belongs to no one key; it leads to the minor key a semitone above its root.",
   },
 ];

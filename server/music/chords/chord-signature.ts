@@ -1,15 +1,29 @@
 import { fifthsOf, type NoteName, nameAtFifths } from "../notes/note.ts";
-import { isKeyTonic, type KeySignature, nearestToNone, signatureAt } from "../scales/signature.ts";
+import { inUse, isKeyTonic, type KeySignature, nearestToNone, signatureAt } from "../scales/signature.ts";
 import type { ChordKind } from "./chord-kinds.ts";
 
 /**
  * The signature of an arpeggio: that of its key. Triads and sevenths on a tonic have that key's; the dominant seventh
  * has the major key's a fifth below, diminished triads and half-diminished sevenths the major key's a semitone above.
- * Null for the chords that divide the octave evenly, unless `key` names a major key. Common practice, no source.
+ * Null for the chords that divide the octave evenly, unless `key` names a key, major or minor. Common practice, no
+ * source.
  */
-export function chordSignature(root: NoteName, chord: ChordKind, key?: NoteName): KeySignature | null {
-  if (key) return signatureAt(fifthsOf(key));
+export function chordSignature(
+  root: NoteName,
+  chord: ChordKind,
+  key?: NoteName,
+  mode: "major" | "minor" = "major",
+): KeySignature | null {
+  if (key) return signatureAt(fifthsOf(key) - (mode === "minor" ? MAJOR_TO_MINOR : 0));
   return chord.signature === null ? null : signatureAt(fifthsOf(root) + chord.signature);
+}
+
+/** From a major key to the minor one on its tonic, on the line of fifths. */
+const MAJOR_TO_MINOR = 3;
+
+/** The signature of the minor key a semitone above the root of a diminished seventh; null for every other chord. */
+export function leadingSignature(root: NoteName, { leadingTo }: ChordKind): KeySignature | null {
+  return leadingTo === undefined ? null : signatureAt(inUse(fifthsOf(root) + leadingTo));
 }
 
 /** Whether an arpeggio's key would need more than seven accidentals; the even chords are judged by their root. */

@@ -31,8 +31,10 @@ export interface ChordToPlay {
   readonly inversion: number;
   /** In groups of three, unless a pattern is named. */
   readonly broken: boolean;
-  /** The major key whose signature the chord carries. */
+  /** The tonic of the key whose signature the chord carries. */
   readonly key?: NoteName;
+  /** Major where none is named. */
+  readonly keyMode?: "minor";
 }
 
 /** A scale or a chord, and how it is to be played. */
@@ -78,6 +80,8 @@ interface PlacedDegrees {
   readonly tonic: Note;
   readonly rising: readonly Degree[];
   readonly falling: readonly Degree[];
+  /** The rising ones as the kind has them on any tonic: what thirds and twelfths go by. */
+  readonly counted: readonly Degree[];
 }
 
 /** The degrees that an exercise covers, both ends included; empty when `last` is below `first`. */
@@ -115,10 +119,10 @@ function degreesWithin(placed: PlacedDegrees, { low, high }: Range): Span {
 }
 
 /** The place of the fifth above the octave: a perfect one where there is one, else the last note on that letter. */
-function twelfthOf({ rising }: PlacedDegrees): number {
-  const perfect = rising.findIndex(({ semitones }) => semitones === 7);
-  const place = perfect !== -1 ? perfect : rising.findLastIndex(({ step }) => step <= 4);
-  return rising.length + place + 1;
+function twelfthOf({ counted }: PlacedDegrees): number {
+  const perfect = counted.findIndex(({ semitones }) => semitones === 7);
+  const place = perfect !== -1 ? perfect : counted.findLastIndex(({ step }) => step <= 4);
+  return counted.length + place + 1;
 }
 
 /** How many degrees a counted reach has. */
@@ -132,10 +136,16 @@ function degreeCount(placed: PlacedDegrees, reach: Reach): number {
 function degreesOfSubject(subject: ScaleToPlay | ChordToPlay): PlacedDegrees {
   if (subject.type === "scale") {
     const { tonic, octave = 4, kind } = subject;
-    return { tonic: { ...tonic, octave }, rising: degreesOf(kind, "up"), falling: degreesOf(kind, "down") };
+    const [rising, falling] = [degreesOf(kind, "up", tonic), degreesOf(kind, "down", tonic)];
+    return { tonic: { ...tonic, octave }, rising, falling, counted: degreesOf(kind, "up") };
   }
   const { degrees } = chordOf(subject.chord);
-  return { tonic: { ...subject.root, octave: subject.octave ?? 4 }, rising: degrees, falling: degrees };
+  return {
+    tonic: { ...subject.root, octave: subject.octave ?? 4 },
+    rising: degrees,
+    falling: degrees,
+    counted: degrees,
+  };
 }
 
 /** With degree 1 on the lowest tonic of the range, or where the player put it. */
@@ -199,12 +209,12 @@ function straightOverFullRange(start: number, { first, last }: Span): PlayedForm
   ];
 }
 
-function intervalsOf({ rising }: PlacedDegrees): DegreeIntervals {
+function intervalsOf({ counted }: PlacedDegrees): DegreeIntervals {
   return {
-    octave: rising.length,
+    octave: counted.length,
     third: Math.max(
       1,
-      rising.findIndex(({ step }) => step >= 2),
+      counted.findIndex(({ step }) => step >= 2),
     ),
   };
 }
@@ -265,7 +275,7 @@ function rangeOf(notes: readonly Note[]): Range | null {
 
 function signatureOf(subject: ScaleToPlay | ChordToPlay): KeySignature | null {
   if (subject.type === "scale") return keySignature(subject.tonic, subject.kind);
-  return chordSignature(subject.root, chordOf(subject.chord), subject.key);
+  return chordSignature(subject.root, chordOf(subject.chord), subject.key, subject.keyMode);
 }
 
 /**

@@ -172,6 +172,40 @@ export function turnedForms(
   ];
 }
 
+/** The cell that a pattern moves along the degrees; undefined where its figures come about otherwise. */
+function cellOf(what: Pattern | Cell, variant: Variant | undefined, intervals: DegreeIntervals): Cell | undefined {
+  if ("degrees" in what) return what;
+  const { form } = what;
+  if (form.type === "octave") return { degrees: [1, 1 + octaveOrTenth(form.and, intervals)], step: 1 };
+  if (form.type !== "cell" || what.id === "straight") return undefined;
+  return variant === "broken" && what.variants.includes(variant) ? BROKEN : form.cell;
+}
+
+/**
+ * One form of a pattern whose figures go on, beyond the top note where they must, until one would start on the octave,
+ * and which closes there on the tonic: thirds over one octave, 1 3 2 4 … 6 8 7 9 8. Falling it is the mirror of that.
+ * Undefined for patterns that have no moving figure, and where that adds nothing to the plain form. Common practice, no
+ * source.
+ */
+export function carriedDegrees(
+  pattern: string | Pattern | Cell,
+  variant: Variant | undefined,
+  T: number,
+  rising: boolean,
+  intervals = SEVEN_NOTES,
+): number[] | undefined {
+  const what = resolved(pattern);
+  const cell = cellOf(what, variant, intervals);
+  if (!cell || T < 2) return undefined;
+  const beyond = Math.max(...cell.degrees) - cell.degrees[0]!;
+  const figures = risingFigures(what, variant, Math.max(T, T - 1 + beyond), intervals);
+  const last = figures.at(-1);
+  const startsOnTop = figures.length > 0 && cell.degrees[0]! + cell.step * (figures.length - 1) >= T;
+  if (!last || (startsOnTop && last.at(-1) === T)) return undefined;
+  const degrees = [...figures.flat(), T];
+  return rising ? degrees : mirrored(degrees, T);
+}
+
 /**
  * How many notes one form of a pattern has over `T` degrees, worked out without playing it. The formulas stand in
  * test/reference/patterns.json; `intervals` as in `patternDegrees`.

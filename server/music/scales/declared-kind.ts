@@ -104,6 +104,13 @@ function signatureRule(degrees: readonly Degree[]): SignatureRule | null {
   return { own: lowest + 1, parallel: hasMinorThird ? -3 : 0 };
 }
 
+/** The keys on its tonic that a scale is written in: by its third; either where that says nothing. */
+function modesOf(degrees: readonly Degree[]): readonly ("major" | "minor")[] {
+  const has = (semitones: number): boolean => degrees.some((each) => each.step === 2 && each.semitones === semitones);
+  if (areInCents(degrees) || has(3) === has(4)) return ["major", "minor"];
+  return has(3) ? ["minor"] : ["major"];
+}
+
 /**
  * A scale that a journal declares: `1 b2 3 4 5 b6 7`, or `cents 0 150 300 …` above the tonic. Spaces or commas part the
  * words; a closing `8` or `1200` is welcome and adds nothing.
@@ -116,13 +123,15 @@ export function declaredKind(name: string, text: string): DeclaredKind {
   const { degrees } = reading;
   if (degrees.length < 2) return refusal("a scale needs at least two notes, as in `1 b2 3 4 5 b6 7`", words.length);
   if (degrees.length > MOST_NOTES) return refusal(`a scale may have ${MOST_NOTES} notes at most`, MOST_NOTES);
+  const signature = signatureRule(degrees);
   const sentence = `${name}: a scale declared in this journal, ${words.slice(0, MOST_NOTES + 2).join(" ")}.`;
   const kind: ScaleKind = {
     id: name,
     names: [name],
     degrees,
     family: "declared",
-    signature: signatureRule(degrees),
+    signature,
+    otherSignatures: { ...(signature ? {} : { none: true }), onTonic: modesOf(degrees) },
     sentence,
   };
   return { ok: true, kind };

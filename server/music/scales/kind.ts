@@ -8,7 +8,17 @@ export interface SignatureRule {
   readonly parallel: number;
 }
 
-export type Family = "seven" | "pentatonic" | "blues" | "whole-tone" | "octatonic" | "chromatic" | "declared";
+/** What else a scale may be written in beside its `signature`; common practice, no source. */
+export interface OtherSignatures {
+  /** No signature at all: every accidental before its note. */
+  readonly none?: true;
+  /** That of the major key on the tonic, of the minor one, or of either. */
+  readonly onTonic?: readonly ("major" | "minor")[];
+  /** That of the minor or major key whose scale it is, begun on another degree, or with a note more. */
+  readonly parent?: { readonly fifths: number; readonly mode: "major" | "minor" };
+}
+
+export type Family = "seven" | "pentatonic" | "blues" | "jazz" | "whole-tone" | "octatonic" | "chromatic" | "declared";
 
 export interface ScaleKind {
   readonly id: string;
@@ -21,6 +31,7 @@ export interface ScaleKind {
   readonly family: Family;
   /** Null for scales that belong to no key. */
   readonly signature: SignatureRule | null;
+  readonly otherSignatures?: OtherSignatures;
   /** What it is, in one sentence. */
   readonly sentence: string;
 }

@@ -3,9 +3,16 @@ import { modulo, type Note, type NoteName, pitchClass, printName, sameName, tran
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
 import type { ScaleKind } from "./kind.ts";
 import { kindById } from "./kinds.ts";
+import { plainChromatic, shownWholeTone } from "./shown-degrees.ts";
 
-/** The degrees of a kind going up or going down, both low to high. */
-export function degreesOf(kind: ScaleKind, direction: "up" | "down"): readonly Degree[] {
+/**
+ * The degrees of a kind going up or going down, both low to high.
+ *
+ * @param tonic where it is known, chromatic and whole-tone scales are spelled as is usual on it
+ */
+export function degreesOf(kind: ScaleKind, direction: "up" | "down", tonic?: NoteName): readonly Degree[] {
+  if (tonic && kind.family === "chromatic") return plainChromatic(tonic, direction);
+  if (tonic && kind.family === "whole-tone") return shownWholeTone(tonic);
   return direction === "down" ? (kind.falling ?? kind.degrees) : kind.degrees;
 }
 
@@ -15,7 +22,7 @@ function namesOn(tonic: NoteName, degrees: readonly Degree[]): NoteName[] {
 
 /** The names of one octave, low to high in either direction, without the closing tonic. */
 export function scaleNames(tonic: NoteName, kind: ScaleKind, direction: "up" | "down"): NoteName[] {
-  return namesOn(tonic, degreesOf(kind, direction));
+  return namesOn(tonic, degreesOf(kind, direction, tonic));
 }
 
 /**
@@ -25,14 +32,16 @@ export function scaleNames(tonic: NoteName, kind: ScaleKind, direction: "up" | "
  * @param falling whether to take the falling form, where the kind has one
  */
 export function degreeNote(tonic: Note, kind: ScaleKind, degree: number, falling: boolean): Note {
-  return noteOnDegree(tonic, degreesOf(kind, falling ? "down" : "up"), degree);
+  return noteOnDegree(tonic, degreesOf(kind, falling ? "down" : "up", tonic), degree);
 }
 
-/** The two conventions for writing a chromatic scale, each low to high, without the closing tonic. */
+/** The three customs of writing a chromatic scale, each low to high, without the closing tonic. */
 export interface ChromaticSpellings {
+  /** White keys natural, black ones sharps going up and flats going down. */
+  readonly plain: { readonly up: readonly NoteName[]; readonly down: readonly NoteName[] };
   /** The same both ways: the notes of major and minor, the raised fourth and the lowered second. */
   readonly harmonic: { readonly up: readonly NoteName[]; readonly down: readonly NoteName[] };
-  /** Raised going up, lowered going down. */
+  /** The notes of the major key, and the others raised going up and lowered going down. */
   readonly melodic: { readonly up: readonly NoteName[]; readonly down: readonly NoteName[] };
 }
 
@@ -45,8 +54,9 @@ export function chromaticSpellings(tonic: NoteName): ChromaticSpellings {
   const kind = kindById("chromatic")!;
   const harmonic = namesOn(tonic, harmonicDegrees(degreesOf(kind, "down")));
   return {
+    plain: { up: scaleNames(tonic, kind, "up"), down: scaleNames(tonic, kind, "down") },
     harmonic: { up: harmonic, down: harmonic },
-    melodic: { up: scaleNames(tonic, kind, "up"), down: scaleNames(tonic, kind, "down") },
+    melodic: { up: namesOn(tonic, degreesOf(kind, "up")), down: namesOn(tonic, degreesOf(kind, "down")) },
   };
 }
 
@@ -85,7 +95,7 @@ export function degreeReason(
 
 /**
  * Whether `name` may stand for a degree: its own name, or a respelling that the kind allows. Whole-tone, octatonic and
- * chromatic scales allow any; the blues its raised fourth and its lowered fifth, either way round.
+ * chromatic scales allow any, as do those of jazz; the blues its raised fourth and its lowered fifth, either way round.
  */
 export function acceptsName(
   kind: ScaleKind,
@@ -101,9 +111,11 @@ export function acceptsName(
   return allowsRespelling(kind);
 }
 
+const RESPELLED: readonly ScaleKind["family"][] = ["whole-tone", "octatonic", "chromatic", "jazz"];
+
 /** Whether any letter may stand for a note of such a scale. */
 export function allowsRespelling({ family }: ScaleKind): boolean {
-  return family === "whole-tone" || family === "octatonic" || family === "chromatic";
+  return RESPELLED.includes(family);
 }
 
 export type SpellingVerdict =
@@ -119,8 +131,8 @@ function fits(kind: ScaleKind, expected: NoteName, name: NoteName): boolean {
 /** The forms in which one octave of a kind may be written, low to high; the first is the kind's own. */
 function writtenForms(kind: ScaleKind, tonic: NoteName): readonly (readonly NoteName[])[] {
   if (kind.family === "chromatic") {
-    const { melodic, harmonic } = chromaticSpellings(tonic);
-    return [melodic.up, melodic.down, harmonic.up];
+    const { plain, melodic, harmonic } = chromaticSpellings(tonic);
+    return [plain.up, plain.down, melodic.up, melodic.down, harmonic.up];
   }
   if (kind.id === "octatonic") {
     const wholeHalf = kindById("whole-half")!;

@@ -34,15 +34,52 @@ export function parallelSignature(tonic: NoteName, kind: ScaleKind): KeySignatur
   return kind.signature && signatureAt(fifthsOf(tonic) + kind.signature.parallel);
 }
 
+/** A signature in which a scale is rightly written, beside its own and that of the key on its tonic. */
+export interface OtherSignature {
+  readonly fifths: number;
+  /** Whose it is; null where nothing is written. */
+  readonly key: { readonly tonic: NoteName; readonly mode: "major" | "minor" } | null;
+  readonly because: "none" | "on tonic" | "parent";
+}
+
+/** The place that sounds the same within seven accidentals: for Db minor's eight flats C# minor's four sharps. */
+export function inUse(fifths: number): number {
+  return Math.abs(fifths) > 7 ? nearestToNone(fifths) : fifths;
+}
+
+/** What else a scale may be written in; see `OtherSignatures`. */
+export function otherSignatures(tonic: NoteName, { otherSignatures: others = {} }: ScaleKind): OtherSignature[] {
+  const { none, onTonic = [], parent } = others;
+  const keyed = (mode: "major" | "minor", fifths: number, because: OtherSignature["because"]): OtherSignature => {
+    return { fifths, key: { tonic: keyTonic(fifths, mode), mode }, because };
+  };
+  return [
+    ...onTonic.map((mode) => keyed(mode, fifthsOf(tonic) + (mode === "minor" ? -TO_MINOR : 0), "on tonic")),
+    ...(parent ? [keyed(parent.mode, inUse(fifthsOf(tonic) + parent.fifths), "parent")] : []),
+    ...(none ? [{ fifths: 0, key: null, because: "none" } as const] : []),
+  ];
+}
+
+/** From the signature of a major key to the tonic of the minor one that shares it, on the line of fifths. */
+const TO_MINOR = 3;
+
+/** The tonic of the major or minor key with a signature. */
+export function keyTonic(fifths: number, mode: "major" | "minor"): NoteName {
+  return nameAtFifths(mode === "minor" ? fifths + TO_MINOR : fifths);
+}
+
 /** Whether a major or a minor key of at most seven accidentals has its tonic at this place among fifths. */
 export function isKeyTonic(fifths: number): boolean {
   return Math.min(Math.abs(fifths), Math.abs(fifths - 3)) <= 7;
 }
 
-/** Whether no signature of up to seven accidentals serves; scales of no key are judged by their tonic as a key's. */
+/**
+ * Whether no signature of up to seven accidentals serves. Scales of no key are judged by their tonic as a key's, and so
+ * is the blues, which is at home on any of those.
+ */
 export function isTheoretical(tonic: NoteName, kind: ScaleKind): boolean {
   const fifths = fifthsOf(tonic);
-  if (kind.signature) return Math.abs(fifths + kind.signature.own) > 7;
+  if (kind.signature && kind.family !== "blues") return Math.abs(fifths + kind.signature.own) > 7;
   return !isKeyTonic(fifths);
 }
 

@@ -7,7 +7,9 @@ import type { Claim, ClaimedNote } from "./line.ts";
 const NOTE_WORD = /([\s|\-–,]*)([^\s|,\-–:>"“”„«»]+)/uy;
 /** `| D E F G |`: a bar line may close the list too. */
 const CLOSING_BARS = /^(?:\s*\|)*/;
-const STEP_LETTERS = /^[TSAWH]+$/;
+/** Tones and semitones, or halves and wholes, and three semitones in any way of writing them. */
+const STEP_WORD = /^(?:[TSAWH]|[tsawh]|3[SHsh]?|[mM][23]|A2|\+2)+$/;
+const STEPS = /[mM][23]|A2|\+2|./g;
 
 /** The claim that stands after a colon: notes, or steps in letters; undefined for anything else. */
 export function claimAfterColon(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {
@@ -18,15 +20,27 @@ export function claimAfterColon(line: string, from: number, to: number, reading:
 function lettersOfSteps(line: string, from: number, to: number): Claim | undefined {
   const words = tokenise(line.slice(from, to).split(",")[0]!, from);
   let end = 0;
-  while (words[end] && !words[end]!.quote && STEP_LETTERS.test(words[end]!.text.replaceAll("-", ""))) end++;
-  const letters = words
-    .slice(0, end)
-    .map((word) => word.text.replaceAll("-", ""))
-    .join("");
-  if (letters.length < 5 || !/[TSWH]/.test(letters) || !/^[TSA]+$|^[WHA]+$/.test(letters)) return undefined;
+  while (words[end] && !words[end]!.quote && STEP_WORD.test(words[end]!.text.replaceAll("-", ""))) end++;
+  const typed = words.slice(0, end).map((word) => word.text.replaceAll("-", ""));
+  if (!areSteps(typed)) return undefined;
   const start = words[0]!.start;
   return { type: "steps", start, end: words[end - 1]!.end, words: line.slice(start, words[end - 1]!.end) };
 }
+
+/** In one alphabet; in small letters, which are words as well, each by itself or all that an octave has. */
+function areSteps(typed: readonly string[]): boolean {
+  const steps = typed.join("").match(STEPS) ?? [];
+  const letters = steps.filter((step) => /^[A-Za-z]$/.test(step)).join("");
+  if (steps.length < 5 || !/[TSWH]/i.test(letters) || !/^[TSA]+$|^[WHA]+$/i.test(letters)) return false;
+  if (/[TSWH]/.test(letters)) return letters === letters.toUpperCase();
+  if (!/[tsw]/.test(letters)) return false;
+  return typed.every((word) => word.length === 1) || steps.reduce(withStep, 0) === OCTAVE;
+}
+
+/** In semitones. */
+const OCTAVE = 12;
+const SMALL_STEPS: Readonly<Record<string, number>> = { t: 2, s: 1, w: 2, h: 1, m2: 1, M2: 2 };
+const withStep = (sum: number, step: string): number => sum + (SMALL_STEPS[step] ?? 3);
 
 /** Notes over spaces, bars, hyphens and commas, up to the first word that is no note. */
 export function noteList(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {

@@ -68,12 +68,26 @@ function chordOnRoot(words: Words, i: number): Found<MeaningOf<"chord">> | undef
 function dominantIn(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {
   const dominant = words.phrase(i, "chord kind");
   if (dominant?.meaning.id !== "dominant seventh" || !words.is(i + dominant.length, "in", "of")) return undefined;
-  const key = words.note(i + dominant.length + 1);
+  const led = dominant.length + keyLed(words, i + dominant.length);
+  const key = words.note(i + led);
   if (!key) return undefined;
-  const end = dominant.length + 1 + key.length;
-  const major = words.phrase(i + end, "kind")?.meaning.id === "major" ? 1 : 0;
+  const end = led + key.length;
+  const mode = words.phrase(i + end, "kind");
+  const minor = mode && MINOR_KEYS.includes(mode.meaning.id) ? ({ keyMode: "minor" } as const) : undefined;
+  const said = mode && (minor || mode.meaning.id === "major") ? mode.length : 0;
   const { id: chord, broken } = dominant.meaning;
-  return { length: end + major, meaning: { type: "chord", root: fifthAbove(key.note), chord, broken, key: key.note } };
+  return {
+    length: end + said,
+    meaning: { type: "chord", root: fifthAbove(key.note), chord, broken, key: key.note, ...minor },
+  };
+}
+
+const MINOR_KEYS: readonly string[] = ["natural minor", "harmonic minor", "melodic minor"];
+
+/** The words that lead from a chord to its key: `in`, `of`, `in the key of`. */
+function keyLed(words: Words, i: number): number {
+  const whole = words.is(i + 1, "the") && words.is(i + 2, "key") && words.is(i + 3, "of");
+  return whole ? 4 : 1;
 }
 
 function fifthAbove({ letter, alter }: WrittenNote): WrittenNote {

@@ -55,7 +55,7 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
     length,
     `"${words.text(i + tonic.length, i + length)}" does not name a kind of scale by itself`,
     offers,
-    offers.length === 1 && !words.phrase(i + length, "kind"), // `D harmonic major` is another scale
+    offers.length === 1 && !words.phrase(i + length, "kind"), // `D harmonic` before another kind is another scale
   );
 }
 

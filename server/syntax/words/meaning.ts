@@ -27,6 +27,8 @@ export type SubjectMeaning =
       readonly chord: string;
       readonly broken: boolean;
       readonly key?: WrittenNote;
+      /** Of `key`, where it is no major one. */
+      readonly keyMode?: "minor";
     }
   | { readonly type: "title"; readonly title: string; readonly declared: boolean }
   | {

@@ -38,15 +38,23 @@ export function instrumentAt(words: Words, i: number): Found<MeaningOf<"instrume
   return found && { length: on + found.length, meaning: found.meaning };
 }
 
-/** `steps T T S T T T S`, `steps TTSTTTS`, `steps 2 2 1 2 2 2 1`. */
+/** `steps T T S T T T S`, `steps TTSTTTS`, `steps 2 2 1 2 2 2 1`, `steps T T m3 T m3`, `steps cents 150 150 200`. */
 export function stepsAt(words: Words, i: number): Found<MeaningOf<"steps">> | undefined {
   if (!words.is(i, "steps", "step")) return undefined;
   let end = i + 1;
-  while (isStepWord(words.typed(end))) end++;
+  const isOne = isCents(words.typed(end)) ? isCents : isStepWord;
+  while (isOne(words.typed(end))) end++;
   return end > i + 1 ? { length: end - i, meaning: { type: "steps", words: words.text(i + 1, end) } } : undefined;
 }
 
-/** Tones and semitones in letters, one or more to the word, or a semitone count from 1 to 4. */
+/** `cents`, or a number that no count of semitones can be. */
+function isCents(word: string): boolean {
+  return /^cents?$|^(?=\d{2})\d*[05-9]\d*(?:\.\d{1,4})?$/i.test(word) && word.length < 10;
+}
+
+/** Tones and semitones in letters, one or more to the word, a semitone count from 1 to 4, or three by another name. */
 export function isStepWord(word: string): boolean {
-  return /^(?:[TSAtsa]+|[WHAwha]+|[1-4]+(?:-[1-4])*)(?:-[TSWHA])*$/.test(word);
+  return /^(?:3[SHsh]|[mM][23]|A2|\+2|[TSAWHtsawh]*(?:m3[TSAWHtsawh]*)+)$|^(?:[TSAtsa]+|[WHAwha]+|[1-4]+(?:-[1-4])*)(?:-[TSWHA])*$/.test(
+    word,
+  );
 }

@@ -91,6 +91,22 @@ describe("what is said (usual keys: common practice, at most seven accidentals)"
       '"own" on F',
     );
   });
+  test("the blues, the pentatonic and chords of four notes have no usual name, and sound as another", () => {
+    check("Db blues");
+    check("Gb blues");
+    check("A# blues");
+    check(
+      "Db minor pentatonic",
+      "Db minor pentatonic would need 8 flats (B double flat). It sounds as C# minor pentatonic, 4 sharps.",
+      "C# minor pentatonic",
+    );
+    check(
+      "G# major seventh",
+      "G# major seventh would need 8 sharps (F double sharp). It sounds as Ab major seventh, 4 flats.",
+      "Ab major seventh",
+    );
+    check("Fb altered", "Fb is the tonic of no major or minor key in use. It sounds as E altered.", "E altered");
+  });
   test("of chords, by their key, in the same words", () => {
     check(
       "G# major arpeggio",
@@ -99,7 +115,7 @@ describe("what is said (usual keys: common practice, at most seven accidentals)"
     );
     check(
       "D# dominant seventh",
-      "D# dominant seventh would need 8 sharps (F double sharp). Its usual name is Eb dominant seventh, 4 flats.",
+      "D# dominant seventh would need 8 sharps (F double sharp). It sounds as Eb dominant seventh, 4 flats.",
       "Eb dominant seventh",
     );
     const inKey = { ...subject("D# dominant seventh"), key: { letter: "G", alter: 1 } } as ReturnType<typeof subject>;

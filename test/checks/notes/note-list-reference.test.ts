@@ -140,7 +140,7 @@ describe("a right key by another letter, where the scale may be respelled", () =
       { seed: 72 },
     );
   });
-  test("a chromatic scale tells the two usual ways, unless the note stands so in one of them", () => {
+  test("a chromatic scale tells the usual ways, two or three, unless the note stands so in one of them", () => {
     let told = 0;
     fc.assert(
       fc.property(respelled(/chromatic/u), ({ list, notes }) => {
@@ -149,7 +149,7 @@ describe("a right key by another letter, where the scale may be respelled", () =
         if (findings.length === 0) return;
         told++;
         check(list, text, ["chromatic-spelling"]);
-        expect(findings[0]!.fixes).toHaveLength(2);
+        expect([2, 3]).toContain(findings[0]!.fixes.length);
         for (const fix of findings[0]!.fixes) check(list, mended(text, fix), []);
       }),
       { seed: 73 },

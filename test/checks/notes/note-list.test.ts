@@ -347,6 +347,30 @@ describe("the chromatic scale", () => {
     check("C chromatic", "C C# D D# E F F# G G# A A# B C B Bb A Ab G Gb F E Eb D Db C");
     check("C chromatic", "C Db D Eb E F F# G Ab A Bb B C");
   });
+  // As method books for winds print it: common practice, no source.
+  test("sharps up and flats down with white keys natural, on any tonic; the key's own E#, B#, Cb, Fb may stand", () => {
+    check("F chromatic", "F F# G G# A A# B C C# D D# E F E Eb D Db C B Bb A Ab G Gb F");
+    check("Bb chromatic", "Bb B C C# D D# E F F# G G# A Bb A Ab G Gb F E Eb D Db C B Bb");
+    check("Eb chromatic", "Eb E F F# G G# A A# B C C# D Eb D Db C B Bb A Ab G Gb F E Eb");
+    check("D chromatic", "D D# E F F# G G# A A# B C C# D Db C B Bb A Ab G Gb F E Eb D");
+    check("F# chromatic", "F# G G# A A# B C C# D D# E F F#");
+    check("F# chromatic", "F# G G# A A# B C C# D D# E E# F#");
+    check("Gb chromatic", "Gb F E Eb D Db C Cb Bb A Ab G Gb");
+    check("A chromatic", "A A# B C C# D D# E F F# G G# A");
+  });
+  test("the three customs, where they are three", () => {
+    const message =
+      "Every pitch is right. Chromatic scales are usually spelled in one of these ways. " +
+      "Sharps going up and flats coming down: F F# G G# A A# B C C# D D# E F. " +
+      "The key's own notes, and the others raised going up and lowered coming down: F F# G G# A Bb B C C# D D# E F. " +
+      "As the key has them, the same both ways: F Gb G Ab A Bb B C Db D Eb E F.";
+    check("F chromatic", "F Gb G G# A A# B C Db D D# E F", [
+      `^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ chromatic-spelling: ${message}`,
+      "-> Write sharps going up, flats coming down",
+      "-> Keep the key's notes, raise the others going up, lower them coming down",
+      "-> Name the notes as the key has them, the same both ways",
+    ]);
+  });
   test("in threes and thirds, in either convention; a wrong key says its figure", () => {
     const threes: Beside = { pattern: "threes", patternText: "threes" };
     check("C chromatic", "C C# D C# D D# D D# E", [], { ...threes, ...fiveNotes });
@@ -364,12 +388,12 @@ describe("the chromatic scale", () => {
       { ...threes, ...fiveNotes },
     );
   });
-  test("in neither, tells both", () => {
+  test("in none of them, tells which there are", () => {
     check("C chromatic", "C C# D D# E F F# G Ab A Bb B", [
-      "^^^^^^^^^^^^^^^^^^^^^^^^^^^^ chromatic-spelling: The keys of C chromatic are all right; two ways of naming them are usual. " +
-        "Raised going up and lowered coming down: C C# D D# E F F# G G# A A# B C. " +
+      "^^^^^^^^^^^^^^^^^^^^^^^^^^^^ chromatic-spelling: Every pitch is right. Chromatic scales are usually spelled in one of these ways. " +
+        "Sharps going up and flats coming down: C C# D D# E F F# G G# A A# B C. " +
         "As the key has them, the same both ways: C Db D Eb E F F# G Ab A Bb B C.",
-      "-> Raise the notes going up, lower them coming down",
+      "-> Write sharps going up, flats coming down",
       "-> Name the notes as the key has them, the same both ways",
     ]);
     checkMend("C chromatic", "C C♯ D D♯ E F F♯ G A♭ A A♯ B", "C C♯ D D♯ E F F♯ G G♯ A A♯ B");

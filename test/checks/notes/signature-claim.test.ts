@@ -28,19 +28,20 @@ function check(on: string, claim: string, message?: string, after?: string): voi
   }
 }
 
+/** Of all signatures up to seven, only those given are right, and every other is mended to one of them. */
+const only = (on: string, right: readonly number[]): void => {
+  for (let fifths = -7; fifths <= 7; fifths++) {
+    const text = describeFifths(fifths);
+    const findings = found(on, text);
+    expect(findings.length, `${on}: ${text}`).toBe(right.includes(fifths) ? 0 : 1);
+    if (findings[0]) expect(right, on).toContain(fifthsOf(mended(text, findings[0].fixes[0]!)));
+    expect(describeAcceptedSignature(fifths, subject(on), ENGLISH_NAMES) !== undefined, on).toBe(
+      right.includes(fifths),
+    );
+  }
+};
+
 describe("against references", () => {
-  /** Of all signatures up to seven, only those given are right, and every other is mended to one of them. */
-  const only = (on: string, right: readonly number[]): void => {
-    for (let fifths = -7; fifths <= 7; fifths++) {
-      const text = describeFifths(fifths);
-      const findings = found(on, text);
-      expect(findings.length, `${on}: ${text}`).toBe(right.includes(fifths) ? 0 : 1);
-      if (findings[0]) expect(right, on).toContain(fifthsOf(mended(text, findings[0].fixes[0]!)));
-      expect(describeAcceptedSignature(fifths, subject(on), ENGLISH_NAMES) !== undefined, on).toBe(
-        right.includes(fifths),
-      );
-    }
-  };
   test("the thirty keys of test/reference/keysignatures.tsv; harmonic and melodic minor have natural minor's", () => {
     const text = readFileSync(new URL("../../reference/keysignatures.tsv", import.meta.url), "utf8");
     const rows = text.trim().split("\n").slice(1);
@@ -135,11 +136,48 @@ describe("what is said (common practice, no source)", () => {
     );
   });
   test("what belongs to no key has no accidentals", () => {
-    for (const on of ["C chromatic", "C whole-tone", "C octatonic", "C augmented arpeggio", "C diminished seventh"]) {
+    for (const on of ["C chromatic", "C whole-tone", "C octatonic", "C augmented arpeggio"]) {
       check(on, "no accidentals");
       const message = `${on} belongs to no key and has no key signature, not 2 sharps: its sharps and flats are written before the notes.`;
       check(on, "2 sharps", message, "no accidentals");
     }
+  });
+  test("a diminished seventh also has that of the key in which it is the seventh degree's", () => {
+    only("B diminished seventh", [0, -3]); // C minor, with B natural
+    only("C# diminished seventh", [0, -1]); // D minor
+    only("F# diminished seventh", [0, -2]); // G minor
+    only("C diminished seventh", [0, 4]); // D flat minor is not in use: C sharp minor
+    check(
+      "B diminished seventh",
+      "2#",
+      "B diminished seventh has no accidentals, or 3 flats as C minor has, not 2 sharps. 2 sharps belong to D major and B minor.",
+      "no accidentals",
+    );
+  });
+  test("the blues may be written with none", () => {
+    only("A blues", [0]);
+    only("D blues", [0, -1]);
+    only("D major blues", [0, 2]);
+    only("D minor pentatonic", [-1]);
+  });
+  test("harmonic major, lydian dominant, double harmonic: the major key's on the tonic, or none", () => {
+    for (const kind of ["harmonic major", "lydian dominant", "double harmonic"]) only(`D ${kind}`, [0, 2]);
+  });
+  test("phrygian dominant and hungarian minor: the minor key's on the tonic, or their own accidentals", () => {
+    only("D hungarian minor", [0, -1]);
+    only("D phrygian dominant", [0, -1, -2]); // the last is that of G harmonic minor, whose fifth mode it is
+  });
+  test("altered and bebop: none, or the parent's", () => {
+    only("B altered", [0, -3]); // C jazz minor begun on its seventh degree
+    only("G bebop dominant", [0, 1]); // that of C major is none, and that of G major as mixolydian is written
+    only("D bebop dominant", [0, 1, 2]);
+    only("D bebop major", [0, 2]);
+  });
+  test("a declared scale: the major or minor key's on its tonic, by its third, or none", () => {
+    only("D (1 b2 3 #4 5 b6 7)", [0, 2]);
+    only("D (1 2 b3 #4 5 6 b7)", [0, -1]);
+    only("D (1 2 4 5 b7)", [0, 2, -1]); // no third says which
+    only("D (cents 0 150 300 500 700 850 1000)", [0, 2, -1]);
   });
   test("a theoretical key has the signature that it would need", () => {
     check("G# major", "8 sharps");

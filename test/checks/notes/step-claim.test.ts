@@ -88,10 +88,51 @@ describe("what is said", () => {
     );
   });
   test("the fix keeps the style", () => {
-    const seventh = "The seventh step of D major, C# to D, is a semitone, not a whole tone: T T S T T T S.";
-    check("D major", "W W H W W W W", seventh, "W W H W W W H");
-    check("D major", "steps TTSTTTT", seventh, "steps TTSTTTS");
-    check("D major", "steps 2 2 1 2 2 2 2", seventh, "steps 2 2 1 2 2 2 1");
+    const seventh = (steps: string) =>
+      `The seventh step of D major, C# to D, is a semitone, not a whole tone: ${steps}.`;
+    check("D major", "W W H W W W W", seventh("W W H W W W H"), "W W H W W W H");
+    check("D major", "steps TTSTTTT", seventh("TTSTTTS"), "steps TTSTTTS");
+    check("D major", "steps 2 2 1 2 2 2 2", seventh("2 2 1 2 2 2 1"), "steps 2 2 1 2 2 2 1");
+    check("D major", "t-t-s-t-t-t-t", seventh("t-t-s-t-t-t-s"), "t-t-s-t-t-t-s");
+    check("D major", "wwhwwww", seventh("wwhwwwh"), "wwhwwwh");
+  });
+  test("three semitones by any name, which the fix keeps", () => {
+    for (const three of ["A", "3", "3S", "m3", "A2"]) check("D harmonic minor", `T S T T S ${three} S`);
+    check("D harmonic minor", "tsttsas");
+    check("A minor pentatonic", "m3 W W m3 W");
+    check(
+      "A minor pentatonic",
+      "m3 T T T m3",
+      "The fourth step of A minor pentatonic, E to G, is a minor third, not a whole tone: m3 T T m3 T.",
+      "m3 T T m3 T",
+    );
+  });
+  test("read downward where it is played down, in the falling form", () => {
+    const down = (on: string, words: string) =>
+      checkSteps({ start: 0, end: words.length, words }, subject(on), on, ENGLISH_NAMES, "down").map(
+        ({ message }) => message,
+      );
+    expect(down("C major", "S T T T S T T")).toEqual([]);
+    expect(down("C major", "T T S T T T S")).toEqual([]);
+    expect(down("D melodic minor", "T T S T T S T")).toEqual([]);
+    expect(down("D melodic minor", "S T T T T S T")).toHaveLength(1);
+    expect(down("C major", "S T T T T T S")).toEqual([
+      "The fifth step of C major, read downward, F to E, is a semitone, not a whole tone: S T T T S T T.",
+    ]);
+    check(
+      "C major",
+      "S T T T S T T",
+      "The first step of C major, C to D, is a whole tone, not a semitone: T T S T T T S.",
+      "T T S T T T S",
+    );
+  });
+  test("a scale in cents has its own, and no semitones", () => {
+    const on = "D (cents 0 150 300 500 700 850 1000)";
+    check(on, "cents 150 150 200 200 150 150 200");
+    check(on, "150 150 200 200 150 150 200");
+    const message = `${on} has its steps in cents: 150 150 200 200 150 150 200.`;
+    check(on, "2 1 2 2 1 2 2", message, "cents 150 150 200 200 150 150 200");
+    check(on, "cents 150 150 200 200 150 200 150", message, "cents 150 150 200 200 150 150 200");
   });
   test("melodic minor is read rising", () => {
     check(
@@ -123,7 +164,7 @@ describe("what is said", () => {
     check(
       "D major",
       "T W S T T T S",
-      "T W S T T T S cannot be read as steps: write T and S, W and H, or semitones as digits (three are A or 3). D major has T T S T T T S.",
+      "T W S T T T S cannot be read as steps: write T and S, W and H, or semitones as digits (three are A, 3 or m3). D major has W W H W W W H.",
       "W W H W W W H",
     );
   });

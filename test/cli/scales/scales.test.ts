@@ -28,8 +28,10 @@ test("the scales that have all the notes, the nearest first", () =>
     "D E F G A Bb C#",
     "",
     "Scales that have them all, the nearest first:",
-    "  D harmonic minor  these notes and no other",
-    "  D melodic minor   and B C",
+    "  D harmonic minor     these notes and no other",
+    "  A phrygian dominant  these notes and no other",
+    "  F bebop major        and C",
+    "  D melodic minor      and B C",
     "",
   ));
 
@@ -78,12 +80,13 @@ test("a key in theory only is called so, with the usual one", async () => {
 
 test("where no scale has them all, those with one note that differs stand apart", () =>
   check(
-    "D Eb F# G A Bb C#",
+    "D Eb F# G# A Bb C#",
     "",
     "No scale that is known has them all.",
     "",
     "Nearly, with one note that differs:",
-    "  G harmonic minor  has C, not C#",
+    "  D double harmonic  has G, not G#",
+    "  G hungarian minor  has G, not G#",
   ));
 
 test("nothing is near", () => check("C C# D D# E F F# G", "", "No scale that is known has them all.", ""));
@@ -99,12 +102,11 @@ test("twelve are shown, and how many more there are; --all shows them, and --jso
 
 describe("the journal around", () => {
   const files = {
-    "journal.practice":
-      'scale "double harmonic": 1 b2 3 4 5 b6 7\nscale "even seven": cents 0 150 300 500 700 850 1000\n',
+    "journal.practice": 'scale "purvi": 1 b2 3 #4 5 b6 7\nscale "even seven": cents 0 150 300 500 700 850 1000\n',
   };
   test("its scales are found by their notes", async () => {
-    const { scales } = await report("D Eb F# G A Bb C#", files);
-    expect(scales.map(({ name }) => name)).toEqual(['"double harmonic" on D']);
+    const { scales } = await report("D Eb F# G# A Bb C#", files);
+    expect(scales.map(({ name }) => name)).toEqual(['"purvi" on D']);
   });
   test("a name in it that would steer a terminal is shown, not obeyed", async () => {
     const hostile = { "journal.practice": 'scale "a\u001B[31mb": 1 b2 3 4 5 b6 7\n' };

@@ -9,7 +9,7 @@ import scales from "../../reference/scales.json" with { type: "json" };
 import { anyText, edited, journalOf, journalText, URI } from "../journal-text.ts";
 
 const TODAY = parseIsoDate("2026-06-01")!;
-const HEAD = 'scale "double harmonic": 1 b2 3 4 5 b6 7\n2026-03-02 Mon\n';
+const HEAD = 'scale "purvi": 1 b2 3 #4 5 b6 7\n2026-03-02 Mon\n';
 
 /** The actions at the mark `‸` on a line below a day. */
 function actionsAt(marked: string, only?: readonly string[]): readonly CodeAction[] {
@@ -65,13 +65,13 @@ test("a chord is named where the notes are no others", () => {
 });
 
 test("a scale of the journal's own is named like any other", () => {
-  check("‸notes D Eb F# G A Bb C#", 'Name this as "double harmonic" on D: "double harmonic" on D: D Eb F# G A Bb C#');
+  check("‸notes D Eb F# G# A Bb C#", 'Name this as "purvi" on D: "purvi" on D: D Eb F# G# A Bb C#');
 });
 
 test("a claim that is not what its subject says, and exactly another scale or chord: another subject", () => {
   check("F major‸: D E F G A Bb C#", "Change the subject to D harmonic minor: D harmonic minor: D E F G A Bb C#");
   check(
-    "D minor: D E F G A Bb C#‸, 1 flat, at 60 clean",
+    "D natural minor: D E F G A Bb C#‸, 1 flat, at 60 clean",
     "Change the subject to D harmonic minor: D harmonic minor: D E F G A Bb C#, 1 flat, at 60 clean",
   );
   check(
@@ -85,9 +85,10 @@ test("a claim that is not what its subject says, and exactly another scale or ch
 test("a claim that is right, or nearly right and no other scale, is left alone", () => {
   check("D harmonic minor: D E ‸F G A Bb C#");
   check("D melodic minor: D E F G A B C# D C Bb A G ‸F E D");
-  check("D major: D E F# G A B‸b C#");
+  check("D major: D E F# G# A B‸b C#");
   check("F# major: F# G# A# B C# D# F‸ F#");
   check("D minor: D E F‸ G A H C D");
+  check("D minor: D E F‸ G A Bb C# D"); // which `other-scale` says, and offers
 });
 
 test("two notes, notes of too many scales, titles, activities and prose get no name", () => {

@@ -35,6 +35,13 @@ describe("the notes are LilyPond's", () => {
   });
 });
 
+// Common practice, no source: as method books for winds print it.
+test("a chromatic scale in sharps going up and flats coming down; a whole-tone scale without double sharps", () => {
+  check("F chromatic", "F chromatic: F F# G G# A A# B C C# D D# E F E Eb D Db C B Bb A Ab G Gb F‸");
+  check("Bb chromatic, up", "Bb chromatic: Bb B C C# D D# E F F# G G# A Bb‸, up");
+  check("E whole-tone", "E whole-tone: E F# G# A# C D E‸");
+});
+
 // Notes of what follows: common practice, no source; patterns as in test/reference/patterns.json.
 test("over the span, in the pattern and the direction that are stated", () => {
   check("D minor, five notes", "D minor: D E F G A‸, five notes");

@@ -55,6 +55,10 @@ test("the theory of a scale: a sentence, its notes, its signature and its steps"
   checkSays("F‸♯ major, twelfth, slow", "Notes: F# G# A# B C# D# E# F# G# A# B C#");
   checkSays("D‸ dorian, slow", "Signature: no accidentals; also written with 1 flat, as D minor is");
   checkSays("D‸ dorian, slow", "Relative: C major; parallel: D natural minor");
+  checkSays("D‸ blues, slow", "Signature: 1 flat (Bb); also written with none");
+  checkSays("B‸ diminished seventh, slow", "none, it belongs to no key; also written with 3 flats, as C minor is");
+  checkSays("F‸ chromatic, slow", "Notes going up: F F# G G# A A# B C C# D D# E F  \nGoing down: F E Eb D Db C B Bb A");
+  checkSays("A‸ whole-tone, slow", "Notes: A B C# D# F G A");
   checkSays(
     "D‸ whole-tone, slow",
     "Signature: none, it belongs to no key  \nCollection: whole-tone 1 of 2, with B#; the same notes from E F# G# A# B#",

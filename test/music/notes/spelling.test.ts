@@ -40,6 +40,8 @@ const declared: fc.Arbitrary<ScaleKind> = fc
   .filter((reading) => reading.ok)
   .map(({ kind }) => kind);
 const anyKind = fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...KINDS) }, { weight: 1, arbitrary: declared });
+/** Those that are spelled alike on every tonic: chromatic and whole-tone scales go by what is usual on each. */
+const spelledAlike = anyKind.filter(({ family }) => family !== "chromatic" && family !== "whole-tone");
 const anyWay = fc.constantFrom<"up" | "down">("up", "down");
 
 /**
@@ -58,19 +60,21 @@ const lettersOf = (names: readonly NoteName[]) => names.map(({ letter }) => lett
 test("a scale's notes have the letters that its rule asks", () => {
   const runs = fc.property(anyTonic, anyKind, anyWay, (tonic, kind, way) => {
     const names = scaleNames(tonic, kind, way);
-    const degrees = degreesOf(kind, way);
+    const degrees = degreesOf(kind, way, tonic);
     // Seven notes: each letter once, in their order from the tonic.
     const fromTonic = [...LETTERS, ...LETTERS].slice(letterIndex(tonic.letter), letterIndex(tonic.letter) + 7);
     if (kind.family === "seven") expect(lettersOf(names)).toBe(fromTonic.join(""));
     // Any scale: as many letters above the tonic as the degree says, and never back.
     for (const [i, { step, semitones }] of degrees.entries()) {
-      expect(names[i]!.letter).toBe(fromTonic[step]);
+      expect(names[i]!.letter).toBe(fromTonic[modulo(step, 7)]);
       expect(modulo(pitchClass(names[i]!) - pitchClass(tonic), 12)).toBe(semitones);
-      if (i > 0) expect(step).toBeGreaterThanOrEqual(degrees[i - 1]!.step);
+      // The chromatic scale keeps its white keys natural: on Cbb, which sounds as Bb, the next is B.
+      const mayTurnBack = kind.family === "chromatic" && Math.abs(tonic.alter) > 1;
+      if (i > 0 && !mayTurnBack) expect(step).toBeGreaterThanOrEqual(degrees[i - 1]!.step);
     }
     // Of whole tones six letters, of octatonic scales all seven, of pentatonic ones five: none twice but where it must
     // be.
-    const most = { "whole-tone": 6, octatonic: 7, pentatonic: 5, blues: 5, chromatic: 7 } as Record<string, number>;
+    const most = { "whole-tone": 6, octatonic: 7, pentatonic: 5, blues: 5 } as Record<string, number>;
     if (most[kind.family]) expect(new Set(lettersOf(names)).size).toBe(most[kind.family]);
   });
   fc.assert(runs, { seed: 81, numRuns: MANY });
@@ -78,7 +82,7 @@ test("a scale's notes have the letters that its rule asks", () => {
 
 test("transposing and spelling commute: the notes of a scale moved are the scale of the note moved", () => {
   fc.assert(
-    fc.property(anyTonic, anyKind, anyWay, anyInterval, (tonic, kind, way, interval) => {
+    fc.property(anyTonic, spelledAlike, anyWay, anyInterval, (tonic, kind, way, interval) => {
       const moved = scaleNames(tonic, kind, way).map((name) => transposed(name, interval));
       expect(scaleNames(transposed(tonic, interval), kind, way)).toEqual(moved);
     }),
@@ -123,7 +127,7 @@ test("so they do for whole exercises in every pattern and span, note by note", (
   fc.assert(
     fc.property(
       anyTonic,
-      anyKind,
+      spelledAlike,
       anyFigure,
       anyReach,
       anyInterval,

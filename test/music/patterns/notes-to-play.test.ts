@@ -115,7 +115,7 @@ describe("scales that differ going down", () => {
   test("chromatic", () => {
     check(
       { subject: scale("G", "chromatic") },
-      "G4 G#4 A4 A#4 B4 C5 C#5 D5 D#5 E5 E#5 F#5 G5 F#5 F5 E5 Eb5 D5 Db5 C5 B4 Bb4 A4 Ab4 G4",
+      "G4 G#4 A4 A#4 B4 C5 C#5 D5 D#5 E5 F5 F#5 G5 Gb5 F5 E5 Eb5 D5 Db5 C5 B4 Bb4 A4 Ab4 G4",
     );
   });
 });

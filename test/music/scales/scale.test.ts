@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { parseNote, printName, printNote } from "../../../server/music/notes/note.ts";
+import { parseNote, pitchClass, printName, printNote } from "../../../server/music/notes/note.ts";
 import { kindById } from "../../../server/music/scales/kinds.ts";
 import {
   acceptsName,
@@ -57,25 +57,69 @@ describe("every other scale of test/reference/scales-other-and-arpeggios.json", 
   const forms: Readonly<Record<string, readonly [id: string, direction: "up" | "down"]>> = {
     "major pentatonic": ["major pentatonic", "up"],
     "minor pentatonic": ["minor pentatonic", "up"],
-    "whole tone": ["whole-tone", "up"],
     "minor blues flat5": ["blues", "down"],
     "minor blues sharp4": ["blues", "up"],
     "major blues": ["major blues", "up"],
     "octatonic half-whole": ["half-whole", "up"],
     "octatonic whole-half": ["whole-half", "up"],
-    "melodic chromatic up": ["chromatic", "up"],
-    "melodic chromatic down (listed low to high)": ["chromatic", "down"],
+  };
+  const spelled = (on: string, custom: "harmonic" | "melodic", way: "up" | "down") =>
+    chromaticSpellings(tonic(on))[custom][way].map(printName).join(" ");
+  const chromatic: Readonly<Record<string, (on: string) => string>> = {
+    "harmonic chromatic": (on) => spelled(on, "harmonic", "up"),
+    "melodic chromatic up": (on) => spelled(on, "melodic", "up"),
+    "melodic chromatic down (listed low to high)": (on) => spelled(on, "melodic", "down"),
   };
   const scaleRows = Object.entries(other.scales).filter(([name]) => !name.startsWith("arp "));
   test.each(scaleRows)("%s", (name, byTonic) => {
     for (const [on, expected] of Object.entries(byTonic)) {
       const form = forms[name];
       if (form) check(on, form[0], form[1], expected);
-      else expect(chromaticSpellings(tonic(on)).harmonic.up.map(printName).join(" "), `${on} ${name}`).toBe(expected);
+      else if (name !== "whole tone") expect(chromatic[name]!(on), `${on} ${name}`).toBe(expected);
     }
   });
-  test("only the harmonic chromatic scale goes by another door", () => {
-    expect(scaleRows.map(([name]) => name).filter((name) => !forms[name])).toEqual(["harmonic chromatic"]);
+  test("the whole-tone scale has the same pitches, and the same names unless they have a double accidental", () => {
+    for (const [on, expected] of Object.entries(other.scales["whole tone"])) {
+      const ours = scaleNames(tonic(on), kind("whole-tone"), "up");
+      if (!expected.includes("##")) check(on, "whole-tone", "up", expected);
+      expect(ours.map(pitchClass)).toEqual(names(expected).map(pitchClass));
+    }
+  });
+  // Common practice, no source: the diminished third where a player need not read a double sharp.
+  test("the whole-tone scale without double sharps (worked out by hand)", () => {
+    check("A", "whole-tone", "up", "A B C# D# F G");
+    check("E", "whole-tone", "up", "E F# G# A# C D");
+    check("B", "whole-tone", "up", "B C# D# F G A");
+    check("F#", "whole-tone", "up", "F# G# A# C D E");
+    check("Db", "whole-tone", "up", "Db Eb F G A B");
+  });
+});
+
+// As method books for winds print it: common practice, no source.
+describe("the chromatic scale as it is shown: white keys natural, sharps up, flats down (worked out by hand)", () => {
+  test("on the tonics of beginners' books", () => {
+    check("C", "chromatic", "up", "C C# D D# E F F# G G# A A# B");
+    check("C", "chromatic", "down", "C Db D Eb E F Gb G Ab A Bb B");
+    check("F", "chromatic", "up", "F F# G G# A A# B C C# D D# E");
+    check("F", "chromatic", "down", "F Gb G Ab A Bb B C Db D Eb E");
+    check("D", "chromatic", "down", "D Eb E F Gb G Ab A Bb B C Db");
+  });
+  test("the tonic keeps its own name", () => {
+    check("Bb", "chromatic", "up", "Bb B C C# D D# E F F# G G# A");
+    check("F#", "chromatic", "down", "F# G Ab A Bb B C Db D Eb E F");
+    check("Cb", "chromatic", "up", "Cb C C# D D# E F F# G G# A A#");
+    check("B#", "chromatic", "up", "B# C# D D# E F F# G G# A A# B");
+  });
+  test("on all 35 tonics no other white key has an accidental, and no key a double one", () => {
+    for (const letter of "CDEFGAB") {
+      for (const alter of [-2, -1, 0, 1, 2]) {
+        for (const way of ["up", "down"] as const) {
+          const [, ...others] = scaleNames({ letter: letter as "C", alter }, kind("chromatic"), way).map(printName);
+          const allowed = way === "up" ? /^([A-G]|[CDFGA]#)$/u : /^([A-G]|[DEGAB]b)$/u;
+          for (const name of others) expect(name, `${letter} ${alter} ${way}`).toMatch(allowed);
+        }
+      }
+    }
   });
 });
 
@@ -145,10 +189,10 @@ describe("sensible spellings (accept_rule of test/reference/scales-other-and-arp
     expect(verdict("blues", "C", "C D# F Gb G Bb")).toMatchObject({ ok: false, at: 1 });
     expect(verdict("major blues", "C", "C D D# E G A")).toMatchObject({ ok: false, at: 2 });
   });
-  test("chromatic: two conventions; any other spelling of the right keys is unusual", () => {
+  test("chromatic: three customs; any other spelling of the right keys is unusual", () => {
     for (const on of Object.keys(other.scales["harmonic chromatic"])) {
-      const { harmonic, melodic } = chromaticSpellings(tonic(on));
-      for (const list of [harmonic.up, melodic.up, melodic.down]) {
+      const { harmonic, melodic, plain } = chromaticSpellings(tonic(on));
+      for (const list of [plain.up, plain.down, harmonic.up, melodic.up, melodic.down]) {
         expect(sensibleSpelling(kind("chromatic"), tonic(on), list)).toEqual(usual);
       }
     }

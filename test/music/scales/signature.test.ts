@@ -101,7 +101,9 @@ describe("signatures of other scales", () => {
 
 test("a signature turns the letters of a major, natural minor or modal scale into its notes", () => {
   const raised = ["harmonic minor", "melodic minor", "jazz minor"];
-  const kinds = KINDS.filter(({ id, family }) => family === "seven" && !raised.includes(id));
+  const kinds = KINDS.filter(
+    ({ id, family, otherSignatures: others }) => family === "seven" && !others && !raised.includes(id),
+  );
   fc.assert(
     fc.property(fc.constantFrom(...TONICS), fc.constantFrom(...kinds), (on, of) => {
       const altered = scaleNames(on, of, "up").filter(({ alter }) => alter !== 0);

@@ -1,11 +1,21 @@
 import { expect, test } from "vitest";
+import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
 import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
-import { parseSteps, printSteps, type StepStyle, stepsOf } from "../../../server/music/scales/steps.ts";
+import {
+  centsOf,
+  printLike,
+  printSteps,
+  readSteps,
+  type StepStyle,
+  stepsOf,
+} from "../../../server/music/scales/steps.ts";
 
 /** A kind and its steps, in words. The formulas are common practice, no source. */
 function check(id: string, expected: string, style: StepStyle = "TS", direction: "up" | "down" = "up"): void {
   expect(printSteps(stepsOf(kindById(id)!, direction), style), id).toBe(expected);
 }
+
+const read = (words: string) => readSteps(words)?.steps;
 
 test("of scales", () => {
   check("major", "T T S T T T S");
@@ -34,22 +44,45 @@ test("every way of writing them is read", () => {
     "2 2 1 2 2 2 1",
     "2,2,1,2,2,2,1",
   ]) {
-    expect(parseSteps(words), words).toEqual(major);
+    expect(read(words), words).toEqual(major);
   }
-  for (const words of ["T S T T S A S", "T S T T S 3 S", "W H W W H A H", "2 1 2 2 1 3 1"]) {
-    expect(parseSteps(words), words).toEqual([2, 1, 2, 2, 1, 3, 1]);
+  for (const words of [
+    "T S T T S m3 S",
+    "t s t t s 3S s",
+    "TSTTSm3S",
+    "T S T T S A S",
+    "T S T T S 3 S",
+    "W H W W H A H",
+    "2 1 2 2 1 3 1",
+  ]) {
+    expect(read(words), words).toEqual([2, 1, 2, 2, 1, 3, 1]);
   }
 });
 
+test("what is answered looks like what was asked", () => {
+  const like = (words: string) => printLike(stepsOf(kindById("harmonic minor")!), readSteps(words)!);
+  expect(like("TTSTTTS")).toBe("TSTTSAS");
+  expect(like("t t s t t t s")).toBe("t s t t s a s");
+  expect(like("W-W-H-W-W-m3-H")).toBe("W-H-W-W-H-m3-H");
+  expect(like("2, 2, 1")).toBe("2, 1, 2, 2, 1, 3, 1");
+});
+
+test("in cents: of a scale that is declared so, and of the twelve keys", () => {
+  const reading = declaredKind("own", "cents 0 150 300 500 700 850 1000");
+  expect(reading.ok && centsOf(reading.kind)).toEqual([150, 150, 200, 200, 150, 150, 200]);
+  expect(centsOf(kindById("major")!)).toEqual([200, 200, 100, 200, 200, 200, 100]);
+  expect(readSteps("150 150 200")).toMatchObject({ style: "cents", steps: [150, 150, 200] });
+  expect(readSteps("cents 105.5 150 200")).toMatchObject({ style: "cents", steps: [105.5, 150, 200] });
+});
+
 test("mixed ways and other words are not", () => {
-  for (const words of ["", " - ", "T W S", "T 2 S", "T X", "2 0 1", "tone"])
-    expect(parseSteps(words), words).toBeUndefined();
+  for (const words of ["", " - ", "T W S", "T 2 S", "T X", "2 0 1", "tone"]) expect(read(words), words).toBeUndefined();
 });
 
 test("what is printed is read again, for every kind and style", () => {
   for (const kind of KINDS) {
     for (const style of ["TS", "WH", "digits"] as const) {
-      expect(parseSteps(printSteps(stepsOf(kind), style))).toEqual(stepsOf(kind));
+      expect(read(printSteps(stepsOf(kind), style))).toEqual(stepsOf(kind));
     }
   }
 });
