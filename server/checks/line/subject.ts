@@ -12,7 +12,7 @@ import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
 import { checkKey } from "../notes/key.ts";
 import { checkNoteList } from "../notes/note-list.ts";
-import { checkNotesInRange } from "../notes/range.ts";
+import { checkListInRange, checkNotesInRange, type NamedAt } from "../notes/range.ts";
 import { checkSignature } from "../notes/signature-claim.ts";
 import { checkSteps } from "../notes/step-claim.ts";
 import { isUnclosed, unclosedQuote } from "./entry-terms.ts";
@@ -107,7 +107,7 @@ function musicFindings(
   if (meaning.type === "figure") {
     const written = meaning.notes.filter((note): note is Note => note.octave !== undefined);
     return [
-      ...(instrument ? checkNotesInRange(written, instrument, subject, conventions.names) : []),
+      ...(instrument ? checkNotesInRange(written, instrument, namedAt(subject, text), conventions.names) : []),
       ...claimsOnNothing(entry),
     ];
   }
@@ -116,7 +116,7 @@ function musicFindings(
   if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry);
   return [
     ...checkKey(toPlay, subject, conventions.names),
-    ...rangeFindings(entry, conventions),
+    ...rangeFindings(entry, text, conventions),
     ...claimFindings(entry, toPlay, text, conventions),
   ];
 }
@@ -134,7 +134,7 @@ function claimsOnNothing({ source }: Entry): readonly Finding[] {
 }
 
 /** Only what the line names is held against the instrument: a span with notes, or so many octaves or notes. */
-function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): readonly Finding[] {
+function rangeFindings(entry: Entry, text: string, conventions: LineContext["conventions"]): readonly Finding[] {
   const span = entry.source.items.find((item) => item.meaning.type === "span");
   const conditions = entry.attempts[0]?.conditions;
   const stated = span ?? (entry.subject?.type === "scale" && entry.subject.to ? entry.source.subject : undefined);
@@ -143,7 +143,11 @@ function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): r
   if (!stated || !toPlay || !instrument || toPlay.reach?.type === "full range") return [];
   const { reach } = toPlay;
   const notes = reach?.type === "between" ? [reach.from, reach.to] : notesToPlay(toPlay).outOfRange;
-  return checkNotesInRange(notes, instrument, stated, conventions.names);
+  return checkNotesInRange(notes, instrument, namedAt(stated, text), conventions.names);
+}
+
+function namedAt({ start, end }: Item, line: string): NamedAt {
+  return { start, end, text: line.slice(start, end) };
 }
 
 function claimFindings(
@@ -162,8 +166,9 @@ function claimFindings(
     if (claim.type === "steps") return checkSteps(claim, subject, name, names);
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;
+    const played = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
     const patternName = entry.pattern && patternText(entry.pattern);
-    return checkNoteList(claim.notes, {
+    const found = checkNoteList(claim.notes, {
       subject,
       subjectText: name,
       pattern,
@@ -174,5 +179,10 @@ function claimFindings(
       instrument,
       names,
     });
+    // What is wrong on a note by itself says enough of it.
+    const mended = (at: number): boolean =>
+      found.some(({ start, end }) => start === claim.notes[at]!.start && end === claim.notes[at]!.end);
+    const others = claim.notes.filter((_, at) => !mended(at));
+    return played ? [...found, ...checkListInRange(others, played, names)] : found;
   });
 }

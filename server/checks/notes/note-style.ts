@@ -41,7 +41,8 @@ function hasOctave({ note }: ClaimedNote): boolean {
   return note?.octave !== undefined;
 }
 
-function hasStrokes(text: string): boolean {
+/** Whether the octave of a note, or of the last one of several, is told by strokes. */
+export function hasStrokes(text: string): boolean {
   return /['’‘′]$/u.test(text);
 }
 

@@ -42,19 +42,22 @@ function read(text: string, names: NoteNames): string | undefined {
 }
 
 describe("against LilyPond's names of notes (test/reference/note-names.json)", () => {
-  test.each(LANGUAGES)("every name of %s but those told above is read as its note, small or capital", (language, id) => {
-    const names = namesById(id)!;
-    const rows = Object.entries(reference.names[language]);
-    expect(rows).toHaveLength(35);
-    const skipped = NOT_READ[id]!.split(" ");
-    for (const [english, spellings] of rows)
-      for (const spelling of spellings)
-        for (const word of [spelling, spelling[0]!.toUpperCase() + spelling.slice(1)]) {
-          if (skipped.includes(spelling)) continue;
-          const found = noteOf(word, names)?.note;
-          expect(found && printName(found), `${language} ${word}`).toBe(printName(parseNote(english)!));
-        }
-  });
+  test.each(LANGUAGES)(
+    "every name of %s but those told above is read as its note, small or capital",
+    (language, id) => {
+      const names = namesById(id)!;
+      const rows = Object.entries(reference.names[language]);
+      expect(rows).toHaveLength(35);
+      const skipped = NOT_READ[id]!.split(" ");
+      for (const [english, spellings] of rows)
+        for (const spelling of spellings)
+          for (const word of [spelling, spelling[0]!.toUpperCase() + spelling.slice(1)]) {
+            if (skipped.includes(spelling)) continue;
+            const found = noteOf(word, names)?.note;
+            expect(found && printName(found), `${language} ${word}`).toBe(printName(parseNote(english)!));
+          }
+    },
+  );
 
   test.each(LANGUAGES)("those told above stand there in %s, and are no notes here", (language, id) => {
     const all = Object.values(reference.names[language]).flat<readonly string[][]>();
