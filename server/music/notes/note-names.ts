@@ -225,10 +225,7 @@ interface Syllabic {
   readonly minor: string;
 }
 
-function syllabic(
-  id: NamesId,
-  { called, stems, words, bare, further = [], major, minor }: Syllabic,
-): NoteNames {
+function syllabic(id: NamesId, { called, stems, words, bare, further = [], major, minor }: Syllabic): NoteNames {
   const spelled = new Map<string, NoteName>(further);
   for (const letter of LETTERS)
     for (const [sign, alter] of SIGN_WORDS) spelled.set(SYLLABLES[letter] + sign, { letter, alter });

@@ -47,6 +47,14 @@ describe("a scale or an arpeggio tells how its thirds and fifths stand in the jo
     );
   });
 
+  test("in a temperament of the journal's own, whose name is text", () => {
+    check(
+      'pitch A=415, "*Chapel* <organ>": 1 16/15 9/8 6/5 5/4 4/3 45/32 3/2 8/5 5/3 16/9 15/8',
+      "C arpeggio, slow",
+      "Tuning (A=415, \\*Chapel\\* &lt;organ&gt;), cents from pure: thirds pure; fifths pure",
+    );
+  });
+
   test("where all are alike, or pure", () => {
     check(
       "pitch A=442, just on E",
