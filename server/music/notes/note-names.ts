@@ -141,9 +141,21 @@ export function namesById(id: string): NoteNames | undefined {
   return NOTE_NAMES.find((names) => names.id === id || names.called.includes(id));
 }
 
-/** A note with its octave number: `Fis4`, `fa#4`. */
+/** A note with its octave number: `Fis4`, `fa#4`, `E𝄳4` for one between the keys. */
 export function noteText(note: NoteName & { readonly octave?: number }, names: NoteNames): string {
-  return `${names.name(note)}${note.octave ?? ""}`;
+  return `${nameBetween(note, names)}${note.octave ?? ""}`;
+}
+
+/** Quarter tones sharp and flat (Unicode 1D132, 1D133). */
+const HALF_SHARP = "𝄲";
+const HALF_FLAT = "𝄳";
+
+/** The name to the nearest quarter tone: `E𝄳` is halfway from E flat to E, `F𝄲` from F to F sharp. */
+export function nameBetween({ letter, alter, off = 0 }: NoteName, names: NoteNames): string {
+  const quarters = 2 * alter + Math.round(off / 50);
+  const whole = Math.trunc(quarters / 2);
+  const sign = quarters % 2 === 0 ? "" : quarters > 0 ? HALF_SHARP : HALF_FLAT;
+  return names.name({ letter, alter: whole }) + sign;
 }
 
 function withKeys(spoken: Spoken): NoteNames {

@@ -88,7 +88,7 @@ describe("nothing is told", () => {
     const head = 'pitch A=415, Vallotti\nscale "even": cents 0 150 300 500 700 850 1000';
     const text = `${head}\n2026-04-01 Wed\n"even" on D, slow\n`;
     const { markdown } = hoverAt(journalOf(text), URI, { line: 3, character: 2 }, { today: TODAY })!;
-    expect(markdown).toContain("Notes, to the nearest semitone: D ");
+    expect(markdown).toContain("Notes, to the nearest quarter tone: D ");
     expect(markdown).not.toContain("Tuning");
   });
 });
