@@ -1,4 +1,4 @@
-/** How long work may go on before others get a turn, in milliseconds: with a collection of garbage, less than a frame. */
+/** How long work may go on before others get a turn, in milliseconds: with garbage collected, less than a frame. */
 const SLICE = 4;
 
 /** Cuts long work into slices. Call `pause` often: it waits only when the slice is used up. */

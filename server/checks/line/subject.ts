@@ -6,7 +6,7 @@ import { subjectText } from "../../journal/subject-text.ts";
 import { type Note, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
-import type { EntryLine } from "../../syntax/line/line.ts";
+import type { ClaimedNote, EntryLine } from "../../syntax/line/line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
@@ -179,10 +179,11 @@ function claimFindings(
       instrument,
       names,
     });
-    // What is wrong on a note by itself says enough of it.
-    const mended = (at: number): boolean =>
-      found.some(({ start, end }) => start === claim.notes[at]!.start && end === claim.notes[at]!.end);
-    const others = claim.notes.filter((_, at) => !mended(at));
-    return played ? [...found, ...checkListInRange(others, played, names)] : found;
+    return played ? [...found, ...checkListInRange(untold(claim.notes, found), played, names)] : found;
   });
+}
+
+/** What is wrong on a note by itself says enough of it. */
+function untold(notes: readonly ClaimedNote[], found: readonly Finding[]): readonly ClaimedNote[] {
+  return notes.filter((note) => !found.some(({ start, end }) => start === note.start && end === note.end));
 }

@@ -52,10 +52,10 @@ export interface EasierStep {
 
 /**
  * What makes a step hard, each added as often as it is there: `cost` = fingers + 3 contrary + thumb + 2 half holes + 2
- * register + 2 third register + 4 bell. The weights are judgement (common practice, no source): fingers that go the same
- * way are soonest even, those that go against each other last; a half hole, a pinched thumb and the breath for the third
- * register have to be aimed; for the bell the whole instrument moves. They order steps on one instrument, and measure
- * nothing: no unit, no player, no tempo.
+ * register + 2 third register + 4 bell. The weights are judgement (common practice, no source): fingers that go the
+ * same way are soonest even, those that go against each other last; a half hole, a pinched thumb and the breath for the
+ * third register have to be aimed; for the bell the whole instrument moves. They order steps on one instrument, and
+ * measure nothing: no unit, no player, no tempo.
  */
 export const WEIGHTS = {
   finger: 1,

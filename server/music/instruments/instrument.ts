@@ -12,7 +12,7 @@ export interface Instrument {
   readonly sounding: Interval;
   /** Why an end of the range is not to be taken as firm. */
   readonly soft?: string;
-  /** By how many semitones beyond an end nothing is said, where handbooks or instruments differ; `soft` says of what. */
+  /** By how many semitones beyond an end nothing is said, where handbooks or instruments differ; `soft` tells why. */
   readonly leeway?: { readonly below?: number; readonly above?: number };
   /** Of a recorder; baroque where nothing is said. */
   readonly fingering?: FingeringSystem;

@@ -16,7 +16,7 @@ function quoted(word: string): string {
   return `\`${word.slice(0, 40)}\``;
 }
 
-/** Cents of `701.955` or `3/2`; of a whole number as a ratio, where the list began with one. Undefined for other words. */
+/** Cents of `701.955`, `3/2`, or `2` where the list began with a ratio; undefined for other words. */
 function centsIn(word: string, ratios: boolean): number | undefined {
   const [, over, under] = /^([1-9]\d{0,8})\/([1-9]\d{0,8})$/.exec(word) ?? [];
   if (over !== undefined) return centsOf(Number(over) / Number(under));
@@ -25,9 +25,9 @@ function centsIn(word: string, ratios: boolean): number | undefined {
 }
 
 /**
- * A temperament that a journal declares: twelve keys from C to B, each in cents above C (`0 76.0 193.2 …`) or as a ratio
- * with it (`1 16/15 9/8 …`). Spaces or commas part the words; `cents` or `ratios` may stand first, and a closing `1200`
- * or `2/1` adds nothing.
+ * A temperament that a journal declares: twelve keys from C to B, each in cents above C (`0 76.0 193.2 …`) or as a
+ * ratio with it (`1 16/15 9/8 …`). Spaces or commas part the words; `cents` or `ratios` may stand first, and a closing
+ * `1200` or `2/1` adds nothing.
  */
 export function declaredTemperament(name: string, text: string): DeclaredTemperament {
   const words = text.split(/[\s,]+/u).filter((word) => word !== "");
