@@ -3,7 +3,9 @@ import { AT_PITCH, OCTAVE_LOWER } from "./transposition.ts";
 
 /**
  * Bowed and plucked strings as written: `professional_written` in test/reference/instrument-ranges.json, and of those
- * that are not there in instrument-ranges-more.json. Top notes depend on player and instrument.
+ * that are not there in instrument-ranges-more.json. Top notes depend on player and instrument. C2 of the double bass
+ * and A1 of the lute are the data set's own for `contrabass` and `lute`; where frets end follows from its strings; that
+ * a bass viol may have six strings is from memory.
  */
 export const STRINGS: readonly Instrument[] = [
   {
