@@ -13,8 +13,8 @@ import {
 
 /**
  * Brass as written: `professional_written` in test/reference/instrument-ranges.json, and of those that are not there in
- * instrument-ranges-more.json. Top notes depend on player and instrument. F#2 of the horn is `second` there, its C2 that
- * of music21 (class Horn); C2 of the trombone is the data set's own for `trombone`. In which clef a euphonium or a
+ * instrument-ranges-more.json. Top notes depend on player and instrument. F#2 of the horn is `second` there, its C2 is
+ * music21's (class Horn); C2 of the trombone is the data set's own for `trombone`. In which clef a euphonium or a
  * baritone horn is read depends on the band.
  */
 export const BRASS: readonly Instrument[] = [
