@@ -191,20 +191,21 @@ function variants(): Phrase[] {
   return VARIANTS.map(({ id, names, sentence }) => ({ words: names, meaning: { type: "variant", id }, sentence }));
 }
 
-/** `piano` by itself is how softly it is played. */
-const BEHIND_ON = ["piano"];
+/** `piano` by itself is how softly it is played; a treble is a clef, and a descant a part of a hymn. */
+const BEHIND_ON = ["piano", "pianoforte", "treble", "descant"];
 
 /** Of a name with a flat in it also the form in words: `clarinet in B flat`. */
 function instruments(): Phrase[] {
-  return INSTRUMENTS.map(({ id, names }) => ({
-    words: [...names, ...names.filter((name) => FLAT.test(name)).map((name) => name.replace(FLAT, "$1 flat"))],
-    meaning: {
-      type: "instrument",
-      id,
-      declared: false,
-      ...(BEHIND_ON.includes(id) ? ({ behindOn: true } as const) : {}),
-    },
-  }));
+  return INSTRUMENTS.flatMap(({ id, names }) => {
+    const words = [...names, ...names.filter((name) => FLAT.test(name)).map((name) => name.replace(FLAT, "$1 flat"))];
+    const meaning = { type: "instrument", id, declared: false } as const;
+    const behind = words.filter((word) => BEHIND_ON.includes(word));
+    const free = words.filter((word) => !BEHIND_ON.includes(word));
+    return [
+      ...(free.length > 0 ? [{ words: free, meaning }] : []),
+      ...(behind.length > 0 ? [{ words: behind, meaning: { ...meaning, behindOn: true as const } }] : []),
+    ];
+  });
 }
 
 const FLAT = /\b([A-G])b\b/;

@@ -6,14 +6,14 @@ import { subjectText } from "../../journal/subject-text.ts";
 import { type Note, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
-import type { EntryLine } from "../../syntax/line/line.ts";
+import type { ClaimedNote, EntryLine } from "../../syntax/line/line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement, type Stretch } from "../finding.ts";
 import { checkKey } from "../notes/key.ts";
 import { checkNoteList } from "../notes/note-list.ts";
 import { checkOtherMinor, type OpenSubject } from "../notes/other-scale.ts";
-import { checkNotesInRange } from "../notes/range.ts";
+import { checkListInRange, checkNotesInRange, type NamedAt } from "../notes/range.ts";
 import { checkSignature } from "../notes/signature-claim.ts";
 import { checkSteps } from "../notes/step-claim.ts";
 import { isUnclosed, unclosedQuote } from "./entry-terms.ts";
@@ -114,7 +114,7 @@ function musicFindings(
   if (meaning.type === "figure" || meaning.type === "technique") {
     const written = (meaning.notes ?? []).filter((note): note is Note => note.octave !== undefined);
     return [
-      ...(instrument ? checkNotesInRange(written, instrument, subject, conventions.names) : []),
+      ...(instrument ? checkNotesInRange(written, instrument, namedAt(subject, text), conventions.names) : []),
       ...claimsOnNothing(entry),
     ];
   }
@@ -123,7 +123,7 @@ function musicFindings(
   if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry);
   return [
     ...checkKey(toPlay, subject, conventions.names),
-    ...rangeFindings(entry, conventions),
+    ...rangeFindings(entry, text, conventions),
     ...claimFindings(entry, toPlay, text, conventions),
   ];
 }
@@ -149,7 +149,7 @@ function claimsOnNothing({ source }: Entry): readonly Finding[] {
 }
 
 /** Only what the line names is held against the instrument: a span with notes, or so many octaves or notes. */
-function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): readonly Finding[] {
+function rangeFindings(entry: Entry, text: string, conventions: LineContext["conventions"]): readonly Finding[] {
   const span = entry.source.items.find((item) => item.meaning.type === "span");
   const conditions = entry.attempts[0]?.conditions;
   const stated = span ?? (entry.subject?.type === "scale" && entry.subject.to ? entry.source.subject : undefined);
@@ -158,7 +158,11 @@ function rangeFindings(entry: Entry, conventions: LineContext["conventions"]): r
   if (!stated || !toPlay || !instrument || toPlay.reach?.type === "full range") return [];
   const { reach } = toPlay;
   const notes = reach?.type === "between" ? [reach.from, reach.to] : notesToPlay(toPlay).outOfRange;
-  return checkNotesInRange(notes, instrument, stated, conventions.names);
+  return checkNotesInRange(notes, instrument, namedAt(stated, text), conventions.names);
+}
+
+function namedAt({ start, end }: Item, line: string): NamedAt {
+  return { start, end, text: line.slice(start, end) };
 }
 
 function claimFindings(
@@ -189,8 +193,9 @@ function claimFindings(
       return orOtherMinor(claim, "steps", (beside) => checkSteps(claim, beside, name, names, conditions?.direction));
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;
+    const played = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
     const patternName = entry.pattern && patternText(entry.pattern);
-    return orOtherMinor(claim, "notes", (beside) =>
+    const found = orOtherMinor(claim, "notes", (beside) =>
       checkNoteList(claim.notes, {
         subject: beside,
         subjectText: name,
@@ -203,5 +208,11 @@ function claimFindings(
         names,
       }),
     );
+    return played ? [...found, ...checkListInRange(untold(claim.notes, found), played, names)] : found;
   });
+}
+
+/** What is wrong on a note by itself says enough of it. */
+function untold(notes: readonly ClaimedNote[], found: readonly Finding[]): readonly ClaimedNote[] {
+  return notes.filter((note) => !found.some(({ start, end }) => start === note.start && end === note.end));
 }

@@ -5,7 +5,7 @@ import type { AlignmentStep } from "./alignment.ts";
 import type { BestReading } from "./best-reading.ts";
 import { type ClaimedExercise, type ExpectedNote, patternName } from "./claimed-exercise.ts";
 import { belongs, reason, wayOf } from "./note-reasons.ts";
-import { type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
+import { hasStrokes, type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
 import { chordName, scaleName } from "./subject-name.ts";
 
 /** All that a finding on a list is made from. */
@@ -107,14 +107,18 @@ function spellingMessage({ claimed, best, style }: Compared, typed: ClaimedNote,
 }
 
 function octaveMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
+  const strokes = hasStrokes(typed.text);
   const right = expectedText(compared, expected, {
     ...compared.style,
-    octaves: "numbers",
-    lower: false,
+    octaves: strokes ? "strokes" : "numbers",
+    lower: strokes && /^\p{Ll}/u.test(typed.text),
     spelling: "plain",
   });
   const wrong = quoted(typed.text);
-  const hint = "BC".includes(expected.note.letter) ? " Octave numbers change from B to C." : "";
+  const [last, first] = (["B", "C"] as const).map((letter) => shownName({ letter, alter: 0 }, compared.style));
+  const hint = "BC".includes(expected.note.letter)
+    ? ` ${strokes ? "Octaves" : "Octave numbers"} change from ${last} to ${first}.`
+    : "";
   return `${wrong} is the right note in the wrong octave: ${right} belongs here.${hint}`;
 }
 

@@ -41,7 +41,8 @@ function hasOctave({ note }: ClaimedNote): boolean {
   return note?.octave !== undefined;
 }
 
-function hasStrokes(text: string): boolean {
+/** Whether the octave of a note, or of the last one of several, is told by strokes. */
+export function hasStrokes(text: string): boolean {
   return /['’‘′]$/u.test(text);
 }
 
@@ -75,7 +76,9 @@ export function writtenNote(written: Note, style: NoteStyle): string {
   const spelling = octaves !== "none" && style.spelling === "words" ? "plain" : style.spelling;
   const english = names.words === null;
   const name = english ? note.letter + accidentals(note.alter, spelling, cross) : names.name(note, spelling);
-  return cased(name, lower, names) + octaveText(note.octave, octaves);
+  const octave = octaveText(note.octave, octaves);
+  // In English strokes are read behind small letters.
+  return cased(name, lower || (english && octave.startsWith("'")), names) + octave;
 }
 
 /** Small letters stay small in a name, and syllables as they are shown. */

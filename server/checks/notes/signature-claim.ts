@@ -1,4 +1,5 @@
-import { type ChordKind, chordById } from "../../music/chords/chord.ts";
+import { chordById } from "../../music/chords/chord.ts";
+import type { ChordKind } from "../../music/chords/chord-kinds.ts";
 import { chordSignature, leadingSignature } from "../../music/chords/chord-signature.ts";
 import { fifthsOf, type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";

@@ -1,4 +1,4 @@
-import { stepInWords } from "../../features/explain/finger-words.ts";
+import { easierInWords, stepInWords } from "../../features/explain/finger-words.ts";
 import { hardestSteps } from "../../music/fingering/finger-change.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
@@ -19,7 +19,9 @@ export function fingerRows(
   if (!instrument || instrument.family === "voice") return [];
   const declared: readonly Row[] = halfHoles.length ? [["half holes", halfHoles.join(" ")]] : [];
   if (fingersUnknown) return [["hardest step", fingersUnknown], ...declared];
-  const hardest = hardestSteps(played, instrument, 1).map((step): Row => ["hardest step", stepInWords(step, names)]);
+  const hardest = hardestSteps(played, instrument, 1).map(
+    (step): Row => ["hardest step", [stepInWords(step, names), ...easierInWords(step, names)].join("; ")],
+  );
   const doubtful = fingerings.filter(({ confidence }) => confidence !== "high").map(doubtText);
   return [
     ...hardest,

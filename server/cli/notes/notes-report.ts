@@ -1,7 +1,7 @@
 import { collectionOf, relatedNames } from "../../features/explain/related-words.ts";
 import { chordWords, subjectText } from "../../journal/subject-text.ts";
 import { areInCents } from "../../music/notes/degree.ts";
-import { modulo, type Note, type NoteName, pitchClass, transposed } from "../../music/notes/note.ts";
+import { type Note, type NoteName, pitchClass, transposed } from "../../music/notes/note.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { type NotesToPlay, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import { otherSignature } from "../../music/scales/related-keys.ts";
@@ -132,19 +132,14 @@ function kindText(subject: ExerciseRead["subject"]): string {
  * How far each sounding note lies from equal temperament. A declared scale in cents keeps its own distances from its
  * tonic, and the tonic is tempered.
  */
-function centsOf(
-  { degrees, sounding }: NotesToPlay,
-  { input: { subject, instrument }, tuning }: ExerciseRead,
-): number[] {
+function centsOf({ sounding }: NotesToPlay, { input: { subject, instrument }, tuning }: ExerciseRead): number[] {
   const keys = centsFromEqual(tuning.temperament);
   const onKey = (name: NoteName): number => keys[pitchClass(name)]!;
   if (subject.type === "chord") return sounding.map(onKey);
   const { tonic, kind } = subject;
+  if (!areInCents(kind.degrees)) return sounding.map(onKey);
   const tempered = onKey(instrument ? transposed(tonic, instrument.sounding) : tonic);
-  return sounding.map((note, i) => {
-    const own = kind.degrees[modulo(degrees[i]! - 1, kind.degrees.length)]!;
-    return own.cents === undefined ? onKey(note) : tempered + own.cents - 100 * own.semitones;
-  });
+  return sounding.map(({ off = 0 }) => tempered + off);
 }
 
 /** Zero is never negative. */

@@ -96,7 +96,7 @@ function stepsText({ steps, stepsInCents }: NotesReport): string {
 /** Each note that sounds once, in the order of playing. */
 function frequenciesText({ sounding, frequencies, pitch, temperament }: NotesReport): string {
   const each = new Map(sounding.map((note, i) => [note, `${note} ${frequencies[i]!.toFixed(1)}`]));
-  const name = temperament === "equal" ? "equal temperament" : temperament;
+  const name = temperament === "equal" ? "equal temperament" : printable(temperament);
   return `${[...each.values()].join(", ")} Hz (A=${pitch}, ${name})`;
 }
 

@@ -11,7 +11,15 @@ export function stepInWords(step: HardStep, names: NoteNames, mark: (fingering: 
 }
 
 /** What moves: `2 fingers, in contrary motion`. */
-export function movementInWords({ fingers, contrary, thumb, halfHole, register, bell }: Movement): string {
+export function movementInWords({
+  fingers,
+  contrary,
+  thumb,
+  halfHoles,
+  register,
+  thirdRegister,
+  bell,
+}: Movement): string {
   const moved = [
     ...(fingers > 0 ? [`${fingers} ${fingers === 1 ? "finger" : "fingers"}`] : []),
     ...(thumb ? ["the thumb"] : []),
@@ -20,8 +28,8 @@ export function movementInWords({ fingers, contrary, thumb, halfHole, register, 
   return [
     moved.join(" and "),
     ...(contrary ? ["in contrary motion"] : []),
-    ...(halfHole ? ["with a half hole"] : []),
-    ...(register ? ["into the other register"] : []),
+    ...(halfHoles > 0 ? [halfHoles === 1 ? "with a half hole" : `with ${halfHoles} half holes`] : []),
+    ...(thirdRegister ? ["over the edge of the third register"] : register ? ["into the other register"] : []),
   ].join(", ");
 }
 
@@ -46,6 +54,24 @@ export function doubtsOf({ from, to, confidence }: HardStep, names: NoteNames): 
       ? [`${noteText(note, names)} has other fingerings too`]
       : [`the fingering of ${noteText(note, names)} is uncertain and differs by maker`];
   });
+}
+
+/**
+ * `easier with 0 -23 ---- for E5: 1 finger (so the Recorder Home Page and a blog's chart)`, where a chart has such a
+ * fingering; `mark` sets it off from the words.
+ */
+export function easierInWords(
+  { easier }: Pick<HardStep, "easier">,
+  names: NoteNames,
+  mark: (fingering: string) => string = String,
+): readonly string[] {
+  if (!easier) return [];
+  const { movement, instead } = easier;
+  const others = instead.map(
+    ({ note, fingering }) => `${mark(printFingering(fingering))} for ${noteText(note, names)}`,
+  );
+  const charts = [...new Set(instead.flatMap(({ fingering }) => fingering.charts))];
+  return [`easier with ${listed(others)}: ${movementInWords(movement)} (so ${listed(charts)})`];
 }
 
 /** Why finger changes are not told of a recorder; undefined where they are, and for any other instrument. */

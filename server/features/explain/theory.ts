@@ -4,7 +4,7 @@ import { subjectToPlay } from "../../journal/entry-exercise.ts";
 import { chordById } from "../../music/chords/chord.ts";
 import { areInCents } from "../../music/notes/degree.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
-import type { NoteNames } from "../../music/notes/note-names.ts";
+import { type NoteNames, nameBetween } from "../../music/notes/note-names.ts";
 import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { describeFifths, signatureAccidentals } from "../../music/scales/signature.ts";
 import { centsOf, printSteps, stepsOf } from "../../music/scales/steps.ts";
@@ -29,7 +29,7 @@ const MOST_NOTES = 64;
 
 /** Names of notes, parted by spaces; a long row is cut. */
 export function notesInRow(notes: readonly NoteName[], names: NoteNames): string {
-  return cutRow(notes.map((note) => names.name(note)));
+  return cutRow(notes.map((note) => nameBetween(note, names)));
 }
 
 /** A row of words, cut where it is too long to be read. */
@@ -82,14 +82,13 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
 
 function notesOf(input: WhatToPlay, names: NoteNames): string[] {
   const { subject } = input;
-  const title =
-    subject.type === "scale" && areInCents(subject.kind.degrees) ? "Notes, to the nearest semitone" : "Notes";
+  const nearest = subject.type === "scale" && areInCents(subject.kind.degrees) ? ", to the nearest quarter tone" : "";
   const { up, down } = notesToPlay({ ...input, pattern: "straight", variant: undefined, direction: "up" });
   const rising = notesInRow(up, names);
   if (rising === "") return [];
   const falling = notesInRow(down.toReversed(), names);
-  if (falling === rising) return [`${title}: ${rising}`];
-  return [`Notes going up: ${rising}`, `Going down: ${notesInRow(down, names)}`];
+  if (falling === rising) return [`Notes${nearest}: ${rising}`];
+  return [`Notes going up${nearest}: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
 function signatureOf({ subject }: WhatToPlay, telling: Telling): string[] {

@@ -15,6 +15,7 @@ import {
   temperamentText,
   wolves,
 } from "../../music/tuning/temperament.ts";
+import { escapedExtract } from "./markdown.ts";
 
 /**
  * How far the thirds and fifths of a scale or chord stand from pure, in one line of Markdown; nothing in equal
@@ -33,9 +34,12 @@ export function tuningOf(
   return told.length > 0 ? [`Tuning (${tuningText(tuning, names)}), cents from pure: ${told.join("; ")}`] : [];
 }
 
+/** The most characters of a name that a journal gives its temperament. */
+const LONGEST_NAME = 60;
+
 /** `A=415, Vallotti`. */
 function tuningText({ a, temperament }: Tuning, names: NoteNames): string {
-  const name = temperamentText(temperament, names.name);
+  const name = escapedExtract(temperamentText(temperament, names.name), LONGEST_NAME);
   return `A=${a}, ${temperament.id === "equal" ? "equal temperament" : name}`;
 }
 

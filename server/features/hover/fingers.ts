@@ -2,7 +2,7 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { entrySteps } from "../explain/entry-steps.ts";
-import { doubtsOf, stepInWords } from "../explain/finger-words.ts";
+import { doubtsOf, easierInWords, stepInWords } from "../explain/finger-words.ts";
 
 /**
  * The hardest step of what an entry plays on a recorder, as one paragraph of Markdown; none for any other instrument.
@@ -19,7 +19,9 @@ export function hardestStepHover(
   if (!found) return [];
   if (!found.known) return [`Hardest step: ${found.why}.`];
   return found.steps.map((step) => {
-    const words = stepInWords(step, journal.names, (fingering) => `\`${fingering}\``);
-    return `Hardest step: ${[words, ...doubtsOf(step, journal.names)].join("; ")}.`;
+    const inTicks = (fingering: string): string => `\`${fingering}\``;
+    const { names } = journal;
+    const words = [stepInWords(step, names, inTicks), ...easierInWords(step, names, inTicks), ...doubtsOf(step, names)];
+    return `Hardest step: ${words.join("; ")}.`;
   });
 }

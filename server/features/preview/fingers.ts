@@ -5,7 +5,7 @@ import type { HardStep } from "../../music/fingering/finger-change.ts";
 import { printFingering } from "../../music/fingering/fingering.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { entrySteps } from "../explain/entry-steps.ts";
-import { doubtsOf, fingeringInWords, movementInWords } from "../explain/finger-words.ts";
+import { doubtsOf, easierInWords, fingeringInWords, movementInWords } from "../explain/finger-words.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { sentence } from "./text.ts";
 
@@ -34,6 +34,6 @@ function shownStep(step: HardStep, names: NoteNames): PreviewStep {
       chart: printFingering(step.fingerings[i]!),
       words: fingeringInWords(step.fingerings[i]!),
     })),
-    doubts: doubtsOf(step, names).map(sentence),
+    doubts: [...easierInWords(step, names), ...doubtsOf(step, names)].map(sentence),
   };
 }

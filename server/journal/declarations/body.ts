@@ -59,3 +59,11 @@ export function trimmed(
   const start = from + (text.length - text.trimStart().length);
   return { text: text.trim(), start, end: Math.max(start, from + text.trimEnd().length) };
 }
+
+/** Where the n-th word of a text stands, from 0; the whole text where it has not so many. */
+export function wordAt(text: string, n: number, offset: number): { readonly start: number; readonly end: number } {
+  const word = [...text.matchAll(/[^\s,]+/g)][n];
+  return word
+    ? { start: offset + word.index, end: offset + word.index + word[0].length }
+    : { start: offset, end: offset + text.length };
+}

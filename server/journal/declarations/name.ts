@@ -1,6 +1,6 @@
 import { parseCell } from "../../music/patterns/cell.ts";
 import { declaredKind } from "../../music/scales/declared-kind.ts";
-import { afterColon, quotedName, trimmed } from "./body.ts";
+import { afterColon, quotedName, trimmed, wordAt } from "./body.ts";
 import { type Body, fault, type Reading } from "./declared.ts";
 import { TONGUINGS, tonguingOf } from "./tonguing.ts";
 import { VERDICTS, verdictOf } from "./verdict.ts";
@@ -65,12 +65,4 @@ export function readScale(body: Body): Reading {
   if (reading.ok) return { declared: { type: "scale", name, kind: reading.kind }, faults: [] };
   const at = rest.text ? wordAt(rest.text, reading.at, rest.start) : { start: body.start - body.word.length, end };
   return { declared: { type: "scale", name }, faults: [fault(at, reading.reason)] };
-}
-
-/** Where the n-th word of a text stands, from 0; the whole text where it has not so many. */
-function wordAt(text: string, n: number, offset: number): { readonly start: number; readonly end: number } {
-  const word = [...text.matchAll(/[^\s,]+/g)][n];
-  return word
-    ? { start: offset + word.index, end: offset + word.index + word[0].length }
-    : { start: offset, end: offset + text.length };
 }

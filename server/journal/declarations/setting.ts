@@ -1,15 +1,16 @@
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import { midi } from "../../music/notes/note.ts";
 import { NOTE_NAMES, namesById } from "../../music/notes/note-names.ts";
+import { declaredTemperament } from "../../music/tuning/declared-temperament.ts";
 import { readTemperament, TEMPERAMENT_SPELLINGS } from "../../music/tuning/read-temperament.ts";
 import { EQUAL } from "../../music/tuning/temperament.ts";
 import type { Part } from "../../syntax/line/cut.ts";
 import { fold, phraseKey } from "../../syntax/words/fold.ts";
 import type { MeaningOf } from "../../syntax/words/meaning.ts";
 import { noteAt } from "../../syntax/words/note-word.ts";
-import { tokenise } from "../../syntax/words/token.ts";
+import { isQuote, tokenise } from "../../syntax/words/token.ts";
 import { instrumentsMeant } from "../instrument-names.ts";
-import { afterColon, bodyItems, bodyParts, quotedName, trimmed } from "./body.ts";
+import { afterColon, bodyItems, bodyParts, quotedName, trimmed, wordAt } from "./body.ts";
 import { type Body, type Fault, fault, type Reading } from "./declared.ts";
 import { readFingering, readHalfHoles } from "./fingering.ts";
 
@@ -90,7 +91,7 @@ function ownInstrument(body: Body): Reading {
   return { declared: { type: "instrument", id: name, instrument }, faults: beyond };
 }
 
-/** `pitch A=415`, `pitch A=415, Vallotti`. */
+/** `pitch A=415`, `pitch A=415, Vallotti`, `pitch A=415, "Chapel organ": 0 76.0 193.2 …`. */
 export function readPitch(body: Body): Reading {
   const [first, second, third] = bodyParts(body, afterColon(body, body.start));
   const match = first && PITCH.exec(body.text.slice(first.start, first.end));
@@ -99,6 +100,7 @@ export function readPitch(body: Body): Reading {
   if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
     return { faults: [fault(first!, `A is anything from ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
   if (!second) return { declared: { type: "pitch", a, temperament: EQUAL }, faults: [] };
+  if (isQuote(body.text[second.start] ?? "")) return ownTemperament(body, a, second.start);
   const more = third ? [fault(third, "nothing belongs after the temperament")] : [];
   const read = readTemperament(body.text.slice(second.start, second.end));
   if (read.ok) return { declared: { type: "pitch", a, temperament: read.temperament }, faults: more };
@@ -108,6 +110,17 @@ export function readPitch(body: Body): Reading {
     declared: { type: "pitch", a, temperament: EQUAL },
     faults: [fault({ start, end: second.end }, read.reason, near), ...more],
   };
+}
+
+function ownTemperament(body: Body, a: number, from: number): Reading {
+  const { name, end, faults } = quotedName({ ...body, start: from });
+  const equal = { type: "pitch", a, temperament: EQUAL } as const;
+  if (name === undefined) return { declared: equal, faults };
+  const rest = trimmed(body, afterColon(body, end));
+  const reading = declaredTemperament(name, rest.text);
+  if (reading.ok) return { declared: { type: "pitch", a, temperament: reading.temperament }, faults: [] };
+  const at = rest.text ? wordAt(rest.text, reading.at, rest.start) : { start: from, end };
+  return { declared: equal, faults: [fault(at, reading.reason)] };
 }
 
 const PITCH = /^(?:A4?\s*=?\s*)?(\d{1,4}(?:\.\d+)?)(?:\s*hz)?$/i;

@@ -1,7 +1,14 @@
 import { type Instrument, isInRange, type Range } from "../instruments/instrument.ts";
 import { midi, type Note } from "../notes/note.ts";
 import type { NotesToPlay } from "../patterns/notes-to-play.ts";
-import { type Confidence, type Cover, type Fingering, fingeringOf } from "./fingering.ts";
+import {
+  type Alternative,
+  type Confidence,
+  type Cover,
+  type FingeredNote,
+  type Fingering,
+  fingeringOf,
+} from "./fingering.ts";
 
 /** What has to move from one fingering to another. It is the same in both directions. */
 export interface Movement {
@@ -11,10 +18,12 @@ export interface Movement {
   readonly contrary: boolean;
   /** Whether the thumb moves between closed, pinched and open. */
   readonly thumb: boolean;
-  /** Whether a finger comes to a half hole or leaves one. */
-  readonly halfHole: boolean;
+  /** How many fingers come to a half hole or leave one. */
+  readonly halfHoles: number;
   /** Whether one note is pinched and the other is not, so that the air changes with the thumb. */
   readonly register: boolean;
+  /** Whether one note lies in the third register and the other does not. */
+  readonly thirdRegister: boolean;
   /** Whether the bell is closed or opened. */
   readonly bell: boolean;
   /** See `WEIGHTS`. */
@@ -31,15 +40,32 @@ export interface FingerChange extends Movement {
 export interface HardStep extends FingerChange {
   readonly fingerings: readonly [from: Fingering, to: Fingering];
   readonly confidence: readonly [from: Confidence, to: Confidence];
+  /** With another fingering of one note or both, where a chart has one with which less moves. */
+  readonly easier?: EasierStep;
+}
+
+export interface EasierStep {
+  readonly movement: Movement;
+  /** The notes that are fingered otherwise than usual, and the charts that do so. */
+  readonly instead: readonly { readonly note: Note; readonly fingering: Alternative }[];
 }
 
 /**
- * What makes a step hard, each added where it is there: `cost` = fingers + 3 contrary + thumb + 2 half hole + 2
- * register + 4 bell. The weights are judgement (common practice, no source): fingers that go the same way are soonest
- * even, those that go against each other last; a half hole and a pinched thumb have to be aimed; for the bell the whole
- * instrument moves. They order steps on one instrument, and measure nothing: no unit, no player, no tempo.
+ * What makes a step hard, each added as often as it is there: `cost` = fingers + 3 contrary + thumb + 2 half holes + 2
+ * register + 2 third register + 4 bell. The weights are judgement (common practice, no source): fingers that go the
+ * same way are soonest even, those that go against each other last; a half hole, a pinched thumb and the breath for the
+ * third register have to be aimed; for the bell the whole instrument moves. They order steps on one instrument, and
+ * measure nothing: no unit, no player, no tempo.
  */
-export const WEIGHTS = { finger: 1, contrary: 3, thumb: 1, halfHole: 2, register: 2, bell: 4 } as const;
+export const WEIGHTS = {
+  finger: 1,
+  contrary: 3,
+  thumb: 1,
+  halfHole: 2,
+  register: 2,
+  thirdRegister: 2,
+  bell: 4,
+} as const;
 
 export function movementBetween(from: Fingering, to: Fingering): Movement {
   const moved = to.holes.flatMap((cover, i) => (cover === from.holes[i] ? [] : [[from.holes[i]!, cover] as const]));
@@ -48,8 +74,9 @@ export function movementBetween(from: Fingering, to: Fingering): Movement {
     fingers: moved.length,
     contrary: ways.includes("lifts") && ways.includes("closes"),
     thumb: from.thumb !== to.thumb,
-    halfHole: moved.some((covers) => covers.includes("half")),
+    halfHoles: moved.filter((covers) => covers.includes("half")).length,
     register: (from.thumb === "half") !== (to.thumb === "half"),
+    thirdRegister: from.thirdRegister !== to.thirdRegister,
     bell: from.bell !== to.bell,
   };
   return { ...parts, cost: costOf(parts) };
@@ -60,8 +87,9 @@ function costOf(parts: Omit<Movement, "cost">): number {
     WEIGHTS.finger * parts.fingers +
     WEIGHTS.contrary * Number(parts.contrary) +
     WEIGHTS.thumb * Number(parts.thumb) +
-    WEIGHTS.halfHole * Number(parts.halfHole) +
+    WEIGHTS.halfHole * parts.halfHoles +
     WEIGHTS.register * Number(parts.register) +
+    WEIGHTS.thirdRegister * Number(parts.thirdRegister) +
     WEIGHTS.bell * Number(parts.bell)
   );
 }
@@ -76,7 +104,7 @@ type Fingered = Pick<Instrument, "family" | "fingering" | "low">;
 
 /** Every step of an exercise in the order of playing, where both notes have a fingering; none where none are known. */
 export function fingerChanges({ notes }: Pick<NotesToPlay, "notes">, instrument: Fingered): readonly FingerChange[] {
-  return stepsOf(notes, instrument).map(({ fingerings, confidence, ...change }) => change);
+  return stepsOf(notes, instrument).map(({ change }) => change);
 }
 
 /**
@@ -89,28 +117,55 @@ export function hardestSteps(
   instrument: Fingered & Range,
   count: number,
 ): readonly HardStep[] {
-  const pairs = new Map<string, HardStep>();
+  const pairs = new Map<string, FingeredStep>();
   for (const step of stepsOf(notes, instrument)) {
-    if (![step.from, step.to].every((note) => isInRange(instrument, note))) continue;
-    const pair = [midi(step.from), midi(step.to)].sort((a, b) => a - b).join(" ");
-    if (step.cost > 0 && !pairs.has(pair)) pairs.set(pair, step);
+    const { from, to, cost } = step.change;
+    if (![from, to].every((note) => isInRange(instrument, note))) continue;
+    const pair = [midi(from), midi(to)].sort((a, b) => a - b).join(" ");
+    if (cost > 0 && !pairs.has(pair)) pairs.set(pair, step);
   }
-  return [...pairs.values()].sort((a, b) => b.cost - a.cost).slice(0, count);
+  const hardest = [...pairs.values()].sort((a, b) => b.change.cost - a.change.cost).slice(0, count);
+  return hardest.map(hardStep);
 }
 
-function stepsOf(notes: readonly Note[], instrument: Fingered): readonly HardStep[] {
+interface FingeredStep {
+  readonly change: FingerChange;
+  readonly fingered: readonly [from: FingeredNote, to: FingeredNote];
+}
+
+function stepsOf(notes: readonly Note[], instrument: Fingered): readonly FingeredStep[] {
   const fingered = notes.map((note) => fingeringOf(instrument, note));
-  return notes.slice(1).flatMap((to, i): HardStep[] => {
+  return notes.slice(1).flatMap((to, i): FingeredStep[] => {
     const [a, b] = [fingered[i]!, fingered[i + 1]!];
     if (!a.known || !b.known) return [];
-    return [
-      {
-        from: notes[i]!,
-        to,
-        ...movementBetween(a.fingering, b.fingering),
-        fingerings: [a.fingering, b.fingering],
-        confidence: [a.confidence, b.confidence],
-      },
-    ];
+    return [{ change: { from: notes[i]!, to, ...movementBetween(a.fingering, b.fingering) }, fingered: [a, b] }];
   });
+}
+
+function hardStep({ change, fingered }: FingeredStep): HardStep {
+  const [from, to] = fingered;
+  const easier = easierStep(change, fingered);
+  return {
+    ...change,
+    fingerings: [from.fingering, to.fingering],
+    confidence: [from.confidence, to.confidence],
+    ...(easier && { easier }),
+  };
+}
+
+/** The least that has to move with fingerings of any chart; of equals the one with more of the usual ones. */
+function easierStep({ from, to, cost }: FingerChange, [a, b]: FingeredStep["fingered"]): EasierStep | undefined {
+  const instead = (note: Note, fingering: Alternative): EasierStep["instead"] => [{ note, fingering }];
+  const ways: EasierStep[] = [
+    ...a.alternatives.map((one) => ({ movement: movementBetween(one, b.fingering), instead: instead(from, one) })),
+    ...b.alternatives.map((one) => ({ movement: movementBetween(a.fingering, one), instead: instead(to, one) })),
+    ...a.alternatives.flatMap((one) =>
+      b.alternatives.map((other) => ({
+        movement: movementBetween(one, other),
+        instead: [...instead(from, one), ...instead(to, other)],
+      })),
+    ),
+  ];
+  const least = Math.min(...ways.map(({ movement }) => movement.cost));
+  return least < cost ? ways.find(({ movement }) => movement.cost === least) : undefined;
 }

@@ -12,6 +12,21 @@ export interface Fingering {
   readonly holes: readonly Cover[];
   /** Whether the end of the tube is closed, on the knee or by a key. */
   readonly bell: boolean;
+  /** Whether the note sounds in the third register, a twelfth above what the same pattern gives low down. */
+  readonly thirdRegister: boolean;
+}
+
+/** The charts of test/reference/recorder-fingerings.json, by the letters that it has for them. */
+const CHARTS = {
+  D: "Dolmetsch Online",
+  C: "the CTAN recorder-fingering charts",
+  R: "the Recorder Home Page",
+  B: "a blog's chart",
+} as const;
+
+/** Another fingering in use, and the charts that give it. */
+export interface Alternative extends Fingering {
+  readonly charts: readonly string[];
 }
 
 /** How far charts agree: all, most, or only one of them gives it. High notes differ by maker. */
@@ -22,7 +37,7 @@ export interface FingeredNote {
   readonly fingering: Fingering;
   readonly confidence: Confidence;
   /** Others in use, in the order of the reference. */
-  readonly alternatives: readonly Fingering[];
+  readonly alternatives: readonly Alternative[];
 }
 
 /** Why a note has no fingering here. */
@@ -33,7 +48,14 @@ export interface Unfingered {
 
 const THUMB: Readonly<Record<Cover, string>> = { closed: "0", half: "Ø", open: "-" };
 
-type Row = readonly [fingering: string, confidence?: Confidence, ...alternatives: readonly string[]];
+type Row = readonly [
+  fingering: string,
+  confidence?: Confidence,
+  ...alternatives: readonly (readonly [fingering: string, charts: string])[],
+];
+
+/** D#6 on an alto: the note a twelfth above the G# with the same fingers (from memory). */
+const THIRD_REGISTER = 22;
 
 /**
  * Baroque (English) fingering on a recorder with double holes for 6 and 7, a row for each semitone from the lowest note
@@ -49,25 +71,25 @@ const BAROQUE: readonly Row[] = [
   ["0 123 4-67"],
   ["0 123 -56-"],
   ["0 123 ----"],
-  ["0 12- 45--", "medium", "0 12- 456/-"],
+  ["0 12- 45--", "medium", ["0 12- 456/-", "DCB"]],
   ["0 12- ----"],
   ["0 1-3 4---"],
-  ["0 1-- ----", "high", "0 -23 ----"],
-  ["0 -2- ----", "high", "- 123 ----"],
+  ["0 1-- ----", "high", ["0 -23 ----", "RB"]],
+  ["0 -2- ----", "high", ["- 123 ----", "R"]],
   ["- 12- ----"],
-  ["- -2- ----", "high", "- 123 4567"],
+  ["- -2- ----", "high", ["- 123 4567", "RB"]],
   ["- -23 456-"],
-  ["Ø 123 45--", "high", "- 123 45-7"],
+  ["Ø 123 45--", "high", ["- 123 45-7", "D"]],
   ["Ø 123 4-6-"],
   ["Ø 123 -5--"],
   ["Ø 123 ----"],
   ["Ø 12- 4---"],
   ["Ø 12- ----"],
-  ["Ø 12- -56-", "medium", "Ø 12- -567", "Ø 12- 456-"],
+  ["Ø 12- -56-", "medium", ["Ø 12- -567", "D"], ["Ø 12- 456-", "C"]],
   ["Ø 12- 45--"],
   ["Ø 1-- 45--"],
-  ["Ø 1-3 4-6- bell", "high", "Ø 1-3 4567", "Ø 12/3 4567"],
-  ["Ø 1-3 4-6-", "high", "Ø 1-3 4-67"],
+  ["Ø 1-3 4-6- bell", "high", ["Ø 1-3 4567", "R"], ["Ø 12/3 4567", "R"]],
+  ["Ø 1-3 4-6-", "high", ["Ø 1-3 4-67", "DC"]],
   ["Ø -23 -56-", "medium"],
   ["Ø -23 -56- bell", "uncertain"],
   ["Ø 12- 45-- bell", "uncertain"],
@@ -75,11 +97,14 @@ const BAROQUE: readonly Row[] = [
   ["Ø 1-- 4---", "uncertain"],
 ];
 
-const BAROQUE_NOTES: readonly FingeredNote[] = BAROQUE.map(([text, confidence = "high", ...alternatives]) => ({
+const BAROQUE_NOTES: readonly FingeredNote[] = BAROQUE.map(([text, confidence = "high", ...alternatives], above) => ({
   known: true,
-  fingering: readFingering(text),
+  fingering: readFingering(text, above),
   confidence,
-  alternatives: alternatives.map(readFingering),
+  alternatives: alternatives.map(([other, charts]) => ({
+    ...readFingering(other, above),
+    charts: [...charts].map((letter) => CHARTS[letter as keyof typeof CHARTS]),
+  })),
 }));
 
 /** Why nothing is known of an instrument's fingerings; undefined where there is a table. */
@@ -120,8 +145,8 @@ export function printFingering({ thumb, holes, bell }: Fingering): string {
   return [...hands, ...(bell ? ["bell"] : [])].join(" ");
 }
 
-/** The other way round, for the rows above. */
-function readFingering(text: string): Fingering {
+/** The other way round, for the rows above; `above` is how many semitones the note lies above the lowest. */
+function readFingering(text: string, above: number): Fingering {
   const [thumb, ...hands] = text.split(" ");
   const [left = "", right = "", bell] = hands;
   return {
@@ -130,5 +155,6 @@ function readFingering(text: string): Fingering {
       hole === "-" ? "open" : hole.endsWith("/") ? "half" : "closed",
     ),
     bell: bell === "bell",
+    thirdRegister: above >= THIRD_REGISTER,
   };
 }

@@ -1,10 +1,21 @@
 import type { Instrument } from "./instrument.ts";
-import { AT_PITCH, FIFTH_LOWER, MAJOR_NINTH_LOWER, MAJOR_SECOND_LOWER, MAJOR_SIXTH_LOWER } from "./transposition.ts";
+import {
+  AT_PITCH,
+  FIFTH_LOWER,
+  MAJOR_NINTH_LOWER,
+  MAJOR_SECOND_HIGHER,
+  MAJOR_SECOND_LOWER,
+  MAJOR_SIXTH_HIGHER,
+  MAJOR_SIXTH_LOWER,
+  MINOR_SEVENTH_HIGHER,
+  MINOR_THIRD_HIGHER,
+} from "./transposition.ts";
 
 /**
  * Brass as written: `professional_written` in test/reference/instrument-ranges.json, and of those that are not there in
- * instrument-ranges-more.json. Top notes depend on player and instrument. In which clef a euphonium or a baritone horn
- * is read depends on the band; what valves add to a trombone is common practice, no source.
+ * instrument-ranges-more.json. Top notes depend on player and instrument. F#2 of the horn is `second` there, its C2 is
+ * music21's (class Horn); C2 of the trombone is the data set's own for `trombone`. In which clef a euphonium or a
+ * baritone horn is read depends on the band.
  */
 export const BRASS: readonly Instrument[] = [
   {
@@ -24,6 +35,44 @@ export const BRASS: readonly Instrument[] = [
     sounding: AT_PITCH,
   },
   {
+    id: "trumpet in D",
+    names: ["trumpet in D", "D trumpet"],
+    family: "brass",
+    low: { letter: "F", alter: 1, octave: 3 },
+    high: { letter: "C", alter: 0, octave: 6 },
+    sounding: MAJOR_SECOND_HIGHER,
+    soft: "top notes depend on the player",
+  },
+  {
+    id: "trumpet in Eb",
+    names: ["trumpet in Eb", "Eb trumpet"],
+    family: "brass",
+    low: { letter: "F", alter: 1, octave: 3 },
+    high: { letter: "C", alter: 0, octave: 6 },
+    sounding: MINOR_THIRD_HIGHER,
+    soft: "top notes depend on the player",
+  },
+  {
+    id: "piccolo trumpet in Bb",
+    names: ["piccolo trumpet in Bb", "Bb piccolo trumpet", "piccolo trumpet"],
+    family: "brass",
+    low: { letter: "D", alter: -1, octave: 3 },
+    high: { letter: "G", alter: 0, octave: 5 },
+    sounding: MINOR_SEVENTH_HIGHER,
+    soft: "with three valves it ends at F#3, and many players reach C6 (from memory)",
+    leeway: { above: 5 },
+  },
+  {
+    id: "piccolo trumpet in A",
+    names: ["piccolo trumpet in A", "A piccolo trumpet"],
+    family: "brass",
+    low: { letter: "D", alter: -1, octave: 3 },
+    high: { letter: "G", alter: 0, octave: 5 },
+    sounding: MAJOR_SIXTH_HIGHER,
+    soft: "with three valves it ends at F#3, and many players reach C6 (from memory)",
+    leeway: { above: 5 },
+  },
+  {
     id: "cornet in Bb",
     names: ["cornet in Bb", "Bb cornet", "cornet"],
     family: "brass",
@@ -33,7 +82,7 @@ export const BRASS: readonly Instrument[] = [
   },
   {
     id: "flugelhorn",
-    names: ["flugelhorn", "flügelhorn"],
+    names: ["flugelhorn", "flügelhorn", "flugelhorn in Bb"],
     family: "brass",
     low: { letter: "F", alter: 1, octave: 3 },
     high: { letter: "C", alter: 0, octave: 6 },
@@ -46,10 +95,12 @@ export const BRASS: readonly Instrument[] = [
     low: { letter: "D", alter: 0, octave: 2 },
     high: { letter: "C", alter: 0, octave: 6 },
     sounding: FIFTH_LOWER,
+    soft: "some handbooks end it at F#2, others at C2",
+    leeway: { below: 2 },
   },
   {
     id: "tenor horn",
-    names: ["tenor horn", "alto horn"],
+    names: ["tenor horn", "alto horn", "tenor horn in Eb"],
     family: "brass",
     low: { letter: "F", alter: 1, octave: 3 },
     high: { letter: "C", alter: 0, octave: 6 },
@@ -96,7 +147,8 @@ export const BRASS: readonly Instrument[] = [
     low: { letter: "E", alter: 0, octave: 2 },
     high: { letter: "D", alter: 0, octave: 5 },
     sounding: AT_PITCH,
-    soft: "a valve adds notes below E2 (from memory)",
+    soft: "a valve adds notes below E2, down to C2",
+    leeway: { below: 4 },
   },
   {
     id: "bass trombone",

@@ -4,7 +4,7 @@ export interface Instrument {
   readonly id: string;
   /** All ways to say it; the first is the one to show. */
   readonly names: readonly string[];
-  readonly family: "recorder" | "woodwind" | "brass" | "string" | "keyboard" | "voice" | "declared";
+  readonly family: "recorder" | "woodwind" | "brass" | "string" | "keyboard" | "percussion" | "voice" | "declared";
   /** The lowest and the highest note, as written for the instrument. */
   readonly low: Note;
   readonly high: Note;
@@ -12,6 +12,8 @@ export interface Instrument {
   readonly sounding: Interval;
   /** Why an end of the range is not to be taken as firm. */
   readonly soft?: string;
+  /** By how many semitones beyond an end nothing is said, where handbooks or instruments differ; `soft` tells why. */
+  readonly leeway?: { readonly below?: number; readonly above?: number };
   /** Of a recorder; baroque where nothing is said. */
   readonly fingering?: FingeringSystem;
   /** Written notes that want a half hole, where the player declared them. */

@@ -8,15 +8,17 @@ import { AT_PITCH, OCTAVE_HIGHER, TWO_OCTAVES_HIGHER } from "./transposition.ts"
 export const RECORDERS: readonly Instrument[] = [
   {
     id: "garklein recorder",
-    names: ["garklein recorder", "garklein"],
+    names: ["garklein recorder", "garklein", "garklein in C", "garklein recorder in C"],
     family: "recorder",
     low: { letter: "C", alter: 0, octave: 4 },
     high: { letter: "C", alter: 0, octave: 6 },
     sounding: TWO_OCTAVES_HIGHER,
+    soft: "some reach D6 (from memory)",
+    leeway: { above: 2 },
   },
   {
     id: "sopranino recorder",
-    names: ["sopranino recorder", "sopranino"],
+    names: ["sopranino recorder", "sopranino", "sopranino in F", "sopranino recorder in F"],
     family: "recorder",
     low: { letter: "F", alter: 0, octave: 4 },
     high: { letter: "G", alter: 0, octave: 6 },
@@ -24,7 +26,7 @@ export const RECORDERS: readonly Instrument[] = [
   },
   {
     id: "soprano recorder",
-    names: ["soprano recorder", "descant recorder"],
+    names: ["soprano recorder", "descant recorder", "soprano recorder in C", "descant recorder in C", "descant"],
     family: "recorder",
     low: { letter: "C", alter: 0, octave: 4 },
     high: { letter: "D", alter: 0, octave: 6 },
@@ -32,7 +34,14 @@ export const RECORDERS: readonly Instrument[] = [
   },
   {
     id: "alto recorder",
-    names: ["alto recorder", "treble recorder"],
+    names: [
+      "alto recorder",
+      "treble recorder",
+      "alto recorder in F",
+      "treble recorder in F",
+      "F alto recorder",
+      "treble",
+    ],
     family: "recorder",
     low: { letter: "F", alter: 0, octave: 4 },
     high: { letter: "G", alter: 0, octave: 6 },
@@ -58,7 +67,7 @@ export const RECORDERS: readonly Instrument[] = [
   },
   {
     id: "tenor recorder",
-    names: ["tenor recorder"],
+    names: ["tenor recorder", "tenor recorder in C"],
     family: "recorder",
     low: { letter: "C", alter: 0, octave: 4 },
     high: { letter: "D", alter: 0, octave: 6 },
@@ -66,15 +75,17 @@ export const RECORDERS: readonly Instrument[] = [
   },
   {
     id: "bass recorder",
-    names: ["bass recorder", "basset recorder"],
+    names: ["bass recorder", "basset recorder", "bass recorder in F", "basset recorder in F"],
     family: "recorder",
     low: { letter: "F", alter: 0, octave: 2 },
     high: { letter: "F", alter: 0, octave: 4 },
     sounding: OCTAVE_HIGHER,
+    soft: "some reach G4 (from memory)",
+    leeway: { above: 2 },
   },
   {
     id: "great bass recorder",
-    names: ["great bass recorder", "great bass"],
+    names: ["great bass recorder", "great bass", "great bass recorder in C", "great bass in C"],
     family: "recorder",
     low: { letter: "C", alter: 0, octave: 2 },
     high: { letter: "C", alter: 0, octave: 4 },
@@ -83,7 +94,7 @@ export const RECORDERS: readonly Instrument[] = [
   },
   {
     id: "contrabass recorder",
-    names: ["contrabass recorder"],
+    names: ["contrabass recorder", "contrabass recorder in F"],
     family: "recorder",
     low: { letter: "F", alter: 0, octave: 2 },
     high: { letter: "F", alter: 0, octave: 4 },

@@ -3,7 +3,9 @@ import { AT_PITCH, OCTAVE_LOWER } from "./transposition.ts";
 
 /**
  * Bowed and plucked strings as written: `professional_written` in test/reference/instrument-ranges.json, and of those
- * that are not there in instrument-ranges-more.json. Top notes depend on player and instrument.
+ * that are not there in instrument-ranges-more.json. Top notes depend on player and instrument. C2 of the double bass
+ * and A1 of the lute are the data set's own for `contrabass` and `lute`; where frets end follows from its strings; that
+ * a bass viol may have six strings is from memory.
  */
 export const STRINGS: readonly Instrument[] = [
   {
@@ -38,6 +40,34 @@ export const STRINGS: readonly Instrument[] = [
     high: { letter: "G", alter: 0, octave: 5 },
     sounding: OCTAVE_LOWER,
     soft: "some reach down to C2, by a fifth string or an extension",
+    leeway: { below: 4 },
+  },
+  {
+    id: "treble viol",
+    names: ["treble viol", "treble viola da gamba"],
+    family: "string",
+    low: { letter: "D", alter: 0, octave: 3 },
+    high: { letter: "G", alter: 0, octave: 6 },
+    sounding: AT_PITCH,
+    soft: "notes far above the frets, which end at D6, are for few players",
+  },
+  {
+    id: "tenor viol",
+    names: ["tenor viol", "tenor viola da gamba"],
+    family: "string",
+    low: { letter: "G", alter: 0, octave: 2 },
+    high: { letter: "C", alter: 0, octave: 6 },
+    sounding: AT_PITCH,
+    soft: "notes far above the frets, which end at G5, are for few players",
+  },
+  {
+    id: "bass viol",
+    names: ["bass viol", "viola da gamba", "gamba"],
+    family: "string",
+    low: { letter: "A", alter: 0, octave: 1 },
+    high: { letter: "G", alter: 0, octave: 5 },
+    sounding: AT_PITCH,
+    soft: "with seven strings; with six it begins at D2",
   },
   {
     id: "guitar",
@@ -56,6 +86,25 @@ export const STRINGS: readonly Instrument[] = [
     high: { letter: "G", alter: 0, octave: 5 },
     sounding: OCTAVE_LOWER,
     soft: "as tuned in E, with four strings",
+  },
+  {
+    id: "lute",
+    names: ["lute", "renaissance lute", "lute in G"],
+    family: "string",
+    low: { letter: "G", alter: 0, octave: 2 },
+    high: { letter: "G", alter: 0, octave: 5 },
+    sounding: AT_PITCH,
+    soft: "as tuned in G, with six courses; further ones go down to A1",
+    leeway: { below: 10 },
+  },
+  {
+    id: "mandolin",
+    names: ["mandolin"],
+    family: "string",
+    low: { letter: "G", alter: 0, octave: 3 },
+    high: { letter: "E", alter: 0, octave: 7 },
+    sounding: AT_PITCH,
+    soft: "many have fewer frets",
   },
   {
     id: "harp",

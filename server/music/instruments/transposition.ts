@@ -10,6 +10,12 @@ export const OCTAVE_LOWER: Interval = { steps: -7, semitones: -12 };
 export const MAJOR_SECOND_LOWER: Interval = { steps: -1, semitones: -2 };
 /** In B flat, an octave further down. */
 export const MAJOR_NINTH_LOWER: Interval = { steps: -8, semitones: -14 };
+/** In D. */
+export const MAJOR_SECOND_HIGHER: Interval = { steps: 1, semitones: 2 };
+/** In B flat, upward. */
+export const MINOR_SEVENTH_HIGHER: Interval = { steps: 6, semitones: 10 };
+/** In A, upward. */
+export const MAJOR_SIXTH_HIGHER: Interval = { steps: 5, semitones: 9 };
 /** In A. */
 export const MINOR_THIRD_LOWER: Interval = { steps: -2, semitones: -3 };
 /** In E flat, upward. */

@@ -1,6 +1,9 @@
 import type { Instrument } from "./instrument.ts";
 import { AT_PITCH } from "./transposition.ts";
 
+/** Registers differ from singer to singer (common practice, no source): a tone beyond either end nothing is said. */
+const VOICE = { below: 2, above: 2 } as const;
+
 /**
  * Voices: `professional_written` in test/reference/instrument-ranges-more.json. Their notes are named as they sound,
  * the tenor's too, whose clef stands for an octave lower.
@@ -14,6 +17,7 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "C", alter: 0, octave: 6 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared",
+    leeway: VOICE,
   },
   {
     id: "mezzo-soprano voice",
@@ -23,6 +27,7 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "A", alter: 0, octave: 5 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared",
+    leeway: VOICE,
   },
   {
     id: "alto voice",
@@ -32,6 +37,7 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "F", alter: 0, octave: 5 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared",
+    leeway: VOICE,
   },
   {
     id: "countertenor voice",
@@ -41,6 +47,7 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "G", alter: 0, octave: 5 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared",
+    leeway: VOICE,
   },
   {
     id: "tenor voice",
@@ -50,6 +57,7 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "C", alter: 0, octave: 5 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared; notes are read here as they sound, in whichever clef",
+    leeway: VOICE,
   },
   {
     id: "baritone voice",
@@ -59,6 +67,7 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "F", alter: 0, octave: 4 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared",
+    leeway: VOICE,
   },
   {
     id: "bass voice",
@@ -68,5 +77,6 @@ export const VOICES: readonly Instrument[] = [
     high: { letter: "D", alter: 0, octave: 4 },
     sounding: AT_PITCH,
     soft: "voices differ, and a range of your own may be declared",
+    leeway: VOICE,
   },
 ];

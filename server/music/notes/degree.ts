@@ -45,6 +45,7 @@ export function areInCents(degrees: readonly Degree[]): boolean {
  */
 export function noteOnDegree(tonic: Note, degrees: readonly Degree[], degree: number): Note {
   const octaves = Math.floor((degree - 1) / degrees.length);
-  const { step, semitones } = degrees[modulo(degree - 1, degrees.length)]!;
-  return transposed(tonic, { steps: step + 7 * octaves, semitones: semitones + 12 * octaves });
+  const { step, semitones, cents = 100 * semitones } = degrees[modulo(degree - 1, degrees.length)]!;
+  const note = transposed(tonic, { steps: step + 7 * octaves, semitones: semitones + 12 * octaves });
+  return cents === 100 * semitones ? note : { ...note, off: cents - 100 * semitones };
 }

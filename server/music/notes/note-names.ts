@@ -23,8 +23,6 @@ export interface NoteNames {
   /** What major and minor are called; the first is shown. */
   readonly major: readonly string[];
   readonly minor: readonly string[];
-  /** `f'` is the F of the octave from middle C on. */
-  readonly strokes: boolean;
   /** A hyphen joins the tonic with the mode, and tonics of minor keys are in lower case: `fis-Moll`. */
   readonly hyphened: boolean;
   /** A name as in a list of notes: `Fis`, `fa#`. */
@@ -52,22 +50,18 @@ type Irregular = Readonly<Record<string, readonly string[]>>;
 
 /** A German `B` is B flat however it came to stand there, and `Bb` can only mean the same. */
 const GERMAN_IRREGULAR: Irregular = { Abb: ["asas", "ases"], Bb: ["b", "bb"] };
-const DUTCH_IRREGULAR: Irregular = {
-  Eb: ["es", "ees"],
-  Ebb: ["eses", "eeses"],
-  Ab: ["as", "aes"],
-  Abb: ["ases", "aeses"],
-};
+const NONE: Irregular = {};
 
-/** What is read beside the usual signs: as test/reference/note-names.json has it, for LilyPond's plain-text input. */
+/** Signs behind a name, `𝄪` as two sharps: see `noteOf` in syntax/words/note-word.ts. */
 const SIGN_WORDS: readonly (readonly [string, number])[] = [
   ["", 0],
   ["#", 1],
   ["##", 2],
-  ["x", 2],
   ["b", -1],
   ["bb", -2],
 ];
+/** Behind a letter a double sharp may be a cross; behind a syllable it makes other words: `six`, `mix`. */
+const LETTER_SIGNS: typeof SIGN_WORDS = [...SIGN_WORDS, ["x", 2]];
 
 export const ENGLISH_NAMES: NoteNames = {
   id: "english",
@@ -82,17 +76,16 @@ export const ENGLISH_NAMES: NoteNames = {
   ]),
   major: ["major"],
   minor: ["minor"],
-  strokes: false,
   hyphened: false,
   name: printName,
   key: (name, words, tonic = printName(name)) => [tonic, words].join(" ").trimEnd(),
 };
 
 /**
- * The names of notes by language. Spellings: test/reference/note-names.json (LilyPond 2.24.1), with what people write
- * beside them; German capitals for major and small letters for minor, H and B: common practice. `Es` and `As` are shown
- * in Dutch (LilyPond has `ees`, `aes` too); `becuadro` and `doble` in Spanish, and case outside German, are from
- * memory.
+ * The names of notes by language, as players write them. Spellings: test/reference/note-names.json (LilyPond 2.24.1),
+ * but for those of its that only serve engraving: syllables with letters for signs (`fad`, `solss`, `six`), Dutch
+ * `ees`, `aes`. German capitals for major and small letters for minor, H and B: common practice; `becuadro` and `doble`
+ * in Spanish, and case outside German, are from memory.
  */
 export const NOTE_NAMES: readonly NoteNames[] = [
   ENGLISH_NAMES,
@@ -103,28 +96,22 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     accidentals: new Map(),
     major: ["Dur"],
     minor: ["Moll"],
-    strokes: true,
     hyphened: true,
     name: (name) => capital(germanicNames(name, GERMAN_LETTERS, GERMAN_IRREGULAR)[0]!),
   }),
   withKeys({
     id: "dutch",
     called: ["nederlands"],
-    words: germanicWords(DUTCH_LETTERS, DUTCH_IRREGULAR),
+    words: germanicWords(DUTCH_LETTERS, NONE),
     accidentals: new Map(),
     major: ["majeur", "groot", "grote terts"],
     minor: ["mineur", "klein", "kleine terts"],
-    strokes: true,
     hyphened: false,
-    name: (name) => capital(germanicNames(name, DUTCH_LETTERS, DUTCH_IRREGULAR)[0]!),
+    name: (name) => capital(germanicNames(name, DUTCH_LETTERS, NONE)[0]!),
   }),
   syllabic("french", {
     called: ["français", "francais"],
     stems: FRENCH_SYLLABLES,
-    letters: [
-      ["d", 1],
-      ["dd", 2],
-    ],
     words: { sharp: "dièse", flat: "bémol", twice: "double" },
     bare: { sharp: "diese", flat: "bemol", natural: "becarre" },
     further: [["ut", { letter: "C", alter: 0 }]],
@@ -134,10 +121,6 @@ export const NOTE_NAMES: readonly NoteNames[] = [
   syllabic("italian", {
     called: ["italiano"],
     stems: SYLLABLES,
-    letters: [
-      ["d", 1],
-      ["dd", 2],
-    ],
     words: { sharp: "diesis", flat: "bemolle", twice: "doppio" },
     bare: { sharp: "diesis", flat: "bemolle", natural: "bequadro" },
     major: "maggiore",
@@ -146,10 +129,6 @@ export const NOTE_NAMES: readonly NoteNames[] = [
   syllabic("spanish", {
     called: ["español", "espanol", "castellano"],
     stems: SYLLABLES,
-    letters: [
-      ["s", 1],
-      ["ss", 2],
-    ],
     words: { sharp: "sostenido", flat: "bemol", twice: "doble" },
     bare: { sharp: "sostenido", flat: "bemol", natural: "becuadro" },
     major: "mayor",
@@ -162,9 +141,21 @@ export function namesById(id: string): NoteNames | undefined {
   return NOTE_NAMES.find((names) => names.id === id || names.called.includes(id));
 }
 
-/** A note with its octave number: `Fis4`, `fa#4`. */
+/** A note with its octave number: `Fis4`, `fa#4`, `E𝄳4` for one between the keys. */
 export function noteText(note: NoteName & { readonly octave?: number }, names: NoteNames): string {
-  return `${names.name(note)}${note.octave ?? ""}`;
+  return `${nameBetween(note, names)}${note.octave ?? ""}`;
+}
+
+/** Quarter tones sharp and flat (Unicode 1D132, 1D133). */
+const HALF_SHARP = "𝄲";
+const HALF_FLAT = "𝄳";
+
+/** The name to the nearest quarter tone: `E𝄳` is halfway from E flat to E, `F𝄲` from F to F sharp. */
+export function nameBetween({ letter, alter, off = 0 }: NoteName, names: NoteNames): string {
+  const quarters = 2 * alter + Math.round(off / 50);
+  const whole = Math.trunc(quarters / 2);
+  const sign = quarters % 2 === 0 ? "" : quarters > 0 ? HALF_SHARP : HALF_FLAT;
+  return names.name({ letter, alter: whole }) + sign;
 }
 
 function withKeys(spoken: Spoken): NoteNames {
@@ -229,7 +220,7 @@ function germanicNames({ letter, alter }: NoteName, stems: Stems, irregular: Irr
 function germanicWords(stems: Stems, irregular: Irregular): ReadonlyMap<string, NoteName> {
   const words = new Map<string, NoteName>();
   for (const letter of LETTERS)
-    for (const [sign, alter] of SIGN_WORDS)
+    for (const [sign, alter] of LETTER_SIGNS)
       for (const word of [stems[letter] + sign, ...germanicNames({ letter, alter }, stems, irregular)])
         words.set(word, { letter, alter });
   return words;
@@ -238,8 +229,6 @@ function germanicWords(stems: Stems, irregular: Irregular): ReadonlyMap<string, 
 interface Syllabic {
   readonly called: readonly string[];
   readonly stems: Stems;
-  /** Letters that stand for accidentals where only plain letters can be typed. */
-  readonly letters: readonly (readonly [string, number])[];
   readonly words: { readonly sharp: string; readonly flat: string; readonly twice: string };
   /** The same without accents, as it is read. */
   readonly bare: { readonly sharp: string; readonly flat: string; readonly natural: string };
@@ -248,13 +237,10 @@ interface Syllabic {
   readonly minor: string;
 }
 
-function syllabic(
-  id: NamesId,
-  { called, stems, letters, words, bare, further = [], major, minor }: Syllabic,
-): NoteNames {
+function syllabic(id: NamesId, { called, stems, words, bare, further = [], major, minor }: Syllabic): NoteNames {
   const spelled = new Map<string, NoteName>(further);
   for (const letter of LETTERS)
-    for (const [sign, alter] of [...SIGN_WORDS, ...letters]) spelled.set(SYLLABLES[letter] + sign, { letter, alter });
+    for (const [sign, alter] of SIGN_WORDS) spelled.set(SYLLABLES[letter] + sign, { letter, alter });
   const { sharp, flat, twice } = words;
   const accidentals = new Map([
     [bare.sharp, 1],
@@ -277,7 +263,6 @@ function syllabic(
     accidentals,
     major: [major],
     minor: [minor],
-    strokes: false,
     hyphened: false,
     name,
   });

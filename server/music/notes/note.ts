@@ -6,6 +6,8 @@ export type Letter = (typeof LETTERS)[number];
 export interface NoteName {
   readonly letter: Letter;
   readonly alter: number;
+  /** Cents above (or, negative, below) the key that it is named for: of scales that do not keep to the keys alone. */
+  readonly off?: number;
 }
 
 /** A written note. `octave` is scientific (C4 is middle C) and belongs to the letter: Cb4 sounds as B3. */
@@ -123,5 +125,6 @@ export function transposed(from: NoteName & { octave?: number }, { steps, semito
   const octaves = Math.floor(place / 7);
   const letter = LETTERS[place - 7 * octaves]!;
   const alter = from.alter + semitones - (NATURAL[letter] + 12 * octaves - NATURAL[from.letter]);
-  return from.octave === undefined ? { letter, alter } : { letter, alter, octave: from.octave + octaves };
+  const name = from.octave === undefined ? { letter, alter } : { letter, alter, octave: from.octave + octaves };
+  return from.off === undefined ? name : { ...name, off: from.off };
 }

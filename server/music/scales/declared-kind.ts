@@ -26,21 +26,23 @@ function quoted(word: string): string {
   return `\`${word.slice(0, 40)}\``;
 }
 
-function readDegrees(words: readonly string[]): Reading {
+/** `first` is the place of the first degree among the declaration's words. */
+function readDegrees(words: readonly string[], first: number): Reading {
   const degrees: Degree[] = [];
-  for (const [at, word] of words.entries()) {
+  for (const [index, word] of words.entries()) {
+    const at = index + first;
     const degree = readDegree(word);
     if (!degree) {
       return refusal(`${quoted(word)} is no degree: write 1 to 7, up to two # or b before, as in \`1 b2 3\``, at);
     }
     if (degree.step === 7) {
-      const closes = word === "8" && at === words.length - 1;
+      const closes = word === "8" && index === words.length - 1;
       if (!closes) return refusal(`${quoted(word)} passes the octave: only a closing \`8\` may stand there`, at);
       continue;
     }
     const before = degrees.at(-1);
     if (!before && word !== "1") return refusal(`a scale starts on \`1\`, not on ${quoted(word)}`, at);
-    if (before && word === "1" && at === words.length - 1) {
+    if (before && word === "1" && index === words.length - 1) {
       return refusal("the closing tonic is written `8`, or left out", at);
     }
     if (degrees.length === MOST_DEGREES) {
@@ -50,10 +52,10 @@ function readDegrees(words: readonly string[]): Reading {
       );
     }
     if (before && degree.step < before.step) {
-      return refusal(`${quoted(word)} stands after ${quoted(words[at - 1]!)}: degrees go upward by number`, at);
+      return refusal(`${quoted(word)} stands after ${quoted(words[index - 1]!)}: degrees go upward by number`, at);
     }
     if (before && degree.semitones <= before.semitones) {
-      return refusal(`${quoted(word)} is not higher than ${quoted(words[at - 1]!)} before it: a scale rises`, at);
+      return refusal(`${quoted(word)} is not higher than ${quoted(words[index - 1]!)} before it: a scale rises`, at);
     }
     if (degree.semitones >= 12)
       return refusal(`${quoted(word)} reaches the octave: it belongs below the next tonic`, at);
@@ -111,24 +113,50 @@ function modesOf(degrees: readonly Degree[]): readonly ("major" | "minor")[] {
   return has(3) ? ["minor"] : ["major"];
 }
 
+const UP = /^up$/i;
+const DOWN = /^down$/i;
+const CENTS = /^cents$/i;
+
+/** The notes that stand from a word on; a falling form may be typed as it falls, `8 b7 b6 5 4 b3 2 1`. */
+function readForm(words: readonly string[], from: number, inCents: boolean): Reading {
+  const first = CENTS.test(words[0] ?? "") ? 1 : 0;
+  const own = words.slice(first);
+  const falls = own.length > 1 && own.at(-1) === (inCents ? "0" : "1");
+  const read = inCents ? readCents : readDegrees;
+  if (!falls) return read(own, from + first);
+  const reading = read(own.toReversed(), 0);
+  return reading.ok ? reading : { ...reading, at: from + first + Math.max(0, own.length - 1 - reading.at) };
+}
+
 /**
- * A scale that a journal declares: `1 b2 3 4 5 b6 7`, or `cents 0 150 300 …` above the tonic. Spaces or commas part the
- * words; a closing `8` or `1200` is welcome and adds nothing.
+ * A scale that a journal declares: `1 b2 3 4 5 b6 7`, or `cents 0 150 300 …` above the tonic; behind `down` the falling
+ * form, where it differs, with as many notes and in the same unit. Spaces or commas part the words; a closing `8` or
+ * `1200` is welcome and adds nothing.
  */
 export function declaredKind(name: string, text: string): DeclaredKind {
   const words = text.split(/[\s,]+/u).filter((word) => word !== "");
-  const inCents = words[0]?.toLowerCase() === "cents";
-  const reading = inCents ? readCents(words.slice(1), 1) : readDegrees(words);
+  const start = UP.test(words[0] ?? "") ? 1 : 0;
+  const turn = words.findIndex((word) => DOWN.test(word));
+  const rising = words.slice(start, turn < 0 ? undefined : turn);
+  const inCents = CENTS.test(rising[0] ?? "");
+  const reading = (inCents ? readCents : readDegrees)(inCents ? rising.slice(1) : rising, start + Number(inCents));
   if (!reading.ok) return reading;
   const { degrees } = reading;
-  if (degrees.length < 2) return refusal("a scale needs at least two notes, as in `1 b2 3 4 5 b6 7`", words.length);
-  if (degrees.length > MOST_NOTES) return refusal(`a scale may have ${MOST_NOTES} notes at most`, MOST_NOTES);
-  const signature = signatureRule(degrees);
-  const sentence = `${name}: a scale declared in this journal, ${words.slice(0, MOST_NOTES + 2).join(" ")}.`;
+  if (degrees.length < 2)
+    return refusal("a scale needs at least two notes, as in `1 b2 3 4 5 b6 7`", start + rising.length);
+  if (degrees.length > MOST_NOTES) return refusal(`a scale may have ${MOST_NOTES} notes at most`, start + MOST_NOTES);
+  const back = turn < 0 ? undefined : readForm(words.slice(turn + 1), turn + 1, inCents);
+  if (back && !back.ok) return back;
+  const falling = back?.degrees;
+  if (falling && falling.length !== degrees.length)
+    return refusal(`${degrees.length} notes go up and ${falling.length} down: both ways have as many`, turn);
+  const signature = signatureRule(degrees) ?? (falling ? signatureRule(falling) : null);
+  const sentence = `${name}: a scale declared in this journal, ${words.slice(0, 2 * MOST_NOTES + 5).join(" ")}.`;
   const kind: ScaleKind = {
     id: name,
     names: [name],
     degrees,
+    ...(falling && { falling }),
     family: "declared",
     signature,
     otherSignatures: { ...(signature ? {} : { none: true }), onTonic: modesOf(degrees) },

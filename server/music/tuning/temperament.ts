@@ -68,6 +68,43 @@ const BY_FIFTHS = [
       "The fifths C to G, G to D, D to A and B to F# are narrowed by a quarter of the Pythagorean comma; the other eight are pure.",
   },
   {
+    id: "kellner",
+    names: ["Kellner", "Kellner's Bach tuning"],
+    narrowed: [{ cents: PYTHAGOREAN_COMMA / 5, fifths: ["C", "G", "D", "A", "B"] }],
+    sentence:
+      "The fifths C to G, G to D, D to A, A to E and B to F# are narrowed by a fifth of the Pythagorean comma; the other seven are pure.",
+  },
+  {
+    id: "neidhardt i",
+    names: ["Neidhardt I", "Neidhardt 1", "Neidhardt no. 1"],
+    narrowed: [
+      { cents: PYTHAGOREAN_COMMA / 6, fifths: ["C", "G", "D", "A"] },
+      { cents: PYTHAGOREAN_COMMA / 12, fifths: ["E", "B", "G#", "Eb"] },
+    ],
+    sentence:
+      "Neidhardt's first of 1724: the four fifths from C to E are narrowed by a sixth of the Pythagorean comma, those on E, B, G# and Eb by a twelfth; the other four are pure.",
+  },
+  {
+    id: "neidhardt ii",
+    names: ["Neidhardt II", "Neidhardt 2", "Neidhardt no. 2"],
+    narrowed: [
+      { cents: PYTHAGOREAN_COMMA / 6, fifths: ["C", "G", "D"] },
+      { cents: PYTHAGOREAN_COMMA / 12, fifths: ["A", "B", "F#", "C#", "Bb", "F"] },
+    ],
+    sentence:
+      "Neidhardt's second of 1724: the three fifths from C to A are narrowed by a sixth of the Pythagorean comma, those on A, B, F#, C#, Bb and F by a twelfth; the other three are pure.",
+  },
+  {
+    id: "kirnberger ii",
+    names: ["Kirnberger II", "Kirnberger 2", "Kirnberger no. 2"],
+    narrowed: [
+      { cents: SYNTONIC_COMMA / 2, fifths: ["D", "A"] },
+      { cents: SCHISMA, fifths: ["F#"] },
+    ],
+    sentence:
+      "The fifths D to A and A to E are narrowed by half the syntonic comma, which makes C to E pure, and F# to C# by the schisma; the other nine are pure.",
+  },
+  {
     id: "kirnberger iii",
     names: ["Kirnberger III", "Kirnberger 3", "Kirnberger no. 3"],
     narrowed: [
@@ -82,6 +119,12 @@ const BY_FIFTHS = [
     names: ["sixth-comma meantone", "1/6-comma meantone", "sixth-comma", "1/6-comma", "meantone 1/6"],
     narrowed: [{ cents: SYNTONIC_COMMA / 6, fifths: ALL_BUT_THE_LAST }],
     sentence: "The eleven fifths from Eb to G# are narrowed by a sixth of the syntonic comma.",
+  },
+  {
+    id: "fifth-comma meantone",
+    names: ["fifth-comma meantone", "1/5-comma meantone", "fifth-comma", "1/5-comma", "meantone 1/5"],
+    narrowed: [{ cents: SYNTONIC_COMMA / 5, fifths: ALL_BUT_THE_LAST }],
+    sentence: "The eleven fifths from Eb to G# are narrowed by a fifth of the syntonic comma.",
   },
   {
     id: "quarter-comma meantone",
@@ -101,7 +144,11 @@ const BY_FIFTHS = [
 type IdByFifths = (typeof BY_FIFTHS)[number]["id"];
 
 /** How the twelve keys of the octave stand to each other. Just intonation stands on a tonic. */
-export type Temperament = { readonly id: IdByFifths } | { readonly id: "just"; readonly tonic: NoteName };
+export type Temperament =
+  | { readonly id: IdByFifths }
+  | { readonly id: "just"; readonly tonic: NoteName }
+  /** A journal's own: cents above C of the keys C to B, rising from 0. */
+  | { readonly id: "declared"; readonly name: string; readonly cents: readonly number[] };
 
 /** The pitch of A4, in hertz, and how the other keys stand to it. */
 export interface Tuning {
@@ -129,14 +176,19 @@ function kindOf(id: IdByFifths): TemperamentKind {
   return BY_FIFTHS.find((kind) => kind.id === id)!;
 }
 
-/** `Vallotti`, `just on D`: the tonic as it is printed where names are English. */
+/** `Vallotti`, `just on D`: the tonic as it is printed where names are English. A journal's own name is as typed. */
 export function temperamentText(temperament: Temperament, printed: (name: NoteName) => string): string {
+  if (temperament.id === "declared") return temperament.name;
   return temperament.id === "just" ? `just on ${printed(temperament.tonic)}` : kindOf(temperament.id).names[0];
 }
 
 /** What is tempered in it, in a sentence. */
-export function temperamentSentence({ id }: Temperament): string {
-  return id === "just" ? JUST_SENTENCE : kindOf(id).sentence;
+export function temperamentSentence(temperament: Temperament): string {
+  if (temperament.id === "declared") {
+    const cents = temperament.cents.map((each) => Number(each.toFixed(1)));
+    return `Declared in this journal, in cents from C to B: ${cents.join(", ")}.`;
+  }
+  return temperament.id === "just" ? JUST_SENTENCE : kindOf(temperament.id).sentence;
 }
 
 /** The names of the twelve keys, each a fifth above the one before; from the last a fifth leads back to the first. */
@@ -150,9 +202,14 @@ function keysByFifths(temperament: Temperament): readonly NoteName[] {
 
 /** By how many cents each key, C to B, departs from equal temperament; A is 0. */
 export function centsFromEqual(temperament: Temperament): readonly number[] {
-  const keys = temperament.id === "just" ? fromRatios(temperament.tonic) : fromFifths(kindOf(temperament.id));
+  const keys = departures(temperament);
   const a = keys[pitchClass({ letter: "A", alter: 0 })]!;
   return keys.map((cents) => cents - a);
+}
+
+function departures(temperament: Temperament): readonly number[] {
+  if (temperament.id === "declared") return temperament.cents.map((cents, key) => cents - 100 * key);
+  return temperament.id === "just" ? fromRatios(temperament.tonic) : fromFifths(kindOf(temperament.id));
 }
 
 function fromRatios(tonic: NoteName): number[] {
@@ -200,9 +257,12 @@ function onEachKey(temperament: Temperament, fifths: number, equal: number): Fro
   });
 }
 
+/** Far below what is heard: half a comma, added up in other ways, is half a comma. */
+const ROUNDING = 1e-9;
+
 /** Whether a fifth is a wolf: further from pure than half a syntonic comma, 10.75 cents. Common practice, no source. */
 export function isWolf(cents: number): boolean {
-  return Math.abs(cents) > SYNTONIC_COMMA / 2;
+  return Math.abs(cents) > SYNTONIC_COMMA / 2 + ROUNDING;
 }
 
 export function wolves(temperament: Temperament): readonly FromPure[] {

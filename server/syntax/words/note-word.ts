@@ -2,9 +2,7 @@ import { fold, withoutAccents } from "./fold.ts";
 import type { WrittenNote } from "./meaning.ts";
 import type { Token } from "./token.ts";
 
-const NOTE = /^([A-Ga-g])(##|#|x|𝄪|♯♯|♯|bb|b|𝄫|♭♭|♭)?(\d)?$/u;
-/** `f'`: small letters with strokes, from the octave of middle C on. */
-const STROKED = /^([a-g])(##|#|x|𝄪|♯♯|♯|bb|b|𝄫|♭♭|♭)?(['’′]{1,5})$/u;
+const NOTE = /^([A-Ga-g])(##|#|x|𝄪|♯♯|♯|bb|b|𝄫|♭♭|♭)?(\d|['’‘′]{1,5})?$/u;
 const ALTER: Readonly<Record<string, number>> = {
   "#": 1,
   "♯": 1,
@@ -29,8 +27,6 @@ export interface NoteReading {
   readonly accidentals: ReadonlyMap<string, number>;
   readonly major: readonly string[];
   readonly minor: readonly string[];
-  /** `f'` is the F of the octave from middle C on. */
-  readonly strokes: boolean;
   /** A tonic, spelled so if it is told, and English words for what is on it. */
   readonly key: (name: Pick<WrittenNote, "letter" | "alter">, words: string, tonic?: string) => string;
 }
@@ -66,22 +62,25 @@ export function noteAt(tokens: readonly Token[], i: number, reading: NoteReading
 
 type Spelled = { readonly note: WrittenNote; readonly lower: boolean };
 
-/** One word as a note. An accidental `b` in English is lower-case only. */
-export function noteOf(word: string, { words, strokes }: NoteReading): Spelled | undefined {
+/**
+ * One word as a note, `f'` that of the octave from middle C on. An accidental `b` in English is lower-case only, and
+ * strokes stand behind a small letter there.
+ */
+export function noteOf(word: string, { words }: NoteReading): Spelled | undefined {
   if (words === null) return englishNote(word);
-  const [, name = "", octave] = OCTAVE.exec(withoutAccents(word)) ?? [];
+  const [, name = "", octave] = OCTAVE.exec(withoutAccents(word.replaceAll("𝄪", "##"))) ?? [];
   const found = words.get(name);
   // English letters are read everywhere, but for those that mean something else.
   if (!found) return /^[A-G]/.test(word) ? englishNote(word) : undefined;
-  if (octave?.startsWith("'") && !strokes) return undefined;
   const note = { letter: found.letter, alter: found.alter };
   const lower = word[0] !== word[0]!.toUpperCase();
-  if (!octave) return { note, lower };
-  return { note: { ...note, octave: octave.startsWith("'") ? MIDDLE - 1 + octave.length : Number(octave) }, lower };
+  return { note: { ...note, ...octaveOf(octave) }, lower };
 }
 
-function octaveOf(sign: string): number {
-  return /\d/.test(sign) ? Number(sign) : MIDDLE - 1 + sign.length;
+/** `4`, or strokes: one from middle C on. */
+function octaveOf(text: string | undefined): Pick<WrittenNote, "octave"> {
+  if (!text) return {};
+  return { octave: /\d/.test(text) ? Number(text) : MIDDLE - 1 + text.length };
 }
 
 /** The octave that begins with middle C. */
@@ -89,7 +88,7 @@ const MIDDLE = 4;
 const OCTAVE = /^(.+?)(\d|'{1,5})?$/su;
 
 /** A single letter, a letter with too many accidentals, or a German note name: meant as a note, but none. */
-const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}\d?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;
+const NOTE_LIKE = /^(?:[A-Za-z][#♯b♭x𝄪𝄫]{0,6}(?:\d|['’‘′]{1,5})?|[A-H](?:is|es|isis|eses)\d?|(?:As|Es|Ases|Eses)\d?)$/u;
 const SIGNS_BEHIND = /[#♯b♭x𝄪𝄫]{1,6}\d?$/u;
 
 /** Whether a word that is no note is meant as one: `H`, `F###`, `fa###`. */
@@ -113,11 +112,12 @@ function isBare(word: string, { words }: NoteReading): boolean {
 }
 
 function englishNote(word: string): Spelled | undefined {
-  const match = NOTE.exec(word) ?? STROKED.exec(word);
+  const match = NOTE.exec(word);
   if (!match) return undefined;
   const letter = match[1]!.toUpperCase() as WrittenNote["letter"];
-  const octave = match[3] === undefined ? {} : { octave: octaveOf(match[3]) };
-  return { note: { letter, alter: match[2] ? ALTER[match[2]]! : 0, ...octave }, lower: match[1]! >= "a" };
+  const lower = match[1]! >= "a";
+  if (!lower && /\D/.test(match[3] ?? "")) return undefined;
+  return { note: { letter, alter: match[2] ? ALTER[match[2]]! : 0, ...octaveOf(match[3]) }, lower };
 }
 
 /**

@@ -35,8 +35,13 @@ test("behind `on`", () => {
   );
   check(
     `${DAY}D minor, on soprano`,
-    '         ^^^^^^^^^^ unknown-term: "soprano" stands for several instruments: soprano recorder, soprano saxophone or soprano voice.',
-    ['Change to "on soprano recorder"', 'Change to "on soprano saxophone"', 'Change to "on soprano voice"'],
+    '         ^^^^^^^^^^ unknown-term: "soprano" stands for several instruments: soprano recorder, soprano saxophone, soprano crumhorn or soprano voice.',
+    [
+      'Change to "on soprano recorder"',
+      'Change to "on soprano saxophone"',
+      'Change to "on soprano crumhorn"',
+      'Change to "on soprano voice"',
+    ],
   );
 });
 
@@ -83,4 +88,25 @@ test("a voice beyond its usual range: the finding says that voices differ, and h
     `${DAY}notes G3 E6, on alto voice`,
     "^^^^^^^^^^^ out-of-range: Beyond the usual range of the alto voice: E6 (E3 to F5 as written). Its range is not firm: voices differ, and a range of your own may be declared.",
     [],
+  ));
+
+// F4 to G6: test/reference/instrument-ranges.json.
+test("notes behind a colon that name their octave are held against the range, the scale itself being right", () => {
+  check(
+    `instrument alto recorder in F\n${DAY}D major: D4 E4 F#4 G4 A4 B4 C#5 D5`,
+    "         ^^^^^ out-of-range: The alto recorder has no D4 or E4 (F4 to G6 as written).",
+    [],
+  );
+  check(
+    `names german\ninstrument treble\n${DAY}D-Dur: d' e' fis' g' a' h' cis'' d''`,
+    "       ^^^^^ out-of-range: The alto recorder has no d' or e' (f' to g''' as written).",
+    [],
+  );
+});
+
+test("an octave that is wrong is told in the player's own way: it changes at C", () =>
+  check(
+    `names german\n${DAY}C-Dur: c' d' e' f' g' a' h'' c''`,
+    "                         ^^^ scale-note: h'' is the right note in the wrong octave: h' belongs here. Octaves change from H to C.",
+    ["Change h'' to h'"],
   ));

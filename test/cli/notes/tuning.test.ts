@@ -43,6 +43,13 @@ describe("frequencies and cents", () => {
       expect(1200 * Math.log2(frequencies[i]! / (Note.freq(note)! * (392 / 440))), note).toBeCloseTo(cents[i]!, 2);
   });
 
+  test("of a scale in cents are its own, up and down", async () => {
+    const files = { "journal.practice": 'scale "even": cents 0 150 300, down 300 100 0\n' };
+    const { notes, cents } = await report('"even" on A, up and down', [], files);
+    expect(notes).toEqual(["A4", "B𝄳4", "C5", "A5", "C5", "Bb4", "A4"]);
+    expect(cents).toEqual([0, -50, 0, 0, 0, 0, 0]);
+  });
+
   test("follow what sounds: C major on a clarinet in B flat is B flat major", async () => {
     const options = ["--pitch", "A=440, quarter-comma meantone"];
     const clarinet = await report("C major", [...options, "--instrument", "clarinet in Bb"]);

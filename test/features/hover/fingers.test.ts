@@ -62,8 +62,19 @@ test("it is that of the pattern, over the span and on the instrument that the en
 
 test("where charts do not agree, that is said", () => {
   expect(hardest("notes D6‸ D#6")).toBe(
-    "Hardest step: D6 to D#6, `Ø 12- ----` to `Ø 12- -56-`: 2 fingers; D#6 has other fingerings too.",
+    "Hardest step: D6 to D#6, `Ø 12- ----` to `Ø 12- -56-`: 2 fingers, over the edge of the third register; D#6 has other fingerings too.",
   );
+});
+
+// The charts: test/reference/recorder-fingerings.json.
+test("an easier fingering of a chart is offered with the charts that have it", () => {
+  expect(hardest("notes E5‸ F5, back and forth")).toBe(
+    "Hardest step: E5 to F5, `0 1-- ----` to `0 -2- ----`: 2 fingers, in contrary motion; easier with `0 -23 ----` for E5: 1 finger (so the Recorder Home Page and a blog's chart).",
+  );
+  expect(hardest("notes G5‸ G#5, back and forth")).toBe(
+    "Hardest step: G5 to G#5, `- -2- ----` to `- -23 456-`: 4 fingers; easier with `- 123 4567` for G5: 2 fingers (so the Recorder Home Page and a blog's chart).",
+  );
+  expect(hardest("notes F#4‸ G#4, back and forth")).toContain(": 2 fingers, with 2 half holes.");
 });
 
 test("with German fingering it says once that nothing is known", () => {

@@ -145,7 +145,7 @@ describe("claims are checked, and mended as they are written", () => {
       expect([line, messages("german", line)]).toEqual([line, []]);
     for (const line of ["ré majeur: ré mi fa# sol la si do# ré", "ré majeur: re mi fa dièse sol la si do dièse re"])
       expect([line, messages("french", line)]).toEqual([line, []]);
-    expect(messages("spanish", "re mayor: re mi fas sol la si dos re")).toEqual([]);
+    expect(messages("spanish", "re mayor: re mi fa# sol la si do# re")).toEqual([]);
   });
 
   test("a wrong pitch and a wrong letter", () => {

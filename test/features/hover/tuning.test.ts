@@ -47,6 +47,14 @@ describe("a scale or an arpeggio tells how its thirds and fifths stand in the jo
     );
   });
 
+  test("in a temperament of the journal's own, whose name is text", () => {
+    check(
+      'pitch A=415, "*Chapel* <organ>": 1 16/15 9/8 6/5 5/4 4/3 45/32 3/2 8/5 5/3 16/9 15/8',
+      "C arpeggio, slow",
+      "Tuning (A=415, \\*Chapel\\* &lt;organ&gt;), cents from pure: thirds pure; fifths pure",
+    );
+  });
+
   test("where all are alike, or pure", () => {
     check(
       "pitch A=442, just on E",
@@ -80,8 +88,15 @@ describe("nothing is told", () => {
     const head = 'pitch A=415, Vallotti\nscale "even": cents 0 150 300 500 700 850 1000';
     const text = `${head}\n2026-04-01 Wed\n"even" on D, slow\n`;
     const { markdown } = hoverAt(journalOf(text), URI, { line: 3, character: 2 }, { today: TODAY })!;
-    expect(markdown).toContain("Notes, to the nearest semitone: D ");
+    expect(markdown).toContain("Notes, to the nearest quarter tone: D E𝄳 F G A B𝄳 C D");
     expect(markdown).not.toContain("Tuning");
+  });
+
+  test("of a scale in cents that comes down otherwise", () => {
+    const text = 'scale "even": cents 0 150 300, down 300 100 0\n2026-04-01 Wed\n"even" on D, slow\n';
+    const { markdown } = hoverAt(journalOf(text), URI, { line: 2, character: 2 }, { today: TODAY, explain: "both" })!;
+    expect(markdown).toContain("Notes going up, to the nearest quarter tone: D E𝄳 F D");
+    expect(markdown).toContain("Going down: D F Eb D");
   });
 });
 

@@ -121,6 +121,11 @@ test("what is said of the journal", () => {
     instrument alto recorder, baroque fingering         => alto recorder, F4 to G6, baroque
     instrument alto recorder, English fingering         => alto recorder, F4 to G6, baroque
     instrument English horn                             => cor anglais
+    instrument descant                                  => soprano recorder
+    instrument treble                                   => alto recorder
+    instrument alto recorder in F                       => alto recorder
+    instrument trumpet in E flat                        => trumpet in Eb
+    instrument bass viol                                => bass viol
     instrument clarinet in E flat                       => clarinet in Eb
     instrument B♭ trumpet                               => trumpet in Bb
     instrument Mezzo-Soprano                            => mezzo-soprano voice
@@ -143,6 +148,9 @@ test("what is said of the journal", () => {
     pitch A=415, just on F♯                             => A=415 just on F#
     pitch A=415, just                                   => A=415 just on C
     pitch A=415, quarter-comma meantone                 => A=415 quarter-comma meantone
+    pitch A=415, Neidhardt I                            => A=415 Neidhardt I
+    pitch A=415, "Chapel organ": 0 76.0 193.2 310.3 386.3 503.4 579.5 696.6 772.6 889.7 1006.8 1082.9 => A=415 Chapel organ
+    pitch A=415, "Chapel organ": 1 16/15 9/8 6/5 5/4 4/3 45/32 3/2 8/5 5/3 16/9 15/8 -- by ear => A=415 Chapel organ
     names German                                        => german
     note value 8ths                                     => 1/8
     note-value: quavers                                 => 1/8
@@ -207,11 +215,11 @@ test("faults of what is said of the journal", () => {
     instrument alto recoder                 => bad-declaration: alto recoder -> alto recorder
     instrument violni                       => bad-declaration: violni -> violin
     instrument fugelhorn                    => bad-declaration: fugelhorn -> flugelhorn
-    instrument descant                      => bad-declaration: descant -> descant recorder
-    instrument soprano                      => bad-declaration: soprano -> soprano recorder or soprano saxophone or soprano voice
+    instrument viol                         => bad-declaration: viol -> treble viol or tenor viol or bass viol
+    instrument soprano                      => bad-declaration: soprano -> soprano recorder or soprano saxophone or soprano crumhorn or soprano voice
     instrument Contrabass                   => bad-declaration: Contrabass -> contrabass recorder or double bass
     instrument keyboard                     => bad-declaration: keyboard -> piano or harpsichord or organ
-    instrument soprano, german fingering    => bad-declaration: soprano -> soprano recorder or soprano saxophone or soprano voice
+    instrument soprano, german fingering    => bad-declaration: soprano -> soprano recorder or soprano saxophone or soprano crumhorn or soprano voice
     instrument alto voice, german fingering => bad-declaration: german fingering
     instrument alto recorder, loud          => bad-declaration: loud
     instrument alto recorder, fingering     => bad-declaration: fingering
@@ -232,8 +240,12 @@ test("faults of what is said of the journal", () => {
     pitch A=481, Vallotti                   => bad-declaration: A=481
     pitch A=415, Valotti                    => bad-declaration: Valotti -> Vallotti
     pitch A=415, Vallotty                   => bad-declaration: Vallotty -> Vallotti
-    pitch A=415, meantone                   => bad-declaration: meantone -> sixth-comma meantone or quarter-comma meantone
+    pitch A=415, meantone                   => bad-declaration: meantone -> sixth-comma meantone or fifth-comma meantone or quarter-comma meantone
     pitch A=415, Pythagorian                => bad-declaration: Pythagorian -> Pythagorean
+    pitch A=415, Neidhardt                  => bad-declaration: Neidhardt -> Neidhardt I or Neidhardt II
+    pitch A=415, "Chapel organ": 0 C# 200   => bad-declaration: C#
+    pitch A=415, "Chapel organ"             => bad-declaration: "Chapel organ"
+    pitch A=415, "Chapel organ": 0 100      => bad-declaration: 0 100
     pitch A=415, kazoo                      => bad-declaration: kazoo
     pitch A=415, just on H#                 => bad-declaration: H#
     pitch A=415, just on D4                 => bad-declaration: D4

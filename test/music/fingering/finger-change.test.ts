@@ -29,7 +29,15 @@ const cost = (text: string): number => step(text).cost;
 
 /** A step, what moves in it, and what that costs. */
 function check(text: string, moves: Partial<FingerChange>, costs: number): void {
-  const still = { fingers: 0, contrary: false, thumb: false, halfHole: false, register: false, bell: false };
+  const still = {
+    fingers: 0,
+    contrary: false,
+    thumb: false,
+    halfHoles: 0,
+    register: false,
+    thirdRegister: false,
+    bell: false,
+  };
   const [from, to] = notes(text);
   expect(step(text), text).toEqual({ from, to, ...still, ...moves, cost: costs });
 }
@@ -73,7 +81,7 @@ describe("what teachers agree on", () => {
 
 // The fingerings are those of test/reference/recorder-fingerings.json; what moves is read off from them by hand.
 test("what moves, and what it costs by the weights stated", () => {
-  expect(WEIGHTS).toEqual({ finger: 1, contrary: 3, thumb: 1, halfHole: 2, register: 2, bell: 4 });
+  expect(WEIGHTS).toEqual({ finger: 1, contrary: 3, thumb: 1, halfHole: 2, register: 2, thirdRegister: 2, bell: 4 });
   check("D5 E5", { fingers: 1 }, 1); //               0 12- ----   0 1-- ----
   check("C5 F4", { fingers: 4 }, 4); //               0 123 ----   0 123 4567
   check("E5 F5", { fingers: 2, contrary: true }, 5); // 0 1-- ----   0 -2- ----
@@ -81,13 +89,14 @@ test("what moves, and what it costs by the weights stated", () => {
   check("F5 F#5", { fingers: 1, contrary: true, thumb: true }, 5); // 0 -2- ----   - 12- ----: the thumb lifts, 1 closes
   check("G5 A5", { fingers: 4, thumb: true, register: true }, 7); // - -2- ----   Ø 123 45--
   check("C5 C6", { thumb: true, register: true }, 3); // 0 123 ----   Ø 123 ----: the thumb rolls
-  check("F4 F#4", { fingers: 1, halfHole: true }, 3); // 0 123 4567   0 123 4567/
-  check("F#4 G#4", { fingers: 2, halfHole: true }, 4); // 0 123 4567/  0 123 456/-
+  check("F4 F#4", { fingers: 1, halfHoles: 1 }, 3); // 0 123 4567   0 123 4567/
+  check("F#4 G#4", { fingers: 2, halfHoles: 2 }, 6); // 0 123 4567/  0 123 456/-
+  check("D6 E6", { fingers: 2, thirdRegister: true }, 4); // Ø 12- ----  Ø 12- 45--
   check("F#6 G6", { bell: true }, 4); //              the same but for the bell
 });
 
 test("a movement that slides is no contrary one", () => {
-  check("F4 G#4", { fingers: 2, halfHole: true }, 4); // 0 123 4567   0 123 456/-: 7 lifts, 6 slides
+  check("F4 G#4", { fingers: 2, halfHoles: 1 }, 4); // 0 123 4567   0 123 456/-: 7 lifts, 6 slides
 });
 
 describe("on every recorder", () => {
@@ -142,6 +151,25 @@ describe("the hardest steps", () => {
     const { confidence, fingerings } = hardestSteps({ notes: notes("C6 D#6") }, ALTO, 1)[0]!;
     expect(confidence).toEqual(["high", "medium"]);
     expect(fingerings.map(printFingering)).toEqual(["Ø 123 ----", "Ø 12- -56-"]);
+  });
+
+  // The charts that have them: `alternatives` in test/reference/recorder-fingerings.json.
+  test("with another fingering of a chart, where less moves with it", () => {
+    const easier = (text: string) => {
+      const step = hardestSteps({ notes: notes(text) }, ALTO, 1)[0]!;
+      const { movement, instead = [] } = step.easier ?? {};
+      return [
+        movement?.cost,
+        ...instead.map(
+          ({ note, fingering }) => `${printNote(note)} ${printFingering(fingering)}: ${fingering.charts.join(", ")}`,
+        ),
+      ];
+    };
+    expect(easier("E5 F5")).toEqual([1, "E5 0 -23 ----: the Recorder Home Page, a blog's chart"]);
+    expect(easier("G5 G#5")).toEqual([2, "G5 - 123 4567: the Recorder Home Page, a blog's chart"]);
+    expect(easier("F5 E5")).toEqual([1, "E5 0 -23 ----: the Recorder Home Page, a blog's chart"]);
+    expect(easier("A4 Bb4")).toEqual([undefined]);
+    expect(easier("D5 E5")).toEqual([undefined]);
   });
 
   test("what is not on the instrument is left out, and the rest is told", () =>

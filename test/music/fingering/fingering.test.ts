@@ -64,6 +64,14 @@ describe("the table is that of the reference", () => {
   });
 });
 
+/** What the reference's `sources` say of each chart. */
+const SOURCES: Readonly<Record<string, string>> = {
+  "Dolmetsch Online": "Dolmetsch Online",
+  "the CTAN recorder-fingering charts": "CTAN recorder-fingering",
+  "the Recorder Home Page": "Recorder Home Page",
+  "a blog's chart": "blog chart",
+};
+
 // The words of the reference's `alternatives`, as far as they name a whole fingering.
 test.each([
   ["C#5", "same + 6 half", ["0 12- 456/-"]],
@@ -77,7 +85,13 @@ test.each([
 ])("other fingerings of %s on the alto: %s", (written, words, fingerings) => {
   const row = reference.notes.find(({ alto }) => alto.split("/").includes(written))!;
   expect(row.alternatives.join("; ")).toContain(words);
-  expect(fingered("alto recorder", note(written)).alternatives.map(printFingering)).toEqual(fingerings);
+  const { alternatives } = fingered("alto recorder", note(written));
+  expect(alternatives.map(printFingering)).toEqual(fingerings);
+  // Each chart that is told of them stands in that row, by its letter.
+  for (const chart of alternatives.flatMap(({ charts }) => charts)) {
+    const [letter] = Object.entries(reference.sources).find(([, source]) => source.includes(SOURCES[chart]!))!;
+    expect(`${row.alternatives.join("; ")}`, chart).toMatch(new RegExp(`\\b${letter}\\b`));
+  }
 });
 
 test("no other note has alternatives", () => {

@@ -136,6 +136,20 @@ test("what sounds is what is written, moved by the instrument's transposition, a
   );
 });
 
+test("a name with its key is the instrument that is in it", () => {
+  const named = (name: string) => INSTRUMENTS.find(({ names }) => names.includes(name))?.id;
+  expect(
+    ["alto recorder in F", "treble recorder in F", "descant", "treble", "descant recorder in C"].map(named),
+  ).toEqual(["alto recorder", "alto recorder", "soprano recorder", "alto recorder", "soprano recorder"]);
+  // The key is what a written C sounds; of a recorder and a crumhorn it is the lowest note (common practice).
+  for (const { names, low, sounding, family, id } of INSTRUMENTS)
+    for (const [, key] of names.map((name) => / in ([A-G]b?)$/.exec(name)).filter((match) => match !== null)) {
+      const lowest = family === "recorder" || id.includes("crumhorn") || id === "lute";
+      const note = lowest ? low : soundingNote({ sounding }, { letter: "C", alter: 0, octave: 4 });
+      expect(printNote(note).replace(/\d/, ""), id).toBe(key);
+    }
+});
+
 test("how an instrument sounds, in words (common practice, no source)", () => {
   const words = (id: string) => transpositionWords(instrumentById(id)!.sounding);
   expect(words("alto recorder")).toBeUndefined();
@@ -155,7 +169,8 @@ describe("a word that several instruments share names none of them", () => {
   const check = (word: string, names: readonly string[]) => expect(namesShortenedTo(word), word).toEqual(names);
 
   test("it is short for each name that it begins or ends", () => {
-    check("soprano", ["soprano recorder", "soprano saxophone", "soprano voice"]);
+    check("soprano", ["soprano recorder", "soprano saxophone", "soprano crumhorn", "soprano voice"]);
+    check("viol", ["treble viol", "tenor viol", "bass viol"]);
     check("baritone", ["baritone saxophone", "baritone horn", "baritone horn in treble clef", "baritone voice"]);
     check("sax", ["soprano sax", "alto sax", "tenor sax", "baritone sax"]);
     expect(namesShortenedTo("alto").slice(0, 2)).toEqual(["alto recorder", "alto recorder in G"]);
@@ -165,7 +180,10 @@ describe("a word that several instruments share names none of them", () => {
     );
     expect(namesShortenedTo("bass")).toEqual(expect.arrayContaining(["bass recorder", "double bass", "bass voice"]));
     expect(namesShortenedTo("recorder")).toHaveLength(9); // all but the voice flute
-    check("descant", ["descant recorder"]);
+    check(
+      "crumhorn",
+      ["great bass crumhorn", "bass crumhorn", "tenor crumhorn", "alto crumhorn", "soprano crumhorn"].toReversed(),
+    );
   });
 
   test("or what several are called besides", () => {
@@ -174,7 +192,20 @@ describe("a word that several instruments share names none of them", () => {
   });
 
   test("a name, a key and what no name has are short for nothing", () => {
-    for (const word of ["horn", "clarinet", "sopranino", "a", "bb", "c", "", "kazoo", "constructor"]) check(word, []);
+    for (const word of [
+      "horn",
+      "clarinet",
+      "sopranino",
+      "descant",
+      "treble",
+      "a",
+      "bb",
+      "c",
+      "",
+      "kazoo",
+      "constructor",
+    ])
+      check(word, []);
   });
 
   test("every name that is offered is an instrument's", () => {
@@ -203,6 +234,6 @@ test("ids and names are distinct, and every range rises", () => {
   expect(new Set(names).size).toBe(names.length);
   for (const { id, names: own, low, high } of INSTRUMENTS) {
     expect(own[0]).toBe(id);
-    expect(midi(high) - midi(low)).toBeGreaterThanOrEqual(23);
+    expect(midi(high) - midi(low)).toBeGreaterThanOrEqual(16); // a tenth: crumhorns have no second register
   }
 });

@@ -1,9 +1,10 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { parseNote, printName } from "../../../server/music/notes/note.ts";
+import { ENGLISH_NAMES, type NoteNames, namesById, noteText } from "../../../server/music/notes/note-names.ts";
 import { declaredKind } from "../../../server/music/scales/declared-kind.ts";
-import { KINDS } from "../../../server/music/scales/kinds.ts";
-import { scaleNames } from "../../../server/music/scales/scale.ts";
+import { KINDS, kindById } from "../../../server/music/scales/kinds.ts";
+import { degreeNote, scaleNames } from "../../../server/music/scales/scale.ts";
 import { MANY } from "../../support/random-runs.ts";
 
 /** A declared scale on D, or the reason why it cannot be read and the word to blame. */
@@ -31,6 +32,59 @@ test("cents: a letter for each of seven notes, and the nearest key", () => {
   check("cents 0 240 480 720 960", "D E G A C");
   const reading = declaredKind("own", "cents 0 150.5 300");
   expect(reading.ok && reading.kind.degrees[1]).toEqual({ step: 1, semitones: 2, cents: 150.5 });
+});
+
+describe("another form on the way down", () => {
+  const forms = (text: string): unknown => {
+    const reading = declaredKind("own", text);
+    if (!reading.ok) return `${reading.at}: ${reading.reason}`;
+    const { kind } = reading;
+    return (["up", "down"] as const).map((way) => scaleNames(parseNote("D")!, kind, way).map(printName).join(" "));
+  };
+
+  // The melodic minor, by its formula in test/reference/scales.json.
+  test("in degrees, typed from below or as it falls", () => {
+    const melodic = ["D E F G A B C#", "D E F G A Bb C"];
+    for (const text of [
+      "1 2 b3 4 5 6 7, down 1 2 b3 4 5 b6 b7",
+      "up 1 2 b3 4 5 6 7 8 down 8 b7 b6 5 4 b3 2 1",
+      "1 2 b3 4 5 6 7 Down: b7 b6 5 4 b3 2 1".replace(":", ""),
+    ])
+      expect(forms(text), text).toEqual(melodic);
+    const reading = declaredKind("own", "1 2 b3 4 5 6 7, down 1 2 b3 4 5 b6 b7");
+    expect(reading.ok && reading.kind.signature).toEqual(kindById("melodic minor")!.signature);
+  });
+
+  test("in cents", () => {
+    const reading = declaredKind("own", "cents 0 200 350 500 700 900 1050, down 1200 1000 900 700 500 350 200 0");
+    expect(reading.ok && reading.kind.falling?.map(({ cents }) => cents)).toEqual([0, 200, 350, 500, 700, 900, 1000]);
+    expect(declaredKind("own", "cents 0 150 300, down cents 0 140 300").ok).toBe(true);
+  });
+
+  test("what cannot be read stands on its word", () => {
+    expect(forms("1 2 3, down 1 2")).toBe("3: 3 notes go up and 2 down: both ways have as many");
+    expect(forms("1 2 3, down")).toBe("3: 3 notes go up and 0 down: both ways have as many");
+    expect(forms("1 2 3, down 1 x 3")).toContain("5: `x` is no degree");
+    expect(forms("1 2 3, down 8 x 1")).toContain("5: `x` is no degree");
+    expect(forms("cents 0 100 200, down 0 100 1300")).toContain("7: `1300` reaches the octave");
+  });
+});
+
+// Quarter tones to the nearest: 150 cents above D is halfway from Eb to E (arithmetic).
+test("notes between the keys are named with a half-sharp or half-flat", () => {
+  const named = (text: string, tonic = "D", language: NoteNames = ENGLISH_NAMES): string => {
+    const reading = declaredKind("own", text);
+    if (!reading.ok) throw new Error(reading.reason);
+    const from = { ...parseNote(tonic)!, octave: 4 };
+    return reading.kind.degrees
+      .map((_, i) => noteText(degreeNote(from, reading.kind, i + 1, false), language))
+      .join(" ");
+  };
+  expect(named("cents 0 150 300 500 700 850 1000")).toBe("D4 E𝄳4 F4 G4 A4 B𝄳4 C5");
+  expect(named("cents 0 204 355 498 702 906 1059")).toBe("D4 E4 F𝄲4 G4 A4 B4 C𝄲5");
+  expect(named("cents 0 151 300 500 700 850 1000", "D", namesById("german")!)).toBe("D4 E𝄳4 F4 G4 A4 H𝄳4 C5");
+  expect(named("cents 0 50 100", "Bb")).toBe("Bb4 Cb𝄳5 Cb5");
+  expect(named("cents 0 20 1140", "D")).toBe("D4 D4 C#𝄲5");
 });
 
 test("what cannot be read says where and why", () => {

@@ -30,6 +30,10 @@ test("case, spaces, hyphens and figures make no difference", () => {
   check("Young II", "Young II", "young 2", "Young no. 2", "Young Ⅱ");
   check("Werckmeister III", "Werckmeister III", "werckmeister 3", "Werckmeister-III", "Werckmeister Ⅲ");
   check("Kirnberger III", "Kirnberger III", "kirnberger 3");
+  check("Kirnberger II", "Kirnberger II", "kirnberger 2");
+  check("Kellner", "Kellner", "kellner", "Kellner’s Bach tuning");
+  check("Neidhardt I", "Neidhardt I", "neidhardt 1", "Neidhardt no. 1");
+  check("fifth-comma meantone", "fifth-comma meantone", "1/5 comma", "⅕-comma meantone");
   check("Pythagorean", "Pythagorean", "pythagorean tuning");
   check("sixth-comma meantone", "sixth-comma meantone", "sixth comma mean-tone", "1/6 comma meantone", "1/6-comma");
   check(
@@ -55,7 +59,9 @@ test("what is no temperament is told, with what is near", () => {
   checkRefused("Vallotty", "Vallotty");
   checkRefused("Young", "Young", ["Young II"]);
   checkRefused("werckmeister", "werckmeister", ["Werckmeister III"]);
-  checkRefused("meantone", "meantone", ["sixth-comma meantone", "quarter-comma meantone"]);
+  checkRefused("meantone", "meantone", ["sixth-comma meantone", "fifth-comma meantone", "quarter-comma meantone"]);
+  checkRefused("Neidhardt", "Neidhardt", ["Neidhardt I", "Neidhardt II"]);
+  checkRefused("Kirnberger", "Kirnberger", ["Kirnberger II", "Kirnberger III"]);
   checkRefused("Werckmeister IV", "Werckmeister IV");
   checkRefused("", "");
 });

@@ -30,6 +30,7 @@ import {
   wolves,
 } from "../../../server/music/tuning/temperament.ts";
 import reference from "../../reference/temperaments.json" with { type: "json" };
+import more from "../../reference/temperaments-more.json" with { type: "json" };
 import archive from "../../reference/temperaments-scala.json" with { type: "json" };
 
 // Of the libraries on npm, tonal has equal temperament at any pitch and is the judge of that below. One that has the
@@ -94,8 +95,21 @@ describe("the cents of the twelve keys", () => {
     },
   );
 
+  // test/reference/temperaments-more.json: three decimals added up from rounded fifths, or two, rounded or cut off.
+  test.each(more.temperaments)(
+    "$temperament, as in what an organ ships and in an older edition of the archive",
+    (row) => {
+      const keys = centsFromEqual(named(row.temperament));
+      for (const [key, offset] of (row.from_equal ?? []).entries())
+        expect(Math.abs(keys[key]! - offset), `key ${key}`).toBeLessThan(0.011);
+      for (const [key, cents] of (row.cents ?? []).entries())
+        expect(Math.abs(100 * key + keys[key]! - keys[0]! - cents), `key ${key}`).toBeLessThan(0.002);
+      expect((row.from_equal ?? row.cents)!).toHaveLength(12);
+    },
+  );
+
   test("every temperament has a source, but for the equal one, which is its own", () => {
-    const sourced = archive.temperaments.map(({ temperament }) => temperament);
+    const sourced = [...archive.temperaments, ...more.temperaments].map(({ temperament }) => temperament);
     const ours = TEMPERAMENTS.map(({ names }) => names[0]);
     expect(["equal", ...sourced].sort()).toEqual([...ours, "just on C"].sort());
     expect(aboveC(EQUAL)).toEqual([0, 100, 200, 300, 400, 500, 600, 700, 800, 900, 1000, 1100]);
@@ -194,7 +208,10 @@ describe("what holds in every temperament", () => {
 });
 
 describe("fifths", () => {
-  const circular = ["equal", "vallotti", "young ii", "werckmeister iii", "kirnberger iii"];
+  const circular = ["equal", "vallotti", "young ii", "werckmeister iii", "kellner"].concat(
+    ["neidhardt i", "neidhardt ii"],
+    ["kirnberger ii", "kirnberger iii"],
+  );
 
   /** By how much the twelve fifths, as they are defined, fall short of seven octaves, in cents. */
   function short(id: string): number {
@@ -205,7 +222,7 @@ describe("fifths", () => {
   test("those of a circular temperament close: twelve of them are seven octaves", () => {
     for (const id of circular) expect(short(id), id).toBeCloseTo(0, 9);
     const open = TEMPERAMENTS.map(({ id }) => id).filter((id) => !circular.includes(id));
-    expect(open).toHaveLength(3);
+    expect(open).toHaveLength(4);
     for (const id of open) expect(Math.abs(short(id)), id).toBeGreaterThan(10);
   });
 
@@ -236,7 +253,12 @@ describe("fifths", () => {
     ["Vallotti", []],
     ["Young II", []],
     ["Werckmeister III", []],
+    ["Kellner", []],
+    ["Neidhardt I", []],
+    ["Neidhardt II", []],
+    ["Kirnberger II", []],
     ["Kirnberger III", []],
+    ["fifth-comma meantone", [["G#", "Eb", (11 / 5) * SYNTONIC_COMMA - PYTHAGOREAN_COMMA]]],
     ["Pythagorean", [["G#", "Eb", -PYTHAGOREAN_COMMA]]],
     ["sixth-comma meantone", [["G#", "Eb", (11 / 6) * SYNTONIC_COMMA - PYTHAGOREAN_COMMA]]],
     ["quarter-comma meantone", [["G#", "Eb", (11 / 4) * SYNTONIC_COMMA - PYTHAGOREAN_COMMA]]],
@@ -332,8 +354,13 @@ test("each is told by its name and a sentence", () => {
     "Vallotti",
     "Young II",
     "Werckmeister III",
+    "Kellner",
+    "Neidhardt I",
+    "Neidhardt II",
+    "Kirnberger II",
     "Kirnberger III",
     "sixth-comma meantone",
+    "fifth-comma meantone",
     "quarter-comma meantone",
     "Pythagorean",
     "just on C",

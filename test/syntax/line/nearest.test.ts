@@ -67,7 +67,8 @@ test("instruments behind `on`: the nearest, or the first of several that share t
   check(`
     D minor, on tenor recoder     => D minor, on tenor recorder
     D minor, on violni            => D minor, on violin
-    D minor, on treble            => D minor, on treble recorder
+    D minor, on treble            => -
+    D minor, on viol              => D minor, on treble viol
     D minor, on kazoo             => -
     D minor, on alto, slow        => D minor, on alto recorder, slow
     D minor, on contrabass        => D minor, on contrabass recorder

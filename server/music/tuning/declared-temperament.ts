@@ -1,0 +1,58 @@
+import { centsOf, type Temperament } from "./temperament.ts";
+
+export type DeclaredTemperament =
+  | { readonly ok: true; readonly temperament: Temperament }
+  /** `at` is the word of the declaration's text that is to blame, from 0. */
+  | { readonly ok: false; readonly reason: string; readonly at: number };
+
+const KEYS = 12;
+const OCTAVE = 1200;
+
+function refusal(reason: string, at: number): Extract<DeclaredTemperament, { ok: false }> {
+  return { ok: false, reason, at };
+}
+
+function quoted(word: string): string {
+  return `\`${word.slice(0, 40)}\``;
+}
+
+/** Cents of `701.955`, `3/2`, or `2` where the list began with a ratio; undefined for other words. */
+function centsIn(word: string, ratios: boolean): number | undefined {
+  const [, over, under] = /^([1-9]\d{0,8})\/([1-9]\d{0,8})$/.exec(word) ?? [];
+  if (over !== undefined) return centsOf(Number(over) / Number(under));
+  if (ratios) return /^[12]$/.test(word) ? centsOf(Number(word)) : undefined;
+  return /^\d{1,4}(?:\.\d{1,6})?$/.test(word) ? Number(word) : undefined;
+}
+
+/**
+ * A temperament that a journal declares: twelve keys from C to B, each in cents above C (`0 76.0 193.2 …`) or as a
+ * ratio with it (`1 16/15 9/8 …`). Spaces or commas part the words; `cents` or `ratios` may stand first, and a closing
+ * `1200` or `2/1` adds nothing.
+ */
+export function declaredTemperament(name: string, text: string): DeclaredTemperament {
+  const words = text.split(/[\s,]+/u).filter((word) => word !== "");
+  const first = /^(?:cents|ratios)$/i.test(words[0] ?? "") ? 1 : 0;
+  const ratios = /^1(?:\/1)?$/.test(words[first] ?? "");
+  const cents: number[] = [];
+  for (const [at, word] of words.entries()) {
+    if (at < first) continue;
+    const value = centsIn(word, ratios);
+    if (value === undefined)
+      return refusal(`${quoted(word)} is ${ratios ? "no ratio" : "no number of cents and no ratio"}`, at);
+    if (cents.length === 0 && value !== 0)
+      return refusal(`the first of the twelve is C, \`0\` in cents or \`1\` as a ratio, not ${quoted(word)}`, at);
+    const closes = Math.abs(value - OCTAVE) < 1e-6 && at === words.length - 1 && cents.length === KEYS;
+    if (closes) continue;
+    if (cents.length === KEYS) return refusal(`${quoted(word)} is one too many: there are twelve keys, C to B`, at);
+    if (cents.length > 0 && value <= cents.at(-1)!)
+      return refusal(`${quoted(word)} is not higher than ${quoted(words[at - 1]!)} before it: the keys rise`, at);
+    if (value >= OCTAVE) return refusal(`${quoted(word)} reaches the octave, and belongs below it`, at);
+    cents.push(value);
+  }
+  if (cents.length < KEYS)
+    return refusal(
+      `a temperament needs twelve keys, C to B, in cents or ratios, and ${cents.length || "none"} stand here`,
+      words.length,
+    );
+  return { ok: true, temperament: { id: "declared", name, cents } };
+}
