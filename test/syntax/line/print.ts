@@ -26,7 +26,7 @@ export function read(text: string, head = false): Line {
 /** `entry: D natural minor | pattern thirds | tempo 72 | outcome clean`. */
 export function lineText(line: Line): string {
   const { remark } = line;
-  const tail = remark && "remark" + (remark.text === "" ? "" : ` "${remark.text}"`);
+  const tail = remark && `remark${remark.text === "" ? "" : ` "${remark.text}"`}`;
   const body = bodyOf(line);
   const type = line.type === "remark" ? "" : line.type;
   return [[type, body].filter(Boolean).join(": "), tail].filter(Boolean).join(" | ");
