@@ -1,7 +1,7 @@
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
 import { isBareTempo } from "./numbers.ts";
-import { type TitleWords, titleIn } from "./title.ts";
+import { isAgain, type TitleWords, titleIn } from "./title.ts";
 
 /** A line of practice by what was found in it, and what was practised. */
 export interface Evidence {
@@ -110,15 +110,19 @@ function behindItem(words: LineWords, i: number): number {
 
 /** `Air in D minor`, `Minuet in G`: the key belongs to the title. */
 function isTitleBefore(words: LineWords, title: TitleWords, subject: number): boolean {
-  if (subject === title.from) return false;
-  const named = between(words, subject) > 0 && !hasPracticeWord(words, title.from, subject);
+  if (subject === title.from || hasPracticeWord(words, title.from, subject)) return false;
+  const named = between(words, subject) > 0 || words.is(title.from, "title-kind");
   if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
   const leads = ["in", "en", "in", "an"].includes(words.key(subject - 1));
   return named && (title.isKind || (leads && words.isCapital(title.from)));
 }
 
+/** Something is found that tells how or what one plays; a kind of piece may be a phase as well. */
 function hasPracticeWord(words: LineWords, from: number, to: number): boolean {
-  for (let i = from; i < to; i++) if (words.found(i)) return true;
+  for (let i = from; i < to; i++) {
+    const found = words.found(i);
+    if (found && found.meaning.type !== "phase" && !words.is(i, "title-kind", "title-number")) return true;
+  }
   return false;
 }
 
@@ -132,21 +136,38 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
 }
 
 function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intends }: Signs): Evidence | undefined {
-  if (!title || intends || (sign >= 0 && sign < title.to)) return undefined;
+  if (!title || intends || (sign >= 0 && sign < title.to) || !standsAsTitle(words, title)) return undefined;
+  const first = words.found(title.from);
+  if (first && TRADE.includes(first.meaning.type)) return byTrade(words, title, first);
+  const meaning = { type: "title", title: title.text, declared: false } as const;
+  return { subject: { start: title.start, end: title.end, meaning } };
+}
+
+/** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
+function standsAsTitle(words: LineWords, title: TitleWords): boolean {
   const isPlaced = words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
   const counts = words.has("tempo") || isPlaced || hasBareTempo(words);
   const isNamed = title.capitals > 0 || title.isKind || title.numbered;
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
     title.to >= words.count || /[,.:;!(–—-]/.test(words.before(title.to)) || words.found(title.to) !== undefined;
-  const stands =
+  return (
     (counts && isNamed) ||
     (isNamed && words.has("place") && (title.isKind || title.capitals > 1)) ||
-    (title.isKind && title.capitals > 0 && ends && (isSaid || title.numbered || words.has("amount"))) ||
-    (title.capitals > 1 && ends && (isSaid || words.has("amount")));
-  if (!stands) return undefined;
-  const meaning = { type: "title", title: title.text, declared: false } as const;
-  return { subject: { start: title.start, end: title.end, meaning } };
+    (title.isKind && title.capitals > 0 && (isAgain(words, title.to) || (ends && isSaid))) ||
+    (title.isKind && title.capitals > 0 && ends && (title.numbered || words.has("amount"))) ||
+    (title.capitals > 1 && (ends || isAgain(words, title.to)) && (isSaid || words.has("amount")))
+  );
+}
+
+/** Words of the trade that no title begins with: without a tonic they name what is practised by themselves. */
+const TRADE: readonly Meaning["type"][] = ["kind", "part of a kind", "chord kind", "pattern", "articulation", "rhythm"];
+
+/** `Major arpeggios legato`, `Double tonguing, G5`: an exercise by its own words. */
+function byTrade({ text }: LineWords, title: TitleWords, { start, end: itsEnd }: Item): Evidence {
+  const end = Math.max(itsEnd, title.end);
+  const meaning = { type: "technique", name: text.slice(start, end).toLowerCase() } as const;
+  return { subject: { start, end, meaning } };
 }
 
 /** A number that is a tempo as it stands before how it went. */

@@ -1,4 +1,3 @@
-import { nameKey } from "../words/fold.ts";
 import type { LineWords } from "./line-words.ts";
 
 /** Words that may be the title of a piece, by their place in the line. */
@@ -156,7 +155,7 @@ function isEnd(words: LineWords, from: number, i: number): boolean {
   return ENDS_SMALL.includes(type) || ENDING_WORDS.includes(words.key(i)) || words.is(i, "same-as-above");
 }
 
-/** Titles are the same that differ in case and spaces alone. */
-export function titleKey(text: string): string {
-  return nameKey(text);
+/** Words that end a title and say that it was played: `again`, `from memory`, `with the CD`. */
+export function isAgain(words: LineWords, i: number): boolean {
+  return !words.isCapital(i) && ENDING_WORDS.includes(words.key(i));
 }
