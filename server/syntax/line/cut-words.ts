@@ -40,7 +40,7 @@ export const ABOUT =
 export const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
 /** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
 export const JOINS =
-  /^(?:to|and|&|of|or|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
+  /^(?:to|and|&|of|or|->|→|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
 export const DECIMAL_HOURS = /^,\d{1,2}\s*(?:h|hrs?|hours?|std\.?|stunden?|heures?|uur|ore|horas?)(?:\s|[,.]|$)/i;
 export const COUNTED =
   /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;

@@ -31,9 +31,11 @@ function rest(words: LineWords): DayWords | undefined {
 function standsAsRest(words: LineWords, length: number): boolean {
   if (length > 1 || words.count === 1) return true;
   if (words.before(1) !== "") return true;
-  const next = words.is(1, "sentence-sign") || words.found(1) !== undefined;
-  return !next && (words.count <= 3 || !["off", "nothing", "away", "rest", "missed"].includes(words.key(0)));
+  const next = words.is(1, "sentence-sign") || (words.found(1) !== undefined && !words.is(1, "rest"));
+  return !next && (words.is(1, "rest", "filler") || !BEGIN_SENTENCES.includes(words.key(0)));
 }
+
+const BEGIN_SENTENCES = ["off", "nothing", "away", "rest", "missed", "none"];
 
 function hasNumberedPlace(words: LineWords): boolean {
   return words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));

@@ -20,7 +20,8 @@ const TERMS: readonly Meaning["type"][] = ["pattern", "articulation", "note valu
  * which such things occur in passing is none: a wrong count is worse than silence.
  */
 export function evidenceIn(words: LineWords): Evidence | undefined {
-  const at = firstOf(words, KEYED);
+  if (words.found(0)?.meaning.type === "quoted") return {};
+  const at = first(firstOf(words, KEYED), bareTonic(words));
   const named = firstOf(words, NAMED);
   const title = titleIn(words);
   const signs = signsIn(words);
@@ -30,6 +31,28 @@ export function evidenceIn(words: LineWords): Evidence | undefined {
   }
   if (isPracticeByName(words, named, signs)) return {};
   return byTitle(words, title, signs) ?? byAmount(words, signs);
+}
+
+/** The lesser of two places; -1 where neither is one. */
+function first(a: number, b: number): number {
+  return a < 0 || b < 0 ? Math.max(a, b) : Math.min(a, b);
+}
+
+/** What follows a tonic that stands for its major key. */
+const BEHIND_TONIC: readonly Meaning["type"][] = ["note value", "span", "tempo", "number", "range"];
+
+/** A tonic in a capital with nothing but what belongs to a scale behind it, or behind `thirds in`; -1 where none is. */
+function bareTonic(words: LineWords): number {
+  for (let i = 0; i < words.count; i++) {
+    const meaning = words.found(i)?.meaning;
+    if (meaning?.type !== "note" || meaning.lower || meaning.note.octave !== undefined) continue;
+    const behind = behindItem(words, i);
+    const next = words.found(behind)?.meaning.type;
+    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || (next && BEHIND_TONIC.includes(next));
+    const isIn = words.key(i - 1) === "in" && TERMS.includes(words.found(i - 2)?.meaning.type ?? "unknown");
+    return ends && (i === 0 || isIn) ? i : -1;
+  }
+  return -1;
 }
 
 /** The first word that is part of something of one of the types; -1 where there is none. */
@@ -75,13 +98,22 @@ function isSentence(words: LineWords, subject: number, { sign, intends }: Signs)
   if (intends) return true;
   const counts = words.has("tempo");
   const strange = between(words, subject);
-  if (strange === 0) {
-    const behind = behindItem(words, subject);
-    return !counts && VERBS_BEHIND.includes(words.key(behind)) && words.before(behind) === "";
-  }
+  if (strange === 0) return goesOnAsSentence(words, subject);
   if (sign >= 0 && !counts) return true;
   const isPlain = !counts && !words.has("amount", "place", ...TERMS);
   return strange > 4 || (strange > 1 && isPlain);
+}
+
+/** A tonic that is a word of a language as well: English a, German es, as, French la, si, Italian and Spanish mi, do. */
+const WORDS_TOO = /^(?:a|as|es|des|la|si|mi|do|sol|re|ut)$/i;
+
+/** A verb follows at once, or words do behind a tonic that may be no tonic: `A minor problem`. */
+function goesOnAsSentence(words: LineWords, subject: number): boolean {
+  const behind = behindItem(words, subject);
+  if (behind >= words.count || words.before(behind) !== "") return false;
+  if (VERBS_BEHIND.includes(words.key(behind))) return true;
+  const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
+  return isPlain && WORDS_TOO.test(words.typed(subject)) && !words.found(behind);
 }
 
 /** `D minor is hard` is said of the scale, and tells of no practice. */
@@ -139,7 +171,8 @@ function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intend
   if (!title || intends || (sign >= 0 && sign < title.to) || !standsAsTitle(words, title)) return undefined;
   const first = words.found(title.from);
   if (first && TRADE.includes(first.meaning.type)) return byTrade(words, title, first);
-  const meaning = { type: "title", title: title.text, declared: false } as const;
+  const declared = words.titleOf(title.text);
+  const meaning = { type: "title", title: declared ?? title.text, declared: declared !== undefined } as const;
   return { subject: { start: title.start, end: title.end, meaning } };
 }
 
@@ -147,7 +180,7 @@ function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intend
 function standsAsTitle(words: LineWords, title: TitleWords): boolean {
   const isPlaced = words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
   const counts = words.has("tempo") || isPlaced || hasBareTempo(words);
-  const isNamed = title.capitals > 0 || title.isKind || title.numbered;
+  const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
     title.to >= words.count || /[,.:;!(–—-]/.test(words.before(title.to)) || words.found(title.to) !== undefined;
@@ -156,8 +189,15 @@ function standsAsTitle(words: LineWords, title: TitleWords): boolean {
     (isNamed && words.has("place") && (title.isKind || title.capitals > 1)) ||
     (title.isKind && title.capitals > 0 && (isAgain(words, title.to) || (ends && isSaid))) ||
     (title.isKind && title.capitals > 0 && ends && (title.numbered || words.has("amount"))) ||
-    (title.capitals > 1 && (ends || isAgain(words, title.to)) && (isSaid || words.has("amount")))
+    (title.capitals > 0 && isAgain(words, title.to) && isSaid) ||
+    (title.capitals > 1 && ends && (isSaid || words.has("amount")))
   );
+}
+
+/** `In the morning` says when, and names no piece. */
+function saysMore(words: LineWords, { from, to }: TitleWords): boolean {
+  for (let i = from; i < to; i++) if (!words.is(i, "filler", "heading") || words.is(i, "title-kind")) return true;
+  return false;
 }
 
 /** Words of the trade that no title begins with: without a tonic they name what is practised by themselves. */

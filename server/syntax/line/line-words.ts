@@ -84,6 +84,11 @@ export class LineWords {
     return -1;
   }
 
+  /** The title that a journal declares by these words. */
+  titleOf(text: string): string | undefined {
+    return this.vocabulary.title(text);
+  }
+
   /** The signs between a word and the one before it, or before the first or behind the last. */
   before(i: number): string {
     const from = i > 0 ? this.words[i - 1]!.end : this.start;
@@ -107,7 +112,9 @@ export class LineWords {
     let key = "";
     for (let n = 0; n < LONGEST_PHRASE && i + n < this.count; n++) {
       if (n > 0 && /[^\s'’-]/.test(this.before(i + n))) break;
-      key += this.key(i + n);
+      const own = this.key(i + n);
+      if (n > 0 && own.length === 1 && key.length === n) break; // letters in a row are steps, or notes
+      key += own;
       const classes = this.vocabulary.classes(key);
       if (classes) found.unshift({ length: n + 1, classes });
     }

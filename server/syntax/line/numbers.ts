@@ -31,7 +31,7 @@ const BEHIND_TEMPO: readonly Meaning["type"][] = ["outcome", "tries", "number", 
 /** A word right before a number that says what it counts. */
 const COUNTS_ELSE =
   /(?:^|[\s(])(?:goal|aim|target|was|since|until|no|nr|op|grade|capo|fret|pos|position|string|str|finger|fing|valve|track|ch|chapter|take|over|within|than)\.?\s*$/i;
-const UNIT_BEHIND = /^\s*(?:%|years?|days?|weeks?|people|notes?|beats?|euros?|pounds?|st\b|nd\b|rd\b|th\b)/i;
+const UNIT_BEHIND = /^\s*(?:%|years?|days?|weeks?|people|notes?|beats?|euros?|pounds?|s\b|sec|st\b|nd\b|rd\b|th\b)/i;
 
 /**
  * A bare number or range goes on with the tempo before it, or with the bars before it, whichever stood last; without

@@ -73,9 +73,16 @@ function readParts(
   if (said) return dayLine(said, words, remark);
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
-  if (isEntry(parts)) return { ...parseEntry(text, start, end, parts, context), remark };
+  if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
   return readSentence(text, start, end, remark, context);
 }
+
+/** Words are not known, but for those that join others: `thirds in C`. */
+function isStrange({ items }: LineWords): boolean {
+  return items.some(({ meaning }) => meaning.type === "unknown" && !JOINTS.test(meaning.words));
+}
+
+const JOINTS = /^(?:in|on|of|and|&|-)$/i;
 
 /** A line about the day or the player, or one that others stand below. */
 function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {

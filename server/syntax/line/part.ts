@@ -226,31 +226,38 @@ const NO_RECOGNISERS: readonly Recogniser[] = [];
 /** Short for a beat, and a note or the beginning of another word: `e`, `h`. */
 const NOTES_TOO = /^[a-pr-z]$/;
 /** The words that open what no table of phrases holds. */
-const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = new Map(
-  (
-    [
-      ["at @", [tempoAt, clockAt]],
-      [[...BEATS.keys()].filter((name) => !NOTES_TOO.test(name)).join(" "), [tempoAt]],
-      [[...TEMPO_WORDS, ...AT_WORDS, ...APPROXIMATELY, ...DOTTED_BEFORE, "~"].join(" "), [tempoAt]],
-      ["goal", [goalAt]],
-      ["from range", [spanAt, dateAt, placeAt]],
-      ["to up", [spanAt, placeAt]],
-      ["tenth ninth twelfth", [spanAt]],
-      ["by due", [dateAt]],
-      ["until", [dateAt, placeAt]],
-      ["on", [instrumentAt, dateAt]],
-      ["last", [lastNoteAt, placeAt]],
-      ["focus with sore", [freeWordsAt]],
-      ["steps step", [stepsAt]],
-      ["once twice", [timesAt]],
-      ["straight", [evenAt]],
-      ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt, rhythmAt]],
-      ["done all", [subjectAt]],
-      ["upbeat", [placeAt]],
-      [ABOUT_OPENERS.join(" "), [amountAt]],
-    ] as const
-  ).flatMap(([opening, recognisers]) => opening.split(" ").map((word) => [word, recognisers] as const)),
-);
+const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = byOpening([
+  ["at @", [tempoAt, clockAt]],
+  [[...BEATS.keys()].filter((name) => !NOTES_TOO.test(name)).join(" "), [tempoAt]],
+  [[...TEMPO_WORDS, ...AT_WORDS, ...APPROXIMATELY, ...DOTTED_BEFORE, "~"].join(" "), [tempoAt]],
+  ["goal", [goalAt]],
+  ["from range", [spanAt, dateAt, placeAt]],
+  ["to up", [spanAt, placeAt]],
+  ["tenth ninth twelfth", [spanAt]],
+  ["by due", [dateAt]],
+  ["until", [dateAt, placeAt]],
+  ["on", [instrumentAt, dateAt]],
+  ["last", [lastNoteAt, placeAt]],
+  ["focus with sore", [freeWordsAt]],
+  ["steps step", [stepsAt]],
+  ["once twice", [timesAt]],
+  ["straight", [evenAt]],
+  ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt, rhythmAt]],
+  ["done all", [subjectAt]],
+  ["upbeat", [placeAt]],
+  [ABOUT_OPENERS.join(" "), [amountAt]],
+  ["mm mm.", [placeAt]],
+]);
+
+/** A word may open several things. */
+function byOpening(
+  rows: readonly (readonly [opening: string, recognisers: readonly Recogniser[]])[],
+): ReadonlyMap<string, readonly Recogniser[]> {
+  const all = new Map<string, readonly Recogniser[]>();
+  for (const [opening, recognisers] of rows)
+    for (const word of opening.split(" ")) all.set(word, [...(all.get(word) ?? []), ...recognisers]);
+  return all;
+}
 
 /**
  * The longest phrase of the tables, and what may go on behind it. Where it means several things, the first of `ORDER`.

@@ -39,6 +39,9 @@ const ENDS_SMALL: readonly string[] = [
   "span",
 ];
 const ENDING_WORDS = [
+  "auswendig",
+  "par",
+  "nog",
   "again",
   "same",
   "from",

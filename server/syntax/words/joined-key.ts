@@ -1,5 +1,5 @@
 import { fold } from "./fold.ts";
-import { noteOf } from "./note-word.ts";
+import { isSyllabic, noteOf } from "./note-word.ts";
 import type { Token } from "./token.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -109,12 +109,15 @@ const NO_SYMBOLS: ReadonlySet<string> = new Set(["-", "o", "h", "-flat", "-sharp
 /** `M`, `m` and `hm` behind a tonic, `maj7` behind one. */
 function behindTonic(tokens: readonly Token[], i: number, vocabulary: Vocabulary): readonly Token[] | undefined {
   const token = tokens[i]!;
-  const before = tokens[i - 1];
+  const syllabic = isSyllabic(vocabulary.notes);
+  const isApart = syllabic && /^[b#♭♯]$/u.test(tokens[i - 1]?.text ?? "");
+  const before = tokens[i - (isApart ? 2 : 1)];
   const tonic = before && !before.quote && noteOf(before.text, vocabulary.notes);
   if (!tonic || tonic.note.octave !== undefined) return undefined;
   const { text } = token;
   const isTempo = /^\d/.test(tokens[i + 1]?.text ?? "") && /^\d+$/.test(tokens[i + 1]!.text);
-  if (text === "M" || text === "m") return isTempo || tonic.lower ? undefined : [{ ...token, text: MODES.get(text)! }];
+  if (text === "M" || text === "m")
+    return isTempo || (tonic.lower && !syllabic) ? undefined : [{ ...token, text: MODES.get(text)! }];
   const minor = MINORS.get(text);
   if (minor !== undefined) return isTempo && text === "mm" ? undefined : [{ ...token, text: minor }];
   const chord = /\d/.test(text) && /^[a-zA-Z]/.test(text) ? chordOf(text, vocabulary) : undefined;

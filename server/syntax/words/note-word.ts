@@ -142,8 +142,23 @@ function isKindWord(token: Token | undefined): boolean {
   return token !== undefined && /^minor\b/.test(fold(token.text));
 }
 
-function spokenAccidental(word: string | undefined, { accidentals }: NoteReading): number | undefined {
-  return word === undefined ? undefined : accidentals.get(withoutAccents(word).replaceAll("-", ""));
+function spokenAccidental(word: string | undefined, reading: NoteReading): number | undefined {
+  if (word === undefined) return undefined;
+  const sign = isSyllabic(reading) ? SIGNS_APART.get(word) : undefined;
+  return sign ?? reading.accidentals.get(withoutAccents(word).replaceAll("-", ""));
+}
+
+/** Behind a syllable a sign may stand apart: `si b`, `fa #`. */
+const SIGNS_APART: ReadonlyMap<string, number> = new Map([
+  ["b", -1],
+  ["♭", -1],
+  ["#", 1],
+  ["♯", 1],
+]);
+
+/** Whether notes are named by syllables, which small letters suit as well as capitals. */
+export function isSyllabic({ words }: NoteReading): boolean {
+  return words?.has("sol") ?? false;
 }
 
 const IN_ONE = /^([A-Ga-g])(flat|sharp)$/i;

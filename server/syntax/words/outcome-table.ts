@@ -71,8 +71,10 @@ export class OutcomeTable {
   }
 
   private add(phrase: string, meaning: MeaningOf<"outcome">): void {
-    const key = keyOf(phrase) || phrase;
-    this.openers.add(keyOf(phrase.split(" ")[0]!) || phrase);
+    // A face, such as `:/`, is itself alone: without its eyes it is another sign.
+    const isSign = !/[\p{L}\p{N}]/u.test(phrase);
+    const key = isSign ? phrase : keyOf(phrase);
+    this.openers.add(isSign ? phrase : keyOf(phrase.split(" ")[0]!));
     if (!this.phrases.has(key)) this.phrases.set(key, meaning);
   }
 }
