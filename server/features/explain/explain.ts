@@ -83,7 +83,7 @@ function articulation(meaning: MeaningOf<"articulation">): string {
     return `${sentenceCase(parts.join(", "))}, again and again.${halfOf(meaning)}`;
   }
   if (meaning.declared) return `An articulation that this journal declares: ${escapeMarkdown(id)}.${halfOf(meaning)}`;
-  const strokes = /^[tkdg]+$/.test(id) ? id.replace(/(?<=.)(?=.)/g, "-") : id;
+  const strokes = /^[tkdg]+$/.test(id) ? id.replace(/(?<=.)(?=.)/gs, "-") : id;
   const syllables = id.startsWith("tongue ") ? [id.slice("tongue ".length)] : strokes.split(/[-‐‑]/);
   const said = syllables.map((syllable) => `\`${syllable}\``).join(" ");
   return syllables.length === 1

@@ -86,7 +86,7 @@ export function readSteps(words: string): WrittenSteps | undefined {
 /** `m3` is one step; `TTS` three, with an interval's name among them. */
 function marksIn(token: string, tokens: number): readonly string[] {
   if (tokens > 1 && token in INTERVALS) return [token];
-  return token.match(/min3|[mM][23]|A2|\+2|./gu) ?? [];
+  return token.match(/min3|[mM][23]|A2|\+2|./gsu) ?? [];
 }
 
 /** The steps as words, with spaces. A step that a style has no letter for stays a number. */

@@ -1,7 +1,6 @@
 /**
- * Further names of one beat, as they stand in a tempo, and what part of a whole note each is: short forms, and the words
- * of other languages. Words: reference lexicon of practice words, class note-value; Dutch, Italian and Spanish from
- * memory.
+ * Further names of one beat, as they stand in a tempo, and what part of a whole note each is: short forms, and those of
+ * other languages. Words: reference lexicon of practice words, class note-value; Dutch, Italian, Spanish from memory.
  */
 export const FURTHER_BEATS: readonly (readonly [words: string, numerator: number, denominator: number])[] = [
   ["w | ronde | ganze | hele | redonda", 1, 1],

@@ -9,7 +9,7 @@ const NOTE_WORD = /([\s|\-–,]*)([^\s|,\-–:>"“”„«»]+)/uy;
 const CLOSING_BARS = /^(?:\s*\|)*/;
 /** Tones and semitones, or halves and wholes, and three semitones in any way of writing them. */
 const STEP_WORD = /^(?:[TSAWH]|[tsawh]|3[SHsh]?|[mM][23]|A2|\+2)+$/;
-const STEPS = /[mM][23]|A2|\+2|./g;
+const STEPS = /[mM][23]|A2|\+2|./gs;
 
 /** The claim that stands after a colon: notes, or steps in letters; undefined for anything else. */
 export function claimAfterColon(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {

@@ -16,8 +16,8 @@ const NAMED: readonly Meaning["type"][] = ["figure", "technique", "activity"];
 const TERMS: readonly Meaning["type"][] = ["pattern", "articulation", "note value", "span", "rhythm", "direction"];
 
 /**
- * Whether a line tells of practice: a subject is found in it, or words with a place, a tempo or an amount. A sentence in
- * which such things occur in passing is none: a wrong count is worse than silence.
+ * Whether a line tells of practice: a subject is found in it, or words with a place, a tempo or an amount. A sentence
+ * in which such things occur in passing is none: a wrong count is worse than silence.
  */
 export function evidenceIn(words: LineWords): Evidence | undefined {
   if (words.found(0)?.meaning.type === "quoted") return {};
@@ -104,7 +104,7 @@ function isSentence(words: LineWords, subject: number, { sign, intends }: Signs)
   return strange > 4 || (strange > 1 && isPlain);
 }
 
-/** A tonic that is a word of a language as well: English a, German es, as, French la, si, Italian and Spanish mi, do. */
+/** A tonic that is a word of a language as well: English a, German es, French la, Italian and Spanish mi, do. */
 const WORDS_TOO = /^(?:a|as|es|des|la|si|mi|do|sol|re|ut)$/i;
 
 /** A verb follows at once, or words do behind a tonic that may be no tonic: `A minor problem`. */

@@ -3,6 +3,7 @@ import { BEFORE_NO_TEMPO, TEMPO_WORDS, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
 import { closingQuote, isQuote } from "../words/token.ts";
+import { CODES } from "./character-codes.ts";
 import {
   ABOUT,
   AT,
@@ -31,23 +32,8 @@ import {
 } from "./cut-words.ts";
 import { isSpace } from "./day-line.ts";
 
-const TAB = 9;
-const SPACE = 32;
-const DOUBLE_QUOTE = 34;
-const COMMA = 44;
-const HYPHEN = 45;
-const SLASH = 47;
-const ZERO = 48;
-const NINE = 57;
-const COLON = 58;
-const EQUALS = 61;
-const GREATER = 62;
-const AT_SIGN = 64;
-const LETTER_B = 98;
-const FIRST_BEYOND_ASCII = 128;
-const EN_DASH = 0x2013;
-const EM_DASH = 0x2014;
-const ARROW = 0x2192;
+const { TAB, SPACE, DOUBLE_QUOTE, COMMA, HYPHEN, SLASH, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } = CODES;
+const { LETTER_B, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
 export const FIRST = 0;
@@ -352,9 +338,8 @@ export class LineCuts {
   }
 
   private isJoined(at: number): boolean {
-    let last = at - 1;
-    while (last > this.start && isSpace(this.text.charCodeAt(last))) last--;
-    return last > this.start && ROW_SIGN.test(this.text[last]!);
+    const before = this.text.slice(this.start, at).trimEnd();
+    return before.length > 1 && ROW_SIGN.test(before.at(-1)!);
   }
 
   /** A few characters from a column on. */
@@ -368,12 +353,12 @@ export class LineCuts {
 
   /** Whether a unit follows: minutes, octaves, `of 5`; then the number is no tempo. */
   private isCounted(end: number): boolean {
-    return COUNTED.test(this.text.slice(end, Math.min(this.to, end + 12)));
+    return COUNTED.test(this.behind(end));
   }
 
   /** `20 min`, which stands by itself behind whatever. */
   private isMinutes(end: number): boolean {
-    return MINUTES.test(this.text.slice(end, Math.min(this.to, end + 12)));
+    return MINUTES.test(this.behind(end));
   }
 
   private isWordStart(i: number): boolean {

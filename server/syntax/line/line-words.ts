@@ -95,7 +95,7 @@ export class LineWords {
     return this.text.slice(from, this.words[i]?.start ?? this.end).trim();
   }
 
-  /** The first word behind a comma, colon, semicolon or full stop, or in a tempo, place or amount; `count` where none is. */
+  /** The first word behind a comma, colon, semicolon or stop, or in a tempo, place or amount; `count` where none is. */
   get firstStop(): number {
     for (let i = 0; i < this.count; i++) {
       const type = this.found(i)?.meaning.type;

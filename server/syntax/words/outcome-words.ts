@@ -15,7 +15,7 @@ export function outcomePhrase(text: string, vocabulary: Vocabulary): Verdict | u
 }
 
 /** Signs that say how it went, several together: `✓✓✗`, `++–`. A dash says that it did not, and only among others. */
-const SIGNS = /^(?=.*[^–-])[✓✔☑✗✘✕+±~–-]{2,}$/u;
+const SIGNS = /^(?=.*[^–-])[✓✔☑✗✘✕+±~–-]{2,}$/su;
 const DASHES = "–-";
 /** Other signs than these mean something else as well: `+` joins, `~ 60` is about 60. */
 const TICKS = /^[✓✔☑✗✘✕]/u;

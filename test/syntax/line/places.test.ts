@@ -24,13 +24,13 @@ test("bars", () => {
     bars 1-8 & 17-24          => place bars 1-8, 17-24
     bars 1-8, 17-24, 30       => place bars 1-8, 17-24, 30
     bars 1-8, 17-24 at 60, 66 => place bars 1-8, 17-24 | tempo 60 | tempo 66
-    bars 1-8, at 60, 9-16     => place bars 1-8 | tempo 60 | tempo 9-16
+    bars 1-8, at 60, 9-16     => place bars 1-8 | tempo 60 | range 9-16
     bars 1-8, 10 min          => place bars 1-8 | 10 min
     bars 1-8, slow, 9-16      => place bars 1-8 | without click slow | range 9-16
     bars 12a-12b              => place bars 12a-12b
     bars 17 - 32              => place bars 17-32
     b. 17-32                  => place bars 17-32
-    17-32                     => range 17-32
+    17-32                     => tempo 17-32
     96 bars                   => bars 96
   `);
 });
@@ -50,7 +50,6 @@ test("other places", () => {
     variation 3        => place var 3
     letter B           => place letter B
     letter AA          => place letter AA
-    letter b           => unknown letter | note B (lower)
     page 4             => place page 4
     pages 4-5          => place page 4-5
     p. 4               => place page 4

@@ -39,8 +39,8 @@ test("tempos", () => {
     AT 72 BPM           => tempo 72
     at sixty            => unknown at sixty
     tempo 60            => tempo 60
-    60                  => number 60
-    60-72               => range 60-72
+    60                  => tempo 60
+    60-72               => tempo 60-72
     crotchet at 72      => note value 1/4 | tempo 72
   `);
 });
@@ -58,7 +58,7 @@ test("once a tempo stands, a bare number goes on with it, at its beat", () => {
     at 60, 2 octaves                     => tempo 60 | span 2 octaves
     at 60, 3 times                       => tempo 60 | times 3
     at 60, 2 flats                       => tempo 60 | signature -2
-    clean, 60                            => outcome clean | number 60
+    clean, 60                            => outcome clean | tempo 60
   `);
 });
 
@@ -116,7 +116,7 @@ test("tries stand right behind an outcome", () => {
     once                      => times 1
     at 60 clean, 4 of 5       => tempo 60 | outcome clean | tries 4/5
     at 60 4/5                 => tempo 60 | unknown 4/5
-    at 60 clean 6 of 5        => tempo 60 | outcome clean | tempo 6 | unknown of | tempo 5
+    at 60 clean 6 of 5        => tempo 60 | outcome clean | number 6 | unknown of | number 5
     at 60 5 in a row          => tempo 60 | tries 5/5
     at 60 clean 0 of 5        => tempo 60 | outcome clean | tries 0/5
   `);
@@ -148,7 +148,7 @@ test("focus and sore take the words up to a comma, a tempo, an outcome, an amoun
     focus right notes                => focus right notes
     sore left thumb                  => sore left thumb
     sore left thumb clean            => sore left thumb | outcome clean
-    focus clean tone                 => unknown focus | outcome clean | unknown tone
+    focus clean tone                 => unknown focus clean tone
     focus: tuning                    => unknown focus | second subject tuning
     focus                            => unknown focus
     sore                             => unknown sore

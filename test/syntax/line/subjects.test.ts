@@ -224,7 +224,7 @@ test("titles, by their names or their short names, in any quotes", () => {
     "Not declared", bars 1-8    => entry: title Not declared (undeclared) | place bars 1-8
     "A -- B: c, d", slow        => entry: title A -- B: c, d (undeclared) | without click slow
     "open, at 60                => entry: title open (undeclared) | tempo 60
-    Ground in G minor, bars 1-8 => entry: title Ground in G minor | unknown in | second subject G natural minor (natural unsaid) | place bars 1-8
+    Ground in G minor, bars 1-8 => entry: title Ground in G minor | place bars 1-8
   `);
 });
 

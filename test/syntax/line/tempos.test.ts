@@ -93,7 +93,7 @@ test("rows of tempos, and two that are one attempt", () => {
 test("mm before a range is a tempo behind a term of a scale, and else measures for whoever reads places", () => {
   check(`
     thirds quavers mm 60-80 => pattern thirds | note value 1/8 | tempo 60-80
-    Study mm 60-80          => unknown Study mm | range 60-80
+    Study mm 60-80          => unknown Study | place bars 60-80
   `);
 });
 
@@ -106,7 +106,7 @@ test("what is no tempo", () => {
     string 60        => unknown string 60
     finger 40        => unknown finger 40
     about 60 people  => unknown about | number 60 | unknown people
-    about 60 min     => unknown about | 60 min
+    about 60 min     => about 60 min
     click 4          => unknown click | number 4
     60. Takt         => unknown 60. Takt
     3/4              => unknown 3/4

@@ -1,0 +1,20 @@
+/** UTF-16 codes of the signs that a line is cut by. */
+export const CODES = {
+  TAB: 9,
+  SPACE: 32,
+  DOUBLE_QUOTE: 34,
+  COMMA: 44,
+  HYPHEN: 45,
+  SLASH: 47,
+  ZERO: 48,
+  NINE: 57,
+  COLON: 58,
+  EQUALS: 61,
+  GREATER: 62,
+  AT_SIGN: 64,
+  LETTER_B: 98,
+  FIRST_BEYOND_ASCII: 128,
+  EN_DASH: 0x2013,
+  EM_DASH: 0x2014,
+  ARROW: 0x2192,
+} as const;
