@@ -79,7 +79,7 @@ test("no remark stands there more than twice", () => {
       .split("\n")
       .slice(1)
       .join("\n")
-      .matchAll(/^ *-- (.*)$/gm))
+      .matchAll(/^ *(?:--|ask:|said:) (.*)$/gm))
       counts.set(remark!, (counts.get(remark!) ?? 0) + 1);
   expect(counts.size).toBeGreaterThan(120);
   expect([...counts].filter(([, count]) => count > 2)).toEqual([]);
