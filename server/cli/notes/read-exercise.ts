@@ -61,6 +61,17 @@ const CLAIM_CODES: readonly Code[] = [
   "step-formula",
 ];
 
+/** Words that cannot be read in a diary are kept there; an exercise that is to be written out must be read whole. */
+const UNREAD_CODES: readonly Code[] = [
+  "unknown-term",
+  "unknown-pattern",
+  "unknown-key",
+  "ambiguous-subject",
+  "no-subject",
+  "unclosed-quote",
+  "repeated-term",
+];
+
 /** The answer itself says it. */
 const ANSWERED: readonly Code[] = ["out-of-range"];
 
@@ -107,7 +118,10 @@ function exerciseOf(
   declared: Conventions,
   today: DayNumber,
 ): Exercise {
-  const unread = findings.filter(({ code, severity }) => severity === "error" && !CLAIM_CODES.includes(code as Code));
+  const unread = findings.filter(
+    ({ code, severity }) =>
+      UNREAD_CODES.includes(code as Code) || (severity === "error" && !CLAIM_CODES.includes(code as Code)),
+  );
   if (unread.length > 0) return { ok: false, reasons: unread.map(({ message }) => message) };
   const subject = entry?.subject;
   if (!isPlayable(subject)) return { ok: false, reasons: [withoutNotes(subject)] };

@@ -6,7 +6,7 @@ import { daystave } from "../command-line.ts";
 
 const FILES = {
   "a.practice": "2026-03-02 Tue\n  F# major: F# G# A# B C# D# F F#\n  Sound freer today.\n",
-  "日曜.practice": "2026-03-02 Mon\n  H major, 8ths at 60\n  D minor, slurde\n",
+  "日曜.practice": "2026-03-02 Mon\n  H major, 8ths at 60\n  D minor: D E F# G A Bb C D\n",
 };
 const ESCAPE = "\u001B";
 

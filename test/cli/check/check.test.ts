@@ -43,10 +43,13 @@ describe("as text", () => {
   test("advice does not make it fail", () =>
     check(
       [],
-      { "week.practice": "2026-03-02\n  Sound freer today.\n" },
-      "week.practice:2:3 information prose This reads as a sentence: it is kept and counts for nothing. A remark begins with `--`.\n1 file: 1 piece of advice.\n",
+      { "week.practice": "2026-03-02\n  D# major\n" },
+      "week.practice:2:3 information theoretical-key D# major would need 9 sharps (F and C double sharp). Its usual name is Eb major, 3 flats.\n1 file: 1 piece of advice.\n",
       0,
     ));
+
+  test("hints are counted, and nothing more", () =>
+    check([], { "week.practice": "2026-03-02\n  Sound freer today.\n" }, "1 file: 1 hint.\n", 0));
 
   test("no files", () => check([], {}, "No files: nothing found.\n", 0));
 

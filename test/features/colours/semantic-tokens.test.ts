@@ -159,8 +159,7 @@ D minor, done
 ^ variable
   ^^^^^ type
          ^^^^ keyword
-d, thrdis, slow
-           ^^^^ number planned`);
+d, thrdis, slow`);
   });
 });
 

@@ -68,10 +68,10 @@ describe("what is offered for a word", () => {
       expect(Object.values(fixed(DAY + line))).not.toContain(DAY + line);
   });
   test("fits its place: no pattern on the line of a phase", () => {
-    expect(fixed(`${DAY}groundwork, thrids`)).toEqual({
-      'Write "with thrids"': `${DAY}groundwork, with thrids`,
+    expect(fixed(`${DAY}groundwork, thrdis`)).toEqual({
+      'Write "with thrdis"': `${DAY}groundwork, with thrdis`,
     });
-    expect(fixed(`${DAY}D minor, thrids`)).toHaveProperty('Change to "thirds"');
+    expect(fixed(`${DAY}D minor, thrdis`)).toHaveProperty('Change to "thirds"');
   });
   test("on a day line is a weekday, minutes, plan or rest", () => {
     expect(fixed("2026-03-02 Modnay")).toHaveProperty('Change to "monday"');
@@ -82,5 +82,5 @@ describe("what is offered for a word", () => {
     expect(fixed(`${DAY}D minor, at 60 cold`)).toEqual({});
     expect(fixed(`${DAY}D minor, stacatto`)).toHaveProperty('Change to "staccato"');
   });
-  test("is not the same twice", () => expect(fixed(`${DAY}D minor, slurd slurd`)).toEqual({}));
+  test("is not the same twice", () => expect(fixed(`${DAY}D minor, slrude slrude`)).toEqual({}));
 });

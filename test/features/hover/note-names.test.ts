@@ -116,7 +116,8 @@ describe("subjects are read", () => {
   test("prose stays prose", () => {
     for (const line of ["Es war heute schwer.", "des Morgens geübt", "As ever, a good day."])
       expect([line, meaning("german", line)]).toEqual([line, "no subject (prose)"]);
-    for (const line of ["La mano stanca.", "sol quattro righe"])
+    expect(meaning("italian", "La mano stanca.")).toBe("no subject"); // of the body, and no more than kept
+    for (const line of ["sol quattro righe"])
       expect([line, meaning("italian", line)]).toEqual([line, "no subject (prose)"]);
   });
 });
