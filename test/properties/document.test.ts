@@ -96,3 +96,15 @@ test("a line of U+2028 is one line, however long", () => {
   const text = `2026-03-02\n${"\u2028".repeat(200_000)}2026-03-03\n`;
   expect(createDocument(text).blocks.map(({ lineCount }) => lineCount)).toEqual([3]);
 });
+
+test.each(["\u2028", "\u2029", "- \u2028", "\u2028* "])(
+  "a day line stays one behind %j, put in or there from the start",
+  (lead) => {
+    const before = createDocument("2026-07-01\nD minor\n2026-07-02\nC major\n");
+    const start = { line: 2, character: 0 };
+    const edited = applyChanges(before, [{ range: { start, end: start }, text: lead }]);
+    const fresh = createDocument(`2026-07-01\nD minor\n${lead}2026-07-02\nC major\n`);
+    expect(edited.blocks.map(({ text, day }) => [text, day])).toEqual(fresh.blocks.map(({ text, day }) => [text, day]));
+    expect(fresh.blocks.map(({ day }) => day)).toEqual([true, true]);
+  },
+);

@@ -1,4 +1,4 @@
-import { DATE_SIGNS, isDayLine } from "../line/day-line.ts";
+import { DATE_SIGNS, isDayLine, isSpace } from "../line/day-line.ts";
 import { mayDeclareName, NAMING_WORDS, QUOTES } from "../line/naming-line.ts";
 
 export type LineEnd = "\n" | "\r\n" | "\r" | "";
@@ -205,8 +205,8 @@ function blocksOf(text: string, last: boolean): Block[] {
   let day = false;
   let mayName = false;
   for (let match = opening.exec(text); match; match = opening.exec(text)) {
-    const at = match.index;
-    if (at > 0 && text[at - 1] !== "\n" && text[at - 1] !== "\r") continue; // U+2028 ends no line of a journal
+    const at = lineStart(text, match.index);
+    if (at < from) continue;
     const line = text.slice(at, endOfLine(text, at));
     if (isDayLine(line)) {
       if (at > from) blocks.push(new Block(text.slice(from, at), countEnds(text, from, at, ends), day, mayName, false));
@@ -218,6 +218,24 @@ function blocksOf(text: string, last: boolean): Block[] {
   const lines = countEnds(text, from, text.length, ends) + (last ? 1 : 0);
   blocks.push(new Block(text.slice(from), lines, day, mayName, last));
   return blocks;
+}
+
+/**
+ * Where the line begins that opens with what stands at an offset, behind space and a bullet; -1 where other things stand
+ * before it: U+2028 is space, and ends no line of a journal as it does for an expression.
+ */
+function lineStart(text: string, opening: number): number {
+  let at = spaceBefore(text, opening);
+  if (at < opening && BULLETS.includes(text[at - 1] ?? " ")) at = spaceBefore(text, at - 1);
+  return at === 0 || text[at - 1] === "\n" || text[at - 1] === "\r" ? at : -1;
+}
+
+const BULLETS = "-*•";
+
+function spaceBefore(text: string, end: number): number {
+  let at = end;
+  while (at > 0 && text[at - 1] !== "\n" && text[at - 1] !== "\r" && isSpace(text.charCodeAt(at - 1))) at--;
+  return at;
 }
 
 /** The beginning of a line that may open a day, or declare a name. */
