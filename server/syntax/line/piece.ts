@@ -182,7 +182,19 @@ export function pieceOf(
 }
 
 /** What could be the subject of a line, or one of several keys in a row. */
-const SUBJECTS: readonly Meaning["type"][] = ["scale", "chord", "figure", "chain", "several", "note", "faulty subject"];
+const SUBJECTS: readonly Meaning["type"][] = [
+  "scale",
+  "chord",
+  "figure",
+  "technique",
+  "chain",
+  "several",
+  "note",
+  "kind",
+  "part of a kind",
+  "chord kind",
+  "faulty subject",
+];
 
 const PHASE_TERMS: readonly Meaning["type"][] = ["amount", "focus", "with"];
 

@@ -33,7 +33,7 @@ export const ENGLISH_TECHNIQUES: TechniqueTable = {
     "licks | lick",
     "riffs | riff",
     "grooves | groove",
-    "ii V I | 2 5 1 | 251 | ii V I s | two five one | two five ones",
+    "ii V I | ii V I s | two five one | two five ones",
     "ii V | ii Vs",
     "turnarounds | turnaround",
     "guide tones | guide tone lines",
