@@ -75,7 +75,7 @@ async function endOf(child: ChildProcess): Promise<[unknown, string]> {
 }
 
 test("a closed pipe ends it quietly, with the status of what was found", async () => {
-  const days = Array.from({ length: 900 }, () => "  H major, at 60\n").join("");
+  const days = Array.from({ length: 900 }, () => "  D major, 3 sharps\n").join("");
   const cwd = temporaryFolder({ "a.practice": `2026-03-02\n${days}` });
   const child = spawn(process.execPath, [bundle, "check", "--json"], { cwd, stdio: ["ignore", "pipe", "pipe"] });
   child.stdout.destroy();

@@ -119,7 +119,7 @@ test("what they do", () => {
   check("D minor, clean 4 of 5 at 60, 66 slips", "D minor, at 60 clean 4 of 5, 66 slips");
   check("D minor, clean at 60 5x", "D minor, at 60 clean, 5x");
   check("D minor, clean at 60 5 in a row", "D minor, at 60 clean 5 in a row");
-  check("D minor, wobble clean, at 60", "D minor, wobble, at 60 clean");
+  check("D minor, clean, at 60 wobble", "D minor, clean, at 60 wobble"); // it would be no outcome beside such words
   expect(fixed("02.03.2026 Mon\nD minor, clean at 60")).toBe("2026-03-02 Mon\nD minor, at 60 clean");
 });
 

@@ -27,7 +27,7 @@ function sections(): Section[] {
     .map((text) => ({
       text,
       code: /^`([a-z-]+)`\n/.exec(text)![1]!,
-      severity: /\n(Error|Warning|Information)\.\n/.exec(text)![1]!,
+      severity: /\n(Error|Warning|Information|Hint)\.\n/.exec(text)![1]!,
       example: /\n```practice(?: later)?\n([\s\S]*?\n)```\n/.exec(text)![1]!,
     }));
 }

@@ -65,7 +65,7 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
       [
         {
           title: `Write "${quoted(`${rate} ${outcome}`)}"`,
-          safe: true,
+          safe: !goesOn(items[tempo + 1], items[tempo]!, text),
           edits: [
             {
               ...withComma(stretch, text),
@@ -76,6 +76,11 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
       ],
     );
   });
+}
+
+/** Beside further words an outcome is none: `at 60 clean wobble`. */
+function goesOn(next: Item | undefined, tempo: Item, text: string): boolean {
+  return next?.meaning.type === "unknown" && text.slice(tempo.end, next.start).trim() === "";
 }
 
 /** Only an aim has tries without an outcome. */

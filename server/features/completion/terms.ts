@@ -54,12 +54,15 @@ function candidateOf(term: Term, fit: number, beside: Beside): Candidate {
 
 const OWN_WORDS: readonly (TermType["words"] | undefined)[] = ["fixed", "fixed or figures"];
 
+/** Terms that are read and not offered: what begins so is a tempo or an instrument nearly always. */
+const SELDOM = /^(?:on|at the|with) /;
+
 /** The language's own terms, in the order in which it has them. */
 function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
   return memo.of(vocabulary, "terms", () => [
     ...vocabulary.own.flatMap(({ words, meaning }): Term[] => {
-      if (!OWN_WORDS.includes(termType(meaning.type)?.words)) return [];
       const [label, ...alternatives] = words;
+      if (!OWN_WORDS.includes(termType(meaning.type)?.words) || SELDOM.test(label!)) return [];
       return [
         {
           label: label!,

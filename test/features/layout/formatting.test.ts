@@ -77,7 +77,7 @@ test("a remark keeps its words; a plain one right under an entry goes two spaces
 test("what cannot be read loses trailing white space and nothing else", () => {
   check("   C major,thrdis  ,slow \t", "   C major,thrdis  ,slow");
   check("  d,slow", "  d,slow");
-  check("  D minor  60", "  D minor  60");
+  check("  D minor  7", "  D minor  7");
   check("  Sound  freer,today. ", "  Sound  freer,today.");
   check('  C major,  "no end,slow ', '  C major,  "no end,slow');
   check("<<<<<<< mine  ", "<<<<<<< mine");
