@@ -8,8 +8,8 @@ import {
 import type { FilesParams, FilesResult } from "../../shared/protocol.ts";
 import { codesOf, startServer } from "./client.ts";
 
-const DAY = '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n';
-const DECLARED = 'piece "Ferry jig" as Jig: C major\n';
+const DAY = '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n';
+const DECLARED = 'pattern "pairs": 1 1\n';
 const ROOT = "sample:/quickstart";
 const week = `${ROOT}/week.practice`;
 
@@ -68,7 +68,7 @@ test.each([
 ])("a client that answers with %s is served from what it opens", async (_, answer) => {
   const client = await started((connection) => connection.onRequest("daystave/files", answer));
   await client.open(week, DAY);
-  expect(await client.codes(week)).toEqual(["unknown-title"]);
+  expect(await client.codes(week)).toEqual(["scale-note"]);
 });
 
 test("a client that does not answer such questions is asked none", async () => {
@@ -76,6 +76,6 @@ test("a client that does not answer such questions is asked none", async () => {
   const client = await started(holding(new Map(), asked), false);
   await client.open(week, DAY);
   const report = await client.pull(week);
-  expect(report.kind === "full" && codesOf(report.items)).toEqual(["unknown-title"]);
+  expect(report.kind === "full" && codesOf(report.items)).toEqual(["scale-note"]);
   expect(asked).toEqual([]);
 });

@@ -75,10 +75,10 @@ test("a document that nobody knows has nothing said about it", async () => {
 });
 
 test("the declarations beside a file are read before the first answer", async () => {
-  const folder = temporaryFolder({ "journal.practice": 'piece "Ferry jig" as Jig: C major\n', "a.practice": "" });
+  const folder = temporaryFolder({ "journal.practice": 'pattern "pairs": 1 1\n', "a.practice": "" });
   const uri = uriOf(join(folder, "a.practice"));
   const client = await startServer({ folders: [folder], options: TODAY });
-  await client.open(uri, "2026-03-02 Mon\n  Jig, bars 1-8, at 60 clean\n");
+  await client.open(uri, '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n');
   expect(await client.codes(uri)).toEqual([]);
 });
 
@@ -95,9 +95,9 @@ test("when another file changes what was said, the client is asked to pull again
     refreshes++;
     client.noticed();
   });
-  await client.open(uri, '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n');
-  expect(await client.codes(uri)).toEqual(["unknown-title"]);
-  writeFileSync(journal, 'piece "Ferry jig" as Jig: C major\n');
+  await client.open(uri, '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n');
+  expect(await client.codes(uri)).toEqual(["scale-note"]);
+  writeFileSync(journal, 'pattern "pairs": 1 1\n');
   await client.connection.sendNotification(DidChangeWatchedFilesNotification.type, {
     changes: [{ uri: uriOf(journal), type: FileChangeType.Changed }],
   });
@@ -108,7 +108,7 @@ test("when another file changes what was said, the client is asked to pull again
     changes: [{ uri: uriOf(journal), type: FileChangeType.Deleted }],
   });
   await client.until(() => (refreshes > 1 ? true : undefined));
-  expect(await client.codes(uri)).toEqual(["unknown-title"]);
+  expect(await client.codes(uri)).toEqual(["scale-note"]);
 });
 
 test("without anybody telling of changes, files are looked at again when a document is opened", async () => {
@@ -121,9 +121,9 @@ test("without anybody telling of changes, files are looked at again when a docum
     refreshes++;
     client.noticed();
   });
-  await client.open(uri, '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n');
-  expect(await client.codes(uri)).toEqual(["unknown-title"]);
-  writeFileSync(join(folder, "journal.practice"), 'piece "Ferry jig" as Jig: C major\n');
+  await client.open(uri, '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n');
+  expect(await client.codes(uri)).toEqual(["scale-note"]);
+  writeFileSync(join(folder, "journal.practice"), 'pattern "pairs": 1 1\n');
   await client.open(ALONE, RIGHT);
   await client.until(() => refreshes || undefined);
   expect(await client.codes(uri)).toEqual([]);

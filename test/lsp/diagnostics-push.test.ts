@@ -44,9 +44,9 @@ test("an edit in one file tells about another open one that it bears on", async 
   const [journal, day] = [uriOf(join(folder, "journal.practice")), uriOf(join(folder, "a.practice"))];
   const client = await startServer({ ...START, folders: [folder] });
   await client.open(journal, "player Noor\n");
-  await client.open(day, '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n');
+  await client.open(day, '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n');
   const before = await client.until(() => client.pushed.find(({ uri }) => uri === day));
-  expect(codesOf(before.diagnostics)).toEqual(["unknown-title"]);
-  await client.edit(journal, 'piece "Ferry jig" as Jig: C major\n');
+  expect(codesOf(before.diagnostics)).toEqual(["scale-note"]);
+  await client.edit(journal, 'pattern "pairs": 1 1\n');
   await client.until(() => client.pushed.find(({ uri, diagnostics }) => uri === day && diagnostics.length === 0));
 });

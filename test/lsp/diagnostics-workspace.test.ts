@@ -114,9 +114,9 @@ test("an open document counts as it stands in the editor, and as its file again 
 });
 
 test("nothing leaks from one journal to another", async () => {
-  const day = '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n';
+  const day = '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n';
   const folder = temporaryFolder({
-    "anna/journal.practice": 'piece "Ferry jig" as Jig: C major\n',
+    "anna/journal.practice": 'pattern "pairs": 1 1\n',
     "anna/a.practice": day,
     "ben/journal.practice": "player Ben\n",
     "ben/b.practice": day,
@@ -127,7 +127,7 @@ test("nothing leaks from one journal to another", async () => {
     shown(items)
       .filter((line) => !line.startsWith("journal"))
       .sort(),
-  ).toEqual(["a.practice: ", "b.practice: unknown-title"]);
+  ).toEqual(["a.practice: ", "b.practice: scale-note"]);
 });
 
 test("files that are no text are left out, and the log says why", async () => {

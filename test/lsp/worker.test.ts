@@ -27,10 +27,13 @@ test("it reads every file through the client, whatever the scheme", async () => 
     prepare: (connection) =>
       connection.onRequest<FilesResult, void>("daystave/files", ({ kind, uri }: FilesParams) => {
         asked.push(`${kind} ${uri}`);
-        return kind === "list" ? { uris: [] } : { text: 'piece "Ferry jig" as Jig: C major\n' };
+        return kind === "list" ? { uris: [] } : { text: 'pattern "pairs": 1 1\n' };
       }),
   });
-  await client.open("file:///w/a.practice", '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n');
+  await client.open(
+    "file:///w/a.practice",
+    '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n',
+  );
   expect(await client.codes("file:///w/a.practice")).toEqual([]);
   expect(asked[0]).toBe("read file:///w/journal.practice");
 });

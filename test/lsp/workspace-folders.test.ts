@@ -13,9 +13,9 @@ import { temporaryFolder } from "../support/temporary-folder.ts";
 import { codesOf, PUSHED, startServer, type TestClient, uriOf } from "./client.ts";
 import { startServerHere } from "./server-here.ts";
 
-const DECLARED = 'piece "Ferry jig" as Jig: C major\n';
+const DECLARED = 'pattern "pairs": 1 1\n';
 /** Fine below the declaration; without it the title is unknown. */
-const JIG = '2026-03-02 Mon\n  "Ferry jig", bars 1-8, at 60 clean\n';
+const JIG = '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n';
 /** Milliseconds: a folder is walked before it is told of. */
 const SOON = { timeout: 10_000 };
 const options = { today: "2026-03-08" };
@@ -63,7 +63,7 @@ test("what one folder declares is unknown in the other", async () => {
   const told = watch(client, top);
   await expect
     .poll(() => known(told), SOON)
-    .toEqual({ "anna/journal.practice": "", "anna/a.practice": "", "ben/b.practice": "unknown-title" });
+    .toEqual({ "anna/journal.practice": "", "anna/a.practice": "", "ben/b.practice": "scale-note" });
 });
 
 test("folders that come and go bring and take their journals, and leave the others as they are", async () => {
@@ -79,7 +79,7 @@ test("folders that come and go bring and take their journals, and leave the othe
   const told = watch(client, top);
   await changeFolders(client, [ben!, cleo!]);
   const annas = { "anna/journal.practice": "", "anna/a.practice": "" };
-  const bens = { "ben/b.practice": "unknown-title" };
+  const bens = { "ben/b.practice": "scale-note" };
   const cleos = { "cleo/journal.practice": "", "cleo/c.practice": "" };
   await expect.poll(() => known(told), SOON).toEqual({ ...annas, ...bens, ...cleos });
   await changeFolders(client, [], [anna!, ben!]);
@@ -118,7 +118,7 @@ test("a window without any folder takes one that is added", async () => {
   const client = await startServer({ options });
   await changeFolders(client, [join(top, "anna")]);
   const told = watch(client, top);
-  await expect.poll(() => known(told), SOON).toEqual({ "anna/a.practice": "unknown-title" });
+  await expect.poll(() => known(told), SOON).toEqual({ "anna/a.practice": "scale-note" });
 });
 
 test("a folder that is told twice, or removed though nobody told of it, does no harm", async () => {
@@ -128,10 +128,10 @@ test("a folder that is told twice, or removed though nobody told of it, does no 
   await changeFolders(client, [`${anna}/`, ben!]);
   await changeFolders(client, [ben!], [join(top, "cleo")]);
   const told = watch(client, top);
-  const both = { "anna/a.practice": "unknown-title", "ben/b.practice": "unknown-title" };
+  const both = { "anna/a.practice": "scale-note", "ben/b.practice": "scale-note" };
   await expect.poll(() => known(told), SOON).toEqual(both);
   await changeFolders(client, [], [ben!]);
-  await expect.poll(() => known(told), SOON).toEqual({ "anna/a.practice": "unknown-title" });
+  await expect.poll(() => known(told), SOON).toEqual({ "anna/a.practice": "scale-note" });
 });
 
 test("an inner folder is a journal of its own while it is a workspace folder, and else part of the outer one", async () => {
@@ -139,7 +139,7 @@ test("an inner folder is a journal of its own while it is a workspace folder, an
   const [outer, inner] = [join(top, "all"), join(top, "all/duets")];
   const client = await startServer({ folders: [outer, inner], options });
   const told = watch(client, top);
-  const apart = { "all/journal.practice": "", "all/duets/d.practice": "unknown-title" };
+  const apart = { "all/journal.practice": "", "all/duets/d.practice": "scale-note" };
   const together = { "all/journal.practice": "", "all/duets/d.practice": "" };
   await expect.poll(() => known(told), SOON).toEqual(apart);
   await changeFolders(client, [], [inner]);
@@ -147,7 +147,7 @@ test("an inner folder is a journal of its own while it is a workspace folder, an
   await changeFolders(client, [inner]);
   await expect.poll(() => known(told), SOON).toEqual(apart);
   await changeFolders(client, [], [outer]);
-  await expect.poll(() => known(told), SOON).toEqual({ "all/duets/d.practice": "unknown-title" });
+  await expect.poll(() => known(told), SOON).toEqual({ "all/duets/d.practice": "scale-note" });
 });
 
 test("a hidden folder is read while it is a workspace folder itself, and not as part of another", async () => {
@@ -157,9 +157,9 @@ test("a hidden folder is read while it is a workspace folder itself, and not as 
   const told = watch(client, top);
   await expect
     .poll(() => known(told), SOON)
-    .toEqual({ "all/a.practice": "unknown-title", "all/.drafts/d.practice": "unknown-title" });
+    .toEqual({ "all/a.practice": "scale-note", "all/.drafts/d.practice": "scale-note" });
   await changeFolders(client, [], [hidden]);
-  await expect.poll(() => known(told), SOON).toEqual({ "all/a.practice": "unknown-title" });
+  await expect.poll(() => known(told), SOON).toEqual({ "all/a.practice": "scale-note" });
 });
 
 test("an open document stands alone when its folder goes, and among its journal's when it comes again", async () => {
@@ -169,7 +169,7 @@ test("an open document stands alone when its folder goes, and among its journal'
   await client.open(uri, JIG);
   expect(await client.codes(uri)).toEqual([]);
   await changeFolders(client, [], [folder]);
-  await expect.poll(() => client.codes(uri), SOON).toEqual(["unknown-title"]);
+  await expect.poll(() => client.codes(uri), SOON).toEqual(["scale-note"]);
   await changeFolders(client, [folder]);
   await expect.poll(() => client.codes(uri), SOON).toEqual([]);
 });
@@ -180,7 +180,7 @@ test("a client that cannot pull is told by itself when a folder comes", async ()
   const client = await startServer({ capabilities: { ...PUSHED, workspace: { workspaceFolders: true } }, options });
   const latest = () => client.pushed.findLast((each) => each.uri === uri)?.diagnostics;
   await client.open(uri, JIG);
-  await expect.poll(() => codesOf(latest() ?? []), SOON).toEqual(["unknown-title"]);
+  await expect.poll(() => codesOf(latest() ?? []), SOON).toEqual(["scale-note"]);
   await changeFolders(client, [join(top, "anna")]);
   await expect.poll(latest, SOON).toEqual([]);
 });

@@ -61,11 +61,11 @@ const SELDOM = /^(?:on|at the|with) /;
 function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
   return memo.of(vocabulary, "terms", () => [
     ...vocabulary.own.flatMap(({ words, meaning }): Term[] => {
-      const [label, ...alternatives] = words;
-      if (!OWN_WORDS.includes(termType(meaning.type)?.words) || SELDOM.test(label!)) return [];
+      const [label, ...alternatives] = words.filter((each) => !SELDOM.test(each));
+      if (!OWN_WORDS.includes(termType(meaning.type)?.words) || label === undefined) return [];
       return [
         {
-          label: label!,
+          label,
           alternatives,
           kind: meaning.type === "pattern" || meaning.type === "variant" ? "pattern" : "term",
           type: meaning.type,

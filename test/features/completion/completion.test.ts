@@ -338,13 +338,14 @@ test("in the head stand declarations", () => {
   check("in‸", ["instrument"], head);
   check("note v‸", ["note value"], head);
   check("instrument ‸", ["garklein recorder", "sopranino recorder", "soprano recorder", "descant", "…"], head);
-  const tenors = ["tenor recorder in D", "tenor recorder", "tenor saxophone", "tenor horn", "tenor trombone"];
+  const tenors = ["tenor recorder in D", "tenor recorder", "tenor saxophone", "tenor crumhorn", "tenor viol"];
+  tenors.push("tenor horn", "tenor trombone");
   check("instrument ten‸", [...tenors, "tenor voice"], head);
   check("instrument tenor s‸", ["tenor saxophone"], head);
   check("instrument descant recorder, ‸", ["baroque fingering", "english fingering", "german fingering"], head);
   check("instrument alto recorder, g‸", ["german fingering"], head);
   check("instrument bassoon, ‸", [], head);
-  check("note value 1‸", ["16ths"], head);
+  check("note value 1‸", ["1/4", "1/8", "16ths", "16th triplets", "1/32"], head);
   check("usual articulation sl‸", ["slurred"], head);
   check("names g‸", ["german"], head);
   check("pitch ‸", ["A=415", "A=440", "A=442", "A=392", "A=430", "A=466"], head);
