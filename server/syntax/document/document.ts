@@ -221,8 +221,8 @@ function blocksOf(text: string, last: boolean): Block[] {
 }
 
 /**
- * Where the line begins that opens with what stands at an offset, behind space and a bullet; -1 where other things stand
- * before it: U+2028 is space, and ends no line of a journal as it does for an expression.
+ * Where the line begins that opens with what stands at an offset, behind space and a bullet; -1 where other things
+ * stand before it: U+2028 is space, and ends no line of a journal as it does for an expression.
  */
 function lineStart(text: string, opening: number): number {
   let at = spaceBefore(text, opening);
