@@ -40,7 +40,7 @@ function isColoured(inWindow: InWindow): void {
 
 function withThousandErrors(inWindow: InWindow): void {
   inWindow("is drawn and listed, and typing goes on in it", async ({ page, editor, goToEndOf, showPreview }) => {
-    await editor.locator(".squiggly-error").first().waitFor();
+    await editor.locator(".squiggly-info").first().waitFor();
     const preview = await showPreview();
     const thirds = exerciseIn(preview, "D natural minor, thirds");
     await thirds.getByText("Best 8ths at 60").waitFor();

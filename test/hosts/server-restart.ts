@@ -36,7 +36,7 @@ export function serverIsKilled(inWindow: InWindow, host: () => NodeHost): void {
         await expect.poll(() => serverOf(host()), { timeout: RESTART_LIMIT }).not.toBe(killed);
         await thirds.getByText(`Best 8ths at ${tempo}`).waitFor({ timeout: RESTART_LIMIT });
         expect(await complaintIn(preview).textContent()).toBe("");
-        const wrong = editor.locator(".squiggly-error");
+        const wrong = editor.locator(".squiggly-info");
         await expect.poll(() => wrong.count()).toBe(before);
         await page.keyboard.insertText(`\n  ${missing} major`);
         await expect.poll(() => wrong.count(), { timeout: RESTART_LIMIT }).toBe(before + 1);
