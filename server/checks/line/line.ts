@@ -1,6 +1,6 @@
 import type { Line } from "../../syntax/line/line.ts";
 import type { LineContext } from "../context.ts";
-import type { Finding } from "../finding.ts";
+import type { Finding, FindingFix } from "../finding.ts";
 import { checkDayLine } from "./day-line.ts";
 import { checkDeclaration } from "./declaration.ts";
 import { checkEntryOrder } from "./entry-order.ts";
@@ -12,7 +12,15 @@ import { checkSubject } from "./subject.ts";
 /** Everything that one line shows by itself, by its columns. */
 export function checkLine(line: Line, context: LineContext): readonly Finding[] {
   const findings = [...checkLineKind(line, context), ...checkFrame(line, context), ...checksOfType(line, context)];
-  return findings.length > 1 ? findings.sort((a, b) => a.start - b.start || a.end - b.end) : findings;
+  const changing = findings.map((each) => withoutIdle(each, context.text));
+  return changing.length > 1 ? changing.sort((a, b) => a.start - b.start || a.end - b.end) : changing;
+}
+
+/** Without fixes that would leave the line as it is: a word may be near itself where it has no place. */
+function withoutIdle(finding: Finding, text: string): Finding {
+  const isIdle = ({ edits, head }: FindingFix): boolean =>
+    head === undefined && edits.every((edit) => !edit.further && text.slice(edit.start, edit.end) === edit.text);
+  return finding.fixes.some(isIdle) ? { ...finding, fixes: finding.fixes.filter((fix) => !isIdle(fix)) } : finding;
 }
 
 function checksOfType(line: Line, context: LineContext): readonly Finding[] {
