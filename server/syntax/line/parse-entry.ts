@@ -23,7 +23,7 @@ export function parseEntry(
   const found = subject
     ? { subject, items: behind(subject, rest) }
     : (chainOf(text, rest) ?? firstSubject(rest, context, text));
-  const items = asSaid(resolveNumbers(found.items, text, found.subject), text);
+  const items = asSaid(resolveNumbers(found.items, text, found.subject), text, context);
   for (const item of items) {
     if (item.meaning.type === "signature")
       claims.push({ type: "signature", start: item.start, end: item.end, fifths: item.meaning.fifths });
@@ -230,7 +230,7 @@ function withFurtherNotes(subject: Item<MeaningOf<"figure">>, parts: readonly Pa
  * What was said of how it went is known as a whole or not at all: `ok but sharp` is neither good nor bad, and kept as
  * words.
  */
-function asSaid(items: readonly Item[], text: string): readonly Item[] {
+function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContext): readonly Item[] {
   const said: Item[] = [];
   for (const item of items) {
     const before = said.at(-1);
@@ -243,7 +243,12 @@ function asSaid(items: readonly Item[], text: string): readonly Item[] {
       said[said.length - 1] = { start: before.start, end: item.end, meaning: { type: "unknown", words } };
     }
   }
-  return said;
+  // Behind a number that only its line makes a tempo, how it went was not looked for yet.
+  return said.map((item, i) => {
+    if (item.meaning.type !== "unknown" || said[i - 1]?.meaning.type !== "tempo") return item;
+    const outcome = vocabulary.outcomes.of(item.meaning.words);
+    return outcome ? { ...item, meaning: outcome } : item;
+  });
 }
 
 function isSaying({ meaning }: Item): boolean {
