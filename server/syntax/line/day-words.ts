@@ -43,22 +43,8 @@ function hasNumberedPlace(words: LineWords): boolean {
 
 /** How far from the part of the body its trouble may stand, in words. */
 const BESIDE_PART = 6;
-const PAINLESS = ["ok", "fine", "better", "gone", "good", "relaxed", "loose"];
-/** These change no plan: they are kept, and that is all. */
-const TIRED = [
-  "tired",
-  "cold",
-  "exhausted",
-  "müde",
-  "kalt",
-  "fatigué",
-  "fatiguée",
-  "froid",
-  "moe",
-  "koud",
-  "stanco",
-  "cansado",
-];
+/** Beside `ok`, `fine` and the like, these take the trouble back. */
+const PAST = ["better", "gone", "besser", "weg", "mieux", "passé", "beter", "meglio", "mejor"];
 
 function body(words: LineWords): DayWords | undefined {
   if (words.has(...PRACTISED)) return undefined;
@@ -69,8 +55,17 @@ function body(words: LineWords): DayWords | undefined {
   const isAlone = trouble === 0 && words.count <= 3;
   if (part < 0 && !isAlone) return undefined;
   if (words.first(Math.max(0, trouble - 2), trouble, "negation") >= 0) return undefined;
-  for (let i = 0; i < words.count; i++) if (i !== trouble && PAINLESS.includes(words.key(i))) return undefined;
-  return { type: "body", sore: !TIRED.includes(words.key(trouble)) };
+  if (isTakenBack(words, trouble)) return undefined;
+  return { type: "body", sore: words.meaningOf(trouble, "body-trouble") !== "tired" };
+}
+
+/** `wrist pain better`, `thumb stiff but fine`: within its clause, as `thumb sore, tone good` is still sore. */
+function isTakenBack(words: LineWords, trouble: number): boolean {
+  let from = trouble;
+  while (from > 0 && !/[,;.:]/.test(words.before(from))) from--;
+  for (let i = from; i < words.count && (i <= trouble || !/[,;.:]/.test(words.before(i))); i++)
+    if (i !== trouble && (words.isGood(i) || PAST.includes(words.key(i)))) return true;
+  return false;
 }
 
 /** The amount alone, or with words that say no more than that it is one. */

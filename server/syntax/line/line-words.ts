@@ -32,7 +32,7 @@ export class LineWords {
   ) {
     this.words = tokenise(text.slice(start, end), start).flatMap(trimmed);
     this.items = parts.flatMap(({ items }) => items);
-    this.foundAt = this.words.map((word) => this.items.find((item) => item.start < word.end && word.start < item.end));
+    this.foundAt = itemsAt(this.words, this.items);
   }
 
   get count(): number {
@@ -84,6 +84,11 @@ export class LineWords {
     return -1;
   }
 
+  /** Whether a word by itself says that something went well. */
+  isGood(i: number): boolean {
+    return this.vocabulary.outcomes.of(this.typed(i))?.says === "reached";
+  }
+
   /** The title that a journal declares by these words. */
   titleOf(text: string): string | undefined {
     return this.vocabulary.title(text);
@@ -121,6 +126,16 @@ export class LineWords {
     this.phrases[i] = found;
     return found;
   }
+}
+
+/** For each word the item that it is part of; both go from the left to the right. */
+function itemsAt(words: readonly Token[], items: readonly Item[]): readonly (Item | undefined)[] {
+  let at = 0;
+  return words.map(({ start, end }) => {
+    while (at < items.length && items[at]!.end <= start) at++;
+    const item = items[at];
+    return item && item.start < end ? item : undefined;
+  });
 }
 
 const SIGNS_BEFORE = /^[\s.,;:!?()[\]{}…*~–—-]+/u;

@@ -231,3 +231,14 @@ test("marks of a merge", () => {
     ======         => prose
   `);
 });
+
+test("the body: what hurts is kept, unless its own clause takes it back", () => {
+  check(`
+    left thumb sore                       => body
+    left thumb sore, tone good            => body
+    wrist aching again. everything fine   => body
+    thumb stiff but fine                  => prose
+    wrist pain better                     => prose
+    45 min, no pain                       => prose
+  `);
+});
