@@ -145,7 +145,7 @@ function isTitleBefore(words: LineWords, title: TitleWords, subject: number): bo
   if (subject === title.from || hasPracticeWord(words, title.from, subject)) return false;
   const named = between(words, subject) > 0 || words.is(title.from, "title-kind");
   if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
-  const leads = ["in", "en", "in", "an"].includes(words.key(subject - 1));
+  const leads = ["in", "en"].includes(words.key(subject - 1));
   return named && (title.isKind || (leads && words.isCapital(title.from)));
 }
 

@@ -1,11 +1,11 @@
+import { BEFORE_NO_TEMPO, UNITS } from "../lexicon/tempo-marks.ts";
+import { fold } from "../words/fold.ts";
 import type { Fraction, Item, Meaning, MeaningOf } from "../words/meaning.ts";
+import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 
 /** A number with nothing beside it is a tempo within these, in beats a minute. */
 const SLOWEST_BARE = 30;
 const FASTEST_BARE = 240;
-/** One that goes on with a tempo may be slower or faster. */
-const SLOWEST_NEXT = 20;
-const FASTEST_NEXT = 400;
 /** Minutes that nobody called so, behind an activity or long tones. */
 const LEAST_MINUTES = 5;
 const MOST_MINUTES = 30;
@@ -28,10 +28,11 @@ const BEFORE_TEMPO: readonly Meaning["type"][] = [
 ];
 /** In front of these it is one as well: they tell how it went. */
 const BEHIND_TEMPO: readonly Meaning["type"][] = ["outcome", "tries", "number", "range"];
-/** A word right before a number that says what it counts. */
-const COUNTS_ELSE =
-  /(?:^|[\s(])(?:goal|aim|target|was|since|until|no|nr|op|grade|capo|fret|pos|position|string|str|finger|fing|valve|track|ch|chapter|take|over|within|than)\.?\s*$/i;
-const UNIT_BEHIND = /^\s*(?:%|years?|days?|weeks?|people|notes?|beats?|euros?|pounds?|s\b|sec|st\b|nd\b|rd\b|th\b)/i;
+/** Words right before a number that say what it counts, beside those before which none is a tempo. */
+const COUNTS_ELSE: ReadonlySet<string> = new Set("aim target until no nr op grade take over within than".split(" "));
+const WORD_BEFORE = /([\p{L}.]+)\s*$/u;
+const WORD_BEHIND = /^\s*(%|['′’]|\p{L}+\.?)/u;
+const ORDINAL = /^(?:st|nd|rd|th|euros?|pounds?)$/;
 
 /**
  * A bare number or range goes on with the tempo before it, or with the bars before it, whichever stood last; without
@@ -55,7 +56,7 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
     const { number, top } = { number: item.meaning, top: topOf(item.meaning) };
     if (open?.type === "place" && open.at === resolved.length - 1) {
       resolved[open.at] = extended(resolved[open.at] as Item<MeaningOf<"place">>, item.end, number);
-    } else if (open?.type === "tempo" && top >= SLOWEST_NEXT && top <= FASTEST_NEXT && !countsElse(item, text)) {
+    } else if (open?.type === "tempo" && top >= SLOWEST && top <= FASTEST && !countsElse(item, text)) {
       resolved.push({ ...item, meaning: goingOn(number, open.beat) });
     } else if (isBareTempo(items, i, text, subject)) {
       open = { type: "tempo" };
@@ -96,8 +97,20 @@ function isNumber(item: Item): item is NumberItem {
 }
 
 function countsElse({ start, end }: Item, text: string): boolean {
-  return COUNTS_ELSE.test(text.slice(Math.max(0, start - 12), start)) || UNIT_BEHIND.test(text.slice(end, end + 10));
+  const before = fold(WORD_BEFORE.exec(text.slice(Math.max(0, start - LONGEST_WORD), start))?.[1] ?? "");
+  const behind = fold(WORD_BEHIND.exec(text.slice(end, end + LONGEST_WORD))?.[1] ?? "");
+  const plain = before.replace(/\.$/, "");
+  return (
+    COUNTS_ELSE.has(plain) ||
+    BEFORE_NO_TEMPO.has(before) ||
+    BEFORE_NO_TEMPO.has(plain) ||
+    (UNITS.has(behind) && behind !== "x") || // apart from its number it is a cross: how it went
+    ORDINAL.test(behind)
+  );
 }
+
+/** In UTF-16 units: of the words in the tables, and the space beside them. */
+const LONGEST_WORD = 12;
 
 function topOf(number: MeaningOf<"number" | "range">): number {
   return number.type === "number" ? number.value : Math.max(number.range.low, number.range.high);

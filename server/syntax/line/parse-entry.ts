@@ -188,9 +188,9 @@ function isTonicBehindIn(items: readonly Item[], i: number): boolean {
 /** `thirds in D minor`, `slow D minor`: word order is free. */
 function lateSubject(parts: readonly Part[], late: number): Found {
   const items = parts.flatMap((part) => part.items);
-  const before = items.slice(0, late).filter((item) => !isJoint(item));
+  const before = items.slice(0, late).filter((item) => !isLead(item));
   const row = rowFrom(parts, late);
-  const rest = items.slice(late + (row?.length ?? 1)).filter((item) => !isJoint(item));
+  const rest = items.slice(late + (row?.length ?? 1)).filter((item) => !isLead(item));
   return { subject: row?.subject ?? plainSubject(items[late]!), items: [...before, ...rest] };
 }
 
@@ -199,7 +199,8 @@ function plainSubject(item: Item): Subject {
   const { start, end, meaning } = item;
   return meaning.type === "note" ? { start, end, meaning: asScale(item)! } : (item as Subject);
 }
-function isJoint(item: Item): boolean {
+/** A word that leads to the subject behind it: `thirds in D minor`. */
+export function isLead(item: Item): boolean {
   return item.meaning.type === "unknown" && /^(?:in|on|of)$/i.test(item.meaning.words);
 }
 

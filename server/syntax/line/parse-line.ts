@@ -10,7 +10,8 @@ import { isEntry } from "./entry-rule.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
-import { parseEntry } from "./parse-entry.ts";
+import { isLead, parseEntry } from "./parse-entry.ts";
+import { isJoint } from "./several.ts";
 import { spokenIn } from "./spoken.ts";
 
 export interface LineContext {
@@ -79,10 +80,8 @@ function readParts(
 
 /** Words are not known, but for those that join others: `thirds in C`. */
 function isStrange({ items }: LineWords): boolean {
-  return items.some(({ meaning }) => meaning.type === "unknown" && !JOINTS.test(meaning.words));
+  return items.some((item) => item.meaning.type === "unknown" && !isLead(item) && !isJoint(item.meaning));
 }
-
-const JOINTS = /^(?:in|on|of|and|&|-)$/i;
 
 /** A line about the day or the player, or one that others stand below. */
 function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {

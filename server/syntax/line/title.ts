@@ -131,7 +131,7 @@ export function titleIn(words: LineWords): TitleWords | undefined {
 function firstWord(words: LineWords): number {
   let i = 0;
   while (words.found(i)?.meaning.type === "amount") i++;
-  const verb = words.isCapital(i + 1) || !words.isCapital(i) || i === 0 ? words.lengthOf(i, "practice-verb") : 0;
+  const verb = words.lengthOf(i, "practice-verb");
   if (verb === 0 || i + verb >= words.count) return i;
   i += verb;
   while (LEADS.includes(words.key(i)) && !words.isCapital(i)) i++;
