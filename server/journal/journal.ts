@@ -1,16 +1,14 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
-import { outcomeWords } from "../syntax/lexicon/outcomes.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
-import { StandardWords } from "../syntax/words/standard-words.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
 import { DayWalk, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
-import { languageClasses, languagePhrases, otherWords } from "./language.ts";
+import { languageWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock } from "./read-block.ts";
 
@@ -205,15 +203,8 @@ export class Journal {
   }
 }
 
-function languageOf(noteNames: NoteNames) {
-  const phrases = languagePhrases(noteNames);
-  return {
-    phrases,
-    outcomes: outcomeWords(noteNames.id),
-    classes: languageClasses(noteNames),
-    standards: new StandardWords(phrases, otherWords(noteNames)),
-  };
-}
+/** The language of most journals. */
+const ENGLISH_WORDS = languageWords(ENGLISH_NAMES);
 
 /** Declarations that settle nothing for other entries. */
 const WITHOUT_CONVENTION: readonly Declared["type"][] = [
@@ -239,7 +230,7 @@ const CONVENTIONS_BYTES = 2_000_000;
  * shared by its successive states: a block that no edit touched is not read again.
  */
 export class Memo {
-  private readonly languages = new Map<NoteNames, ReturnType<typeof languageOf>>();
+  private readonly languages = new Map([[ENGLISH_NAMES, ENGLISH_WORDS]]);
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
@@ -264,10 +255,10 @@ export class Memo {
   vocabulary(noteNames: NoteNames, names: readonly DeclaredName[]): Vocabulary {
     const key = JSON.stringify([noteNames.id, names]);
     if (this.known?.key === key) return this.known.vocabulary;
-    const language = this.languages.get(noteNames) ?? languageOf(noteNames);
+    const language = this.languages.get(noteNames) ?? languageWords(noteNames);
     this.languages.set(noteNames, language);
     const declared = names.length ? gathered(names) : NO_NAMES;
-    const vocabulary = new Vocabulary(language.phrases, noteNames, declared, language);
+    const vocabulary = new Vocabulary(language, noteNames, declared);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);

@@ -4,8 +4,10 @@ import { INSTRUMENTS } from "../music/instruments/instruments.ts";
 import { inLanguage, type NamesId, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kinds.ts";
+import { outcomeWords } from "../syntax/lexicon/outcomes.ts";
 import { symbolKey } from "../syntax/words/joined-key.ts";
 import { keySetPhrases } from "../syntax/words/key-sets.ts";
+import { LanguageWords } from "../syntax/words/language-words.ts";
 import { lexiconPhrases } from "../syntax/words/lexicon-phrases.ts";
 import type { MeaningOf } from "../syntax/words/meaning.ts";
 import { merged } from "../syntax/words/phrase.ts";
@@ -38,11 +40,20 @@ const BY_THEMSELVES = ["augmented", "aug", "dim"];
 /** Triads that are called common chords. */
 const COMMON = ["major", "minor"];
 
+/** English, and the language in which notes are named. */
+export function languageWords(names: NoteNames): LanguageWords {
+  return new LanguageWords(languagePhrases(names), {
+    outcomes: outcomeWords(names.id),
+    classes: languageClasses(names),
+    otherWords: otherWords(names),
+  });
+}
+
 /**
  * Every phrase of the language itself: the terms of the format, and the names in the tables of `music/`. Major and
  * minor are called as notes are named, and in English; other terms likewise, where the lexicon has them.
  */
-export function languagePhrases(names: NoteNames): readonly Phrase[] {
+function languagePhrases(names: NoteNames): readonly Phrase[] {
   const terms = names.id === "english" ? TERMS : merged([...TERMS, ...lexiconPhrases(names.id)]);
   const isPattern = ({ meaning }: Phrase): boolean => meaning.type === "pattern";
   return [
@@ -62,7 +73,7 @@ export function languagePhrases(names: NoteNames): readonly Phrase[] {
 }
 
 /** What tells the kinds of lines, in English and as notes are named. */
-export function languageClasses({ id }: NoteNames): readonly ReadonlyMap<string, readonly WordClass[]>[] {
+function languageClasses({ id }: NoteNames): readonly ReadonlyMap<string, readonly WordClass[]>[] {
   return id === "english" ? [wordClasses("english")] : [wordClasses("english"), wordClasses(id)];
 }
 
@@ -165,7 +176,7 @@ function inOtherWords(names: NoteNames): Phrase[] {
 }
 
 /** Single words that stand for others in names of scales and chords: abbreviations, and the journal's language. */
-export function otherWords({ id }: NoteNames): ReadonlyMap<string, string> {
+function otherWords({ id }: NoteNames): ReadonlyMap<string, string> {
   return new Map(
     languagesOf(id).flatMap((language) =>
       Object.entries(SUBJECT_WORDS[language].standard).flatMap(([standard, words]) =>

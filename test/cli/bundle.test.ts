@@ -10,7 +10,7 @@ let bundle: string;
 beforeAll(async () => {
   bundle = await bundleCommandLine();
   chmodSync(bundle, 0o755);
-}, 20_000);
+});
 afterAll(() => rmSync(bundle));
 
 /** Runs the bundle as a process of its own. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { languagePhrases } from "../../server/journal/language.ts";
+import { languageWords } from "../../server/journal/language.ts";
 import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
 import { readPart } from "../../server/syntax/line/part.ts";
 import { PieceTable } from "../../server/syntax/line/pieces.ts";
@@ -48,8 +48,8 @@ const part = fc
   .array(fc.oneof({ weight: 3, arbitrary: word }, { weight: 2, arbitrary: number }), { minLength: 1, maxLength: 5 })
   .map((words) => words.join(" "));
 
-const plain = new Vocabulary(languagePhrases(ENGLISH_NAMES), ENGLISH_NAMES);
-const numbered = new Vocabulary(languagePhrases(ENGLISH_NAMES), ENGLISH_NAMES, {
+const plain = new Vocabulary(languageWords(ENGLISH_NAMES), ENGLISH_NAMES);
+const numbered = new Vocabulary(languageWords(ENGLISH_NAMES), ENGLISH_NAMES, {
   ...NO_NAMES,
   titles: [{ title: "Suite in D", short: "Suite 12" }],
 });

@@ -150,7 +150,7 @@ test("two of these hands together", () => {
       expect([hands, ...plain(meaningOf(other))]).toEqual([hands, ...plain(meaningOf(original))]);
       expect([hands, ...findingsOf(other)]).toEqual([hands, ...findingsOf(original)]);
     }
-}, 60_000);
+});
 
 test("each of these hands changes at least one of the journals", () => {
   const unchanged = HANDS.filter(({ change }) =>

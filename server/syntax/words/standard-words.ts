@@ -85,11 +85,15 @@ function slipIndex(phrases: readonly Phrase[], others: Iterable<string>): SlipIn
   const all = new Set<string>();
   const trade = new Set(others);
   for (const { words, meaning, foreign } of phrases) {
-    for (const word of words.flatMap(wordsIn)) {
-      all.add(word);
-      if (!foreign && TRADE.includes(meaning.type) && !COUNTED.includes(word)) trade.add(word);
+    const isTrade = !foreign && TRADE.includes(meaning.type);
+    for (const phrase of words) {
+      for (const word of withoutAccents(phrase).split(/[ -]/)) {
+        all.add(word);
+        if (isTrade) trade.add(word);
+      }
     }
   }
+  for (const word of COUNTED) trade.delete(word);
   const byShape = new Map<string, string[]>();
   for (const word of trade) {
     if (word.length < SHORTEST || !LETTERS.test(word)) continue;
@@ -103,10 +107,6 @@ function slipIndex(phrases: readonly Phrase[], others: Iterable<string>): SlipIn
 
 function shapeOf(word: string, length: number): string {
   return `${word[0]}${length}`;
-}
-
-function wordsIn(phrase: string): readonly string[] {
-  return withoutAccents(phrase).split(/[\s-]+/);
 }
 
 function isPlural(a: string, b: string): boolean {

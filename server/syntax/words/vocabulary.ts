@@ -1,12 +1,10 @@
 import { distance } from "fastest-levenshtein";
-import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
-import { outcomeWords } from "../lexicon/outcomes.ts";
 import { fold, nameKey, phraseKey } from "./fold.ts";
+import type { LanguageWords } from "./language-words.ts";
 import type { Meaning, MeaningOf, Verdict } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
 import { OutcomeTable } from "./outcome-table.ts";
-import { StandardWords } from "./standard-words.ts";
 import type { MeaningType } from "./term-types.ts";
 import type { Phrase } from "./terms.ts";
 import type { WordClass } from "./word-classes.ts";
@@ -44,18 +42,9 @@ export const NO_NAMES: DeclaredNames = {
   outcomes: [],
 };
 
-/** The tables of a journal's languages beside the phrases. */
-export interface LanguageWords {
-  /** What says how it went, in whole phrases. */
-  readonly outcomes: readonly OutcomeWords[];
-  /** What tells the kinds of lines: by the keys of words, a table for each language. */
-  readonly classes: readonly ReadonlyMap<string, readonly WordClass[]>[];
-  /** What other words stand for those of the phrases. */
-  readonly standards: StandardWords;
-}
-
 /** Every phrase that is known at one place: the language's own and the journal's. Immutable. */
 export class Vocabulary {
+  /** The declared phrases by their keys, with what else these mean. */
   private readonly phrases = new Map<string, readonly Meaning[]>();
   private readonly titles = new Map<string, string>();
   private readonly patterns = new Map<string, string>();
@@ -64,9 +53,6 @@ export class Vocabulary {
   private readonly lists: Partial<Record<"titles" | "subjects" | "instruments", readonly string[]>> = {};
   private readonly words = new WeakMap<readonly MeaningType[], readonly string[]>();
   private readonly declaredWords: ReadonlySet<string>;
-  private readonly wordClasses: LanguageWords["classes"];
-  private readonly standards: StandardWords;
-  private readonly outcomeLanguages: readonly OutcomeWords[];
   /** Null for a list that was gone through once. */
   private readonly indices = new WeakMap<readonly string[], NameIndex | null>();
   /** The numbers in declared names that may stand without quotes: elsewhere, too, they may belong to one. */
@@ -74,16 +60,11 @@ export class Vocabulary {
   private outcomeTable: OutcomeTable | undefined;
 
   constructor(
-    readonly own: readonly Phrase[],
+    private readonly language: LanguageWords,
     /** How this journal names notes. */
     readonly notes: NoteReading,
     readonly declared: DeclaredNames = NO_NAMES,
-    language: Partial<LanguageWords> = {},
   ) {
-    const { outcomes = outcomeWords("english"), classes = [], standards } = language;
-    this.outcomeLanguages = outcomes;
-    this.wordClasses = classes;
-    this.standards = standards ?? new StandardWords(own, new Map());
     const unquoted = [
       ...declared.phases,
       ...declared.activities,
@@ -94,7 +75,6 @@ export class Vocabulary {
     ];
     this.numbersInNames = new Set(unquoted.flatMap((name) => name.match(/\d+/g) ?? []));
     this.declaredWords = wordsOf(declared);
-    for (const { words, meaning } of own) for (const word of words) this.add(word, meaning);
     for (const { title, short } of declared.titles) {
       this.titles.set(nameKey(title), title);
       if (!short) continue;
@@ -112,9 +92,14 @@ export class Vocabulary {
     for (const outcome of this.declaredOutcomes()) this.add(outcome.id, outcome);
   }
 
+  /** The phrases of the language itself. */
+  get own(): readonly Phrase[] {
+    return this.language.phrases;
+  }
+
   /** What says how it went, in whole phrases. */
   get outcomes(): OutcomeTable {
-    this.outcomeTable ??= new OutcomeTable(this.outcomeLanguages, [
+    this.outcomeTable ??= new OutcomeTable(this.language.outcomes, [
       ...this.declaredOutcomes().map((outcome) => [outcome.id, outcome] as const),
       ...this.own.flatMap(outcomesOf),
     ]);
@@ -127,13 +112,13 @@ export class Vocabulary {
 
   /** What a phrase means, by its key (see `phraseKey`). Declared meanings stand first. */
   meanings(key: string): readonly Meaning[] | undefined {
-    return this.phrases.get(key);
+    return this.phrases.get(key) ?? this.language.meanings(key);
   }
 
   /** What a word, or a phrase, by its key says of the kind of its line. */
   classes(key: string): readonly WordClass[] | undefined {
     let found: readonly WordClass[] | undefined;
-    for (const table of this.wordClasses) {
+    for (const table of this.language.classes) {
       const own = table.get(key);
       if (own) found = found ? [...found, ...own] : own;
     }
@@ -142,7 +127,7 @@ export class Vocabulary {
 
   /** The key of the word that another one stands for; undefined where it stands for itself (see `StandardWords`). */
   standard(key: string): string | undefined {
-    return this.declaredWords.has(key) ? undefined : this.standards.of(key);
+    return this.declaredWords.has(key) ? undefined : this.language.standards.of(key);
   }
 
   /** The declared form of a quoted name; undefined where the journal declares none. */
@@ -241,7 +226,7 @@ export class Vocabulary {
 
   private add(words: string, meaning: Meaning): void {
     const key = phraseKey(words);
-    if (key) this.phrases.set(key, [meaning, ...(this.phrases.get(key) ?? [])]);
+    if (key) this.phrases.set(key, [meaning, ...(this.meanings(key) ?? [])]);
   }
 }
 

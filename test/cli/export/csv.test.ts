@@ -91,7 +91,7 @@ test("any cells come back, and none of them runs", () => {
     }),
     { seed: 4180 },
   );
-}, 30_000);
+});
 
 /** `\u202E` as the character that it stands for. */
 function unescaped(text: string): string {

@@ -177,4 +177,4 @@ test("whatever the line, the copy is read as the last attempt at the step after 
     { seed: 6066 },
   );
   expect(repeated).toBeGreaterThan(200);
-}, 30_000);
+});

@@ -141,4 +141,4 @@ test("whatever the line, the notes pass the check, and all else on it is read as
     { seed: 65 },
   );
   expect(written).toBeGreaterThan(240);
-}, 30_000);
+});

@@ -159,7 +159,7 @@ test("formatting twice is formatting once, and what is said stays", () => {
     }),
     { seed: 1 },
   );
-}, 20_000);
+});
 
 test("only white space goes, only spaces and commas come, and lines keep their ends", () => {
   const ends = (text: string): readonly (readonly [string, string])[] =>
@@ -180,7 +180,7 @@ test("only white space goes, only spaces and commas come, and lines keep their e
     }),
     { seed: 2 },
   );
-}, 20_000);
+});
 
 test("the edits of a range lie in its lines", () => {
   fc.assert(
@@ -195,4 +195,4 @@ test("the edits of a range lie in its lines", () => {
     }),
     { seed: 3 },
   );
-}, 20_000);
+});

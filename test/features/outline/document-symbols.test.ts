@@ -129,7 +129,7 @@ test("every range covers what is selected and all children, and every name says 
     }),
     { seed: 1 },
   );
-}, 20_000);
+});
 
 test("every entry and every declaration is in the outline once", () => {
   const leaves = (symbols: readonly DocumentSymbol[]): number[] =>
@@ -150,7 +150,7 @@ test("every entry and every declaration is in the outline once", () => {
     }),
     { seed: 2 },
   );
-}, 20_000);
+});
 
 /** Days with one entry each, the first with more on its line. */
 const days = (count: number): string[] =>

@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
-import { languagePhrases } from "../../../server/journal/language.ts";
+import { languageWords } from "../../../server/journal/language.ts";
 import { NOTE_NAMES } from "../../../server/music/notes/note-names.ts";
-import { outcomeWords } from "../../../server/syntax/lexicon/outcomes.ts";
 import { PieceTable } from "../../../server/syntax/line/pieces.ts";
 import { outcomePhrase } from "../../../server/syntax/words/outcome-words.ts";
 import { NO_NAMES, Vocabulary } from "../../../server/syntax/words/vocabulary.ts";
@@ -13,7 +12,7 @@ import { itemsOf, rowsOf } from "./print.ts";
 function vocabularyOf(id: string): Vocabulary {
   const names = NOTE_NAMES.find((each) => each.id === id)!;
   const outcomes = [{ words: "in the zone", says: "reached" } as const, { words: "steady", says: "nearly" } as const];
-  return new Vocabulary(languagePhrases(names), names, { ...NO_NAMES, outcomes }, { outcomes: outcomeWords(id) });
+  return new Vocabulary(languageWords(names), names, { ...NO_NAMES, outcomes });
 }
 
 const ENGLISH = vocabularyOf("english");

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { languagePhrases } from "../../../server/journal/language.ts";
+import { languageWords } from "../../../server/journal/language.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
 import { PieceTable } from "../../../server/syntax/line/pieces.ts";
 import { Vocabulary } from "../../../server/syntax/words/vocabulary.ts";
@@ -7,7 +7,7 @@ import { itemsOf, rowsOf } from "./print.ts";
 
 // How tempos are written: forms after the design's page on reading; common practice, no source.
 
-const table = new PieceTable(new Vocabulary(languagePhrases(ENGLISH_NAMES), ENGLISH_NAMES));
+const table = new PieceTable(new Vocabulary(languageWords(ENGLISH_NAMES), ENGLISH_NAMES));
 
 /** Rows of a stretch of words and the items in it. */
 function check(rows: string): void {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { distance } from "fastest-levenshtein";
 import { describe, expect, it } from "vitest";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
+import { LanguageWords } from "../../../server/syntax/words/language-words.ts";
 import { NameIndex } from "../../../server/syntax/words/nearest-name.ts";
 import { NO_NAMES, Vocabulary } from "../../../server/syntax/words/vocabulary.ts";
 import { MANY } from "../../support/random-runs.ts";
@@ -46,7 +47,10 @@ describe("the nearest name of a list", () => {
 
 describe("the nearest known word", () => {
   const titles = ["Ground in G minor", "Evening by the lock", "Six Short Walks", "Slow air"];
-  const vocabulary = new Vocabulary([], ENGLISH_NAMES, { ...NO_NAMES, titles: titles.map((title) => ({ title })) });
+  const vocabulary = new Vocabulary(new LanguageWords([]), ENGLISH_NAMES, {
+    ...NO_NAMES,
+    titles: titles.map((title) => ({ title })),
+  });
 
   it("is the same however often one is sought, so by an index or without", () => {
     const words = ["arpeggio", "dim arpeggio", "lesson", "session", "easy", "east"];
@@ -57,9 +61,11 @@ describe("the nearest known word", () => {
     fc.assert(
       fc.property(fc.array(word, { minLength: 4, maxLength: 12 }), word, (asked, last) => {
         const names = [...words];
-        const often = new Vocabulary([], ENGLISH_NAMES);
+        const often = new Vocabulary(new LanguageWords([]), ENGLISH_NAMES);
         for (const each of asked) often.nearest(each, names);
-        expect(often.nearest(last, names)).toBe(new Vocabulary([], ENGLISH_NAMES).nearest(last, names));
+        expect(often.nearest(last, names)).toBe(
+          new Vocabulary(new LanguageWords([]), ENGLISH_NAMES).nearest(last, names),
+        );
       }),
       { seed: 43, numRuns: MANY },
     );

@@ -1,0 +1,42 @@
+import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
+import { outcomeWords } from "../lexicon/outcomes.ts";
+import { phraseKey } from "./fold.ts";
+import type { Meaning } from "./meaning.ts";
+import { StandardWords } from "./standard-words.ts";
+import type { Phrase } from "./terms.ts";
+import type { WordClass } from "./word-classes.ts";
+
+/** What a journal's languages have beside their phrases. */
+export interface WordTables {
+  /** What says how it went, in whole phrases. */
+  readonly outcomes: readonly OutcomeWords[];
+  /** What tells the kinds of lines: by the keys of words, a table for each language. */
+  readonly classes: readonly ReadonlyMap<string, readonly WordClass[]>[];
+  /** Single words that stand for others of the phrases: see `StandardWords`. */
+  readonly otherWords: ReadonlyMap<string, string>;
+}
+
+/** The words of the languages of a journal, whatever it declares. Immutable, and the same for every journal of them. */
+export class LanguageWords {
+  readonly outcomes: readonly OutcomeWords[];
+  readonly classes: WordTables["classes"];
+  readonly standards: StandardWords;
+  private readonly byKey = new Map<string, readonly Meaning[]>();
+
+  constructor(
+    readonly phrases: readonly Phrase[],
+    { outcomes = outcomeWords("english"), classes = [], otherWords = new Map() }: Partial<WordTables> = {},
+  ) {
+    this.outcomes = outcomes;
+    this.classes = classes;
+    this.standards = new StandardWords(phrases, otherWords);
+    for (const { words, meaning } of phrases)
+      for (const key of words.map(phraseKey)) this.byKey.set(key, [meaning, ...(this.byKey.get(key) ?? [])]);
+    this.byKey.delete("");
+  }
+
+  /** What a phrase means, by its key (see `phraseKey`). */
+  meanings(key: string): readonly Meaning[] | undefined {
+    return this.byKey.get(key);
+  }
+}
