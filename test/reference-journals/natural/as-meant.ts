@@ -7,9 +7,9 @@ import type { Meant, WrittenLine } from "./written-lines.ts";
 
 const PRACTICE = ["exercise", "piece", "activity"];
 
-/** What an annotator left open does not count. */
+/** What an annotator was unsure of does not count. */
 export function isCertain({ comment }: Meant): boolean {
-  return !/\b(?:unsure|hard):/.test(comment);
+  return !/\bunsure:/.test(comment);
 }
 
 /** An exercise or a piece. */

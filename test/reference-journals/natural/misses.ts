@@ -1,10 +1,10 @@
-import { FIGURES, type Figure, linesOf, missesOf, personsOf, sharesText } from "./shares.ts";
+import { FIGURES, type Figure, GROUPS, linesOf, missesOf, personsOf, sharesText } from "./shares.ts";
 import { TABLES, type WrittenLine, writtenLines } from "./written-lines.ts";
 
 /** What `misses.mjs` prints. @param folder that of the tables */
 export function missesText(asked: string, figures: readonly string[], folder: string): string {
   const all = TABLES.flatMap((table) => writtenLines(table, folder));
-  const groups = ["a", "b", "all", "new"];
+  const groups = Object.keys(GROUPS);
   if (asked === "") return `${sharesText([...personsOf(all), ...groups], all)}\n`;
   const unknown = figures.filter((figure) => !FIGURES.includes(figure as Figure));
   const lines = linesOf(asked, all);

@@ -18,7 +18,7 @@ interface Measure {
 const certain = ({ meant }: WrittenLine): boolean => asMeant.isCertain(meant);
 const played = (line: WrittenLine): boolean => certain(line) && asMeant.isPlayed(line.meant);
 
-/** What is measured. What an annotator left open counts for `underlined` alone. */
+/** What is measured. What an annotator was unsure of counts for `underlined` alone. */
 const MEASURES: Readonly<Record<Figure, Measure>> = {
   /** Exercises and pieces of which kind and subject are as meant. */
   read: { among: played, counts: asMeant.isAsMeant },
@@ -65,13 +65,13 @@ export function missesOf(figure: Figure, lines: readonly WrittenLine[]): readonl
   return lines.filter((line) => among(line) && counts(line) === bad);
 }
 
-/** `a`, `b`, `new`, `all`, or one player's letter and number; those of `all` are the tables' that were written first. */
+/** Players by the letter before their number; those of `all` are the tables' that were written first. */
+export const GROUPS: Readonly<Record<string, string>> = { a: "a", b: "b", all: "ab", new: "n", more: "c", kept: "k" };
+
+/** A group's or one player's. */
 export function linesOf(asked: string, lines: readonly WrittenLine[]): readonly WrittenLine[] {
-  const isOld = ({ meant }: WrittenLine) => !meant.person.startsWith("n");
-  if (asked === "all") return lines.filter(isOld);
-  if (asked === "new") return lines.filter((line) => !isOld(line));
-  if (asked === "a" || asked === "b") return lines.filter(({ meant }) => meant.person.startsWith(asked));
-  return lines.filter(({ meant }) => meant.person === asked);
+  const letters = GROUPS[asked];
+  return lines.filter(({ meant }) => (letters ? letters.includes(meant.person[0]!) : meant.person === asked));
 }
 
 export function personsOf(lines: readonly WrittenLine[]): readonly string[] {

@@ -7,8 +7,7 @@ import { Journal } from "../../../server/journal/journal.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
 
-// The lines of test/reference/natural-lines.tsv and new-hands.tsv, which its README tells about, beside what the product
-// makes of them.
+// The lines of the tables that test/reference/README.md tells about, beside what the product makes of them.
 
 const COLUMNS =
   "person day line kind subject pattern articulation place note_value tempos outcomes minutes comment".split(" ");
@@ -41,7 +40,7 @@ export interface WrittenLine {
   readonly underlined: boolean;
 }
 
-export const TABLES = ["natural-lines", "new-hands"] as const;
+export const TABLES = ["natural-lines", "new-hands", "more-hands", "kept-hands"] as const;
 type Table = (typeof TABLES)[number];
 
 /** The lines of one table, read in a journal for each player. `folder` is that of the tables. */
