@@ -1,6 +1,6 @@
-import type { Item } from "../words/meaning.ts";
+import type { Item, Meaning } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
-import { type Part, remarkText } from "./cut.ts";
+import { cutLine, type Part, remarkText } from "./cut.ts";
 import { dateWord } from "./day-line.ts";
 import { type DayWords, dayWordsIn } from "./day-words.ts";
 import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
@@ -11,6 +11,7 @@ import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
 import { isLead, parseEntry } from "./parse-entry.ts";
+import { partsOf } from "./parts.ts";
 import { isJoint } from "./several.ts";
 import { spokenIn } from "./spoken.ts";
 
@@ -75,8 +76,50 @@ function readParts(
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
-  return readSentence(text, start, end, remark, context);
+  return namedBeforeDash(text, start, remark, context) ?? readSentence(text, start, end, remark, context);
 }
+
+/**
+ * `Slow Freight – head @ 168`: what stands before the dash is no entry by itself, and one with what stands behind it.
+ * The dash parts them as a comma does.
+ */
+function namedBeforeDash(
+  text: string,
+  start: number,
+  remark: Remark | undefined,
+  context: LineContext,
+): Line | undefined {
+  if (!remark || !DASHES.test(text[remark.start]!)) return undefined;
+  const line = `${text.slice(0, remark.start)},${text.slice(remark.start + 1)}`;
+  const { cuts, remark: next } = cutLine(line, start);
+  const end = line.slice(0, next).trimEnd().length;
+  const parts = partsOf(line, cuts, context);
+  const behind = parts.filter((part) => part.start > remark.start).flatMap(({ items }) => items);
+  if (!BEGIN_TERMS.includes(behind[0]?.meaning.type ?? "unknown") && remark.text.split(/\s+/).length > LONGEST_NOTE)
+    return undefined;
+  const evidence = evidenceIn(new LineWords(line, start, end, parts, context.vocabulary));
+  if (!evidence?.subject) return undefined;
+  const further = next < line.length ? { start: next, text: remarkText(line, next) } : undefined;
+  return { ...parseEntry(line, start, end, parts, context, evidence.subject), remark: further };
+}
+
+const DASHES = /^[–—]/;
+/** What begins something of a piece; with other things a sentence begins as well. */
+const BEGIN_TERMS: readonly Meaning["type"][] = [
+  "place",
+  "tempo",
+  "number",
+  "range",
+  "tries",
+  "times",
+  "pattern",
+  "articulation",
+  "note value",
+  "span",
+  "direction",
+];
+/** In words: what is said behind a dash, where nothing is found at its beginning. */
+const LONGEST_NOTE = 3;
 
 /** Words are not known, but for those that join others: `thirds in C`. */
 function isStrange({ items }: LineWords): boolean {
