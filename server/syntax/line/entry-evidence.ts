@@ -134,16 +134,11 @@ function isTitleBefore(words: LineWords, title: TitleWords, subject: number): bo
 }
 
 /** Something is found that tells how or what one plays; a kind of piece may be a phase as well. */
-function hasPracticeWord(words: LineWords, from: number, to: number): boolean {
+function hasPracticeWord(words: LineWords, from: number, to: number, ...but: readonly Meaning["type"][]): boolean {
   for (let i = from; i < to; i++) {
-    const found = words.found(i);
-    if (
-      found &&
-      found.meaning.type !== "phase" &&
-      !words.is(i, "title-kind", "title-number") &&
-      !isTitleNumber(words, i)
-    )
-      return true;
+    const type = words.found(i)?.meaning.type;
+    const isTitle = words.is(i, "title-kind", "title-number") || isTitleNumber(words, i);
+    if (type && type !== "phase" && !but.includes(type) && !isTitle) return true;
   }
   return false;
 }
@@ -225,7 +220,7 @@ function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefi
   if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
   if (words.is(amount - 1, "before-time")) return undefined;
   const isOther = words.first(0, amount, "negation", "body-part", "body-trouble", "heading", "total", "rest") >= 0;
-  if (isOther || hasPracticeWord(words, 0, amount)) return undefined;
+  if (isOther || hasPracticeWord(words, 0, amount, "activity")) return undefined;
   const [start, end] = [words.words[0]!.start, words.words[amount - 1]!.end];
   const meaning = { type: "activity", name: words.text.slice(start, end) } as const;
   return { subject: { start, end, meaning } };

@@ -129,13 +129,27 @@ function isStrange({ items }: LineWords): boolean {
 /** A line about the day or the player, or one that others stand below. */
 function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {
   if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
-  if (said.type !== "heading") return { type: said.type, start, end, items, remark };
+  if (said.type === "total") return { type: "total", start, end, items: items.map(asAmount).filter(isAmount), remark };
+  if (said.type === "rest") return { type: "rest", start, end, items, remark };
   if (said.sitting) return { type: "session", start, end, items, remark };
   const first = items.find(({ meaning }) => meaning.type === "phase");
   if (first) return { type: "phase", start, end, items: [first, ...items.filter((item) => item !== first)], remark };
   const name: Item = { start, end: items[0]?.start ?? end, meaning: { type: "phase", id: said.name } };
   const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
   return { type: "phase", start, end, items: [name, ...others], remark };
+}
+
+function isAmount({ meaning }: Item): boolean {
+  return meaning.type === "amount";
+}
+
+/** Behind the word for a total a number is minutes, and `0:45` three quarters of an hour. */
+function asAmount(item: Item): Item {
+  const { meaning } = item;
+  if (meaning.type === "number")
+    return { ...item, meaning: { type: "amount", minutes: meaning.value, possible: true } };
+  if (meaning.type !== "clock") return item;
+  return { ...item, meaning: { type: "amount", minutes: meaning.hour * 60 + meaning.minute, possible: true } };
 }
 
 function readSentence(

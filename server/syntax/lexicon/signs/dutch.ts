@@ -90,7 +90,8 @@ export const DUTCH_SIGNS: SignTable = {
     tired: "moe | vermoeid | uitgeput | koud | zwaar",
   },
   total: {
-    total: "totaal | in totaal | alles bij elkaar | bij elkaar | samen | opgeteld | alles samen",
+    total:
+      "tot | tot. | total | tot. | totaal | in totaal | alles bij elkaar | bij elkaar | samen | opgeteld | alles samen",
   },
   "beside-total": {
     "beside a total": joined(

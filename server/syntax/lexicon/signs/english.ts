@@ -140,7 +140,7 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   total: {
     total: joined(
-      "all in | all together | all told | altogether | in all | in total | overall | sum | total",
+      "tot | tot. | ttl | grand total | all in | all together | all told | altogether | in all | in total | overall | sum | total",
       "total practice | total time",
     ),
   },
@@ -149,6 +149,7 @@ export const ENGLISH_SIGNS: SignTable = {
       "a | about | all in | all together | all told | almost | altogether | and | day | did | done | for today",
       "good | in all | in total | it | just | long | maybe | nearly | of practice | only | or so | overall",
       "played for | practice | practice time | practiced | practise | practised | roughly | session | short",
+      "i think | i guess | i reckon | incl | incl. | including | break | breaks | with breaks | w/ breaks | reh | rehearsal |",
       "so | sum | that's | think | time | tired | today | total | total practice | total time",
     ),
   },

@@ -80,7 +80,7 @@ export const FRENCH_SIGNS: SignTable = {
     tired: "fatigué | fatiguée | fatiguées | fatigués | lourd | épuisé | épuisée | froid | froides",
   },
   total: {
-    total: "au total | en tout | temps total | total",
+    total: "tot | tot. | totale | au total | en tout | temps total | total",
   },
   "beside-total": {
     "beside a total": joined(

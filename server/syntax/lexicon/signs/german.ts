@@ -73,7 +73,8 @@ export const GERMAN_SIGNS: SignTable = {
     tired: "müde | erschöpft | kalt | schwer",
   },
   total: {
-    total: "alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
+    total:
+      "zus | zus. | insg | insg. | ges | ges. | total | alles zusammen | alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
   },
   "beside-total": {
     "beside a total": joined(

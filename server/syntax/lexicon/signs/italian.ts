@@ -99,7 +99,7 @@ export const ITALIAN_SIGNS: SignTable = {
     ),
   },
   total: {
-    total: "totale | in totale | in tutto | tempo totale | complessivamente",
+    total: "tot | tot. | totale | in totale | in tutto | tempo totale | complessivamente",
   },
   "beside-total": {
     "beside a total": joined(

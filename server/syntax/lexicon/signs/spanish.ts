@@ -98,7 +98,7 @@ export const SPANISH_SIGNS: SignTable = {
     tired: "cansado | cansada | cansados | cansadas | agotado | agotada | fatigado | fatiga | frío | fríos | pesado",
   },
   total: {
-    total: "total | en total | en conjunto | tiempo total",
+    total: "tot | tot. | total | en total | en conjunto | tiempo total",
   },
   "beside-total": {
     "beside a total": joined(
