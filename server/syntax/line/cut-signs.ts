@@ -1,4 +1,4 @@
-import { ABBREVIATIONS } from "../lexicon/abbreviations.ts";
+import { ABBREVIATIONS, SHORT_WORDS } from "../lexicon/abbreviations.ts";
 import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
@@ -72,18 +72,5 @@ const COUNTED_PLACES: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Shorter words with a point are abbreviations. */
-const SHORTEST_WORD = 4;
-const SHORT_WORDS: ReadonlySet<string> = new Set([
-  "ok",
-  "yes",
-  "no",
-  "bad",
-  "off",
-  "top",
-  "low",
-  "ja",
-  "nee",
-  "non",
-  "oui",
-]);
+/** Most shorter words with a point are abbreviations. */
+const SHORTEST_WORD = 5;

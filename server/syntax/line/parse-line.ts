@@ -130,7 +130,7 @@ function isStrange({ items }: LineWords): boolean {
 function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {
   if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
   if (said.type === "total") return { type: "total", start, end, items: items.map(asAmount).filter(isAmount), remark };
-  if (said.type === "rest") return { type: "rest", start, end, items, remark };
+  if (said.type === "rest") return { type: "rest", start, end, items: items.filter((item) => !isAmount(item)), remark };
   if (said.sitting) return { type: "session", start, end, items, remark };
   const first = items.find(({ meaning }) => meaning.type === "phase");
   if (first) return { type: "phase", start, end, items: [first, ...items.filter((item) => item !== first)], remark };

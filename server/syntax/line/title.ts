@@ -45,7 +45,7 @@ export function titleIn(words: LineWords): TitleWords | undefined {
   const from = firstWord(words);
   let to = from;
   while (to < words.count && to - from < LONGEST_TITLE && !isEnd(words, from, to)) to++;
-  while (to > from && words.is(to - 1, "title-joint") && !isKeyOfTitle(words, to - 1)) to--;
+  while (to > from && isJoint(words, to - 1) && !isKeyOfTitle(words, to - 1)) to--;
   if (to <= from) return undefined;
   const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
   const text = words.text.slice(start, end);
@@ -61,6 +61,10 @@ export function titleIn(words: LineWords): TitleWords | undefined {
     isKind: stretch.some((i) => words.is(i, "title-kind")),
     numbered: stretch.some((i) => isTitleNumber(words, i)),
   };
+}
+
+function isJoint(words: LineWords, i: number): boolean {
+  return words.is(i, "title-joint") && (!words.isCapital(i) || words.found(i) !== undefined);
 }
 
 /** `Sonata in a`, `Valse en la`, `Suite D`: a joint by its letters, and the key of the piece by its place. */

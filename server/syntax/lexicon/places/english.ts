@@ -38,7 +38,7 @@ export const ENGLISH_PLACES: PlaceTable = {
   named: joined(
     "all of it | all through | beginning | the beginning | beginning to end | bridge | cadenza | chorus | coda",
     "coda only | complete | da capo | dc | d.c. | dal segno | development | dev | ending | the ending | exposition",
-    "from beginning | from the beginning | from the start | start to finish | intro | introduction | interlude",
+    "from beginning | from the beginning | from the begining | from begining | from the start | start to finish | intro | introduction | interlude",
     "no repeats | opening | the opening | outro | pre chorus | recap | recapitulation | refrain | repeat",
     "the repeat",
     "straight through | to the end | to end | the lot | the middle | theme | main theme | head | the head | head only | top to bottom",
