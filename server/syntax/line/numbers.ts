@@ -69,13 +69,23 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
   return resolved;
 }
 
-/** `bars 1-12 66`: a number that goes on with no bars, as nothing joins it to a range of them. */
-function isBehindBars({ end, meaning: bars }: Item, { start, meaning }: NumberItem, text: string): boolean {
-  if (meaning.type !== "number" || meaning.value < SLOWEST_BARE || meaning.value > FASTEST_BARE) return false;
-  return bars.type === "place" && ONE_RANGE.test(bars.text) && /^[\s,]*$/.test(text.slice(end, start));
+/**
+ * `bars 1-12 66`, `b17, 60`: a number that goes on with no bars, as it stands behind a range, a list that was ended, or
+ * one bar.
+ */
+function isBehindBars({ start, end, meaning: bars }: Item, number: NumberItem, text: string): boolean {
+  if (number.meaning.type !== "number" || number.meaning.value < SLOWEST_BARE) return false;
+  if (bars.type !== "place" || number.meaning.value > FASTEST_BARE || !/^[\s,]*$/.test(text.slice(end, number.start)))
+    return false;
+  if (ONE_RANGE.test(bars.text) || ENDED_LIST.test(text.slice(start, end))) return true;
+  return !PLURAL.test(text.slice(start, end));
 }
 
 const ONE_RANGE = /^[^,]*-(?:\d+[a-f]?|end)$/;
+const ENDED_LIST = /\d\s*(?:&|\+|and|und|et|en|e|y)\s*\d+[a-f]?$/;
+/** Of a list of single bars: `bars 12, 30, 44`. */
+const PLURAL =
+  /^\P{L}*(?:bars|measures|meas|bb|mm|bs|ms|takte|takten|mesures|mes|maten|misure|battute|compases)\P{L}/iu;
 
 /** Whether a number that nothing marks is a tempo: behind what was played, or in front of how it went. */
 export function isBareTempo(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {

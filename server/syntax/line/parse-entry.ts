@@ -7,6 +7,7 @@ import { cutLine, type Part } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
+import { placesOfPiece } from "./places-of-piece.ts";
 import { rowFrom } from "./several.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
@@ -22,7 +23,11 @@ export function parseEntry(
 ): EntryLine {
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
   const found = subject ? { subject, items: behind(subject, rest) } : behindLead(text, rest, context);
-  const items = asSaid(resolveNumbers(found.items, text, found.subject), text, context);
+  const placed =
+    found.subject?.meaning.type === "title"
+      ? placesOfPiece(found.items, found.subject.end, text.slice(0, end))
+      : found.items;
+  const items = asSaid(resolveNumbers(placed, text, found.subject), text, context);
   for (const item of items) {
     if (item.meaning.type === "signature")
       claims.push({ type: "signature", start: item.start, end: item.end, fifths: item.meaning.fifths });

@@ -250,7 +250,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = byOpening([
   ["straight", [evenAt]],
   ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt, rhythmAt]],
   ["done all", [subjectAt]],
-  ["upbeat", [placeAt]],
+  ["upbeat pickup pick-up anacrusis", [placeAt]],
   [ABOUT_OPENERS.join(" "), [amountAt]],
   ["mm mm.", [placeAt]],
 ]);

@@ -5,12 +5,13 @@ import { type Found, longest, type Words } from "./words.ts";
 type Place = Found<MeaningOf<"place">>;
 
 /** `17`, `17-32`, `12a`, `17-end`. */
-const RANGE = /^\d{1,4}[a-f]?(?:[-–](?:\d{1,4}[a-f]?|end|ende|schluss|fin|fine|einde|final))?$/i;
+const RANGE = /^\d{1,4}[a-f]?(?:[-–/](?:\d{1,4}[a-f]?|end|ende|schluss|fin|fine|einde|final))?$|^\d{1,4}ff?$/i;
 const ENDS = /[-–](?:end|ende|schluss|fin|fine|einde|final)$/i;
 /** `b.9-14`, `bars1-8`, `p12`, `T.25`: a word, a point or none, and what it counts. */
 const CLOSE = /^(\p{L}{1,8})(\.?)(\d{1,4}[a-f]?(?:[-–](?:\d{1,4}[a-f]?|end|ende|fin|fine|einde))?)$/iu;
 /** Movements alone are in capitals; one letter would be a note or a word. */
 const ROMAN = /^(?:I{2,3}|IV|VI{1,3}|IX|XI{1,2})$/;
+const ROMAN_NUMBER = /^(?:I{1,3}|IV|VI{0,3}|IX|XI{0,2})$/;
 const NUMBER_OR_ROMAN = /^(?:\d{1,3}|[ivxl]{1,6})$/i;
 const MARK = /^[A-Z]{1,2}\d?(?:[-–](?:[A-Z]{1,2}\d?|end))?$/;
 /** `2nd`, `3.`, `2e`, `2ème`. */
@@ -79,7 +80,8 @@ function inRole(
 }
 
 function upbeat(words: Words, i: number): Place | undefined {
-  const leads = words.is(i, "upbeat") && words.is(i + 1, "to") && RANGE.test(words.word(i + 2));
+  const leads =
+    words.is(i, "upbeat", "pickup", "pick-up", "anacrusis") && words.is(i + 1, "to") && RANGE.test(words.word(i + 2));
   return leads ? place(3, "upbeat to", hyphened(words.word(i + 2))) : undefined;
 }
 
@@ -104,6 +106,7 @@ function numberedPlace(words: Words, i: number): Place | undefined {
   if (!found || !noun) return undefined;
   const next = i + found.length;
   if (noun === "mvt") return movement(words, i, found.length);
+  if (noun === "var" && ROMAN_NUMBER.test(words.typed(next))) return place(found.length + 1, noun, words.typed(next));
   if (noun === "letter" || noun === "section" || noun === "part") return markedPlace(words, i, found.length, noun);
   if (!found.meaning.numbered && !isSureShort(words, i, found.length)) return undefined;
   if (!isPlaceNumber(words, next, noun)) return undefined;
@@ -117,7 +120,9 @@ function isSureShort(words: Words, i: number, length: number): boolean {
   const range = /[-–]/.test(next) || words.is(i + length + 1, "to", "-", "–");
   if (words.is(i, "mm", "mm.")) return range;
   if (words.typed(i) === "bb") return range && i > 0; // B flat by itself
-  return words.typed(i).endsWith(".") || (range && words.is(i, "m", "p", "pp", "l", "ll", "t"));
+  return (
+    words.typed(i).endsWith(".") || (range && words.is(i, "m", "p", "pp", "l", "ll", "t", "b", "bs", "ms", "v", "vv"))
+  );
 }
 
 /** In words, numbers count variations and the like; `line one`. */
@@ -141,7 +146,9 @@ function numberOrRoman(words: Words, i: number): string | undefined {
 function markedPlace(words: Words, i: number, named: number, noun: string): Place | undefined {
   const at = i + named;
   const mark = (n: number): boolean =>
-    MARK.test(words.typed(n)) || (noun === "letter" && /^\d{1,3}$/.test(words.typed(n)));
+    MARK.test(words.typed(n)) ||
+    (noun !== "section" && /^\d{1,3}$/.test(words.typed(n))) ||
+    (noun === "part" && ROMAN_NUMBER.test(words.typed(n)));
   if (!mark(at)) return undefined;
   const to = inRole(words, at + 1, "to");
   const end = to && inRole(words, at + 1 + to.length, "end");
@@ -282,5 +289,5 @@ function isOnwards(words: Words, next: number, { length }: Found): boolean {
 }
 
 function hyphened(range: string): string {
-  return range.replace("–", "-");
+  return range.replace(/[–/]/, "-").replace(/ff?$/i, "-end");
 }

@@ -29,7 +29,7 @@ export const FRENCH_PLACES: PlaceTable = {
   before: "avant",
   after: "après",
   named: joined(
-    "avec reprise | avec reprises | avec les reprises | sans reprise | sans reprises | sans les reprises | coda",
+    "page entière | pages entières | trio | mineur | la reprise | tout | tout d'un trait | avec reprise | avec reprises | avec les reprises | sans reprise | sans reprises | sans les reprises | coda",
     "depuis le début | du début | du début à la fin | début | le début | début seulement | développement | en entier",
     "en entière | enchaîné | entier | entière | exposition | fin | la fin | fin seulement | jusqu'à la fin",
     "jusqu'au bout | jusqu'à la reprise | milieu | le milieu | refrain | reprise | réexposition | thème | pont",

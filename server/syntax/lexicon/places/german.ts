@@ -30,7 +30,7 @@ export const GERMAN_PLACES: PlaceTable = {
   before: "vor",
   after: "nach",
   named: joined(
-    "am Stück | Anfang | Auftakt | A-Teil | B-Teil | C-Teil | Beginn | das Ganze | Durchführung | Exposition",
+    "ganz | ganz durch | einmal durch | bis zum Doppelstrich | Trio | Minore | am Stück | Anfang | Auftakt | A-Teil | B-Teil | C-Teil | Beginn | das Ganze | Durchführung | Exposition",
     "ganzes Stück | das ganze Stück | komplett | mit Wdh | mit Wdh. | mit Wiederholungen | mit Wiederholung",
     "ohne Wdh | ohne Wdh. | ohne Wiederholungen | ohne Wiederholung | Mittelteil | Reprise | Schluss | Schlussteil",
     "vom Anfang | von Anfang an | von vorne | von vorn | bis Ende | bis zum Ende | bis Schluss | bis zum Schluss",

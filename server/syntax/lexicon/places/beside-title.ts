@@ -1,0 +1,15 @@
+import { joined } from "../joined.ts";
+
+// What is a place right behind the title of a piece alone, for expressions. Common practice, no source.
+
+/** Words, and numbers that count bars. */
+export const BESIDE_TITLE = joined(
+  "(?:last|first|opening|final|closing|middle) \\d{1,2}",
+  "(?:letzte|erste|derni[èe]res|premi[èe]res|laatste|eerste|ultime|prime) \\d{1,2}",
+  "all|through|entire|ganz|tout|helemaal|tutto|todo|trio|turnaround",
+)
+  .split(" | ")
+  .join("|");
+
+/** Between the letters of sections. */
+export const JOINTS_OF_SECTIONS = "[-–+&/]|and|to|und|bis|et|à|en|tot|e|y";

@@ -1,0 +1,69 @@
+import { BESIDE_TITLE, JOINTS_OF_SECTIONS } from "../lexicon/places/beside-title.ts";
+import type { Item, MeaningOf } from "../words/meaning.ts";
+
+type Place = Item<MeaningOf<"place">>;
+
+/** What begins a place behind a title, and what it counts: the first that fits. */
+const SHAPES: readonly (readonly [shape: RegExp, word: MeaningOf<"place">["word"]])[] = [
+  [/^[[(]?(\d{1,3})\s?[-–]\s?(\d{1,3})[\])]?/, "bars"],
+  [/^(?:top of |end of |bottom of )?pp?\.?\s?\d{1,2}(?: (?:top|bottom|end))?/i, "page"],
+  [/^[ivx]{1,4}/, "mvt"],
+  [new RegExp(`^(?:from )?[A-H](?:\\s?(?:${JOINTS_OF_SECTIONS})\\s?[A-H])*(?: only)?`), "section"],
+  [new RegExp(`^(?:${BESIDE_TITLE})`, "i"), "named"],
+];
+/** Behind it something else begins: the next part, or a tempo. */
+const ENDS = /^\s*(?:$|[,;:]|\s(?:[–-]\s|@|at\s|\d{2,3}(?:\D|$)|[^\s=]{1,12}\s?=))/;
+/** Bars up to here are no tempos where no other tempo is on the line. */
+const SLOWEST = 30;
+
+/**
+ * Behind the title of a piece letters, ranges of numbers and the like are places, which mean other things behind a scale:
+ * `17-24`, `[17-24]`, `B`, `A + B`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the line by itself, or
+ * stands before a tempo at the beginning of one.
+ */
+export function placesOfPiece(items: readonly Item[], from: number, text: string): readonly Item[] {
+  let placed = items;
+  for (const start of partStarts(text, from)) {
+    const found = placeFrom(text, start, items);
+    if (found) placed = replaced(placed, found);
+  }
+  return placed;
+}
+
+/** Where parts begin behind a column: behind commas and other signs. */
+function partStarts(text: string, from: number): readonly number[] {
+  const starts = [from + (/^\s*/.exec(text.slice(from))?.[0].length ?? 0)];
+  for (const { index, 0: sign } of text.slice(from).matchAll(/[,;:]\s*|\s[–-]\s+/g))
+    starts.push(from + index + sign.length);
+  return starts;
+}
+
+function placeFrom(text: string, start: number, items: readonly Item[]): Place | undefined {
+  const rest = text.slice(start);
+  for (const [shape, word] of SHAPES) {
+    const match = shape.exec(rest);
+    if (!match || !ENDS.test(rest.slice(match[0].length))) continue;
+    const end = start + match[0].length;
+    if (isRead(items, start, end)) continue;
+    if (word !== "bars") return { start, end, meaning: { type: "place", word, text: match[0] } };
+    const [low, high] = [Number(match[1]), Number(match[2])];
+    const isTempo =
+      low >= SLOWEST && !items.some(({ meaning }) => meaning.type === "tempo" || meaning.type === "number");
+    if (low < high && !isTempo) return { start, end, meaning: { type: "place", word, text: `bars ${low}-${high}` } };
+  }
+  return undefined;
+}
+
+/** Something else was found there that no letter or number makes. */
+function isRead(items: readonly Item[], start: number, end: number): boolean {
+  const within = items.filter((item) => item.start < end && item.end > start);
+  return within.length === 0 || within.some((item) => item.start < start || !OPEN.includes(item.meaning.type));
+}
+
+const OPEN: readonly Item["meaning"]["type"][] = ["unknown", "note", "number", "range", "place word"];
+
+function replaced(items: readonly Item[], place: Place): readonly Item[] {
+  const before = items.filter((item) => item.end <= place.start);
+  const behind = items.flatMap((item) => (item.start >= place.end ? [item] : []));
+  return [...before, place, ...behind];
+}
