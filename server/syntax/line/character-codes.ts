@@ -3,6 +3,8 @@ export const CODES = {
   TAB: 9,
   SPACE: 32,
   DOUBLE_QUOTE: 34,
+  OPENING: 40,
+  CLOSING: 41,
   COMMA: 44,
   HYPHEN: 45,
   STOP: 46,

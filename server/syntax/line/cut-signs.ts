@@ -48,6 +48,16 @@ const SIGN_FIRST = /^[+±~✓✔☑✗✘✕=<>→,;:–—-]/u;
 /** What a range may begin with: `17 - end`, `D - end`. */
 const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
 
+/** A bracket around words or numbers, with a space or a sign that parts at its outer side: `(2 octaves)`; not `66(ok)`. */
+export function isBracketApart(text: string, i: number, to: number): boolean {
+  const opening = text[i] === "(" ? i : text.lastIndexOf("(", i);
+  const closing = text[i] === ")" ? i : text.indexOf(")", i);
+  if (opening < 0 || closing < opening || closing >= to) return false;
+  const isFree =
+    /^(?:\s|)$/.test(text[opening - 1] ?? "") && /^(?:[\s,;.:!]|)$/.test(closing + 1 < to ? text[closing + 1]! : "");
+  return isFree && /^[^()]*(?:\p{Ll}{2}|\d)[^()]*$/u.test(text.slice(opening + 1, closing));
+}
+
 /** A full stop behind a word or a number, with a new sentence behind it: `tongued. Nearly.` */
 export function isSentenceEnd(text: string, start: number, i: number, to: number): boolean {
   if (text[i + 1] !== " " || !/^\s+["“(]?[\p{Lu}\d]/u.test(text.slice(i + 1, Math.min(to, i + 6)))) return false;

@@ -4,7 +4,7 @@ import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
 import { closingQuote, isQuote } from "../words/token.ts";
 import { CODES } from "./character-codes.ts";
-import { goesOnBehindDash, isDashBetween, isSentenceEnd } from "./cut-signs.ts";
+import { goesOnBehindDash, isBracketApart, isDashBetween, isSentenceEnd } from "./cut-signs.ts";
 import {
   ABOUT,
   AT,
@@ -26,7 +26,23 @@ import {
 } from "./cut-words.ts";
 import { isSpace } from "./day-line.ts";
 
-const { TAB, SPACE, DOUBLE_QUOTE, COMMA, HYPHEN, STOP, SLASH, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } = CODES;
+const {
+  TAB,
+  SPACE,
+  DOUBLE_QUOTE,
+  OPENING,
+  CLOSING,
+  COMMA,
+  HYPHEN,
+  STOP,
+  SLASH,
+  ZERO,
+  NINE,
+  COLON,
+  EQUALS,
+  GREATER,
+  AT_SIGN,
+} = CODES;
 const { LETTER_B, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
@@ -174,6 +190,7 @@ export class LineCuts {
     if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
     if (code === HYPHEN || code === EN_DASH || code === EM_DASH)
       return isDashBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
+    if (code === OPENING || code === CLOSING) return isBracketApart(this.text, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === STOP) return isSentenceEnd(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === GREATER || code === ARROW) return this.joinsNumbers(i, code) ? FIRST : AFTER_ARROW;
     if (code !== COLON || (this.isDigit(i - 1) && this.isDigit(i + 1))) return FIRST;

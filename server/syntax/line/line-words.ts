@@ -118,7 +118,7 @@ export class LineWords {
     for (let n = 0; n < LONGEST_PHRASE && i + n < this.count; n++) {
       if (n > 0 && /[^\s'’-]/.test(this.before(i + n))) break;
       const own = this.key(i + n);
-      if (n > 0 && own.length === 1 && key.length === n) break; // letters in a row are steps, or notes
+      if (n > 0 && own.length === 1 && (key.length === n || /[A-H]/.test(this.typed(i + n)))) break; // steps, or notes
       key += own;
       const classes = this.vocabulary.classes(key);
       if (classes) found.unshift({ length: n + 1, classes });

@@ -73,7 +73,9 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   if (words.is(length, "mm")) return undefined; // tempo or measures: what stands before tells
   if (!next || BEARS_ON_NEXT.includes(meaning.type) || isWrittenOut(next, text) || LEANING.test(next.text))
     return undefined;
-  return { first: { start: tokens[0]!.start, end: tokens[length - 1]!.end, meaning }, next: next.start };
+  const { end } = tokens[length - 1]!;
+  if (text.slice(end, next.start).trim() !== "" || next.start === end) return undefined; // `66(ok)`: one word as typed
+  return { first: { start: tokens[0]!.start, end, meaning }, next: next.start };
 }
 
 /** What is read behind them depends on them. */
@@ -277,7 +279,7 @@ function phraseAt(words: Words, i: number): Found | undefined {
       return subjectAt(words, i) ?? (MINUTES.includes(words.word(i)) ? undefined : phrase);
     case "several":
     case "figure word":
-      return subjectAt(words, i);
+      return subjectAt(words, i) ?? techniqueAt(words, i);
     case "articulation":
       return techniqueAt(words, i) ?? articulationAt(words, i);
     case "technique":

@@ -45,6 +45,7 @@ function placeFrom(text: string, start: number, items: readonly Item[]): Place |
     if (!match || !ENDS.test(rest.slice(match[0].length))) continue;
     const end = start + match[0].length;
     if (isRead(items, start, end)) continue;
+    if (word === "bars" && isBehindBars(items, start)) continue;
     if (word !== "bars") return { start, end, meaning: { type: "place", word, text: match[0] } };
     const [low, high] = [Number(match[1]), Number(match[2])];
     const isTempo =
@@ -52,6 +53,12 @@ function placeFrom(text: string, start: number, items: readonly Item[]): Place |
     if (low < high && !isTempo) return { start, end, meaning: { type: "place", word, text: `bars ${low}-${high}` } };
   }
   return undefined;
+}
+
+/** Numbers go on with the bars before them: `bars 1-8, 17-24`. */
+function isBehindBars(items: readonly Item[], start: number): boolean {
+  const before = items.findLast((item) => item.end <= start)?.meaning;
+  return before?.type === "place" && before.word === "bars";
 }
 
 /** Something else was found there that no letter or number makes. */
