@@ -3,6 +3,7 @@ import type { Line, LineOf } from "../syntax/line/line.ts";
 import { parseLine } from "../syntax/line/parse-line.ts";
 import type { MeaningOf } from "../syntax/words/meaning.ts";
 import { parseIsoDate } from "./calendar.ts";
+import { DayCarry } from "./day-carry.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
 import { readDeclaration } from "./declarations/declaration.ts";
 import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
@@ -17,7 +18,12 @@ import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 export function readBlock(block: Block, context: DeclarationContext, before?: ReadBlock): BlockModel {
   const head = !block.day;
   const known = before && !head ? linesByText(before) : undefined;
-  const lines = block.lines.map((text) => known?.get(text) ?? parseLine(text, { ...context, head }));
+  const byItself = (text: string): Line => parseLine(text, { ...context, head });
+  const carry = head ? undefined : new DayCarry(context, byItself);
+  const lines = block.lines.map((text) => {
+    const line = known?.get(text) ?? byItself(text);
+    return carry?.read(line, text) ?? line;
+  });
   const reader = new BlockReader(context, before && !head ? entriesByLine(before.model) : undefined);
   for (const [i, line] of lines.entries()) reader.take(line, i, block.lines[i]!);
   return reader.model(lines);
@@ -28,8 +34,11 @@ interface ReadBlock {
   readonly model: BlockModel;
 }
 
+/** Those that are read the same wherever they stand. */
 function linesByText({ block, model }: ReadBlock): ReadonlyMap<string, Line> {
-  return new Map(block.lines.map((text, i) => [text, model.lines[i]!]));
+  const lines = new Map<string, Line>();
+  for (const [i, text] of block.lines.entries()) if (!model.lines[i]!.follows) lines.set(text, model.lines[i]!);
+  return lines;
 }
 
 function entriesByLine({ entries }: BlockModel): ReadonlyMap<number, Entry> {

@@ -11,6 +11,7 @@ import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
 import { isLead, parseEntry } from "./parse-entry.ts";
+import { parseSame, sameWords } from "./same-line.ts";
 import { isJoint } from "./several.ts";
 import { spokenIn } from "./spoken.ts";
 
@@ -47,6 +48,10 @@ export function lineRead(reader: LineReader, text: string, context: LineContext)
   if (kind === "phase") return { type: "phase", start, end, items: flat(parts), remark };
   if (kind === "entry") return { ...parseEntry(text, start, end, parts, context), remark };
   if (end <= start) return { type: "prose", start: text.search(/\S/), end: text.trimEnd().length, remark };
+  if (reader.ditto) {
+    const same = context.head ? undefined : parseSame(text, reader.ditto, end, context);
+    return same ? { ...same, remark } : readSentence(text, reader.ditto.start, end, remark, context);
+  }
   return kind === "open"
     ? readParts(text, start, end, parts, remark, context)
     : readSentence(text, start, end, remark, context);
@@ -69,9 +74,12 @@ function readParts(
   }
   const words = new LineWords(text, start, end, parts, context.vocabulary);
   const spoken = spokenIn(words);
-  if (spoken) return { type: spoken.type, start, end, from: spoken.from, remark };
+  if (spoken) return { start, end, ...spoken, remark };
   const said = context.head ? undefined : dayWordsIn(words);
   if (said) return dayLine(said, words, remark);
+  const same = context.head ? undefined : sameWords(words);
+  const going = same && parseSame(text, same, end, context);
+  if (going) return { ...going, remark };
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };

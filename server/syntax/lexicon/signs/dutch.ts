@@ -118,7 +118,8 @@ export const DUTCH_SIGNS: SignTable = {
     question: "vraag | vragen | vraag aan | navragen",
   },
   "same-as-above": {
-    same: "zelfde | hetzelfde | dezelfde | idem | dito | nog eens | opnieuw | zoals boven | nog een keer",
+    same: "zelfde | hetzelfde | dezelfde | idem | dito | zoals boven",
+    again: "nog eens | opnieuw | nog een keer",
   },
   negation: {
     negation: "niet | geen | nooit | zonder | niets",

@@ -108,9 +108,10 @@ export const FRENCH_SIGNS: SignTable = {
   },
   "same-as-above": {
     same: joined(
-      "comme avant | de nouveau | idem | la même | la même chose | le même | même | même chose | même exercice",
-      "même gamme | pareil",
+      "comme avant | idem | la même | la même chose | le même | même | même chose | même exercice | même gamme",
+      "pareil",
     ),
+    again: "de nouveau",
   },
   negation: {
     negation: "ne | non | pas | sans",

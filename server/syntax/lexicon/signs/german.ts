@@ -95,7 +95,8 @@ export const GERMAN_SIGNS: SignTable = {
     question: "frage | fragen",
   },
   "same-as-above": {
-    same: "das gleiche | dasselbe | dito | dito nochmal | ebenso | genauso | nochmal | wie oben",
+    same: "das gleiche | dasselbe | dito | dito nochmal | ebenso | genauso | wie oben",
+    again: "nochmal",
   },
   negation: {
     negation: "kein | keine | nicht",

@@ -129,9 +129,9 @@ export const ITALIAN_SIGNS: SignTable = {
   },
   "same-as-above": {
     same: joined(
-      "uguale | stesso | stessa | lo stesso | la stessa | idem | come sopra | di nuovo | ancora | stessa cosa",
-      "stesso esercizio",
+      "uguale | stesso | stessa | lo stesso | la stessa | idem | come sopra | stessa cosa | stesso esercizio",
     ),
+    again: "di nuovo | ancora",
   },
   negation: {
     negation: "non | no | mai | senza | nessun | nessuno | nessuna",

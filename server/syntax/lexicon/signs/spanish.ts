@@ -128,9 +128,9 @@ export const SPANISH_SIGNS: SignTable = {
   },
   "same-as-above": {
     same: joined(
-      "igual | mismo | misma | lo mismo | la misma | el mismo | ídem | idem | como arriba | otra vez | de nuevo",
-      "mismo ejercicio",
+      "igual | mismo | misma | lo mismo | la misma | el mismo | ídem | idem | como arriba | mismo ejercicio",
     ),
+    again: "otra vez | de nuevo",
   },
   negation: {
     negation: "no | nunca | sin | ningún | ninguno | ninguna | nada",
