@@ -59,6 +59,7 @@ export class DayCarry {
         if (line.opens) this.spoken = line.type;
         return line;
       case "remark":
+      case "body":
       case "plan":
       case "declaration":
       case "near declaration":

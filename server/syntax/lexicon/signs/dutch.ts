@@ -115,7 +115,7 @@ export const DUTCH_SIGNS: SignTable = {
     "form of address": "meneer | mevrouw | mevr | dhr | juf | meester",
   },
   question: {
-    question: "vraag | vragen | vraag aan | navragen",
+    question: "vraag | vragen | vraag aan | vragen aan | navragen",
   },
   "same-as-above": {
     same: "zelfde | hetzelfde | dezelfde | idem | dito | zoals boven",

@@ -159,7 +159,7 @@ export const ENGLISH_SIGNS: SignTable = {
     "form of address": "dr | miss | mr | mrs | ms | prof | sir",
   },
   question: {
-    question: "ask | ask about | must ask | question | to ask",
+    question: "ask | ask about | must ask | question | question for | questions | questions for | to ask",
   },
   "same-as-above": {
     same: joined(

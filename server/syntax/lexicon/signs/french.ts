@@ -104,7 +104,7 @@ export const FRENCH_SIGNS: SignTable = {
     "form of address": "m | madame | mlle | mme | monsieur",
   },
   question: {
-    question: "demander | question",
+    question: "demander | question | question pour | questions | questions pour",
   },
   "same-as-above": {
     same: joined(

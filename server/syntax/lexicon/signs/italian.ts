@@ -125,7 +125,7 @@ export const ITALIAN_SIGNS: SignTable = {
     "form of address": "signor | signora | sig | sig.ra | maestro | maestra | prof",
   },
   question: {
-    question: "domanda | domande | chiedere | da chiedere",
+    question: "domanda | domande | domande per | chiedere | da chiedere",
   },
   "same-as-above": {
     same: joined(

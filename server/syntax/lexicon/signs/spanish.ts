@@ -124,7 +124,7 @@ export const SPANISH_SIGNS: SignTable = {
     "form of address": "señor | señora | sr | sra | don | doña | maestro | maestra",
   },
   question: {
-    question: "pregunta | preguntas | preguntar",
+    question: "pregunta | preguntas | preguntas para | preguntar",
   },
   "same-as-above": {
     same: joined(
