@@ -112,7 +112,10 @@ export interface PhaseFrame {
 
 export interface Sitting {
   readonly line: number;
+  /** As its line states: that of a session, or of the day for all of its sittings. */
   readonly minutes?: number;
+  /** What a line below says that it came to; of several the greatest, which takes in the others. */
+  readonly total?: number;
   readonly breaks: readonly number[];
 }
 

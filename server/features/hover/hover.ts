@@ -196,7 +196,10 @@ function minutesOfDay(
       .filter(({ sitting }) => sitting === i)
       .reduce((sum, { minutes, entryMinutes }) => sum + (minutes ?? entryMinutes), 0),
   );
-  const sum = sittings.reduce((total, { minutes }, i) => total + (minutes ?? inPhases[i]!), 0);
+  const sum = sittings.reduce(
+    (before, { minutes, total = 0 }, i) => before + (minutes ?? Math.max(total, inPhases[i]!)),
+    0,
+  );
   return sum > 0
     ? { any: true, words: `${sum} minutes, summed from its lines.` }
     : { any: false, words: "No minutes are noted." };
