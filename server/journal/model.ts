@@ -119,6 +119,12 @@ export interface Sitting {
   readonly breaks: readonly number[];
 }
 
+/** What hurt, in the player's words: a line of its own, or the `sore` of an entry. */
+export interface Soreness {
+  readonly place: Place;
+  readonly words: string;
+}
+
 /** One block, read in the light of the journal's declarations. Lines count from the block's first. */
 export interface BlockModel {
   readonly lines: readonly Line[];
@@ -126,5 +132,7 @@ export interface BlockModel {
   readonly sittings: readonly Sitting[];
   readonly phases: readonly PhaseFrame[];
   readonly entries: readonly Entry[];
+  /** In the order of the lines. */
+  readonly sore: readonly Soreness[];
   readonly declarations: readonly { readonly line: number; readonly declaration: Declaration }[];
 }

@@ -7,7 +7,7 @@ import { DayCarry } from "./day-carry.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
 import { readDeclaration } from "./declarations/declaration.ts";
 import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
-import type { BlockModel, DayFrame, Entry } from "./model.ts";
+import type { BlockModel, DayFrame, Entry, Soreness } from "./model.ts";
 import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 
 /**
@@ -96,6 +96,7 @@ class BlockReader {
   private day: DayFrame | undefined;
   private readonly entries: { entry: Entry; remarks: string[] }[] = [];
   private readonly declarations: { line: number; declaration: Declaration }[] = [];
+  private readonly sore: Soreness[] = [];
   /** The last line that belongs to the last entry: its own, or a remark right under it. */
   private lastRemarked = -1;
 
@@ -110,6 +111,7 @@ class BlockReader {
     if (line.type === "day") this.day = dayFrame(line, text);
     else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest || reasonOf(line, text) };
     else if (line.type === "entry") this.takeEntry(line, index);
+    else if (line.type === "body") this.takeBody(line, index, text);
     else if (line.type === "remark") this.takeRemark(line, index);
     else if (line.type === "declaration")
       this.declarations.push({ line: index, declaration: readDeclaration(text, line, this.context) });
@@ -120,7 +122,7 @@ class BlockReader {
     const entries = this.entries.map(({ entry, remarks }) =>
       remarks.length ? { ...entry, remarks: [...entry.remarks, ...remarks] } : entry,
     );
-    return { lines, day: this.day, sittings, phases, entries, declarations: this.declarations };
+    return { lines, day: this.day, sittings, phases, entries, sore: this.sore, declarations: this.declarations };
   }
 
   private takeEntry(line: LineOf<"entry">, index: number): void {
@@ -132,6 +134,13 @@ class BlockReader {
     const entry = stands ? before : readEntry(line, index, this.context.vocabulary);
     this.entries.push({ entry: { ...entry, planned, stretch, phase }, remarks: [] });
     this.lastRemarked = index;
+    for (const { start, end, meaning } of line.items)
+      if (meaning.type === "sore") this.sore.push({ place: { line: index, start, end }, words: meaning.words });
+  }
+
+  /** Being tired or cold is kept as typed, and is no soreness. */
+  private takeBody({ start, end, sore }: LineOf<"body">, line: number, text: string): void {
+    if (sore) this.sore.push({ place: { line, start, end }, words: text.slice(start, end) });
   }
 
   /** A remark right under an entry, or under such a remark, belongs to that entry. */
