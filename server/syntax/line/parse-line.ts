@@ -92,15 +92,22 @@ function isStrange({ items }: LineWords): boolean {
 }
 
 /** A line about the day or the player, or one that others stand below. */
-function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {
+function dayLine(said: DayWords, { text, start, end, items }: LineWords, remark: Remark | undefined): Line {
   if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
   if (said.type !== "heading") return { type: said.type, start, end, items, remark };
-  if (said.sitting) return { type: "session", start, end, items, remark };
+  const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
+  if (said.sitting)
+    return { type: "session", start, end, items: [sittingWords(text, start, others, end), ...others], remark };
   const first = items.find(({ meaning }) => meaning.type === "phase");
   if (first) return { type: "phase", start, end, items: [first, ...items.filter((item) => item !== first)], remark };
   const name: Item = { start, end: items[0]?.start ?? end, meaning: { type: "phase", id: said.name } };
-  const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
   return { type: "phase", start, end, items: [name, ...others], remark };
+}
+
+/** `evening session`: the words of a sitting, up to its time of day or its amount. */
+function sittingWords(text: string, start: number, [next]: readonly Item[], end: number): Item {
+  const words = text.slice(start, next?.start ?? end).replace(/[\s,:;–—-]+$/, "");
+  return { start, end: start + words.length, meaning: { type: "line word", id: "session" } };
 }
 
 function readSentence(
