@@ -74,9 +74,14 @@ function shareOf(stretches: readonly Stretch[], total: number): number {
   return waiting > 0 && left > 0 ? left / waiting : 0;
 }
 
-/** The minutes of each sitting: its own, or an equal share of what the day's other sittings leave. */
+/**
+ * The minutes of each sitting: its own, or an equal share of what the day's other sittings leave. Where the day line
+ * states none, a total written below counts for its sitting.
+ */
 export function openSittings({ sittings }: Pick<TimedDay, "sittings">): readonly (number | undefined)[] {
   const [first, ...further] = sittings;
+  if (first && first.minutes === undefined && sittings.some(({ total }) => total !== undefined))
+    return [first.total, ...further.map(({ minutes, total }) => minutes ?? total)];
   if (!further.length) return [first?.minutes];
   const without = further.filter(({ minutes }) => minutes === undefined).length;
   const left =

@@ -12,7 +12,7 @@ export interface EntryCount {
  * Goes down the lines of a day once and keeps what they open: sittings, phases, plans, and the minutes stated below.
  */
 export class DaySkeleton {
-  readonly sittings: (Sitting & { readonly breaks: number[] })[] = [];
+  readonly sittings: (Sitting & { readonly breaks: number[]; total?: number })[] = [];
   readonly phases: (PhaseFrame & { entryMinutes: number })[] = [];
   entries = 0;
   /** Entries that are planned and not done. */
@@ -45,6 +45,14 @@ export class DaySkeleton {
   addBreak(line: number): void {
     this.ensureSitting(line);
     this.sittings.at(-1)!.breaks.push(line);
+  }
+
+  /** What a line says that it came to up to here: undefined where no amount is possible. Of a plan it says nothing. */
+  addTotal(line: number, minutes: number | undefined): void {
+    if (this.planned) return;
+    this.ensureSitting(line);
+    const sitting = this.sittings.at(-1)!;
+    if (minutes !== undefined) sitting.total = Math.max(sitting.total ?? 0, minutes);
   }
 
   /** Whether an entry here is planned, and not done. */

@@ -6,6 +6,7 @@ import { lineRead } from "../syntax/line/parse-line.ts";
 import type { PartContext } from "../syntax/line/parts.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import { type DayNumber, parseIsoDate, weekday } from "./calendar.ts";
+import { DayCarry } from "./day-carry.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
 import { openHeading } from "./read-block.ts";
 import { entryCount } from "./read-entry.ts";
@@ -72,6 +73,7 @@ export class DayWalk {
   private readonly reader: LineReader;
   private readonly whole = new BoundedMemo<Line>(MOST_BYTES, () => LINE_BYTES);
   private readonly place = { line: 0, planned: false };
+  private readonly carry: DayCarry;
   private readonly effect: LineEffect = {
     kind: "blank",
     whole: undefined,
@@ -84,28 +86,44 @@ export class DayWalk {
 
   constructor(private readonly context: PartContext) {
     this.reader = new LineReader(context.vocabulary, context.memo.table);
+    this.carry = new DayCarry(context, (text) => this.readByItself(text));
   }
 
   /** Goes down a day, from its day line to its end. */
   go({ text }: Block, visitors: readonly DayVisitor[]): DaySkeleton {
-    const skeleton = new DaySkeleton();
-    for (const visitor of visitors) visitor.begin(skeleton);
+    const skeleton = this.begin(visitors);
     eachLine(text, (from, to, line) => this.takeLine(skeleton, text, from, to, line, visitors));
     return skeleton;
   }
 
   /** The same, of which the lines that stood in an earlier state of the day are not shown again. */
   goAgain({ lines }: Block, before: LongDay | undefined, visitors: readonly DayVisitor[]): LongDay {
-    const skeleton = new DaySkeleton();
-    for (const visitor of visitors) visitor.begin(skeleton);
-    const { from, to, shift } = changedLines(before?.lines ?? [], lines);
+    const skeleton = this.begin(visitors);
+    const { from, to: changed, shift } = changedLines(before?.lines ?? [], lines);
+    let to = lastFollowing(before?.effects ?? [], changed - shift) + shift;
     const effects = lines.map((text, i): LineEffect => {
-      const known = i < from ? before!.effects[i] : i >= to ? before!.effects[i - shift] : undefined;
-      if (!known) return { ...this.takeLine(skeleton, text, 0, text.length, i, visitors) };
+      const known =
+        i < from
+          ? before!.effects[i]
+          : i >= to && !(i === to && this.carry.isOpen)
+            ? before!.effects[i - shift]
+            : undefined;
+      if (!known) {
+        to = Math.max(to, i + 1); // what a line above opens now goes on here
+        return { ...this.takeLine(skeleton, text, 0, text.length, i, visitors) };
+      }
+      this.passed(known, text);
       applied(skeleton, known, i);
       return known;
     });
     return { lines, effects, skeleton, from, to, shift };
+  }
+
+  private begin(visitors: readonly DayVisitor[]): DaySkeleton {
+    const skeleton = new DaySkeleton();
+    this.carry.begin();
+    for (const visitor of visitors) visitor.begin(skeleton);
+    return skeleton;
   }
 
   /** What each line of a day is to those around it. */
@@ -156,20 +174,29 @@ export class DayWalk {
     effect.minutes = undefined;
     effect.counted = false;
     effect.phase = undefined;
+    if (kind === "blank" || kind === "phase") this.carry.end();
     if (kind === "blank" || kind === "remark") return effect;
     if (kind === "phase") {
       effect.phase = reader.pieces[0]!.phase!;
       effect.minutes = reader.minutes;
-    } else if (kind === "entry" && !reader.tangled) {
+    } else if (kind === "entry" && !reader.tangled && !this.carry.isOpen) {
+      this.carry.pass(text, from, to);
       effect.minutes = reader.minutes;
       effect.counted = reader.counted;
     } else if (kind !== "day" || !this.takeDay(text)) this.takeWhole(text.slice(from, to));
     return effect;
   }
 
+  /** The same of a line that needs not be looked at again. */
+  private passed({ kind, whole }: LineEffect, text: string): void {
+    if (whole) this.carry.read(whole, text);
+    else if (kind === "entry") this.carry.pass(text, 0, text.length);
+    else if (kind !== "remark") this.carry.end();
+  }
+
   private takeWhole(text: string): void {
     const { effect } = this;
-    const whole = this.lineRead(text);
+    const whole = this.carry.read(this.lineRead(text), text);
     effect.kind = whole.type;
     effect.whole = whole;
     if (whole.type !== "entry") return;
@@ -199,12 +226,22 @@ export class DayWalk {
     return true;
   }
 
+  private readByItself(text: string): Line {
+    this.reader.read(text, 0, text.length);
+    return this.lineRead(text);
+  }
+
   /** The line that the reader has just read, as a whole: one whose pieces bear on each other is kept by its text. */
   private lineRead(text: string): Line {
     const { reader, context } = this;
     const read = (own: string): Line => lineRead(reader, own, { ...context, head: false });
     return reader.kind === "entry" || reader.kind === "open" ? this.whole.of(text, read) : read(text);
   }
+}
+
+/** One past the last line, from one on, that is read as it is for what stands above it. */
+function lastFollowing(effects: readonly LineEffect[], from: number): number {
+  return Math.max(from, 1 + effects.findLastIndex(({ whole }) => whole?.follows));
 }
 
 /** Puts a line into the skeleton of its day; whether it is an entry that is planned. */

@@ -112,8 +112,17 @@ export interface PhaseFrame {
 
 export interface Sitting {
   readonly line: number;
+  /** As its line states: that of a session, or of the day for all of its sittings. */
   readonly minutes?: number;
+  /** What a line below says that it came to; of several the greatest, which takes in the others. */
+  readonly total?: number;
   readonly breaks: readonly number[];
+}
+
+/** What hurt, in the player's words: a line of its own, or the `sore` of an entry. */
+export interface Soreness {
+  readonly place: Place;
+  readonly words: string;
 }
 
 /** One block, read in the light of the journal's declarations. Lines count from the block's first. */
@@ -123,5 +132,7 @@ export interface BlockModel {
   readonly sittings: readonly Sitting[];
   readonly phases: readonly PhaseFrame[];
   readonly entries: readonly Entry[];
+  /** In the order of the lines. */
+  readonly sore: readonly Soreness[];
   readonly declarations: readonly { readonly line: number; readonly declaration: Declaration }[];
 }

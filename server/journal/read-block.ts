@@ -3,10 +3,11 @@ import type { Line, LineOf } from "../syntax/line/line.ts";
 import { parseLine } from "../syntax/line/parse-line.ts";
 import type { MeaningOf } from "../syntax/words/meaning.ts";
 import { parseIsoDate } from "./calendar.ts";
+import { DayCarry } from "./day-carry.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
 import { readDeclaration } from "./declarations/declaration.ts";
 import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
-import type { BlockModel, DayFrame, Entry } from "./model.ts";
+import type { BlockModel, DayFrame, Entry, Soreness } from "./model.ts";
 import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 
 /**
@@ -17,7 +18,12 @@ import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 export function readBlock(block: Block, context: DeclarationContext, before?: ReadBlock): BlockModel {
   const head = !block.day;
   const known = before && !head ? linesByText(before) : undefined;
-  const lines = block.lines.map((text) => known?.get(text) ?? parseLine(text, { ...context, head }));
+  const byItself = (text: string): Line => parseLine(text, { ...context, head });
+  const carry = head ? undefined : new DayCarry(context, byItself);
+  const lines = block.lines.map((text) => {
+    const line = known?.get(text) ?? byItself(text);
+    return carry?.read(line, text) ?? line;
+  });
   const reader = new BlockReader(context, before && !head ? entriesByLine(before.model) : undefined);
   for (const [i, line] of lines.entries()) reader.take(line, i, block.lines[i]!);
   return reader.model(lines);
@@ -28,8 +34,11 @@ interface ReadBlock {
   readonly model: BlockModel;
 }
 
+/** Those that are read the same wherever they stand. */
 function linesByText({ block, model }: ReadBlock): ReadonlyMap<string, Line> {
-  return new Map(block.lines.map((text, i) => [text, model.lines[i]!]));
+  const lines = new Map<string, Line>();
+  for (const [i, text] of block.lines.entries()) if (!model.lines[i]!.follows) lines.set(text, model.lines[i]!);
+  return lines;
 }
 
 function entriesByLine({ entries }: BlockModel): ReadonlyMap<number, Entry> {
@@ -41,6 +50,7 @@ export function openHeading(skeleton: DaySkeleton, line: Line, index: number): v
   if (line.type === "day") skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
   else if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
   else if (line.type === "phase") skeleton.openPhase(index, phaseOf(line), minutesOf(line), says(line, "plan"));
+  else if (line.type === "total") skeleton.addTotal(index, minutesOf(line));
   else if (line.type === "break") skeleton.addBreak(index);
   else if (line.type === "plan") skeleton.planDay();
   else if (line.type === "rest") skeleton.rest = true;
@@ -75,7 +85,7 @@ function says(line: LineOf<"day" | "phase">, word: "plan" | "rest"): boolean {
   return line.items.some(({ meaning }) => meaning.type === "line word" && meaning.id === word);
 }
 
-function minutesOf(line: LineOf<"day" | "session" | "phase">): number | undefined {
+function minutesOf(line: LineOf<"day" | "session" | "phase" | "total">): number | undefined {
   const amount = line.items.find((item) => item.meaning.type === "amount")?.meaning as MeaningOf<"amount"> | undefined;
   return amount?.possible ? amount.minutes : undefined;
 }
@@ -86,6 +96,7 @@ class BlockReader {
   private day: DayFrame | undefined;
   private readonly entries: { entry: Entry; remarks: string[] }[] = [];
   private readonly declarations: { line: number; declaration: Declaration }[] = [];
+  private readonly sore: Soreness[] = [];
   /** The last line that belongs to the last entry: its own, or a remark right under it. */
   private lastRemarked = -1;
 
@@ -100,6 +111,7 @@ class BlockReader {
     if (line.type === "day") this.day = dayFrame(line, text);
     else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest || reasonOf(line, text) };
     else if (line.type === "entry") this.takeEntry(line, index);
+    else if (line.type === "body") this.takeBody(line, index, text);
     else if (line.type === "remark") this.takeRemark(line, index);
     else if (line.type === "declaration")
       this.declarations.push({ line: index, declaration: readDeclaration(text, line, this.context) });
@@ -110,7 +122,7 @@ class BlockReader {
     const entries = this.entries.map(({ entry, remarks }) =>
       remarks.length ? { ...entry, remarks: [...entry.remarks, ...remarks] } : entry,
     );
-    return { lines, day: this.day, sittings, phases, entries, declarations: this.declarations };
+    return { lines, day: this.day, sittings, phases, entries, sore: this.sore, declarations: this.declarations };
   }
 
   private takeEntry(line: LineOf<"entry">, index: number): void {
@@ -122,6 +134,13 @@ class BlockReader {
     const entry = stands ? before : readEntry(line, index, this.context.vocabulary);
     this.entries.push({ entry: { ...entry, planned, stretch, phase }, remarks: [] });
     this.lastRemarked = index;
+    for (const { start, end, meaning } of line.items)
+      if (meaning.type === "sore") this.sore.push({ place: { line: index, start, end }, words: meaning.words });
+  }
+
+  /** Being tired or cold is kept as typed, and is no soreness. */
+  private takeBody({ start, end, sore }: LineOf<"body">, line: number, text: string): void {
+    if (sore) this.sore.push({ place: { line, start, end }, words: text.slice(start, end) });
   }
 
   /** A remark right under an entry, or under such a remark, belongs to that entry. */

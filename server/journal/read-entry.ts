@@ -9,7 +9,7 @@ import type { Entry, PatternRef, PiecePlace, Subject } from "./model.ts";
 
 /** The entry that a line says, as if it stood in a day by itself; names are resolved, figures come later. */
 export function readEntry(source: EntryLine, line: number, vocabulary: Vocabulary): Entry {
-  const { items } = source;
+  const items = source.above ? [...source.above, ...source.items] : source.items;
   const subject = standing(source.subject?.meaning);
   const attempts = attemptsOf(items, line, source);
   const done = items.some((item) => item.meaning.type === "done") || subject?.type === "free";

@@ -48,3 +48,22 @@ test("a plan counts as far as it was done", () => {
     "pieces 8, warm-up 5",
   );
 });
+
+test("a total below counts where the day line has no amount", () => {
+  check("2026-03-02\nC major, slow\n40 min", "– 40");
+  check("2026-03-02\nwarm-up\n  C major, slow\npieces, 25 min\n40 min in all", "warm-up 15, pieces 25");
+  check("2026-03-02\nC major, slow, 10 min\nD minor, slow\ntotal 40 min", "– 40");
+  check("2026-03-02, 50 min\nC major, slow\n40 min", "– 50");
+});
+
+test("totals add only under separate sessions; of several in one sitting the greatest takes in the others", () => {
+  check("2026-03-02\nC major, slow\n20 min\nD minor, slow\n45 min altogether", "– 45");
+  check("2026-03-02\nsession 9:00\nC major, slow\n20 min\nsession 19:00\nD minor, slow\n25 min", "– 45");
+  check("2026-03-02\nC major, slow\n20 min\nsession 19:00, 30 min\nD minor, slow\n25 min", "– 50");
+});
+
+test("a total smaller than what its entries state gives way to them; one of a plan or of set work says nothing", () => {
+  check("2026-03-02\nC major, slow, 30 min\n20 min", "– 30");
+  check("2026-03-02\nplan\nC major, slow\n20 min", "");
+  check("2026-03-02\nhomework\nC major, slow\n20 min", "");
+});

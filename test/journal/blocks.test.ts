@@ -112,3 +112,13 @@ test("declared phases, and where a piece was played", () => {
     "  Ground in G minor | mvt 2, bars 5-8, 17-20 | on tenor recorder | sore left  thumb",
   ]);
 });
+
+test("what hurt is kept with the day, from lines of the body and from entries", () => {
+  const uri = "file:///j/journal.practice";
+  const day = "2026-03-02\nD minor, slow, sore left thumb\nwrist aches\nthumb ok so far\nlip tired\n";
+  const journal = new Journal("file:///j", new Map([[uri, createDocument(day)]]));
+  expect(journal.model(journal.files.get(uri)!.blocks[0]!).sore).toEqual([
+    { place: { line: 1, start: 15, end: 30 }, words: "left thumb" },
+    { place: { line: 2, start: 0, end: 11 }, words: "wrist aches" },
+  ]);
+});

@@ -23,6 +23,7 @@ export function checkSubject(
   line: EntryLine,
   { text, vocabulary, conventions }: Pick<LineContext, "text" | "vocabulary" | "conventions">,
 ): readonly Finding[] {
+  if (line.same && line.subject?.start === line.same.start) return []; // told where it stands
   return subjectFindings(readEntry(line, 0, vocabulary), text, { vocabulary, conventions });
 }
 

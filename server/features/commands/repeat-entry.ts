@@ -43,11 +43,15 @@ export function repeatEntry(
   const copy = { text: repeated, cursor };
   const date = model.day?.date;
   const day = date !== undefined && date < today ? dayOn(journal, uri, today) : undefined;
+  if (day && entry.source.same) return GOES_ON;
   return day ? repeatedToday(journal, day, copy, entry.phase) : belowEntry(uri, found, copy);
 }
 
 const UNREADABLE = refusal(
   "Something on this line cannot be read, and is underlined. Once that is mended the line can be repeated.",
+);
+const GOES_ON = refusal(
+  "This line goes on with the one above it, so that today it would say something else. Repeat the line above instead.",
 );
 const NO_TEMPO = refusal("This entry has no tempo to go on from. Write one, such as at 60, and try again.");
 

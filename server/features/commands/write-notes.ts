@@ -22,7 +22,7 @@ export function writeNotes(journal: Journal, uri: string, position: Position): C
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
   const { entry, text, model } = found;
-  if (!isPlayable(entry.subject)) return NOT_PLAYABLE;
+  if (!isPlayable(entry.subject) || entry.source.same) return NOT_PLAYABLE;
   const conventions = journal.conventions(uri);
   const conditions = entry.attempts[0]?.conditions;
   const input = exerciseToPlay(entry, conditions, conventions, model.day?.date);

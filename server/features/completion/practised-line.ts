@@ -43,8 +43,8 @@ export function practisedLine(
   { records }: Strand,
   today: DayNumber,
 ): PractisedLine | undefined {
-  const latest = records.findLast(({ day }) => day <= today);
-  const source = records.findLast(({ day, rate }) => day <= today && rate !== null) ?? latest;
+  const own = (record: AttemptRecord): boolean => record.day <= today && standsAlone(journal, record);
+  const source = records.findLast((record) => record.rate !== null && own(record)) ?? records.findLast(own);
   const reached = records.findLast(({ day, rate, reached }) => day <= today && reached && rate !== null);
   const written = source && writtenFor(journal, conventions, source);
   if (!written) return undefined;
@@ -53,6 +53,11 @@ export function practisedLine(
   const text = start ? `${phrase}${opening}${start.tempo}` : phrase;
   if (text.length > LONGEST_TEXT) return undefined;
   return { text, subject: entry.subject!, ...(start ? { start } : {}) };
+}
+
+/** `same, 66` says nothing where no entry stands above it. */
+function standsAlone(journal: Journal, { block, line }: AttemptRecord): boolean {
+  return entryIn(journal, block.lines[line] ?? "")?.source.same === undefined;
 }
 
 /** Undefined for a tempo that rounds to nothing. */

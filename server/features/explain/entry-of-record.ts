@@ -4,9 +4,11 @@ import type { Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
 
-/** The entry that a record comes from, read without its day: what it says by itself. */
+/** The entry that a record comes from: what it says by itself, or with the entry that it goes on with. */
 export function entryOf(journal: Journal, { block, line }: Pick<AttemptRecord, "block" | "line">): Entry | undefined {
-  return entryIn(journal, block.lines[line] ?? "", line);
+  const entry = entryIn(journal, block.lines[line] ?? "", line);
+  if (!entry?.source.same) return entry;
+  return journal.model(block).entries.find(({ place }) => place.line === line);
 }
 
 /** A text read as a line of a day; undefined for what is no entry. */

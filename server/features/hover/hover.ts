@@ -76,6 +76,8 @@ function saidOf(line: Line, model: BlockModel, at: number, where: Where, charact
     case "plan":
     case "rest":
       return itemHover(line.items, where, character);
+    case "body":
+      return touches(line.start, line.end, character) ? bodyHover(line, where) : undefined;
     case "entry": {
       const entry = model.entries.find((each) => each.place.line === at);
       return entry && entryHover({ ...where, entry }, line, character);
@@ -102,6 +104,12 @@ function itemAt<I extends { readonly start: number; readonly end: number }>(
 function itemHover(items: readonly Item[], { journal }: Where, character: number): Said | undefined {
   const item = itemAt(items, character);
   return item && { ...stretch(item), markdown: explainTerm(item.meaning, journal.vocabulary) };
+}
+
+/** What hurts is told as the `sore` of an entry is. */
+function bodyHover({ start, end, sore }: LineOf<"body">, { journal, text }: Where): Said | undefined {
+  const markdown = sore ? explainTerm({ type: "sore", words: text.slice(start, end) }, journal.vocabulary) : undefined;
+  return { start, end, markdown };
 }
 
 function stretch({ start, end }: { readonly start: number; readonly end: number }): {
@@ -196,7 +204,10 @@ function minutesOfDay(
       .filter(({ sitting }) => sitting === i)
       .reduce((sum, { minutes, entryMinutes }) => sum + (minutes ?? entryMinutes), 0),
   );
-  const sum = sittings.reduce((total, { minutes }, i) => total + (minutes ?? inPhases[i]!), 0);
+  const sum = sittings.reduce(
+    (before, { minutes, total = 0 }, i) => before + (minutes ?? Math.max(total, inPhases[i]!)),
+    0,
+  );
   return sum > 0
     ? { any: true, words: `${sum} minutes, summed from its lines.` }
     : { any: false, words: "No minutes are noted." };

@@ -1,5 +1,7 @@
 import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel, Entry, Sitting } from "../../journal/model.ts";
+import { subjectText } from "../../journal/subject-text.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { type DeclarationLine, type LineOf, sortOf } from "../../syntax/line/line.ts";
@@ -50,7 +52,9 @@ function dayAlone(block: Block, firstLine: number): DocumentSymbol {
 /** Kept on the model of the block as long as it stands on the same lines. */
 function blockSymbols(journal: Journal, block: Block, firstLine: number): readonly DocumentSymbol[] {
   const model = journal.model(block);
-  return journal.memo.from(model, "symbols", [firstLine], () => new Outline(block, model, firstLine).symbols());
+  return journal.memo.from(model, "symbols", [firstLine], () =>
+    new Outline(block, model, firstLine, journal.names).symbols(),
+  );
 }
 
 /** The symbols of one block. */
@@ -59,6 +63,7 @@ class Outline {
     private readonly block: Block,
     private readonly model: BlockModel,
     private readonly firstLine: number,
+    private readonly names: NoteNames,
   ) {}
 
   symbols(): readonly DocumentSymbol[] {
@@ -104,7 +109,7 @@ class Outline {
       const { subject } = entry.source;
       const name = subject ?? { start, end };
       return {
-        name: this.typed(line, name.start, name.end),
+        name: this.meantBy(entry) ?? this.typed(line, name.start, name.end),
         ...detailed(patternText(entry)),
         kind: "entry",
         range: this.range(line, start, line + this.remarksBelow(line)),
@@ -112,6 +117,11 @@ class Outline {
         children: [],
       };
     });
+  }
+
+  /** What `same` stands for. */
+  private meantBy({ source, subject }: Entry): string | undefined {
+    return source.same && subject ? subjectText(subject, this.names) : undefined;
   }
 
   /** How many lines of remarks stand right under an entry: they belong to it. */

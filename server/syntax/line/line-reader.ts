@@ -2,9 +2,10 @@ import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { type Cut, isRemarkMark, type Part, separatorText } from "./cut.ts";
 import { dateWord, isSpace } from "./day-line.ts";
+import { dittoMark } from "./ditto-mark.ts";
 import { EntryFold, type Role } from "./entry-fold.ts";
 import { EntryRule } from "./entry-rule.ts";
-import type { Line } from "./line.ts";
+import type { Line, SameWords } from "./line.ts";
 import { JOINED, LineCuts } from "./line-cuts.ts";
 import { itemsOf, type Piece } from "./piece.ts";
 import { PieceTable } from "./pieces.ts";
@@ -36,6 +37,8 @@ export class LineReader {
   dateStart = 0;
   /** Where what it says begins, behind white space and a bullet; of a day line where its date ends. */
   start = 0;
+  /** The mark that stands for what the line above says, by its columns; what it says begins behind. */
+  ditto: SameWords | undefined;
 
   // What an entry, or a phase, says together.
   /** Something on the line bears on the rest of it in a way that only the whole line tells. */
@@ -70,6 +73,7 @@ export class LineReader {
     this.from = from;
     this.cuts = this.asCut;
     this.cuts.count = 0;
+    this.ditto = undefined;
     this.kind = this.kindOf(text, from, to);
     return this.kind;
   }
@@ -107,7 +111,8 @@ export class LineReader {
       if (other) return other;
     } else this.start = first;
     this.cut(text, this.start, to);
-    return this.start >= this.contentEnd() ? "prose" : this.kindOfPieces();
+    if (this.start >= this.contentEnd()) return "prose";
+    return this.ditto ? "open" : this.kindOfPieces();
   }
 
   /** The parts of the line, by their columns in it; of its pieces only those that are kept. */
@@ -153,6 +158,12 @@ export class LineReader {
       this.start = from + date.end;
       this.cut(text, this.start, to);
       return "day";
+    }
+    const ditto = dittoMark(line);
+    if (ditto) {
+      this.ditto = ditto;
+      this.start = from + ditto.behind;
+      return undefined;
     }
     const start = BULLET.exec(line)![0].length;
     this.start = Math.max(from + start, first);

@@ -22,6 +22,16 @@ export type Claim =
 
 interface Base {
   readonly remark?: Remark;
+  /** It is read so for what stands above it in its day. */
+  readonly follows?: true;
+}
+
+/** `same`, `ditto`: words that stand for what the entry above says. */
+export interface SameWords {
+  readonly start: number;
+  readonly end: number;
+  /** Beside a subject of its own they stand for the terms above: `same in G`. */
+  readonly terms: boolean;
 }
 
 export interface EntryLine extends Base {
@@ -32,6 +42,10 @@ export interface EntryLine extends Base {
   /** In the order of the line; bare numbers are already tempos or places. Notes and quoted texts are not resolved. */
   readonly items: readonly Item[];
   readonly claims: readonly Claim[];
+  /** It goes on with the entry above it; by itself it may have no subject. */
+  readonly same?: SameWords;
+  /** Of those above it the terms that hold here, too; their columns are those of their own lines. */
+  readonly above?: readonly Item[];
 }
 
 export interface DeclarationLine extends Base {
@@ -57,6 +71,8 @@ interface SpokenLine<T extends string> extends Base {
   readonly start: number;
   readonly end: number;
   readonly from: number;
+  /** Nothing stands behind its words: the lines below are what is set, said or asked. */
+  readonly opens?: true;
 }
 
 /** The lines of a journal. Columns are UTF-16, from the beginning of the line. Every text is one of these. */

@@ -12,6 +12,7 @@ import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
 import { isLead, parseEntry } from "./parse-entry.ts";
 import { partsOf } from "./parts.ts";
+import { parseSame, sameWords } from "./same-line.ts";
 import { isJoint } from "./several.ts";
 import { spokenIn } from "./spoken.ts";
 
@@ -48,6 +49,10 @@ export function lineRead(reader: LineReader, text: string, context: LineContext)
   if (kind === "phase") return { type: "phase", start, end, items: flat(parts), remark };
   if (kind === "entry") return { ...parseEntry(text, start, end, parts, context), remark };
   if (end <= start) return { type: "prose", start: text.search(/\S/), end: text.trimEnd().length, remark };
+  if (reader.ditto) {
+    const same = context.head ? undefined : parseSame(text, reader.ditto, end, context);
+    return same ? { ...same, remark } : readSentence(text, reader.ditto.start, end, remark, context);
+  }
   return kind === "open"
     ? readParts(text, start, end, parts, remark, context)
     : readSentence(text, start, end, remark, context);
@@ -70,9 +75,12 @@ function readParts(
   }
   const words = new LineWords(text, start, end, parts, context.vocabulary);
   const spoken = spokenIn(words);
-  if (spoken) return { type: spoken.type, start, end, from: spoken.from, remark };
+  if (spoken) return { start, end, ...spoken, remark };
   const said = context.head ? undefined : dayWordsIn(words);
   if (said) return dayLine(said, words, remark);
+  const same = context.head ? undefined : sameWords(words);
+  const going = same && parseSame(text, same, end, context);
+  if (going) return { ...going, remark };
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
@@ -127,15 +135,16 @@ function isStrange({ items }: LineWords): boolean {
 }
 
 /** A line about the day or the player, or one that others stand below. */
-function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {
+function dayLine(said: DayWords, { text, start, end, items }: LineWords, remark: Remark | undefined): Line {
   if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
   if (said.type === "total") return { type: "total", start, end, items: items.map(asAmount).filter(isAmount), remark };
   if (said.type === "rest") return { type: "rest", start, end, items: items.filter((item) => !isAmount(item)), remark };
-  if (said.sitting) return { type: "session", start, end, items, remark };
+  const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
+  if (said.sitting)
+    return { type: "session", start, end, items: [sittingWords(text, start, others, end), ...others], remark };
   const first = items.find(({ meaning }) => meaning.type === "phase");
   if (first) return { type: "phase", start, end, items: [first, ...items.filter((item) => item !== first)], remark };
   const name: Item = { start, end: items[0]?.start ?? end, meaning: { type: "phase", id: said.name } };
-  const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
   return { type: "phase", start, end, items: [name, ...others], remark };
 }
 
@@ -150,6 +159,12 @@ function asAmount(item: Item): Item {
     return { ...item, meaning: { type: "amount", minutes: meaning.value, possible: true } };
   if (meaning.type !== "clock") return item;
   return { ...item, meaning: { type: "amount", minutes: meaning.hour * 60 + meaning.minute, possible: true } };
+}
+
+/** `evening session`: the words of a sitting, up to its time of day or its amount. */
+function sittingWords(text: string, start: number, [next]: readonly Item[], end: number): Item {
+  const words = text.slice(start, next?.start ?? end).replace(/[\s,:;–—-]+$/, "");
+  return { start, end: start + words.length, meaning: { type: "line word", id: "session" } };
 }
 
 function readSentence(

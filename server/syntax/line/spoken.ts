@@ -5,6 +5,8 @@ export interface Spoken {
   readonly type: "set" | "said" | "asked";
   /** Where what is set, said or asked begins: behind `for next week:`, `ask:`; of what is said with its name. */
   readonly from: number;
+  /** Nothing stands behind its words: the lines below are what is set, said or asked. */
+  readonly opens?: true;
 }
 
 /** Words that set work only with a sign behind them: they begin other lines as well. */
@@ -18,6 +20,7 @@ export function spokenIn(words: LineWords): Spoken | undefined {
 
 function asked(words: LineWords): Spoken | undefined {
   const opening = words.lengthOf(0, "question") || (words.typed(0) === "Q" ? 1 : 0);
+  if (opening > 0 && isBare(words, opening)) return { type: "asked", from: words.end, opens: true };
   if (opening > 0 && words.count > opening && !words.has("tempo"))
     return { type: "asked", from: words.words[opening]!.start };
   const isAnswered = words.has("tempo", "outcome");
@@ -33,6 +36,7 @@ function set(words: LineWords): Spoken | undefined {
   const from = afterLesson(words);
   const length = words.lengthOf(from, "set-work");
   if (length > 0) {
+    if (isBare(words, from + length)) return { type: "set", from: words.end, opens: true };
     const isPlain = !SET_WITH_SIGN.includes(words.key(from)) || length > 1;
     const isSigned = SIGN.test(words.before(from + length));
     if (isPlain || isSigned || (from > 0 && words.key(from) === "bring"))
@@ -41,6 +45,24 @@ function set(words: LineWords): Spoken | undefined {
   const later = words.first(1, words.count, "set-work");
   const isForLater = later > 0 && words.lengthOf(later, "set-work") > 1 && !words.has("tempo", "outcome");
   return isForLater ? { type: "set", from: words.start } : undefined;
+}
+
+/** Names of whom is asked, or who sets it, are at most so many words. */
+const LONGEST_NAME = 3;
+
+/**
+ * Whether nothing stands behind the words of an opening, or before its colon no more than a name, or further words of
+ * set work: `homework`, `questions for Ruth:`.
+ */
+function isBare(words: LineWords, behind: number): boolean {
+  if (words.count === behind) return true;
+  if (!words.before(words.count).startsWith(":") || words.count - behind > LONGEST_NAME) return false;
+  for (let i = behind; i < words.count; ) {
+    const length = words.lengthOf(i, "set-work", "teacher");
+    if (length === 0 && !words.is(i, "filler") && !(words.isCapital(i) && !words.found(i))) return false;
+    i += Math.max(1, length);
+  }
+  return true;
 }
 
 /** Behind `lesson`, `lesson with Ruth`, and their sign. */
@@ -52,7 +74,9 @@ const ARTICLES = ["the", "my", "der", "die", "mein", "meine", "le", "la", "mon",
 
 function said(words: LineWords): Spoken | undefined {
   if (words.key(0) === "said" && words.before(1).startsWith(":"))
-    return { type: "said", from: words.words[1]?.start ?? words.end };
+    return words.count === 1
+      ? { type: "said", from: words.end, opens: true }
+      : { type: "said", from: words.words[1]!.start };
   if (words.has("tempo", "place")) return undefined;
   let at = afterLesson(words);
   if (ARTICLES.includes(words.key(at))) at++;
@@ -61,7 +85,10 @@ function said(words: LineWords): Spoken | undefined {
   const second = words.isCapital(at + 1) && !words.is(at + 1, "teacher-verb") && words.before(at + 1) === "" ? 1 : 0;
   const behind = at + Math.max(1, words.lengthOf(at, "teacher")) + second;
   const from = words.words[at]!.start;
-  if (words.is(behind, "teacher-verb") && !/[,:;]/.test(words.before(behind))) return { type: "said", from };
+  const verb = /[,:;]/.test(words.before(behind)) ? 0 : words.lengthOf(behind, "teacher-verb");
+  const ends = words.count === behind + verb && words.before(words.count).startsWith(":");
+  if (ends && (verb > 0 || isTeacher)) return { type: "said", from: words.end, opens: true };
+  if (verb > 0) return { type: "said", from };
   const isSigned = words.before(behind).startsWith(":");
   if (isSigned && (isTeacher || (second === 0 && words.count - behind >= 3 && isNoOther(words, at))))
     return { type: "said", from };

@@ -42,6 +42,11 @@ test("the tempo goes to the next metronome step, and the cursor behind it", () =
   checkLine("faster", "D minor, 8ths at 120, focus ease", "D minor, 8ths at 126‸, focus ease");
 });
 
+test("a line that goes on with the one above it is repeated below it, and on no other day", () => {
+  check("faster", `${DAY}D minor, at 60\nsame, 66 clean‸`, `${DAY}D minor, at 60\nsame, 66 clean\nsame, 69‸`);
+  checkRefused("faster", "2026-03-08\nD minor, at 60\nsame, 66‸\n2026-03-09\nC major", /goes on with the one above/);
+});
+
 test("what was found is left off: outcomes, tries, minutes, soreness and remarks", () => {
   checkLine("faster", "D minor, thirds, 8ths at 72 clean 5 in a row, 10 min", "D minor, thirds, 8ths at 76‸");
   checkLine("slower", "D minor, at 60 tense 1 of 4, sore left thumb -- too far", "D minor, at 58‸");

@@ -107,6 +107,11 @@ function checkTaken(marked: string, label: string, expected: string): void {
 
 const D_MELODIC = "D minor melodic, thirds, slurred, 8ths at 66";
 
+test("a line that goes on with the one above it is offered in the words of that one, from where it got to", () => {
+  const days = "2026-03-06 Fri\n  F major, slurred, 8ths at 60 clean\n  same, 8ths at 66 clean\n";
+  check("‸", ["F major, slurred, 8ths at 66"], { days });
+});
+
 test("an empty line of a day opens with a handful of what was practised lately, each with where to start today", () => {
   checkFirst("  ‸", [
     D_MELODIC,

@@ -173,6 +173,7 @@ test("a term tells what it means in a sentence", () => {
   check("D major, 16‸ths", "16ths", "Four notes to a quarter beat.");
   checkSays("D major, at 60 ten‸se", "Rest, and ask a teacher if it stays.");
   checkSays("D major, sore left ‸thumb", "if it stays or comes back, ask a teacher or a doctor.");
+  checkSays("left ‸thumb hurts", "Something hurts: left thumb hurts. Rest it; if it stays or comes back, ask");
   checkSays("D major, at 60 clean 4 ‸of 5", "5 attempts, 4 of them with this outcome");
   checkSays("D major, on tenor rec‸order", "Tenor recorder: C4 to D6 as written.");
   check("ground‸work, 15 min", "groundwork", "Slow work, for form.");

@@ -56,6 +56,15 @@ day 2026-03-03 13-14 [2026-03-03]`,
   );
 });
 
+test("an entry that goes on with the one above it is called by what it goes on with", () => {
+  check(
+    "2026-03-02\nF major at 60\nsame, 66",
+    `day 2026-03-02 0-2 [2026-03-02]
+  entry F major 1-1 [F major]
+  entry F major 2-2 [same]`,
+  );
+});
+
 test("declarations stand where they are made, by their names", () => {
   check(
     `player Noor

@@ -26,11 +26,11 @@ test("bars", () => {
     bars 1-8, 17-24 at 60, 66 => place bars 1-8, 17-24 | tempo 60 | tempo 66
     bars 1-8, at 60, 9-16     => place bars 1-8 | tempo 60 | place bars 9-16
     bars 1-8, 10 min          => place bars 1-8 | 10 min
-    bars 1-8, slow, 9-16      => place bars 1-8 | without click slow | range 9-16
+    bars 1-8, slow, 9-16      => place bars 1-8 | without click slow | place bars 9-16
     bars 12a-12b              => place bars 12a-12b
     bars 17 - 32              => place bars 17-32
     b. 17-32                  => place bars 17-32
-    17-32                     => tempo 17-32
+    17-32                     => place bars 17-32
     96 bars                   => bars 96
   `);
 });

@@ -121,10 +121,11 @@ export const DUTCH_SIGNS: SignTable = {
     "form of address": "meneer | mevrouw | mevr | dhr | juf | meester",
   },
   question: {
-    question: "vraag | vragen | vraag aan | navragen",
+    question: "vraag | vragen | vraag aan | vragen aan | navragen",
   },
   "same-as-above": {
-    same: "zelfde | hetzelfde | dezelfde | idem | dito | nog eens | opnieuw | zoals boven | nog een keer",
+    same: "zelfde | hetzelfde | dezelfde | idem | dito | zoals boven",
+    again: "nog eens | opnieuw | nog een keer",
   },
   negation: {
     negation: "niet | geen | nooit | zonder | niets",

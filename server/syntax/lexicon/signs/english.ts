@@ -175,10 +175,14 @@ export const ENGLISH_SIGNS: SignTable = {
     "form of address": "dr | miss | mr | mrs | ms | prof | sir",
   },
   question: {
-    question: "ask | ask about | must ask | question | to ask",
+    question: "ask | ask about | must ask | question | question for | questions | questions for | to ask",
   },
   "same-as-above": {
-    same: "again | as above | ditto | idem | same | same again | same scale | same thing",
+    same: joined(
+      "as above | ditto | idem | same | same again | same as above | same exercise | same passage | same piece",
+      "same place | same scale | same thing",
+    ),
+    again: "again",
   },
   negation: {
     negation: "isn't | never | no | not | wasn't | without",

@@ -109,13 +109,14 @@ export const FRENCH_SIGNS: SignTable = {
     "form of address": "m | madame | mlle | mme | monsieur",
   },
   question: {
-    question: "demander | question",
+    question: "demander | question | question pour | questions | questions pour",
   },
   "same-as-above": {
     same: joined(
-      "comme avant | de nouveau | idem | la même | la même chose | le même | même | même chose | même exercice",
-      "même gamme | pareil",
+      "comme avant | idem | la même | la même chose | le même | même | même chose | même exercice | même gamme",
+      "pareil",
     ),
+    again: "de nouveau",
   },
   negation: {
     negation: "ne | non | pas | sans",

@@ -98,10 +98,11 @@ export const GERMAN_SIGNS: SignTable = {
     "form of address": "fr | frau | herr | hr",
   },
   question: {
-    question: "frage | fragen",
+    question: "frage | frage an | fragen | fragen an",
   },
   "same-as-above": {
-    same: "das gleiche | dasselbe | dito | dito nochmal | ebenso | genauso | nochmal | wie oben",
+    same: "das gleiche | dasselbe | dito | dito nochmal | ebenso | genauso | wie oben",
+    again: "nochmal",
   },
   negation: {
     negation: "kein | keine | nicht",

@@ -130,13 +130,13 @@ export const ITALIAN_SIGNS: SignTable = {
     "form of address": "signor | signora | sig | sig.ra | maestro | maestra | prof",
   },
   question: {
-    question: "domanda | domande | chiedere | da chiedere",
+    question: "domanda | domande | domande per | chiedere | da chiedere",
   },
   "same-as-above": {
     same: joined(
-      "uguale | stesso | stessa | lo stesso | la stessa | idem | come sopra | di nuovo | ancora | stessa cosa",
-      "stesso esercizio",
+      "uguale | stesso | stessa | lo stesso | la stessa | idem | come sopra | stessa cosa | stesso esercizio",
     ),
+    again: "di nuovo | ancora",
   },
   negation: {
     negation: "non | no | mai | senza | nessun | nessuno | nessuna",

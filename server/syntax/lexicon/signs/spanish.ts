@@ -129,13 +129,13 @@ export const SPANISH_SIGNS: SignTable = {
     "form of address": "señor | señora | sr | sra | don | doña | maestro | maestra",
   },
   question: {
-    question: "pregunta | preguntas | preguntar",
+    question: "pregunta | preguntas | preguntas para | preguntar",
   },
   "same-as-above": {
     same: joined(
-      "igual | mismo | misma | lo mismo | la misma | el mismo | ídem | idem | como arriba | otra vez | de nuevo",
-      "mismo ejercicio",
+      "igual | mismo | misma | lo mismo | la misma | el mismo | ídem | idem | como arriba | mismo ejercicio",
     ),
+    again: "otra vez | de nuevo",
   },
   negation: {
     negation: "no | nunca | sin | ningún | ninguno | ninguna | nada",
