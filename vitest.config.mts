@@ -37,7 +37,7 @@ export default defineConfig({
           name: "core",
           include: ["test/**/*.test.ts"],
           exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, ...THOROUGH],
-          testTimeout: 20_000 * TIMES, // a machine may be busy: tests do not time
+          testTimeout: 60_000 * TIMES, // a machine may be busy: tests do not time
         },
       },
       { test: { ...SHARED_MODULES, ...RANDOM, name: "thorough", include: THOROUGH, testTimeout: 60_000 * TIMES } },
