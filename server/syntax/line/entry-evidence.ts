@@ -1,3 +1,4 @@
+import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
 import { isBareTempo } from "./numbers.ts";
@@ -46,14 +47,19 @@ const BEHIND_TONIC: readonly Meaning["type"][] = ["note value", "span", "tempo",
 function bareTonic(words: LineWords): number {
   for (let i = 0; i < words.count; i++) {
     const meaning = words.found(i)?.meaning;
-    if (meaning?.type !== "note" || meaning.lower || meaning.note.octave !== undefined) continue;
+    if (meaning?.type !== "note" || meaning.lower) continue;
     const behind = behindItem(words, i);
-    const next = words.found(behind)?.meaning.type;
-    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || (next && BEHIND_TONIC.includes(next));
+    const isChord = CHORDS_BY_FIGURE[meaning.note.octave ?? -1] !== undefined && isBehindTonic(words, behind);
+    if (meaning.note.octave !== undefined && !isChord) continue;
+    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || isBehindTonic(words, behind);
     const isIn = words.key(i - 1) === "in" && TERMS.includes(words.found(i - 2)?.meaning.type ?? "unknown");
     return ends && (i === 0 || isIn) ? i : -1;
   }
   return -1;
+}
+
+function isBehindTonic(words: LineWords, i: number): boolean {
+  return BEHIND_TONIC.includes(words.found(i)?.meaning.type ?? "unknown");
 }
 
 /** The first word that is part of something of one of the types; -1 where there is none. */
@@ -81,7 +87,8 @@ function signsIn(words: LineWords): Signs {
     if (!isName && words.is(i, "sentence-sign")) sign = i;
   }
   const intention = words.first(0, Math.max(stop, 4), "intention");
-  return { sign, intends: intention >= 0 };
+  const isReached = words.found(intention + words.lengthOf(intention, "intention"))?.meaning.type === "number";
+  return { sign, intends: intention >= 0 && !isReached }; // `got to 80`
 }
 
 /** Words in front of a subject that have nothing to do with it. */

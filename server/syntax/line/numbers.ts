@@ -1,4 +1,4 @@
-import { BEFORE_NO_TEMPO, UNITS } from "../lexicon/tempo-marks.ts";
+import { BEFORE_NO_TEMPO, LEAD_TO_TEMPO, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import type { Fraction, Item, Meaning, MeaningOf } from "../words/meaning.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
@@ -93,13 +93,24 @@ export function isBareTempo(items: readonly Item[], i: number, text: string, sub
   if (!isNumber(item) || countsElse(item, text)) return false;
   const top = topOf(item.meaning);
   if (top < SLOWEST_BARE || top > FASTEST_BARE || !Number.isInteger(top)) return false;
-  const before = (items[i - 1] ?? subject)?.meaning.type;
+  const before = thingBefore(items, i, subject)?.meaning.type;
   const next = items[i + 1];
   const isSaid = next !== undefined && BEHIND_TEMPO.includes(next.meaning.type);
   const ends = /^\s*(?:$|[,;.)!–—-])/.test(text.slice(item.end));
   const follows = before !== undefined && BEFORE_TEMPO.includes(before);
-  const isApart = before !== "unknown" || /[,;.–—-]\s*$/.test(text.slice(0, item.start));
+  const isApart = before !== "unknown" || /[,;.–—-]\s*$/.test(text.slice(0, item.start)) || isLed(item, text);
   return follows || isSaid || (ends && before !== undefined && isApart);
+}
+
+/** What stands before an item: the subject is none of the items. */
+function thingBefore(items: readonly Item[], i: number, subject: Item | undefined): Item | undefined {
+  const before = items[i - 1];
+  const isNearer = subject && subject.end <= items[i]!.start && (!before || before.end <= subject.start);
+  return isNearer ? subject : before;
+}
+
+function isLed({ start }: Item, text: string): boolean {
+  return LEAD_TO_TEMPO.has(fold(WORD_BEFORE.exec(text.slice(Math.max(0, start - LONGEST_WORD), start))?.[1] ?? ""));
 }
 
 function isBareMinutes(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {

@@ -1,4 +1,6 @@
+import { LEAD_TO_TEMPO } from "../lexicon/tempo-marks.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
+import { fold } from "../words/fold.ts";
 import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMeaning } from "../words/meaning.ts";
 import type { NoteReading } from "../words/note-word.ts";
 import { DASH } from "../words/outcome-words.ts";
@@ -257,8 +259,9 @@ function withFurtherNotes(subject: Item<MeaningOf<"figure">>, parts: readonly Pa
  */
 function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContext): readonly Item[] {
   const said: Item[] = [];
-  for (const item of items) {
+  for (const [i, item] of items.entries()) {
     const before = said.at(-1);
+    if (isThen(items, i)) continue;
     if (!before || !goesOn(said, item, text)) said.push(item);
     else {
       const words = text.slice(before.start, item.end);
@@ -272,6 +275,13 @@ function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContex
     const outcome = isClose && DASHES.includes(item.meaning.words) ? DASH : vocabulary.outcomes.of(item.meaning.words);
     return outcome ? { ...item, meaning: outcome } : item;
   });
+}
+
+/** `at 60, then 72`: a word that leads from one tempo to the next says nothing of either. */
+function isThen(items: readonly Item[], i: number): boolean {
+  const { meaning } = items[i]!;
+  const isLead = meaning.type === "unknown" && LEAD_TO_TEMPO.has(fold(meaning.words));
+  return isLead && items[i + 1]?.meaning.type === "tempo" && i > 0;
 }
 
 /** `72+ 80- `: written close to its tempo a dash says that it was not reached. */

@@ -328,9 +328,10 @@ const ORDER = [
   "part of a kind",
 ] as const;
 
-/** `gave up`, `slowed down`: no way of playing. */
+/** `gave up`, `slowed down`, `up to 80`: no way of playing. */
 function endsVerb(words: Words, i: number): boolean {
-  return words.is(i, "up", "down") && VERBS_WITH_UP.has(words.word(i - 1));
+  const isUpTo = words.is(i, "up", "down") && words.is(i + 1, "to") && /^\d/.test(words.typed(i + 2));
+  return isUpTo || (words.is(i, "up", "down") && VERBS_WITH_UP.has(words.word(i - 1)));
 }
 
 /** `straight 8ths`: before a note value it is the even rhythm, not the pattern. */

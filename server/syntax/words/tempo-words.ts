@@ -84,16 +84,18 @@ export function markAt(words: Words, i: number): Mark {
   if (isNamed) next += beat.length + equals;
   if (isNamed && says !== "surely") says = equals > 0 ? "surely" : "likely";
   const glued = GLUED.exec(words.typed(next))?.[0];
-  if (glued) says = glued === "@" ? "surely" : says === "nothing" ? "likely" : says;
+  const glyph = glued === undefined ? undefined : BEATS.get(glued);
+  if (glued) says = glued === "@" || glyph ? "surely" : says === "nothing" ? "likely" : says;
   else if (words.is(next, ...APPROXIMATELY) || words.typed(next) === "~") {
     next++;
     if (says === "nothing") says = "likely";
   }
-  return { length: next - i, says, isGlued: glued === "@", beat: isNamed ? beat.value : undefined, isMeasures };
+  const isGlued = glued === "@" || glyph !== undefined;
+  return { length: next - i, says, isGlued, beat: isNamed ? beat.value : glyph, isMeasures };
 }
 
 /** Signs that stand before a number without a space. */
-const GLUED = /^[@~](?=\d)/;
+const GLUED = /^(?:[@~](?=\d)|[♩♪](?=\d))/;
 
 function isSaidAlone(words: Words, i: number, length: number): boolean {
   for (let k = i; k < i + length; k++)
