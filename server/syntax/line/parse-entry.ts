@@ -116,8 +116,18 @@ function firstSubject(parts: readonly Part[], context: PartContext, text: string
       ? withFurtherNotes(subject as Item<MeaningOf<"figure">>, parts)
       : { subject, items: items.slice(1) };
   const late = items.findIndex((item, i) => LATE.includes(item.meaning.type) || isTonicBehindIn(items, i));
-  return late > 0 ? lateSubject(parts, late) : { items };
+  const found = late > 0 ? late : behindAmounts(items);
+  return found > 0 ? lateSubject(parts, found) : { items };
 }
+
+/** `5' mouthpiece buzz`: what is practised by its name, behind nothing but how long or how often; -1 where none is. */
+function behindAmounts(items: readonly Item[]): number {
+  const first = items.findIndex(({ meaning }) => !BEFORE_NAMES.includes(meaning.type));
+  const type = items[first]?.meaning.type;
+  return type === "technique" || type === "activity" ? first : -1;
+}
+
+const BEFORE_NAMES: readonly Meaning["type"][] = ["amount", "times", "clock", "without click"];
 
 /** What is a subject wherever it stands, where none stands first. */
 const LATE: readonly Meaning["type"][] = ["scale", "chord", "figure", "several"];
@@ -238,7 +248,7 @@ function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContex
     const isOne =
       before !== undefined && isSaying(before) && isSaying(item) && /^\s*$/.test(text.slice(before.end, item.start));
     const types = [before?.meaning.type, item.meaning.type];
-    if (!isOne || !types.includes("unknown")) said.push(item);
+    if (!isOne || !types.some((type) => type === "unknown" || type === "technique")) said.push(item);
     else {
       const words = text.slice(before.start, item.end);
       said[said.length - 1] = { start: before.start, end: item.end, meaning: { type: "unknown", words } };
@@ -252,6 +262,7 @@ function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContex
   });
 }
 
+/** A technique that is no subject may be what went so: `string crossings hard`. */
 function isSaying({ meaning }: Item): boolean {
-  return meaning.type === "outcome" || meaning.type === "unknown";
+  return meaning.type === "outcome" || meaning.type === "unknown" || meaning.type === "technique";
 }

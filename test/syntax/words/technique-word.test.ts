@@ -5,6 +5,12 @@ import { completionsAt } from "../../../server/features/completion/completion.ts
 import { hoverAt } from "../../../server/features/hover/hover.ts";
 import { attemptsOfJournal } from "../../../server/history/attempts.ts";
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
+import { DUTCH_TECHNIQUES } from "../../../server/syntax/lexicon/techniques/dutch.ts";
+import { ENGLISH_TECHNIQUES } from "../../../server/syntax/lexicon/techniques/english.ts";
+import { FRENCH_TECHNIQUES } from "../../../server/syntax/lexicon/techniques/french.ts";
+import { GERMAN_TECHNIQUES } from "../../../server/syntax/lexicon/techniques/german.ts";
+import { ITALIAN_TECHNIQUES } from "../../../server/syntax/lexicon/techniques/italian.ts";
+import { SPANISH_TECHNIQUES } from "../../../server/syntax/lexicon/techniques/spanish.ts";
 import { TERMS } from "../../../server/syntax/words/terms.ts";
 import { journalOf, URI } from "../../features/journal-text.ts";
 import { lineText, read, rowsOf } from "../line/print.ts";
@@ -40,6 +46,56 @@ test("a technique is the subject, with notes where they follow", () => {
     pedal tones, at 60         => entry: pedal tones | tempo 60
     lip trills, 3 min          => entry: lip trills | 3 min
   `);
+});
+
+test("harmonics are told apart, and a slip of spelling is passed over", () => {
+  check(`
+    natural harmonics, 5 min    => entry: natural harmonics | 5 min
+    artificial harmonics, 5 min => entry: artificial harmonics | 5 min
+    harmonics, 5 min            => entry: harmonics | 5 min
+    natural harmoncis, 5 min    => entry: natural harmonics | 5 min
+    tremelo, at 90              => entry: tremolo | tempo 90
+    mouthpiece buzz, 5 min      => entry: mouthpiece buzzing | 5 min
+    MPC BUZZ 5 MIN              => entry: mouthpiece buzzing | 5 min
+    5' buzz, soft               => entry: mouthpiece buzzing | 5 min | unknown soft
+    lh pizz, 3 min              => entry: left hand pizzicato | 3 min
+    paradiddles, at 80          => entry: paradiddles | tempo 80
+  `);
+});
+
+test("what went badly may be a technique, in whole phrases", () => {
+  check(
+    "D minor, at 60, string crossings hard => entry: D natural minor (natural unsaid) | tempo 60 | unknown string crossings hard",
+  );
+});
+
+const NAMED: readonly (readonly [names: string, typed: string, name: string])[] = [
+  ["german", "leere Saiten, 5 min", "open strings"],
+  ["german", "Naturtöne, 5 min", "lip slurs"],
+  ["german", "Pizzicato linke Hand, 5 min", "left hand pizzicato"],
+  ["french", "cordes à vide, 5 min", "open strings"],
+  ["french", "pizz main gauche, 4 min", "left hand pizzicato"],
+  ["french", "sauts d'octave, 4 min", "octave leaps"],
+  ["dutch", "losse snaren, 5 min", "open strings"],
+  ["dutch", "positiewissels, 5 min", "shifting"],
+  ["italian", "corde vuote, 5 min", "open strings"],
+  ["spanish", "cuerdas al aire, 5 min", "open strings"],
+];
+
+test("a technique is one, whatever language it is named in", () => {
+  const subjects = NAMED.map(([names, typed]) =>
+    attemptsOfJournal(journalOf(`names ${names}\n\n2026-03-02 Mon\n${typed}\n`)).map(({ subject }) => subject),
+  );
+  expect(subjects).toEqual(NAMED.map(([, , name]) => [name]));
+});
+
+test("each technique of another language has its English row", () => {
+  const english = Object.values(ENGLISH_TECHNIQUES).flatMap((rows) =>
+    rows.map((words: string) => words.split(" | ")[0]),
+  );
+  for (const table of [DUTCH_TECHNIQUES, FRENCH_TECHNIQUES, GERMAN_TECHNIQUES, ITALIAN_TECHNIQUES, SPANISH_TECHNIQUES])
+    expect(Object.keys(table).filter((name) => !english.includes(name))).toEqual([]);
+  expect(new Set(english).size).toBe(english.length);
 });
 
 test("its attempts count by its name", () => {
