@@ -7,6 +7,7 @@ import type { Claim, EntryLine } from "./line.ts";
 import { resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
 import { rowFrom } from "./several.ts";
+import { withTonicBehind } from "./tonic-behind.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
 
@@ -22,7 +23,7 @@ export function parseEntry(
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
   const found = subject
     ? { subject, items: behind(subject, rest) }
-    : (chainOf(text, rest) ?? firstSubject(rest, context, text));
+    : (chainOf(text, rest) ?? tonicBehind(firstSubject(rest, context, text)));
   const items = asSaid(resolveNumbers(found.items, text, found.subject), text, context);
   for (const item of items) {
     if (item.meaning.type === "signature")
@@ -65,6 +66,10 @@ function takeClaim(
 interface Found {
   readonly subject?: Subject;
   readonly items: readonly Item[];
+}
+
+function tonicBehind({ subject, items }: Found): Found {
+  return subject ? withTonicBehind({ subject, items }) : { items };
 }
 
 /** Scales joined by `>`: one subject that moves between keys. */

@@ -1,7 +1,7 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
-import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
+import { articulationAt, looksLikeArticulation } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import { keysApart } from "../words/joined-key.ts";
 import type { Fraction, Item, Meaning } from "../words/meaning.ts";
@@ -20,6 +20,7 @@ import {
   triesAt,
 } from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
+import { practisedOnNotes, techniqueAt } from "../words/technique-words.ts";
 import { tempoRowAt } from "../words/tempo-rows.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
 import { termType } from "../words/term-types.ts";
@@ -211,6 +212,7 @@ const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]|^[xX]\d/u;
 const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
 const SHAPES: readonly Recogniser[] = [
   subjectAt,
+  practisedOnNotes,
   articulationAt,
   rhythmAt,
   tempoAt,
@@ -273,7 +275,7 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "figure word":
       return subjectAt(words, i);
     case "articulation":
-      return techniqueAt(words, i) ?? articulationAt(words, i);
+      return practisedOnNotes(words, i) ?? articulationAt(words, i);
     case "technique":
       return techniqueAt(words, i);
     case "place":

@@ -1,5 +1,5 @@
 import type { MeaningOf } from "./meaning.ts";
-import { heightAt, isPair, notesAt, rangeAt } from "./note-rows.ts";
+import { isPair, noteIn, notesAt, rangeAt } from "./note-rows.ts";
 import { scaleAt } from "./scale-words.ts";
 import type { Found, Words } from "./words.ts";
 
@@ -59,13 +59,12 @@ function trill(words: Words, i: number, named: number): Found<Figure> | undefine
   const start = named + (words.is(named, "on") ? 1 : 0);
   const pair = rangeAt(words, start);
   if (pair) return { length: start - i + pair.length, meaning: { type: "figure", figure: "trill", notes: pair.notes } };
-  const at = start + heightAt(words, start);
-  const main = words.note(at);
+  const main = noteIn(words, start);
   if (!main) return undefined;
-  const upper = words.note(at + main.length);
+  const upper = words.note(start + main.length);
   const notes = upper ? [main.note, upper.note] : [main.note];
   return {
-    length: at - i + main.length + (upper?.length ?? 0),
+    length: start - i + main.length + (upper?.length ?? 0),
     meaning: { type: "figure", figure: "trill", notes },
   };
 }

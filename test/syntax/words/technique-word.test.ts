@@ -38,7 +38,7 @@ test("a technique is the subject, with notes where they follow", () => {
     harmonics on C, 5 min      => entry: harmonics on C | 5 min
     Harmonics on low C, 5 min  => entry: harmonics on C | 5 min
     Messa di voce on F and G   => entry: messa di voce on F G
-    double tonguing on G, 8ths => entry: double tongued on G | note value 1/8
+    double tonguing on G, 8ths => entry: double tonguing on G | note value 1/8
     octave leaps               => entry: (no subject) | pattern octaves
     sirens                     => entry: sirens
     slow bows, 3 min           => entry: slow bows | 3 min
@@ -46,6 +46,37 @@ test("a technique is the subject, with notes where they follow", () => {
     pedal tones, at 60         => entry: pedal tones | tempo 60
     lip trills, 3 min          => entry: lip trills | 3 min
   `);
+});
+
+test("an articulation on a note is named by what one practises, in every language", () => {
+  check(`
+    dbl T on G, 16ths           => entry: double tonguing on G | note value 1/16
+    TTK on C, 16ths             => entry: triple tonguing on C | note value 1/16
+    tktk on C, 16ths            => entry: double tonguing on C | note value 1/16
+    tt on C, 16ths              => entry: triple tonguing on C | note value 1/16
+    tonguing on G, 8ths         => entry: tonguing on G | note value 1/8
+    tonguing on one note g, 8ths => entry: tonguing on G | note value 1/8
+    overtones off B, 5 min      => entry: overtones on B | 5 min
+    overtones off low Bb, 5 min => entry: overtones on Bb | 5 min
+    staccato on middle C and G  => entry: staccato on C G
+    shifting on D string, 5 min => entry: shifting | unknown on | note D | unknown string | 5 min
+    slurred on G major, at 60   => entry: G major | articulation slurred (slurred) | tempo 60
+  `);
+  const subjects = [
+    ["german", "Doppelzunge auf a, at 60"],
+    ["french", "double coup de langue sur sol, at 60"],
+    ["french", "double langue sur sol grave, at 60"],
+    ["dutch", "dubbeltong op g, at 60"],
+  ].map(([names, typed]) =>
+    attemptsOfJournal(journalOf(`names ${names}\n\n2026-03-02 Mon\n${typed}\n`)).map(({ subject }) => subject),
+  );
+  // In the names of notes of each journal.
+  expect(subjects).toEqual([
+    ["double tonguing on A"],
+    ["double tonguing on sol"],
+    ["double tonguing on sol"],
+    ["double tonguing on G"],
+  ]);
 });
 
 test("harmonics are told apart, and a slip of spelling is passed over", () => {

@@ -16,7 +16,7 @@ export const DUTCH_TECHNIQUES: TechniqueWords = {
   "octave leaps": "octaafsprongen | octaafsprong",
   intonation: "intonatie | intonatie-oefening",
   dynamics: "dynamiek | dynamiekoefening",
-  "tonguing exercise": "articulatieoefening | articulatieoefeningen | tongoefening | tongoefeningen | tongslagoefening",
+  tonguing: "articulatieoefening | articulatieoefeningen | tongoefening | tongoefeningen | tongslagoefening",
   "rhythm exercise": "ritmeoefening | ritmeoefeningen",
   "interval exercise": "intervaloefening | intervaloefeningen | intervallen",
   "repeated notes": "toonherhalingen | herhaalde noten",

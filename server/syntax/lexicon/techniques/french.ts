@@ -37,7 +37,7 @@ export const FRENCH_TECHNIQUES: TechniqueWords = {
   "embouchure exercise": "embouchure | exercice d'embouchure",
   headjoint: "tête seule | bouchon",
   "whistle tones": "sifflet | sons sifflés",
-  "tonguing exercise": "détaché exercice | exercice de détaché | exercices de détaché | exercice de langue",
+  tonguing: "détaché exercice | exercice de détaché | exercices de détaché | exercice de langue",
   "fork fingerings": "doigtés de fourche | fourches",
   "half holes": "demi-trou | demi-trous",
   multiphonics: "sons multiphoniques | multiphoniques",

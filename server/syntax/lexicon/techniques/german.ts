@@ -20,7 +20,7 @@ export const GERMAN_TECHNIQUES: TechniqueWords = {
   mordents: "Mordente | Mordent",
   "trill exercise": "Trillerübung | Trillerübungen",
   "double trills": "Doppeltriller",
-  "tonguing exercise": joined(
+  tonguing: joined(
     "Artikulationsübung | Artikulationsübungen | Anstoß | Anstoßübung | Anstoßübungen | Zungenübung | Zungenübungen",
   ),
   dynamics: "Dynamikübung | Dynamikübungen",
@@ -44,7 +44,7 @@ export const GERMAN_TECHNIQUES: TechniqueWords = {
   "circular breathing": "Zirkularatmung",
   headjoint: "Kopfstück | nur Kopfstück",
   "crossing the break": "Registerwechsel | Registerübergang",
-  "double tonguing exercise": "Doppelzungenübung",
+  "double tonguing": "Doppelzungenübung",
   "lip slurs": joined(
     "Naturtonübung | Naturtonübungen | Naturtöne | Lippenbindungen | Lippenbindung | Naturtonbindungen",
   ),

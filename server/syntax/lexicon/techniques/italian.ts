@@ -23,7 +23,7 @@ export const ITALIAN_TECHNIQUES: TechniqueWords = {
   attacks: "attacchi | esercizi di emissione | emissione",
   "embouchure exercise": "imboccatura",
   "flutter tongue": "frullato",
-  "tonguing exercise": "colpo di lingua | colpi di lingua",
+  tonguing: "colpo di lingua | colpi di lingua",
   "alternate fingerings": "posizioni alternative",
   "fork fingerings": "posizioni a forchetta",
   multiphonics: "multifonici",

@@ -23,7 +23,7 @@ export const SPANISH_TECHNIQUES: TechniqueWords = {
   attacks: "ataques",
   "embouchure exercise": "embocadura",
   "flutter tongue": "frulato",
-  "tonguing exercise": "golpes de lengua | golpe de lengua",
+  tonguing: "golpes de lengua | golpe de lengua",
   "fork fingerings": "posiciones de horquilla",
   multiphonics: "multifónicos",
   "circular breathing": "respiración circular",
