@@ -36,6 +36,9 @@ export const BETWEEN_NOTES: readonly string[] = list(
   joined("with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to"),
 );
 
+/** What joins one thing with the next. */
+export const AND: readonly string[] = list("and | & | + | und | et | en | e | y");
+
 function list(words: string): readonly string[] {
   return words.split(" | ");
 }

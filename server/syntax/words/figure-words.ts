@@ -1,12 +1,13 @@
 import type { MeaningOf } from "./meaning.ts";
-import { isPair, noteIn, notesAt, rangeAt } from "./note-rows.ts";
+import { isPair, notesAt, rangeAt } from "./note-rows.ts";
 import { scaleAt } from "./scale-words.ts";
+import { trillAt } from "./trill-words.ts";
 import type { Found, Words } from "./words.ts";
 
 type Figure = MeaningOf<"figure">;
 
 /** `notes E5 F5`, `long tones on F4 C5`, `long tones on D minor`, `trill E6 with F6`, `B to C trill`. */
-export function figureAt(words: Words, i: number): Found<Figure> | undefined {
+export function figureAt(words: Words, i: number): Found<Figure | MeaningOf<"several" | "technique">> | undefined {
   const named = words.phrase(i, "figure word");
   if (!named) return betweenNotes(words, i);
   const start = i + named.length;
@@ -14,7 +15,7 @@ export function figureAt(words: Words, i: number): Found<Figure> | undefined {
     case "notes":
       return notesNamed(words, i, start);
     case "trill":
-      return trill(words, i, start);
+      return trillAt(words, i, start);
     case "long tones":
       return longTones(words, i, start);
     default:
@@ -53,20 +54,6 @@ function longTones(words: Words, i: number, named: number): Found<Figure> {
     return { length: start - i + scale.length, meaning: { ...bare.meaning, scale: scale.meaning } };
   const { notes, length } = notesAt(words, start);
   return notes.length > 0 ? { length: start - i + length, meaning: { ...bare.meaning, notes } } : bare;
-}
-
-function trill(words: Words, i: number, named: number): Found<Figure> | undefined {
-  const start = named + (words.is(named, "on") ? 1 : 0);
-  const pair = rangeAt(words, start);
-  if (pair) return { length: start - i + pair.length, meaning: { type: "figure", figure: "trill", notes: pair.notes } };
-  const main = noteIn(words, start);
-  if (!main) return undefined;
-  const upper = words.note(start + main.length);
-  const notes = upper ? [main.note, upper.note] : [main.note];
-  return {
-    length: start - i + main.length + (upper?.length ?? 0),
-    meaning: { type: "figure", figure: "trill", notes },
-  };
 }
 
 /** `five-note scale on D`. */

@@ -3,6 +3,7 @@ import { ON_NOTE, STRINGS } from "../lexicon/note-leads.ts";
 import { articulationAt } from "./articulation-words.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { type Notes, noteIn, notesAt } from "./note-rows.ts";
+import { joinedPairAt, pairsAt } from "./trill-words.ts";
 import type { Found, Words } from "./words.ts";
 
 type Technique = MeaningOf<"technique">;
@@ -17,7 +18,7 @@ export function techniqueAt(words: Words, i: number): Found<Technique> | undefin
   const named = technique ?? articulation;
   if (!named) return undefined;
   const name = technique ? technique.meaning.name : practisedAs(articulation!.meaning);
-  const notes = practisedOn(words, i + named.length);
+  const notes = practisedOn(words, i + named.length) ?? (technique && trilled(words, i + named.length, name));
   if (!notes) return technique && { length: named.length, meaning: { type: "technique", name } };
   return { length: named.length + notes.length, meaning: { type: "technique", name, notes: notes.notes } };
 }
@@ -38,6 +39,13 @@ export function practisedAs({ id, tonguing }: MeaningOf<"articulation">): string
 
 /** Strokes in threes: `ttk`, `t-t-k`, `t-k-t`. */
 const THREES = /^(?:(?:ttk|tkt|ddg|dgd)+|t-t-k|t-k-t|d-d-g|d-g-d)$/;
+
+/** `lip trills e-g f-a`: of trills both notes follow at once. */
+function trilled(words: Words, i: number, name: string): Notes | undefined {
+  if (!name.endsWith("trills")) return undefined;
+  const { pairs, length } = pairsAt(words, i, joinedPairAt);
+  return pairs.length > 0 ? { notes: pairs.flat(), length } : undefined;
+}
 
 /** `on G`, `on F and G`, `on one note, G`. An instrument is no note, nor is a string, and `G major` is a scale. */
 function practisedOn(words: Words, i: number): Notes | undefined {

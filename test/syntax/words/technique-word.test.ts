@@ -79,6 +79,35 @@ test("an articulation on a note is named by what one practises, in every languag
   ]);
 });
 
+test("trills have both their notes, or the fingers that play them", () => {
+  check(`
+    lip trill F-G                  => entry: lip trills on F G
+    3' lip trill F-G, lumpy        => entry: lip trills on F G | 3 min | outcome lumpy
+    lip trills e-g f-a g-b, 3 min  => entry: lip trills on E G F A G B | 3 min
+    lip trills G to G, 3 min       => entry: lip trills | note G | unknown to | note G | 3 min
+    trills e-g f-a                 => entry: trill E with G, trill F with A
+    5' trill F-G                   => entry: trill F with G | 5 min
+    Tr g''/a''                     => entry: trill G5 with A5
+    Trills 3-4 rh                  => entry: trill | manner right hand
+    trills 1-2 and 2-3, at 60      => entry: trill | tempo 60
+    Trills, 5 min                  => entry: trill | 5 min
+  `);
+  const subjects = [
+    ["german", "Triller h-c, 2 Min."],
+    ["german", "Triller c''-d'' und h'-c'', 2 Min."],
+    ["french", "trille do-ré aigu, 4 min"],
+    ["french", "trilles 2-3 et 3-4, 3 min"],
+  ].map(([names, typed]) =>
+    attemptsOfJournal(journalOf(`names ${names}\n\n2026-03-02 Mon\n${typed}\n`)).map(({ subject }) => subject),
+  );
+  expect(subjects).toEqual([
+    ["trill H with C"],
+    ["trill C5 with D5, trill H4 with C5"],
+    ["trill do with ré"],
+    ["trill"],
+  ]);
+});
+
 test("harmonics are told apart, and a slip of spelling is passed over", () => {
   check(`
     natural harmonics, 5 min    => entry: natural harmonics | 5 min
