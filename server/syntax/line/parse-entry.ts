@@ -3,6 +3,7 @@ import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMean
 import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
+import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
@@ -20,9 +21,11 @@ export function parseEntry(
   context: PartContext,
   subject?: Subject,
 ): EntryLine {
-  const { claims, parts: rest } = takeClaim(text, end, parts, context);
-  const found = subject
-    ? { subject, items: behind(subject, rest) }
+  const row = subject ? undefined : keysInRow(parts, context.vocabulary);
+  const { claims, parts: rest } = row ? { claims: [], parts } : takeClaim(text, end, parts, context);
+  const named = subject ?? row?.subject;
+  const found = named
+    ? { subject: named, items: behind(named, rest).filter((item) => !row?.told.includes(item)) }
     : (chainOf(text, rest) ?? tonicBehind(firstSubject(rest, context, text)));
   const items = asSaid(resolveNumbers(found.items, text, found.subject), text, context);
   for (const item of items) {
@@ -34,9 +37,11 @@ export function parseEntry(
   return { type: "entry", start, end, subject: found.subject, items, claims };
 }
 
-/** What stands beside a subject that words make. */
-function behind({ start, end }: Subject, parts: readonly Part[]): readonly Item[] {
-  return parts.flatMap(({ items }) => items).filter((item) => item.end <= start || item.start >= end);
+/** What stands beside a subject that words make; within a row of keys the tempo of each. */
+function behind({ start, end, meaning }: Subject, parts: readonly Part[]): readonly Item[] {
+  const isBeside = (item: Item) => item.end <= start || item.start >= end;
+  const isOfOne = (item: Item) => meaning.type === "several" && item.meaning.type === "number";
+  return parts.flatMap(({ items }) => items).filter((item) => isBeside(item) || isOfOne(item));
 }
 
 /** Takes what stands after the first colon out of the parts, where it is a claim in notes or steps. */
@@ -112,7 +117,7 @@ function asScale(item: Item | undefined): ScaleMeaning | undefined {
 
 function firstSubject(parts: readonly Part[], context: PartContext, text: string): Found {
   const items = parts.flatMap((part) => part.items);
-  const row = rowFrom(parts, 0);
+  const row = rowFrom(parts, 0, text);
   if (row) return { subject: row.subject, items: items.slice(row.length) };
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
@@ -122,7 +127,7 @@ function firstSubject(parts: readonly Part[], context: PartContext, text: string
       : { subject, items: items.slice(1) };
   const late = items.findIndex((item, i) => LATE.includes(item.meaning.type) || isTonicBehindIn(items, i));
   const found = late > 0 ? late : behindAmounts(items);
-  return found > 0 ? lateSubject(parts, found) : { items };
+  return found > 0 ? lateSubject(parts, found, text) : { items };
 }
 
 /** `5' mouthpiece buzz`: what is practised by its name, behind nothing but how long or how often; -1 where none is. */
@@ -201,10 +206,10 @@ function isTonicBehindIn(items: readonly Item[], i: number): boolean {
 }
 
 /** `thirds in D minor`, `slow D minor`: word order is free. */
-function lateSubject(parts: readonly Part[], late: number): Found {
+function lateSubject(parts: readonly Part[], late: number, text: string): Found {
   const items = parts.flatMap((part) => part.items);
   const before = items.slice(0, late).filter((item) => !isLead(item));
-  const row = rowFrom(parts, late);
+  const row = rowFrom(parts, late, text);
   const rest = items.slice(late + (row?.length ?? 1)).filter((item) => !isLead(item));
   return { subject: row?.subject ?? plainSubject(items[late]!), items: [...before, ...rest] };
 }

@@ -7,6 +7,7 @@ import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { evidenceIn } from "./entry-evidence.ts";
 import { isEntry } from "./entry-rule.ts";
+import { keysInRow } from "./keys-in-row.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
@@ -72,10 +73,19 @@ function readParts(
   if (spoken) return { type: spoken.type, start, end, from: spoken.from, remark };
   const said = context.head ? undefined : dayWordsIn(words);
   if (said) return dayLine(said, words, remark);
+  if (hasKeysInRow(words, parts, context.vocabulary))
+    return { ...parseEntry(text, start, end, parts, context), remark };
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
   return readSentence(text, start, end, remark, context);
+}
+
+/** Letters in a row are what is practised, where no sentence stands before them. */
+function hasKeysInRow(words: LineWords, parts: readonly Part[], vocabulary: Vocabulary): boolean {
+  const row = keysInRow(parts, vocabulary);
+  const before = row ? words.words.filter(({ end }) => end <= row.subject.start).length : 0;
+  return row !== undefined && words.first(0, before, "sentence-sign", "intention", "negation") < 0;
 }
 
 /** Words are not known, but for those that join others: `thirds in C`. */

@@ -3,7 +3,7 @@ import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts"
 import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
 import { articulationAt, looksLikeArticulation } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
-import { keysApart } from "../words/joined-key.ts";
+import { hasKeyTempos, keysApart } from "../words/joined-key.ts";
 import type { Fraction, Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
 import { BEFORE_NO_OUTCOME, isDenied, mayFollow, outcomeAt, outcomeRowAt } from "../words/outcome-words.ts";
@@ -60,7 +60,7 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
  */
 export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item; next: number } | undefined {
   const tokens = keysApart(parted(tokenise(text), vocabulary.notes), vocabulary);
-  if (tokens.length < 2) return undefined;
+  if (tokens.length < 2 || hasKeyTempos(text)) return undefined;
   const words = new Words(tokens, vocabulary, text, 0);
   if (rowAt(words, 0, undefined)) return undefined;
   const { meaning, length } = recognise(words, 0, undefined);
@@ -80,7 +80,7 @@ function isWrittenOut({ start, end, text: meant, quote }: Token, text: string): 
 }
 
 /** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `gave up`. */
-const LEANING = /^(?:in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
+const LEANING = /^(?:[/&+]|in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
