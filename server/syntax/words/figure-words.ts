@@ -1,5 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
-import { isPair, notesAt, rangeAt } from "./note-rows.ts";
+import { joinedNotes, type Notes, notesAt, rangeAt } from "./note-rows.ts";
+import { timesAt } from "./quantity-words.ts";
 import { scaleAt } from "./scale-words.ts";
 import { trillAt } from "./trill-words.ts";
 import type { Found, Words } from "./words.ts";
@@ -30,16 +31,25 @@ function notesNamed(words: Words, i: number, start: number): Found<Figure> | und
     : undefined;
 }
 
-/** `Bb to C trill`; `A to B back and forth`, whose direction stays a term. */
+/** `Bb to C trill`; `A to B back and forth`, `B A G 5 times`, `Bb-A-Bb-C fork`, whose direction or times stay a term. */
 function betweenNotes(words: Words, i: number): Found<Figure> | undefined {
-  const pair = words.note(i) || isPair(words, i) ? rangeAt(words, i) : undefined;
-  if (!pair) return undefined;
-  const { notes, length } = pair;
+  const row = notesInRow(words, i);
+  if (!row) return undefined;
+  const { notes, length } = row;
   const behind = words.phrase(i + length, "figure word", "direction");
-  if (behind?.meaning.type === "figure word" && behind.meaning.figure === "trill")
+  if (behind?.meaning.type === "figure word" && behind.meaning.figure === "trill" && notes.length === 2)
     return { length: length + behind.length, meaning: { type: "figure", figure: "trill", notes } };
   const turns = behind?.meaning.type === "direction" && behind.meaning.id === "back and forth";
-  return turns ? { length, meaning: { type: "figure", figure: "notes", notes } } : undefined;
+  const fork = words.is(i + length, "fork", "forks", "forked") ? 1 : 0;
+  const isPractised = turns || fork > 0 || timesAt(words, i + length) !== undefined;
+  return isPractised ? { length: length + fork, meaning: { type: "figure", figure: "notes", notes } } : undefined;
+}
+
+/** Two notes with a joint, or several side by side. */
+function notesInRow(words: Words, i: number): Notes | undefined {
+  if (!words.note(i) && !joinedNotes(words, i)) return undefined;
+  const row = rangeAt(words, i) ?? notesAt(words, i);
+  return row.notes.length > 1 ? row : undefined;
 }
 
 function longTones(words: Words, i: number, named: number): Found<Figure> {

@@ -76,15 +76,10 @@ function isAnd(words: Words, i: number): boolean {
   return words.is(i, "and", "&", "und", "et") && words.note(i + 1) !== undefined;
 }
 
-/** Whether a word holds two notes. */
-export function isPair(words: Words, i: number): boolean {
-  return joinedNotes(words, i)?.notes.length === 2;
-}
-
 const STROKE = /[-–/]/u;
 
 /** `E5-F5`, `C#6/D6`: notes in one word. A small letter needs a sign of its octave: `a-b` are letters. */
-function joinedNotes(words: Words, i: number): Notes | undefined {
+export function joinedNotes(words: Words, i: number): Notes | undefined {
   return /^(?:[A-Z]|\p{L}[#♯b♭]?['’])/u.test(words.typed(i)) ? joinedLetters(words, i) : undefined;
 }
 

@@ -69,11 +69,11 @@ export function joinedPairAt(words: Words, i: number): ReturnType<typeof rangeAt
   return notes?.notes.length === 2 ? withRegister(words, i, notes) : undefined;
 }
 
-/** At the beginning of a part, with fingers behind it or nothing that would make it part of something else. */
+/** With fingers behind it, or nothing that would make it part of something else. */
 function byItself(words: Words, i: number, named: number): Found<MeaningOf<"technique">> | undefined {
   const fingers = fingersAt(words, named);
   const ends = named >= words.tokens.length || /^[\d@]/.test(words.typed(named)) || isTerm(words, named);
-  if (fingers === 0 && !(i === 0 && ends)) return undefined;
+  if (fingers === 0 && !ends) return undefined;
   return { length: named - i + fingers, meaning: { type: "technique", name: "trill" } };
 }
 

@@ -108,6 +108,17 @@ test("trills have both their notes, or the fingers that play them", () => {
   ]);
 });
 
+test("notes in a row that are practised again and again are an exercise", () => {
+  check(`
+    F sharp to G back and forth  => entry: notes F# G | direction back and forth
+    Bb-A-Bb-C fork, 2 mins       => entry: notes Bb A Bb C | 2 min
+    B A G 5 times                => entry: notes B A G | times 5
+    A to B x20                   => entry: notes A B | times 20
+    A to B is hard               => prose
+    F# - G 20x                   => entry: notes F# G | times 20
+  `);
+});
+
 test("harmonics are told apart, and a slip of spelling is passed over", () => {
   check(`
     natural harmonics, 5 min    => entry: natural harmonics | 5 min
