@@ -31,7 +31,7 @@ function notesNamed(words: Words, i: number, start: number): Found<Figure> | und
     : undefined;
 }
 
-/** `Bb to C trill`; `A to B back and forth`, `B A G 5 times`, `Bb-A-Bb-C fork`, whose direction or times stay a term. */
+/** `Bb to C trill`; `A to B back and forth`, `B A G 5 times`, `Bb-A-Bb-C fork`. Way and times stay terms. */
 function betweenNotes(words: Words, i: number): Found<Figure> | undefined {
   const row = notesInRow(words, i);
   if (!row) return undefined;

@@ -78,7 +78,7 @@ function byItself(words: Words, i: number, named: number): Found<MeaningOf<"tech
 }
 
 function isTerm(words: Words, i: number): boolean {
-  return words.phrase(i, "without click", "manner", "note value") !== undefined;
+  return words.phrase(i, "without click", "manner", "note value", "articulation", "direction", "outcome") !== undefined;
 }
 
 const FINGERS = /^[0-5]-[0-5]$/;

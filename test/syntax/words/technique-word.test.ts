@@ -90,6 +90,7 @@ test("trills have both their notes, or the fingers that play them", () => {
     Tr g''/a''                     => entry: trill G5 with A5
     Trills 3-4 rh                  => entry: trill | manner right hand
     trills 1-2 and 2-3, at 60      => entry: trill | tempo 60
+    trill clean                    => entry: trill | outcome clean
     Trills, 5 min                  => entry: trill | 5 min
   `);
   const subjects = [
