@@ -19,8 +19,8 @@ interface SubjectWords {
  */
 const ENGLISH: SubjectWords = {
   standard: {
-    major: "maj | mjr",
-    minor: "min | mnr",
+    major: "maj | mjr | majors",
+    minor: "min | mnr | minors",
     harmonic: "harm | harmon",
     melodic: "mel | melod",
     natural: "nat | natur",
@@ -34,6 +34,12 @@ const ENGLISH: SubjectWords = {
     phrygian: "phryg",
     lydian: "lyd",
     mixolydian: "mixo",
+    ionian: "ion",
+    aeolian: "aeol",
+    locrian: "locr",
+    exercise: "excercise | exersise | excersise | excercises",
+    "dominant seventh": "dominant sevenths | dominant 7ths | dom sevenths | dom 7ths",
+    "diminished seventh": "diminished sevenths | diminished 7ths | dim sevenths | dim 7ths",
     arpeggio: "arp | arps | arpegg | arpeggi | arpeggios",
     chord: "chords",
     triad: "triads",
@@ -51,9 +57,9 @@ const ENGLISH: SubjectWords = {
   },
   sets: {
     "all major scales":
-      "all major scales | all majors | all major keys | all the major scales | all the majors | all twelve majors | all 12 majors | all twelve major scales | all 12 major scales",
+      "all major scales | major scales | maj scales | all majors | all major keys | all the major scales | all the majors | all twelve majors | all 12 majors | all twelve major scales | all 12 major scales",
     "all minor scales":
-      "all minor scales | all minors | all minor keys | all the minor scales | all the minors | all twelve minors | all 12 minors | all twelve minor scales | all 12 minor scales",
+      "all minor scales | minor scales | min scales | all minors | all minor keys | all the minor scales | all the minors | all twelve minors | all 12 minors | all twelve minor scales | all 12 minor scales",
     "all harmonic minor scales": "all harmonic minor scales | all harmonic minors | all the harmonic minors",
     "all melodic minor scales": "all melodic minor scales | all melodic minors | all the melodic minors",
     "all scales": "all scales | all the scales | all my scales | all 24 scales | all major and minor scales",

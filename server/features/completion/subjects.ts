@@ -243,21 +243,22 @@ function openings({ vocabulary, memo }: Journal, fit: number): Candidate[] {
   return memo.of(vocabulary, `openings ${fit}`, () => {
     const named = vocabulary.own.flatMap(({ words, meaning }) =>
       meaning.type === "activity" || meaning.type === "technique"
-        ? [{ label: words[0]!, alternatives: words.slice(1), type: meaning.type }]
+        ? [{ label: words[0]!, alternatives: words.slice(1), type: meaning.type, name: meaning.name }]
         : [],
     );
     const declared = vocabulary.declared.activities.map((label) => ({
       label,
       alternatives: [] as string[],
       type: "activity" as const,
+      name: label,
     }));
     const activities = [...named, ...declared].map(
-      ({ label, alternatives, type }): Candidate => ({
+      ({ label, alternatives, type, name }): Candidate => ({
         label,
         alternatives,
         kind: "term",
         fit,
-        usage: `${type}: ${nameKey(label)}`,
+        usage: `${type}: ${nameKey(name)}`,
       }),
     );
     const figures = ["long tones on", "notes", "trill", "dominant seventh in"].map(

@@ -48,7 +48,7 @@ const SIGN_FIRST = /^[+±~✓✔☑✗✘✕=<>→,;:–—-]/u;
 /** What a range may begin with: `17 - end`, `D - end`. */
 const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
 
-/** A bracket around words or numbers, with a space or a sign that parts at its outer side: `(2 octaves)`; not `66(ok)`. */
+/** A bracket around words or numbers, with a space or a sign that parts outside of it: `(2 octaves)`; not `66(ok)`. */
 export function isBracketApart(text: string, i: number, to: number): boolean {
   const opening = text[i] === "(" ? i : text.lastIndexOf("(", i);
   const closing = text[i] === ")" ? i : text.indexOf(")", i);

@@ -29,6 +29,7 @@ export class EntryFold {
   private outcomeLast = false;
   private outcomeBefore = false;
   private chain = false;
+  private several = false;
   private notes = false;
   private noteLast = false;
   private claim = false;
@@ -47,6 +48,7 @@ export class EntryFold {
     this.outcomeLast = false;
     this.outcomeBefore = false;
     this.chain = true;
+    this.several = false;
     this.notes = false;
     this.noteLast = false;
     this.claim = false;
@@ -82,6 +84,7 @@ export class EntryFold {
     if (this.first) {
       this.first = false;
       this.chain = piece.subject;
+      this.several = piece.opening === "several";
       this.notes = piece.opening === "figure";
       return;
     }
@@ -94,7 +97,7 @@ export class EntryFold {
     if (after === AFTER_COLON) {
       this.colons++;
       if (piece.claims()) {
-        if (this.colons > 1 || !piece.onlyNotes) this.tangled = true;
+        if (this.colons > 1 || !piece.onlyNotes || this.several) this.tangled = true;
         this.notes = true;
         this.claim = true;
         return;

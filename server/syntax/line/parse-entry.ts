@@ -1,16 +1,16 @@
-import { LEAD_TO_TEMPO } from "../lexicon/tempo-marks.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
-import { fold } from "../words/fold.ts";
 import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMeaning } from "../words/meaning.ts";
 import type { NoteReading } from "../words/note-word.ts";
-import { DASH } from "../words/outcome-words.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
+import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
 import { placesOfPiece } from "./places-of-piece.ts";
+import { asSaid } from "./said.ts";
 import { rowFrom } from "./several.ts";
+import { withTonicBehind } from "./tonic-behind.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
 
@@ -23,13 +23,17 @@ export function parseEntry(
   context: PartContext,
   subject?: Subject,
 ): EntryLine {
-  const { claims, parts: rest } = takeClaim(text, end, parts, context);
-  const found = subject ? { subject, items: behind(subject, rest) } : behindLead(text, rest, context);
+  const row = subject ? undefined : keysInRow(parts, context.vocabulary);
+  const { claims, parts: rest } = row ? { claims: [], parts } : takeClaim(text, end, parts, context);
+  const named = subject ?? row?.subject;
+  const found = named
+    ? { subject: named, items: behind(named, rest).filter((item) => !row?.told.includes(item)) }
+    : behindLead(text, rest, context);
   const placed =
     found.subject?.meaning.type === "title"
       ? placesOfPiece(found.items, found.subject.end, text.slice(0, end))
       : found.items;
-  const items = asSaid(resolveNumbers(placed, text, found.subject), text, context);
+  const items = asSaid(resolveNumbers(placed, text, found.subject), text, context.vocabulary);
   for (const item of items) {
     if (item.meaning.type === "signature")
       claims.push({ type: "signature", start: item.start, end: item.end, fifths: item.meaning.fifths });
@@ -39,9 +43,11 @@ export function parseEntry(
   return { type: "entry", start, end, subject: found.subject, items, claims };
 }
 
-/** What stands beside a subject that words make. */
-function behind({ start, end }: Subject, parts: readonly Part[]): readonly Item[] {
-  return parts.flatMap(({ items }) => items).filter((item) => item.end <= start || item.start >= end);
+/** What stands beside a subject that words make; within a row of keys the tempo of each. */
+function behind({ start, end, meaning }: Subject, parts: readonly Part[]): readonly Item[] {
+  const isBeside = (item: Item) => item.end <= start || item.start >= end;
+  const isOfOne = (item: Item) => meaning.type === "several" && item.meaning.type === "number";
+  return parts.flatMap(({ items }) => items).filter((item) => isBeside(item) || isOfOne(item));
 }
 
 /** Takes what stands after the first colon out of the parts, where it is a claim in notes or steps. */
@@ -77,20 +83,24 @@ interface Found {
 function behindLead(text: string, parts: readonly Part[], context: PartContext): Found {
   const [first, ...others] = parts;
   const count = first ? leadLength(first.items) : 0;
-  if (count === 0) return chainOf(text, parts) ?? firstSubject(parts, context, text);
+  if (count === 0) return chainOf(text, parts) ?? tonicBehind(firstSubject(parts, context, text));
   const lead = first!.items.slice(0, count);
   const behind = { ...first!, items: first!.items.slice(count) };
   const rest =
     behind.items.length > 0 || others.length === 0
       ? [behind, ...others]
       : [{ ...others[0]!, after: "" as const }, ...others.slice(1)];
-  const found = chainOf(text, rest) ?? firstSubject(rest, context, text);
+  const found = chainOf(text, rest) ?? tonicBehind(firstSubject(rest, context, text));
   return { ...found, items: [...lead, ...found.items] };
 }
 
 function leadLength(items: readonly Item[]): number {
   const first = items.findIndex(({ meaning }) => meaning.type !== "amount" && meaning.type !== "clock");
   return first < 0 ? items.length : first;
+}
+
+function tonicBehind({ subject, items }: Found): Found {
+  return subject ? withTonicBehind({ subject, items }) : { items };
 }
 
 /** Scales joined by `>`: one subject that moves between keys. */
@@ -133,7 +143,7 @@ function asScale(item: Item | undefined): ScaleMeaning | undefined {
 
 function firstSubject(parts: readonly Part[], context: PartContext, text: string): Found {
   const items = parts.flatMap((part) => part.items);
-  const row = rowFrom(parts, 0);
+  const row = rowFrom(parts, 0, text);
   if (row) return { subject: row.subject, items: items.slice(row.length) };
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
@@ -142,8 +152,18 @@ function firstSubject(parts: readonly Part[], context: PartContext, text: string
       ? withFurtherNotes(subject as Item<MeaningOf<"figure">>, parts)
       : { subject, items: items.slice(1) };
   const late = items.findIndex((item, i) => LATE.includes(item.meaning.type) || isTonicBehindIn(items, i));
-  return late > 0 ? lateSubject(parts, late) : { items };
+  const found = late > 0 ? late : behindAmounts(items);
+  return found > 0 ? lateSubject(parts, found, text) : { items };
 }
+
+/** `5' mouthpiece buzz`: what is practised by its name, behind nothing but how long or how often; -1 where none is. */
+function behindAmounts(items: readonly Item[]): number {
+  const first = items.findIndex(({ meaning }) => !BEFORE_NAMES.includes(meaning.type));
+  const type = items[first]?.meaning.type;
+  return type === "technique" || type === "activity" ? first : -1;
+}
+
+const BEFORE_NAMES: readonly Meaning["type"][] = ["amount", "times", "clock", "without click"];
 
 /** What is a subject wherever it stands, where none stands first. */
 const LATE: readonly Meaning["type"][] = ["scale", "chord", "figure", "several"];
@@ -212,10 +232,10 @@ function isTonicBehindIn(items: readonly Item[], i: number): boolean {
 }
 
 /** `thirds in D minor`, `slow D minor`: word order is free. */
-function lateSubject(parts: readonly Part[], late: number): Found {
+function lateSubject(parts: readonly Part[], late: number, text: string): Found {
   const items = parts.flatMap((part) => part.items);
   const before = items.slice(0, late).filter((item) => !isLead(item));
-  const row = rowFrom(parts, late);
+  const row = rowFrom(parts, late, text);
   const rest = items.slice(late + (row?.length ?? 1)).filter((item) => !isLead(item));
   return { subject: row?.subject ?? plainSubject(items[late]!), items: [...before, ...rest] };
 }
@@ -251,75 +271,4 @@ function withFurtherNotes(subject: Item<MeaningOf<"figure">>, parts: readonly Pa
     subject: { start: subject.start, end: further.at(-1)!.end, meaning: { ...subject.meaning, notes } },
     items: rest,
   };
-}
-
-/**
- * What was said of how it went is known as a whole or not at all: `ok but sharp` is neither good nor bad, and kept as
- * words. Behind a tempo it goes on to the next comma, tempo or term, whatever is found in it: `flat on the long D`.
- */
-function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContext): readonly Item[] {
-  const said: Item[] = [];
-  for (const [i, item] of items.entries()) {
-    const before = said.at(-1);
-    if (isThen(items, i)) continue;
-    if (!before || !goesOn(said, item, text)) said.push(item);
-    else {
-      const words = text.slice(before.start, item.end);
-      said[said.length - 1] = { start: before.start, end: item.end, meaning: { type: "unknown", words } };
-    }
-  }
-  // Behind a number that only its line makes a tempo, how it went was not looked for yet.
-  return said.map((item, i) => {
-    if (item.meaning.type !== "unknown" || said[i - 1]?.meaning.type !== "tempo") return item;
-    const isClose = said[i - 1]!.end === item.start;
-    const outcome = isClose && DASHES.includes(item.meaning.words) ? DASH : vocabulary.outcomes.of(item.meaning.words);
-    return outcome ? { ...item, meaning: outcome } : item;
-  });
-}
-
-/** `at 60, then 72`: a word that leads from one tempo to the next says nothing of either. */
-function isThen(items: readonly Item[], i: number): boolean {
-  const { meaning } = items[i]!;
-  const isLead = meaning.type === "unknown" && LEAD_TO_TEMPO.has(fold(meaning.words));
-  return isLead && items[i + 1]?.meaning.type === "tempo" && i > 0;
-}
-
-/** `72+ 80- `: written close to its tempo a dash says that it was not reached. */
-const DASHES = ["-", "–"];
-
-/** Whether something is part of what was said right before it. */
-function goesOn(said: readonly Item[], item: Item, text: string): boolean {
-  const before = said.at(-1)!;
-  if (!/^\s*$/.test(text.slice(before.end, item.start))) return false;
-  const isWords = before.meaning.type === "unknown" || item.meaning.type === "unknown";
-  if (isSaying(before) && isSaying(item)) return isWords;
-  if (said.at(-2)?.meaning.type !== "tempo" && !BEHIND_SIGN.test(text.slice(0, before.start))) return false;
-  return (
-    (before.meaning.type === "unknown" && SAID_TOO.includes(item.meaning.type)) ||
-    (before.meaning.type === "note" && isWords && !isUpTo(item))
-  );
-}
-
-/** `F4 to G6`: how far, and no words. */
-function isUpTo({ meaning }: Item): boolean {
-  return meaning.type === "unknown" && /^(?:to|up to|bis|à|jusqu'à|tot|a|al|hasta)$/i.test(meaning.words);
-}
-
-const BEHIND_SIGN = /[,.;–—-]\s*$/;
-
-/** Behind words that stand behind a tempo, a comma or a stop these are words as well. */
-const SAID_TOO: readonly Meaning["type"][] = [
-  "note",
-  "manner",
-  "without click",
-  "line word",
-  "number",
-  "sore",
-  "weekday",
-  "kind",
-  "part of a kind",
-];
-
-function isSaying({ meaning }: Item): boolean {
-  return meaning.type === "outcome" || meaning.type === "unknown";
 }

@@ -7,6 +7,7 @@ import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { evidenceIn } from "./entry-evidence.ts";
 import { isEntry } from "./entry-rule.ts";
+import { keysInRow } from "./keys-in-row.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
@@ -81,6 +82,8 @@ function readParts(
   const same = context.head ? undefined : sameWords(words);
   const going = same && parseSame(text, same, end, context);
   if (going) return { ...going, remark };
+  if (hasKeysInRow(words, parts, context.vocabulary))
+    return { ...parseEntry(text, start, end, parts, context), remark };
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
@@ -128,6 +131,13 @@ const BEGIN_TERMS: readonly Meaning["type"][] = [
 ];
 /** In words: what is said behind a dash, where nothing is found at its beginning. */
 const LONGEST_NOTE = 3;
+
+/** Letters in a row are what is practised, where no sentence stands before them. */
+function hasKeysInRow(words: LineWords, parts: readonly Part[], vocabulary: Vocabulary): boolean {
+  const row = keysInRow(parts, vocabulary);
+  const before = row ? words.words.filter(({ end }) => end <= row.subject.start).length : 0;
+  return row !== undefined && words.first(0, before, "sentence-sign", "intention", "negation") < 0;
+}
 
 /** Words are not known, but for those that join others: `thirds in C`. */
 function isStrange({ items }: LineWords): boolean {

@@ -1,9 +1,9 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
-import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
+import { articulationAt, looksLikeArticulation } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
-import { keysApart } from "../words/joined-key.ts";
+import { hasKeyTempos, keysApart } from "../words/joined-key.ts";
 import { outcomesApart } from "../words/joined-outcome.ts";
 import type { Fraction, Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
@@ -21,6 +21,7 @@ import {
   triesAt,
 } from "../words/quantity-words.ts";
 import { subjectAt } from "../words/subject-words.ts";
+import { practisedOnNotes, techniqueAt } from "../words/technique-words.ts";
 import { tempoRowAt } from "../words/tempo-rows.ts";
 import { goalAt, numberAt, tempoAt } from "../words/tempo-words.ts";
 import { termType } from "../words/term-types.ts";
@@ -65,7 +66,7 @@ function tokensOf(text: string, vocabulary: Vocabulary): readonly Token[] {
  */
 export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item; next: number } | undefined {
   const tokens = tokensOf(text, vocabulary);
-  if (tokens.length < 2) return undefined;
+  if (tokens.length < 2 || hasKeyTempos(text)) return undefined;
   const words = new Words(tokens, vocabulary, text, 0);
   if (rowAt(words, 0, undefined)) return undefined;
   const { meaning, length } = recognise(words, 0, undefined);
@@ -87,7 +88,7 @@ function isWrittenOut({ start, end, text: meant, quote }: Token, text: string): 
 }
 
 /** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `gave up`. */
-const LEANING = /^(?:in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
+const LEANING = /^(?:[/&+]|in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the
@@ -219,6 +220,7 @@ const SHAPED = /[-‐‑]|^[LS]+$|^[^A-Za-z]|^[xX]\d/u;
 const PLACES: readonly Recogniser[] = [placeAt, articulationAt, spanAt, amountAt];
 const SHAPES: readonly Recogniser[] = [
   subjectAt,
+  practisedOnNotes,
   articulationAt,
   rhythmAt,
   tempoAt,
@@ -281,7 +283,7 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "figure word":
       return subjectAt(words, i) ?? techniqueAt(words, i);
     case "articulation":
-      return techniqueAt(words, i) ?? articulationAt(words, i);
+      return practisedOnNotes(words, i) ?? articulationAt(words, i);
     case "technique":
       return techniqueAt(words, i);
     case "place":

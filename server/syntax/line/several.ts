@@ -1,3 +1,5 @@
+import { ON_NOTE } from "../lexicon/note-leads.ts";
+import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
 import type { Part } from "./cut.ts";
 
@@ -17,10 +19,10 @@ interface Placed {
 
 /**
  * Several subjects in a row from an item on: `C major, G major`, `C, G and D major`, `G major & arpeggio`,
- * `g# natural/harmonic/melodic`; and a kind behind a comma that tells the minor before it: `D minor, harmonic`.
- * Undefined where one subject stands alone.
+ * `g# natural/harmonic/melodic`, `A minor: nat, harm`, `F7 Bb7 arps`, `dominant sevenths on G, C`; and a kind behind a
+ * comma that tells the minor before it: `D minor, harmonic`. Undefined where one subject stands alone.
  */
-export function rowFrom(parts: readonly Part[], from: number): Row | undefined {
+export function rowFrom(parts: readonly Part[], from: number, text: string): Row | undefined {
   const placed = placedItems(parts).slice(from);
   const set = keySet(placed);
   if (set) return set;
@@ -28,12 +30,14 @@ export function rowFrom(parts: readonly Part[], from: number): Row | undefined {
   let at = 0;
   while (at < placed.length) {
     const { item, first, after } = placed[at]!;
-    if (first && at > 0 && after !== ",") break;
-    const joint = isJoint(item.meaning) ? 1 : 0;
+    if (first && at > 0 && after !== "," && !(after === ":" && row.takesKinds(item.meaning))) break;
+    const joint =
+      isJoint(item.meaning) || (isDash(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning)) ? 1 : 0;
     const next = placed[at + joint];
     if (!next || (joint && (next.first || at === 0))) break;
     const led = item.meaning.type === "unknown" && / (?:from|on)$/i.test(item.meaning.words);
-    const standing = { joined: joint > 0, led: led && joint > 0, behindComma: next.first && at > 0 };
+    const onNote = next.item.meaning.type === "note" && (joint > 0 || next.first) && row.endsOnNote(text);
+    const standing = { joined: joint > 0, led: (led && joint > 0) || onNote, behindComma: next.first && at > 0 };
     if (!row.take(next.item, standing, at + joint + 1)) break;
     at += joint + 1;
   }
@@ -59,10 +63,14 @@ export function isJoint(meaning: Meaning): boolean {
   return meaning.type === "unknown" && JOINT.test(meaning.words);
 }
 
+function isDash(meaning: Meaning): boolean {
+  return meaning.type === "unknown" && /^[-–—]$/.test(meaning.words);
+}
+
 interface Standing {
   /** Behind `and` or a stroke. */
   readonly joined: boolean;
-  /** Behind `/ from`: on another tonic the same. */
+  /** Behind `/ from`, or behind `dominant sevenths on G`: on another tonic the same. */
   readonly led: boolean;
   readonly behindComma: boolean;
 }
@@ -74,21 +82,37 @@ class SubjectRow {
   private refined: ScaleMeaning | undefined;
   private length = 0;
   private start = -1;
+  /** Where the last stands that is more than a letter. */
+  private lastNamed: readonly [number, number] = [0, 0];
   private end = 0;
 
   /** False where an item does not go on with the row. @param length with it, in items */
   take(item: Item, standing: Standing, length: number): boolean {
-    if (this.refined || !this.takeMeaning(item.meaning, standing)) return false;
+    const isFurther = !this.refined || (standing.behindComma && this.takesKinds(item.meaning));
+    if (!isFurther || !this.takeMeaning(item.meaning, standing)) return false;
     if (this.start < 0) this.start = item.start;
     if (this.waiting.length > 0) return true;
     this.length = length;
+    if (item.meaning.type !== "note") this.lastNamed = [item.start, item.end];
     this.end = item.end;
     return true;
   }
 
+  /** `D minor` and nothing else stands before a kind, which is one of its forms. */
+  takesKinds(meaning: Meaning | undefined): boolean {
+    const [first] = this.subjects;
+    const kind = meaning && kindOf(meaning);
+    return kind !== undefined && first?.type === "scale" && first.kind.endsWith(" minor") && this.waiting.length === 0;
+  }
+
+  /** Its last subject is a kind on a note: `whole tone from f`. */
+  endsOnNote(text: string): boolean {
+    return this.waiting.length === 0 && this.subjects.length > 0 && ON_A_NOTE.test(text.slice(...this.lastNamed));
+  }
+
   found(): Row | undefined {
     const { start, end, length, refined, subjects } = this;
-    if (refined) return { subject: { start, end, meaning: refined }, length };
+    if (refined && subjects.length === 1) return { subject: { start, end, meaning: refined }, length };
     return subjects.length > 1
       ? { subject: { start, end, meaning: { type: "several", subjects } }, length }
       : undefined;
@@ -120,10 +144,10 @@ class SubjectRow {
   /** A letter waits for its kind; behind `scales F` each is major. */
   private takeNote({ note, lower }: MeaningOf<"note">, { led }: Standing): boolean {
     const before = this.subjects.at(-1);
-    if (led) return before?.type === "scale" && this.add(onNote(before, note));
-    if (lower || note.octave !== undefined) return false;
+    if (led) return (before?.type === "scale" || before?.type === "chord") && this.add(onNote(before, note));
+    if (lower || (note.octave !== undefined && CHORDS_BY_FIGURE[note.octave] === undefined)) return false;
     const last = this.subjects.at(-1);
-    if (last?.type === "scale" && last.unsaid === "major" && this.waiting.length === 0)
+    if (last?.type === "scale" && last.unsaid === "major" && this.waiting.length === 0 && note.octave === undefined)
       return this.add({ type: "scale", tonic: note, kind: "major", declared: false, unsaid: "major" });
     this.waiting.push(note);
     return true;
@@ -131,7 +155,8 @@ class SubjectRow {
 
   private takeSubject(subject: ScaleMeaning | MeaningOf<"chord">): boolean {
     const isOfItsOwn = subject.type === "scale" && (subject.declared || subject.fromLowest || subject.to);
-    if (this.waiting.length > 0 && isOfItsOwn) return false;
+    const areSymbols = this.waiting.some(({ octave }) => octave !== undefined);
+    if (this.waiting.length > 0 && (isOfItsOwn || (areSymbols && subject.type !== "chord"))) return false;
     const { waiting } = this;
     this.waiting = [];
     if (subject.type === "scale" && subject.unsaid !== "major") this.tellKind(subject);
@@ -148,12 +173,23 @@ class SubjectRow {
 
   private takeKind(meaning: MeaningOf<"kind" | "part of a kind">, { joined, behindComma }: Standing): boolean {
     const last = this.subjects.at(-1);
-    const kind = meaning.type === "kind" ? meaning.id : soleOffer(meaning);
+    const kind = kindOf(meaning);
     if (last?.type !== "scale" || this.waiting.length > 0 || kind === undefined) return false;
     if (joined) return this.add({ type: "scale", tonic: last.tonic, kind, declared: false });
-    if (!behindComma || last.unsaid !== "natural" || !kind.endsWith(" minor") || this.subjects.length > 1) return false;
-    this.refined = { type: "scale", tonic: last.tonic, kind, declared: false };
+    const next = { type: "scale", tonic: last.tonic, kind, declared: false } as const;
+    if (!behindComma || !kind.endsWith(" minor")) return false;
+    if (this.refined) return this.addForm(next);
+    const isAnother = last.unsaid === undefined && last.kind.endsWith(" minor") && last.kind !== kind;
+    if (isAnother && !last.declared) return this.add(next); // `D natural minor, harmonic`
+    if (last.unsaid !== "natural" || this.subjects.length > 1) return false;
+    this.refined = next;
     return true;
+  }
+
+  /** `A minor, nat, harm`: more than one form, each by itself. */
+  private addForm(form: ScaleMeaning): boolean {
+    if (this.refined && this.subjects.length === 1) this.subjects[0] = this.refined;
+    return this.add(form);
   }
 
   private takeChord({ id, broken }: MeaningOf<"chord kind">): boolean {
@@ -170,11 +206,18 @@ class SubjectRow {
   }
 }
 
-function soleOffer({ offers }: MeaningOf<"part of a kind">): string | undefined {
-  return offers.length === 1 ? offers[0] : undefined;
+/** A kind on a note in the words of a subject. */
+const ON_A_NOTE = new RegExp(`\\s(?:${ON_NOTE.join("|")})\\s+\\S+$`, "iu");
+
+function kindOf(meaning: Meaning): string | undefined {
+  if (meaning.type === "kind") return meaning.id;
+  return meaning.type === "part of a kind" && meaning.offers.length === 1 ? meaning.offers[0] : undefined;
 }
 
 function onNote(subject: ScaleMeaning | MeaningOf<"chord">, note: WrittenNote): SingleSubject {
   if (subject.type === "scale") return { ...subject, tonic: note };
-  return { type: "chord", root: note, chord: subject.chord, broken: subject.broken };
+  const { letter, alter, octave } = note;
+  const symbol = octave === undefined ? undefined : CHORDS_BY_FIGURE[octave];
+  const root = symbol === undefined ? note : { letter, alter };
+  return { type: "chord", root, chord: symbol ?? subject.chord, broken: subject.broken };
 }

@@ -1,6 +1,5 @@
 import { wholeNumberOf } from "./fold.ts";
 import type { MeaningOf } from "./meaning.ts";
-import { notesAt } from "./note-rows.ts";
 import type { Found, Words } from "./words.ts";
 
 type Articulation = MeaningOf<"articulation">;
@@ -38,29 +37,6 @@ export function articulationAt(words: Words, i: number): Found<Articulation> | u
   const half =
     next?.length === 1 && (next.meaning.id === "up" || next.meaning.id === "down") ? next.meaning.id : undefined;
   return half ? { length: found.length + 1, meaning: { ...found.meaning, half } } : found;
-}
-
-/**
- * A technique; and what an articulation, a technique or a figure is practised on where notes follow: `lip slurs`,
- * `harmonics on C`, `double tonguing on G`.
- */
-export function techniqueAt(words: Words, i: number): Found<MeaningOf<"technique">> | undefined {
-  const technique = words.phrase(i, "technique");
-  const articulation = technique ? undefined : words.phrase(i, "articulation");
-  const named = technique ?? articulation;
-  if (!named) return undefined;
-  const name = technique ? technique.meaning.name : articulation!.meaning.id;
-  const notes = practisedOn(words, i + named.length);
-  if (!notes) return technique && { length: named.length, meaning: { type: "technique", name } };
-  return { length: named.length + notes.length, meaning: { type: "technique", name, notes: notes.notes } };
-}
-
-/** `on G`, `on F and G`, `on one note, G`. An instrument is no note. */
-function practisedOn(words: Words, i: number): ReturnType<typeof notesAt> | undefined {
-  if (!words.is(i, "on", "auf", "sur", "op", "su", "en") || words.phrase(i + 1, "instrument")) return undefined;
-  const low = words.is(i + 1, "low", "middle", "high", "top", "bottom", "open") ? 1 : 0;
-  const notes = notesAt(words, i + 1 + low);
-  return notes.notes.length > 0 ? { notes: notes.notes, length: 1 + low + notes.length } : undefined;
 }
 
 /** `slur 2+2`, `slurred 2+1+1` (1 is tongued, and the group repeats); `2+2` by itself, but not behind `on`. */

@@ -1,12 +1,14 @@
 import type { MeaningOf } from "./meaning.ts";
-import { heightAt, isPair, notesAt, rangeAt } from "./note-rows.ts";
+import { joinedNotes, type Notes, notesAt, rangeAt } from "./note-rows.ts";
+import { timesAt } from "./quantity-words.ts";
 import { scaleAt } from "./scale-words.ts";
+import { trillAt } from "./trill-words.ts";
 import type { Found, Words } from "./words.ts";
 
 type Figure = MeaningOf<"figure">;
 
 /** `notes E5 F5`, `long tones on F4 C5`, `long tones on D minor`, `trill E6 with F6`, `B to C trill`. */
-export function figureAt(words: Words, i: number): Found<Figure> | undefined {
+export function figureAt(words: Words, i: number): Found<Figure | MeaningOf<"several" | "technique">> | undefined {
   const named = words.phrase(i, "figure word");
   if (!named) return betweenNotes(words, i);
   const start = i + named.length;
@@ -14,7 +16,7 @@ export function figureAt(words: Words, i: number): Found<Figure> | undefined {
     case "notes":
       return notesNamed(words, i, start);
     case "trill":
-      return trill(words, i, start);
+      return trillAt(words, i, start);
     case "long tones":
       return longTones(words, i, start);
     default:
@@ -29,16 +31,25 @@ function notesNamed(words: Words, i: number, start: number): Found<Figure> | und
     : undefined;
 }
 
-/** `Bb to C trill`; `A to B back and forth`, whose direction stays a term. */
+/** `Bb to C trill`; `A to B back and forth`, `B A G 5 times`, `Bb-A-Bb-C fork`. Way and times stay terms. */
 function betweenNotes(words: Words, i: number): Found<Figure> | undefined {
-  const pair = words.note(i) || isPair(words, i) ? rangeAt(words, i) : undefined;
-  if (!pair) return undefined;
-  const { notes, length } = pair;
+  const row = notesInRow(words, i);
+  if (!row) return undefined;
+  const { notes, length } = row;
   const behind = words.phrase(i + length, "figure word", "direction");
-  if (behind?.meaning.type === "figure word" && behind.meaning.figure === "trill")
+  if (behind?.meaning.type === "figure word" && behind.meaning.figure === "trill" && notes.length === 2)
     return { length: length + behind.length, meaning: { type: "figure", figure: "trill", notes } };
   const turns = behind?.meaning.type === "direction" && behind.meaning.id === "back and forth";
-  return turns ? { length, meaning: { type: "figure", figure: "notes", notes } } : undefined;
+  const fork = words.is(i + length, "fork", "forks", "forked") ? 1 : 0;
+  const isPractised = turns || fork > 0 || timesAt(words, i + length) !== undefined;
+  return isPractised ? { length: length + fork, meaning: { type: "figure", figure: "notes", notes } } : undefined;
+}
+
+/** Two notes with a joint, or several side by side. */
+function notesInRow(words: Words, i: number): Notes | undefined {
+  if (!words.note(i) && !joinedNotes(words, i)) return undefined;
+  const row = rangeAt(words, i) ?? notesAt(words, i);
+  return row.notes.length > 1 ? row : undefined;
 }
 
 function longTones(words: Words, i: number, named: number): Found<Figure> {
@@ -53,21 +64,6 @@ function longTones(words: Words, i: number, named: number): Found<Figure> {
     return { length: start - i + scale.length, meaning: { ...bare.meaning, scale: scale.meaning } };
   const { notes, length } = notesAt(words, start);
   return notes.length > 0 ? { length: start - i + length, meaning: { ...bare.meaning, notes } } : bare;
-}
-
-function trill(words: Words, i: number, named: number): Found<Figure> | undefined {
-  const start = named + (words.is(named, "on") ? 1 : 0);
-  const pair = rangeAt(words, start);
-  if (pair) return { length: start - i + pair.length, meaning: { type: "figure", figure: "trill", notes: pair.notes } };
-  const at = start + heightAt(words, start);
-  const main = words.note(at);
-  if (!main) return undefined;
-  const upper = words.note(at + main.length);
-  const notes = upper ? [main.note, upper.note] : [main.note];
-  return {
-    length: at - i + main.length + (upper?.length ?? 0),
-    meaning: { type: "figure", figure: "trill", notes },
-  };
 }
 
 /** `five-note scale on D`. */

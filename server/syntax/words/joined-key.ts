@@ -46,15 +46,38 @@ const MINORS: ReadonlyMap<string, string> = new Map([
  */
 export function keysApart(tokens: readonly Token[], vocabulary: Vocabulary): readonly Token[] {
   if (!tokens.some(({ text, quote }) => !quote && text.length > 1) && tokens.length < 2) return tokens;
+  const tempos = tokens.filter(({ text, quote }) => !quote && KEY_TEMPO.test(text)).length > 1;
   let apart: Token[] | undefined;
   for (const [i, token] of tokens.entries()) {
     const keys = token.quote
       ? undefined
-      : (joined(tokens, i, vocabulary) ?? behindTonic(tokens, i, vocabulary) ?? kindsBetween(token, vocabulary));
+      : ((tempos ? tempoApart(token) : undefined) ??
+        joined(tokens, i, vocabulary) ??
+        behindTonic(tokens, i, vocabulary) ??
+        kindsBetween(token, vocabulary));
     if (keys) apart ??= tokens.slice(0, i);
     apart?.push(...(keys ?? [token]));
   }
   return apart ?? tokens;
+}
+
+/** `C108`: a tonic and its tempo; a single one may be anything. */
+const KEY_TEMPO = /^([A-H][#♯b♭]?)((?:[3-9]\d|1\d\d|2[0-3]\d|240))$/u;
+const SOME_KEY_TEMPO = /(?:^|\s)[A-H][#♯b♭]?\d\d/u;
+
+/** Whether a text may have tonics with their tempos, whose words bear on each other. */
+export function hasKeyTempos(text: string): boolean {
+  return SOME_KEY_TEMPO.test(text);
+}
+
+function tempoApart(token: Token): readonly Token[] | undefined {
+  const [, tonic, tempo] = KEY_TEMPO.exec(token.quote ? "" : token.text) ?? [];
+  if (tonic === undefined || tempo === undefined) return undefined;
+  const at = token.start + tonic.length;
+  return [
+    { ...token, end: at, text: tonic },
+    { ...token, start: at, text: tempo },
+  ];
 }
 
 function joined(tokens: readonly Token[], i: number, vocabulary: Vocabulary): readonly Token[] | undefined {
@@ -66,6 +89,7 @@ function joined(tokens: readonly Token[], i: number, vocabulary: Vocabulary): re
   const { notes } = vocabulary;
   if (!noteOf(tonic, notes) || noteOf(text, notes)) return undefined;
   const kind = MODES.get(rest);
+  if (kind === "minor" && isMinorLetters(tokens[i + 1]?.text ?? "")) return [{ ...token, text: tonic }];
   const meant = kind === undefined ? chordOf(rest, vocabulary) : isMode(tokens, i, rest, vocabulary) ? kind : undefined;
   if (meant === undefined || (kind === undefined && tonic[0]! >= "a")) return undefined;
   const at = start + tonic.length;
@@ -93,6 +117,11 @@ function isKindWord(word: string, vocabulary: Vocabulary): boolean {
   return KINDS_BEHIND.includes(known) || known === "arpeggio" || known === "scale";
 }
 
+/** `gm hm`: the letters behind tell which minor. */
+function isMinorLetters(text: string): boolean {
+  return MINORS.has(text);
+}
+
 const KINDS_BEHIND = ["harmonic", "melodic", "natural", "pentatonic"];
 
 /** A chord by its symbol, in words. */
@@ -112,9 +141,11 @@ function behindTonic(tokens: readonly Token[], i: number, vocabulary: Vocabulary
   const syllabic = isSyllabic(vocabulary.notes);
   const isApart = syllabic && /^[b#♭♯]$/u.test(tokens[i - 1]?.text ?? "");
   const before = tokens[i - (isApart ? 2 : 1)];
+  const { text } = token;
+  if (before && MINORS.has(text) && isBehindMinor(tokens, i, vocabulary))
+    return [{ ...token, text: MINORS.get(text)! }];
   const tonic = before && !before.quote && noteOf(before.text, vocabulary.notes);
   if (!tonic || tonic.note.octave !== undefined) return undefined;
-  const { text } = token;
   const isTempo = /^\d/.test(tokens[i + 1]?.text ?? "") && /^\d+$/.test(tokens[i + 1]!.text);
   if (text === "M" || text === "m")
     return isTempo || (tonic.lower && !syllabic) ? undefined : [{ ...token, text: MODES.get(text)! }];
@@ -122,6 +153,15 @@ function behindTonic(tokens: readonly Token[], i: number, vocabulary: Vocabulary
   if (minor !== undefined) return isTempo && text === "mm" ? undefined : [{ ...token, text: minor }];
   const chord = /\d/.test(text) && /^[a-zA-Z]/.test(text) ? chordOf(text, vocabulary) : undefined;
   return chord === undefined ? undefined : [{ ...token, text: chord }];
+}
+
+/** `gm hm`, and `hm` behind the stroke of `cm nm / hm`; `mm` before a number is a metronome's. */
+function isBehindMinor(tokens: readonly Token[], i: number, vocabulary: Vocabulary): boolean {
+  if (tokens[i]!.text === "mm" && /^\d+$/.test(tokens[i + 1]?.text ?? "")) return false;
+  const before = tokens[i - 1]!.text;
+  const tonic = /^([A-Ha-h](?:#|♯|b|♭)?)(?:m|mi|min)$/u.exec(before)?.[1];
+  if (tonic !== undefined) return noteOf(tonic, vocabulary.notes) !== undefined;
+  return /^(?:[/&+]|and)$/.test(before) && MINORS.has(tokens[i - 2]?.text ?? "");
 }
 
 /** `nat/harm/mel`, or what is left of it: words of kinds with strokes between, each by itself. */

@@ -13,7 +13,7 @@ import { FRENCH_TECHNIQUES } from "../lexicon/techniques/french.ts";
 import { GERMAN_TECHNIQUES } from "../lexicon/techniques/german.ts";
 import { ITALIAN_TECHNIQUES } from "../lexicon/techniques/italian.ts";
 import { SPANISH_TECHNIQUES } from "../lexicon/techniques/spanish.ts";
-import type { TechniqueTable } from "../lexicon/techniques/technique-table.ts";
+import type { TechniqueWords } from "../lexicon/techniques/technique-table.ts";
 import type { TermTable } from "../lexicon/terms/term-table.ts";
 import { TERM_TABLES } from "../lexicon/terms/term-tables.ts";
 import { withoutAccents } from "./fold.ts";
@@ -29,7 +29,7 @@ import { placePhrases } from "./place-phrases.ts";
 export function lexiconPhrases(language: LexiconLanguage): readonly Phrase[] {
   const phrases = [
     ...articulationPhrases(language),
-    ...techniquePhrases(TECHNIQUES[language]),
+    ...techniquePhrases(language),
     ...activityPhrases(language),
     ...termPhrases(TERM_TABLES[language]),
     ...placePhrases(language),
@@ -48,8 +48,7 @@ const ARTICULATION_WORDS: Readonly<Record<Exclude<LexiconLanguage, "english">, A
   spanish: SPANISH_ARTICULATIONS,
 };
 
-const TECHNIQUES: Readonly<Record<LexiconLanguage, TechniqueTable>> = {
-  english: ENGLISH_TECHNIQUES,
+const TECHNIQUE_WORDS: Readonly<Record<Exclude<LexiconLanguage, "english">, TechniqueWords>> = {
   german: GERMAN_TECHNIQUES,
   french: FRENCH_TECHNIQUES,
   dutch: DUTCH_TECHNIQUES,
@@ -68,10 +67,12 @@ function articulationPhrases(language: LexiconLanguage): Phrase[] {
   });
 }
 
-function techniquePhrases(table: TechniqueTable): Phrase[] {
-  return Object.values(table)
-    .flat()
-    .map((words: string) => phrase(words, { type: "technique", name: nameOf(words) }));
+function techniquePhrases(language: LexiconLanguage): Phrase[] {
+  if (language === "english")
+    return Object.values(ENGLISH_TECHNIQUES)
+      .flat()
+      .map((words: string) => phrase(words, { type: "technique", name: nameOf(words) }));
+  return Object.entries(TECHNIQUE_WORDS[language]).map(([name, words]) => phrase(words, { type: "technique", name }));
 }
 
 function activityPhrases(language: LexiconLanguage): Phrase[] {

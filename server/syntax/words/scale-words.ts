@@ -1,7 +1,8 @@
+import { BEFORE_LEAD, ON_NOTE } from "../lexicon/note-leads.ts";
 import { tonicsMeant } from "./faulty-subject.ts";
 import { kindAt } from "./kind-at.ts";
-import type { ScaleMeaning } from "./meaning.ts";
-import { HEIGHTS, rangeAt } from "./note-rows.ts";
+import type { ScaleMeaning, WrittenNote } from "./meaning.ts";
+import { joinedLetters, type Notes, noteIn, rangeAt, registerAt } from "./note-rows.ts";
 import type { NoteRun } from "./note-word.ts";
 import { type Found, longest, type Words, withScaleWord } from "./words.ts";
 
@@ -11,6 +12,7 @@ export function scaleAt(words: Words, i: number): Found<ScaleMeaning> | undefine
     tonicAndKind(words, i),
     declaredScale(words, i),
     chromatic(words, i),
+    rangeChromatic(words, i),
     kindOnTonic(words, i),
     scaleOf(words, i),
   ]);
@@ -74,29 +76,40 @@ function declaredScale(words: Words, i: number): Found<ScaleMeaning> | undefined
   };
 }
 
+/** `chromatic from G4 to G6`, `chromatic f-f'''`, `f-f''' chromatic`; `chromatic` alone. */
 function chromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
   const kind = words.phrase(i, "kind");
   if (kind?.meaning.id !== "chromatic") return undefined;
   const length = withScaleWord(words, i, kind.length);
   const led = leadIn(words, i + length);
-  const notes = rangeAt(words, i + length + led);
-  const lone = led && !notes ? words.note(i + length + led) : undefined;
-  const [from, to] = notes?.notes ?? (lone ? [lone.note] : []);
-  if (!from)
-    return {
-      length,
-      meaning: {
-        type: "scale",
-        tonic: { letter: "C", alter: 0 },
-        kind: "chromatic",
-        declared: false,
-        fromLowest: true,
-      },
-    };
+  const at = i + length + led;
+  const notes = rangeAt(words, at) ?? lettersJoined(words, at);
+  if (notes) return { length: length + led + notes.length, meaning: chromaticOn(notes.notes[0]!, notes.notes[1]) };
+  const lone = led ? noteIn(words, at) : undefined;
+  return lone
+    ? { length: length + led + lone.length, meaning: chromaticOn(lone.note) }
+    : { length, meaning: { ...chromaticOn({ letter: "C", alter: 0 }), fromLowest: true } };
+}
+
+/** `f-f''' chromatic`, `low F to high F chromatic`. */
+function rangeChromatic(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  const notes = lettersJoined(words, i) ?? rangeAt(words, i);
+  const kind = notes && words.phrase(i + notes.length, "kind");
+  if (!notes || kind?.meaning.id !== "chromatic") return undefined;
+  const length = withScaleWord(words, i, notes.length + kind.length);
+  return { length, meaning: chromaticOn(notes.notes[0]!, notes.notes[1]) };
+}
+
+function lettersJoined(words: Words, i: number): Notes | undefined {
+  const notes = joinedLetters(words, i);
+  return notes?.notes.length === 2 ? notes : undefined;
+}
+
+/** @param to where it ends; it tells how far it goes where one of both has an octave */
+export function chromaticOn(from: WrittenNote, to?: WrittenNote): ScaleMeaning {
   const meaning = { type: "scale", tonic: from, kind: "chromatic", declared: false } as const;
-  const end = length + led + (notes?.length ?? lone!.length);
   const isReach = to !== undefined && (from.octave !== undefined || to.octave !== undefined);
-  return { length: end, meaning: isReach ? { ...meaning, to } : meaning };
+  return isReach ? { ...meaning, to } : meaning;
 }
 
 /** `whole-tone scale on C`. */
@@ -114,32 +127,12 @@ function kindOnTonic(words: Words, i: number): Found<ScaleMeaning> | undefined {
   };
 }
 
-/** What leads to a tonic behind its kind, in the languages of names. */
-const ON = [
-  "on",
-  "from",
-  "off",
-  "von",
-  "ab",
-  "auf",
-  "de",
-  "sur",
-  "van",
-  "vanaf",
-  "op",
-  "di",
-  "da",
-  "su",
-  "desde",
-  "sobre",
-];
-
 /**
- * How many words lead to a tonic behind its kind: `on`, `from`, `starting on`, `off low`; none before an instrument.
+ * How many words lead to a tonic behind its kind: `on`, `from`, `starting on`, `down from low`; none before an
+ * instrument.
  */
 export function leadIn(words: Words, i: number): number {
-  const before = words.is(i, "starting", "beginning") ? 1 : 0;
-  const leads = words.is(i + before, ...ON) && !words.phrase(i + before + 1, "instrument");
-  if (!leads) return 0;
-  return before + 1 + (words.is(i + before + 1, ...HEIGHTS) ? 1 : 0);
+  const before = words.is(i, ...BEFORE_LEAD) ? 1 : 0;
+  const leads = words.is(i + before, ...ON_NOTE, "de", "di") && !words.phrase(i + before + 1, "instrument");
+  return leads ? before + 1 + registerAt(words, i + before + 1) : 0;
 }

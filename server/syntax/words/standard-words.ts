@@ -71,6 +71,9 @@ const TRADE: readonly Meaning["type"][] = [
   "note value",
 ];
 
+/** Names of techniques by one word, of at least so many letters; words beside others are everyday ones too often. */
+const SHORTEST_TECHNIQUE = 6;
+
 /** A number stands before these, which is read with the word as it is typed. */
 const COUNTED = ["octave", "octaves"];
 
@@ -87,6 +90,7 @@ function slipIndex(phrases: readonly Phrase[], others: Iterable<string>): SlipIn
   for (const { words, meaning, foreign } of phrases) {
     const isTrade = !foreign && TRADE.includes(meaning.type);
     for (const phrase of words) {
+      if (meaning.type === "technique" && !foreign && isLongWord(phrase)) trade.add(withoutAccents(phrase));
       for (const word of withoutAccents(phrase).split(/[ -]/)) {
         all.add(word);
         if (isTrade) trade.add(word);
@@ -103,6 +107,10 @@ function slipIndex(phrases: readonly Phrase[], others: Iterable<string>): SlipIn
     else byShape.set(shape, [word]);
   }
   return { trade: byShape, all };
+}
+
+function isLongWord(phrase: string): boolean {
+  return phrase.length >= SHORTEST_TECHNIQUE && LETTERS.test(phrase);
 }
 
 function shapeOf(word: string, length: number): string {

@@ -26,11 +26,15 @@ export const ENGLISH_ARTICULATIONS: ArticulationTable = {
     ["half tongued | half tonguing", "single", "The tongue touches the reed and leaves the sound on."],
     ["no tongue | breath only | breath attacks", "slurred", "Notes begun by the breath alone."],
     [
-      "double tongued | double tongue | double tonguing | dbl tongued | dbl tongue | dbl tonguing",
+      "double tongued | double tongue | double tonguing | dbl tongued | dbl tongue | dbl tonguing | dbl t",
       "multiple",
       "Two strokes in turn, the second at the back of the tongue.",
     ],
-    ["triple tongued | triple tongue | triple tonguing", "multiple", "Three strokes to a group."],
+    [
+      "triple tongued | triple tongue | triple tonguing | trpl tongued | trpl tonguing | tt",
+      "multiple",
+      "Three strokes to a group.",
+    ],
   ],
   strings: [
     ["détaché | detache | detaché", "single", "A smooth bow stroke to each note, on the string."],
@@ -68,4 +72,17 @@ export const ENGLISH_ARTICULATIONS: ArticulationTable = {
     ["pima | pami", "single", "Thumb and fingers in turn."],
   ],
   voice: [["glottal | glottal onset", "single", "Each note begun with a light closure of the folds."]],
+};
+
+/** What is practised in these ways, where it is practised for itself: the way's own name where none stands here. */
+export const PRACTISED_AS: Readonly<Record<string, string>> = {
+  slurred: "slurring",
+  tongued: "tonguing",
+  "double tongued": "double tonguing",
+  "triple tongued": "triple tonguing",
+  "half tongued": "half tonguing",
+  "legato tongued": "legato tonguing",
+  "palm muted": "palm muting",
+  separate: "separate bows",
+  hooked: "hooked bowing",
 };

@@ -10,4 +10,8 @@ export interface TechniqueTable {
   readonly keyboard: readonly string[];
   readonly plucked: readonly string[];
   readonly voice: readonly string[];
+  readonly percussion: readonly string[];
 }
+
+/** Another language's words, by the English name: a technique is one, whatever it is called. */
+export type TechniqueWords = Readonly<Record<string, string>>;

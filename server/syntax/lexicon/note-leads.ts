@@ -1,0 +1,44 @@
+import { joined } from "./joined.ts";
+
+/**
+ * Words between what is practised and the note that it is practised on, in the languages of names: common practice, no
+ * source; Dutch, Italian and Spanish from memory.
+ */
+
+/** `double tonguing on G`, `overtones off B`, `Doppelzunge auf a`. */
+export const ON_NOTE: readonly string[] = list(
+  joined("on | from | off | auf | von | ab | sur | depuis | op | van | vanaf | su | da | en | sobre | desde"),
+);
+
+/** `chromatic starting on C`: what may stand before `on` and `from`. */
+export const BEFORE_LEAD: readonly string[] = list("starting | beginning | start | starts | begin | begins");
+
+/** Which of the notes with one name: it names no octave that could be counted. */
+export const REGISTERS: readonly string[] = list(
+  joined(
+    "open | low | lower | lowest | high | higher | highest | bottom | top | middle | tief | tiefe | tiefes | tiefem",
+    "tiefen | hoch | hohe | hohes | hohem | hohen | mittleres | grave | aigu | aigue | lage | hoge | acuto | agudo",
+  ),
+);
+
+/** `si grave`, `do-ré aigu`: where the note stands first. */
+export const REGISTERS_BEHIND: readonly string[] = list(
+  joined("low | high | tief | hoch | grave | aigu | aiguë | aigue | médium | laag | hoog | acuto | agudo"),
+);
+
+/** `D string`, `Saite D`: the letter names a string, and no note. */
+export const STRINGS: readonly string[] = list(
+  "string | strings | saite | saiten | corde | cordes | snaar | snaren | corda | corde | cuerda | cuerdas",
+);
+
+/** What stands between the two notes of a range or a pair. */
+export const BETWEEN_NOTES: readonly string[] = list(
+  joined("with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to"),
+);
+
+/** What joins one thing with the next. */
+export const AND: readonly string[] = list("and | & | + | und | et | en | e | y");
+
+function list(words: string): readonly string[] {
+  return words.split(" | ");
+}
