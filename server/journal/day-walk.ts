@@ -1,4 +1,5 @@
 import type { Block } from "../syntax/document/document.ts";
+import type { TitleMatch } from "../syntax/line/known-title.ts";
 import { type Line, type LineSort, sortOf } from "../syntax/line/line.ts";
 import { AFTER_ARROW } from "../syntax/line/line-cuts.ts";
 import { type LineKind, LineReader } from "../syntax/line/line-reader.ts";
@@ -38,6 +39,9 @@ export interface DayVisitor {
 /** In about so many bytes: lines whose pieces bear on each other. */
 const MOST_BYTES = 4_000_000;
 const LINE_BYTES = 1500;
+
+/** By the line of a day. */
+export type KnownTitles = ReadonlyMap<number, readonly TitleMatch[]>;
 
 /** What a line does to its day. */
 interface LineEffect {
@@ -81,16 +85,26 @@ export class DayWalk {
   };
   /** Of the day line that was read last. */
   private date = 0;
+  /** On the line that is read. */
+  private titles: readonly TitleMatch[] | undefined;
 
   constructor(private readonly context: PartContext) {
     this.reader = new LineReader(context.vocabulary, context.memo.table);
   }
 
-  /** Goes down a day, from its day line to its end. */
-  go({ text }: Block, visitors: readonly DayVisitor[]): DaySkeleton {
+  /**
+   * Goes down a day, from its day line to its end.
+   *
+   * @param titles those that its lines name and that are known by then
+   */
+  go({ text }: Block, visitors: readonly DayVisitor[], titles?: KnownTitles): DaySkeleton {
     const skeleton = new DaySkeleton();
     for (const visitor of visitors) visitor.begin(skeleton);
-    eachLine(text, (from, to, line) => this.takeLine(skeleton, text, from, to, line, visitors));
+    eachLine(text, (from, to, line) => {
+      this.titles = titles?.get(line);
+      this.takeLine(skeleton, text, from, to, line, visitors);
+    });
+    this.titles = undefined;
     return skeleton;
   }
 
@@ -201,7 +215,8 @@ export class DayWalk {
 
   /** The line that the reader has just read, as a whole: one whose pieces bear on each other is kept by its text. */
   private lineRead(text: string): Line {
-    const { reader, context } = this;
+    const { reader, context, titles } = this;
+    if (titles) return lineRead(reader, text, { ...context, head: false, titles });
     const read = (own: string): Line => lineRead(reader, own, { ...context, head: false });
     return reader.kind === "entry" || reader.kind === "open" ? this.whole.of(text, read) : read(text);
   }

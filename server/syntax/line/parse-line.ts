@@ -7,10 +7,11 @@ import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { evidenceIn } from "./entry-evidence.ts";
 import { isEntry } from "./entry-rule.ts";
+import { knownTitleIn, type TitleMatch } from "./known-title.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
-import { isLead, parseEntry } from "./parse-entry.ts";
+import { isLead, parseEntry, withWordsBeside } from "./parse-entry.ts";
 import { isJoint } from "./several.ts";
 import { spokenIn } from "./spoken.ts";
 
@@ -20,6 +21,8 @@ export interface LineContext {
   readonly memo: LineReader;
   /** Above the first day. */
   readonly head: boolean;
+  /** What on this line may be a title that is known by then; those that are likelier first. */
+  readonly titles?: readonly TitleMatch[];
 }
 
 /** Reads one line. Never fails: what cannot be read is an `unknown` item, a `prose` line, or a line of its own kind. */
@@ -72,6 +75,8 @@ function readParts(
   if (spoken) return { type: spoken.type, start, end, from: spoken.from, remark };
   const said = context.head ? undefined : dayWordsIn(words);
   if (said) return dayLine(said, words, remark);
+  const known = context.titles && knownTitleIn(words, context.titles);
+  if (known) return { ...withWordsBeside(parseEntry(text, start, end, parts, context, known), text, parts), remark };
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };

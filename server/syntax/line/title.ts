@@ -128,7 +128,7 @@ export function titleIn(words: LineWords): TitleWords | undefined {
 }
 
 /** Behind leading amounts, and words that say that something was practised. */
-function firstWord(words: LineWords): number {
+export function firstWord(words: LineWords): number {
   let i = 0;
   while (words.found(i)?.meaning.type === "amount") i++;
   const verb = words.lengthOf(i, "practice-verb");
@@ -139,7 +139,7 @@ function firstWord(words: LineWords): number {
 }
 
 /** `study 14`, `no. 4`, `op. 3`: the number belongs to the title. */
-function isTitleNumber(words: LineWords, i: number): boolean {
+export function isTitleNumber(words: LineWords, i: number): boolean {
   const before = words.words[i - 1];
   return (
     /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number")

@@ -1,0 +1,170 @@
+import type { Block, Document } from "../../syntax/document/document.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
+import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
+import type { DayNumber } from "../calendar.ts";
+import { dayOfBlock } from "../day-of-block.ts";
+import type { DayVisitor, DayWalk, KnownTitles } from "../day-walk.ts";
+import { type DatedTitle, TitleIndex } from "./title-index.ts";
+import { type DayTitles, NO_TITLES, TitleReading } from "./title-reading.ts";
+
+/** What is kept between states of a journal; see `Memo`. */
+interface Kept {
+  of<T extends object>(object: object, name: string, make: () => T): T;
+  has(object: object, name: string): boolean;
+  latest<T>(name: string, uri: string): T | undefined;
+  setLatest<T>(name: string, uri: string, value: T): void;
+}
+
+/** One state of a journal, as far as its titles go. */
+interface Titled {
+  readonly files: ReadonlyMap<string, Document>;
+  readonly memo: Kept;
+  readonly vocabulary: Vocabulary;
+  readonly dayWalk: DayWalk;
+}
+
+/** The index of the latest state, what it was made of, and since when it says other things than the one before. */
+interface Indexed {
+  readonly files: ReadonlyMap<string, Document>;
+  readonly taught: ReadonlyMap<string, readonly DatedTitle[]>;
+  readonly index: TitleIndex;
+  readonly before: number;
+  readonly number: number;
+  readonly since: DayNumber;
+}
+
+const NAME = "titles";
+
+/** What the lines of a block, read by themselves, have to do with titles. */
+function dayTitles(titled: Titled, block: Block): DayTitles {
+  return titled.memo.of(block, NAME, () => readTitles(titled, block, (also) => titled.dayWalk.go(block, also)));
+}
+
+/** Has a day looked through for titles while somebody else goes over it: `go` does so, with whoever looks on. */
+export function titlesAlongside(titled: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): void {
+  if (titled.memo.has(block, NAME)) go([]);
+  else {
+    const found = readTitles(titled, block, go);
+    titled.memo.of(block, NAME, () => found);
+  }
+}
+
+/** Whether a block was looked through. */
+export function hasTitles({ memo }: Pick<Titled, "memo">, block: Block): boolean {
+  return memo.has(block, NAME);
+}
+
+function readTitles({ vocabulary }: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): DayTitles {
+  const day = dayOfBlock(block);
+  if (day === undefined) {
+    go([]);
+    return NO_TITLES;
+  }
+  const reading = new TitleReading(vocabulary);
+  go([reading]);
+  return reading.take(day);
+}
+
+/**
+ * The titles that a journal knows, the same object while nothing teaches others. What a block teaches hangs on the
+ * block: after an edit only what came is read.
+ */
+export function titleIndex(titled: Titled): TitleIndex {
+  return indexed(titled).index;
+}
+
+function indexed(titled: Titled): Indexed {
+  const { files, memo, vocabulary } = titled;
+  const last = memo.latest<Indexed>(NAME, "");
+  if (last?.files === files) return last;
+  const taught = new Map<string, readonly DatedTitle[]>();
+  let same = last?.taught.size === files.size;
+  for (const [uri, document] of files) {
+    const titles = memo.of(document, NAME, () => taughtIn(titled, document));
+    taught.set(uri, titles);
+    same &&= sameTitles(titles, last?.taught.get(uri));
+  }
+  const now = same && last ? { ...last, files, taught } : next(last, files, taught, vocabulary);
+  memo.setLatest<Indexed>(NAME, "", now);
+  return now;
+}
+
+function next(
+  last: Indexed | undefined,
+  files: Indexed["files"],
+  taught: Indexed["taught"],
+  vocabulary: Vocabulary,
+): Indexed {
+  const index = new TitleIndex(vocabulary, [...taught.values()].flat().sort(inOrder));
+  const before = last?.number ?? 0;
+  return { files, taught, index, before, number: before + 1, since: last ? firstOther(last.index, index) : EVER };
+}
+
+const EVER = Number.NEGATIVE_INFINITY;
+
+/** The first day from which on two indices may know other titles. */
+function firstOther({ taught: a }: TitleIndex, { taught: b }: TitleIndex): DayNumber {
+  let i = 0;
+  while (i < a.length && i < b.length && isSame(a[i]!, b[i]!)) i++;
+  return Math.min(a[i]?.day ?? Number.POSITIVE_INFINITY, b[i]?.day ?? Number.POSITIVE_INFINITY);
+}
+
+/** What a file teaches: of each title the first place in it. */
+function taughtIn(titled: Titled, { blocks }: Document): readonly DatedTitle[] {
+  const all = blocks.flatMap((block) => {
+    const { day, taught } = dayTitles(titled, block);
+    return taught.map((each): DatedTitle => ({ ...each, day: day! }));
+  });
+  const first = new Map<string, DatedTitle>();
+  for (const each of all.sort(inOrder)) {
+    const key = nameKey(each.title);
+    if (!first.has(key)) first.set(key, each);
+  }
+  return [...first.values()];
+}
+
+/** By date and line; of titles that agree in both by what they say, never by their file. */
+function inOrder(a: DatedTitle, b: DatedTitle): number {
+  return a.day - b.day || a.line - b.line || (a.title < b.title ? -1 : a.title > b.title ? 1 : 0);
+}
+
+function sameTitles(a: readonly DatedTitle[], b: readonly DatedTitle[] | undefined): boolean {
+  return a === b || (a.length === b?.length && a.every((each, i) => isSame(each, b[i]!)));
+}
+
+function isSame(a: DatedTitle, b: DatedTitle): boolean {
+  return a.day === b.day && a.line === b.line && a.title === b.title;
+}
+
+/** What was last found out of a block, by which index. */
+interface Resolved {
+  number: number;
+  known: KnownTitles | undefined;
+  key: string;
+}
+
+/**
+ * The titles that lines of a block name and that are known by then; undefined where none does, which mostly is told
+ * without a look at other blocks. The same object while it says the same.
+ */
+export function knownTitles(titled: Titled, block: Block): KnownTitles | undefined {
+  if (!block.day) return undefined;
+  const { day, candidates } = dayTitles(titled, block);
+  if (day === undefined || candidates.length === 0) return undefined;
+  const { index, number, before, since } = indexed(titled);
+  const last = titled.memo.of(block, "known titles", (): Resolved => ({ number: 0, known: undefined, key: "[]" }));
+  if (last.number === number) return last.known;
+  if (last.number !== before || last.number === 0 || day >= since) {
+    const lines = candidates.flatMap((line) => {
+      const matches = index.matches(line, day);
+      return matches ? [[line.line, matches] as const] : [];
+    });
+    const key = JSON.stringify(lines);
+    if (key !== last.key) {
+      last.key = key;
+      last.known = lines.length > 0 ? new Map(lines) : undefined;
+    }
+  }
+  last.number = number;
+  return last.known;
+}
