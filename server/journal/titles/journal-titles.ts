@@ -73,6 +73,11 @@ export function titleIndex(titled: Titled): TitleIndex {
   return indexed(titled).index;
 }
 
+/** Whether the days of an earlier state were all read for their titles, so that few are to be read now. */
+export function isReadForTitles({ memo }: Pick<Titled, "memo">): boolean {
+  return memo.latest<Indexed>(NAME, "") !== undefined;
+}
+
 function indexed(titled: Titled): Indexed {
   const { files, memo, vocabulary } = titled;
   const last = memo.latest<Indexed>(NAME, "");
