@@ -11,7 +11,7 @@ import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from ".
 import { languageWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock, withTitles } from "./read-block.ts";
-import { knownTitles } from "./titles/journal-titles.ts";
+import { isReadForTitles, knownTitles } from "./titles/journal-titles.ts";
 
 /** The name of the file that marks the top of a journal. */
 export const MARKER = "journal.practice";
@@ -124,6 +124,11 @@ export class Journal {
   /** The same, not kept where it was not kept before: for going through a whole journal once. */
   readOnce(block: Block): BlockModel {
     return this.withTitles(block, this.memo.modelOnce(block, this.vocabulary));
+  }
+
+  /** The same where all days were read for their titles by now, else as read by itself: for what cannot wait. */
+  modelAtHand(block: Block): BlockModel {
+    return isReadForTitles(this) ? this.model(block) : this.ownModel(block);
   }
 
   /** A block as read by itself: for what titles do not bear on, as no other block need be read for it. */
@@ -335,11 +340,6 @@ export class Memo {
       this.derived.set(name, map);
     }
     return remembered(map, object, make) as T;
-  }
-
-  /** Whether something was derived from an object under a name. */
-  has(object: object, name: string): boolean {
-    return this.derived.get(name)?.has(object) ?? false;
   }
 
   /**

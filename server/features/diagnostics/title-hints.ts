@@ -3,6 +3,7 @@ import type { LineFinding } from "../../checks/context.ts";
 import { checkLine } from "../../checks/line/line.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
+import { parseLine } from "../../syntax/line/parse-line.ts";
 
 /**
  * The findings of a block, read by itself, with other hints for lines that name a title which days before have: such a
@@ -18,10 +19,10 @@ export function withTitleHints(
   if (!titles) return findings;
   const conventions = journal.conventions(uri);
   return journal.memo.from(block, "title hints", [titles, conventions, findings], () => {
-    const { lines } = journal.model(block);
-    const others = [...titles.keys()].flatMap((line) => {
+    const others = [...titles].flatMap(([line, known]) => {
       const text = block.lines[line]!;
-      const found = checkLine(lines[line]!, { ...journal.partContext, conventions, text, head: false });
+      const context = { ...journal.partContext, head: false };
+      const found = checkLine(parseLine(text, { ...context, titles: known }), { ...context, conventions, text });
       return found.filter(isHint).map((each): LineFinding => ({ ...each, line }));
     });
     const kept = findings.filter((each) => !isHint(each) || !titles.has(each.line));

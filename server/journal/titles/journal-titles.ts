@@ -10,9 +10,6 @@ import { type DayTitles, NO_TITLES, TitleReading } from "./title-reading.ts";
 /** What is kept between states of a journal; see `Memo`. */
 interface Kept {
   of<T extends object>(object: object, name: string, make: () => T): T;
-  has(object: object, name: string): boolean;
-  latest<T>(name: string, uri: string): T | undefined;
-  setLatest<T>(name: string, uri: string, value: T): void;
 }
 
 /** One state of a journal, as far as its titles go. */
@@ -33,25 +30,37 @@ interface Indexed {
   readonly since: DayNumber;
 }
 
-const NAME = "titles";
+/** What was found out with one vocabulary. */
+class Found {
+  readonly days = new WeakMap<Block, DayTitles>();
+  readonly taught = new WeakMap<Document, readonly DatedTitle[]>();
+  readonly known = new WeakMap<Block, Resolved>();
+  last: Indexed | undefined;
+}
+
+function foundIn({ memo, vocabulary }: Pick<Titled, "memo" | "vocabulary">): Found {
+  return memo.of(vocabulary, "titles", () => new Found());
+}
 
 /** What the lines of a block, read by themselves, have to do with titles. */
 function dayTitles(titled: Titled, block: Block): DayTitles {
-  return titled.memo.of(block, NAME, () => readTitles(titled, block, (also) => titled.dayWalk.go(block, also)));
+  const { days } = foundIn(titled);
+  const known = days.get(block);
+  if (known) return known;
+  const titles = readTitles(titled, block, (also) => titled.dayWalk.go(block, also));
+  days.set(block, titles);
+  return titles;
 }
 
 /** Has a day looked through for titles while somebody else goes over it: `go` does so, with whoever looks on. */
 export function titlesAlongside(titled: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): void {
-  if (titled.memo.has(block, NAME)) go([]);
-  else {
-    const found = readTitles(titled, block, go);
-    titled.memo.of(block, NAME, () => found);
-  }
+  if (hasTitles(titled, block)) go([]);
+  else foundIn(titled).days.set(block, readTitles(titled, block, go));
 }
 
 /** Whether a block was looked through. */
-export function hasTitles({ memo }: Pick<Titled, "memo">, block: Block): boolean {
-  return memo.has(block, NAME);
+export function hasTitles(titled: Pick<Titled, "memo" | "vocabulary">, block: Block): boolean {
+  return foundIn(titled).days.has(block);
 }
 
 function readTitles({ vocabulary }: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): DayTitles {
@@ -74,24 +83,25 @@ export function titleIndex(titled: Titled): TitleIndex {
 }
 
 /** Whether the days of an earlier state were all read for their titles, so that few are to be read now. */
-export function isReadForTitles({ memo }: Pick<Titled, "memo">): boolean {
-  return memo.latest<Indexed>(NAME, "") !== undefined;
+export function isReadForTitles(titled: Pick<Titled, "memo" | "vocabulary">): boolean {
+  return foundIn(titled).last !== undefined;
 }
 
 function indexed(titled: Titled): Indexed {
-  const { files, memo, vocabulary } = titled;
-  const last = memo.latest<Indexed>(NAME, "");
+  const { files, vocabulary } = titled;
+  const found = foundIn(titled);
+  const { last } = found;
   if (last?.files === files) return last;
   const taught = new Map<string, readonly DatedTitle[]>();
   let same = last?.taught.size === files.size;
   for (const [uri, document] of files) {
-    const titles = memo.of(document, NAME, () => taughtIn(titled, document));
+    const titles = found.taught.get(document) ?? taughtIn(titled, document);
+    found.taught.set(document, titles);
     taught.set(uri, titles);
     same &&= sameTitles(titles, last?.taught.get(uri));
   }
-  const now = same && last ? { ...last, files, taught } : next(last, files, taught, vocabulary);
-  memo.setLatest<Indexed>(NAME, "", now);
-  return now;
+  found.last = same && last ? { ...last, files, taught } : next(last, files, taught, vocabulary);
+  return found.last;
 }
 
 function next(
@@ -157,7 +167,9 @@ export function knownTitles(titled: Titled, block: Block): KnownTitles | undefin
   const { day, candidates } = dayTitles(titled, block);
   if (day === undefined || candidates.length === 0) return undefined;
   const { index, number, before, since } = indexed(titled);
-  const last = titled.memo.of(block, "known titles", (): Resolved => ({ number: 0, known: undefined, key: "[]" }));
+  const { known: resolved } = foundIn(titled);
+  const last: Resolved = resolved.get(block) ?? { number: 0, known: undefined, key: "[]" };
+  resolved.set(block, last);
   if (last.number === number) return last.known;
   if (last.number !== before || last.number === 0 || day >= since) {
     const lines = candidates.flatMap((line) => {

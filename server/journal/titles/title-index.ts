@@ -1,4 +1,4 @@
-import { isUseOf, type TitleMatch } from "../../syntax/line/known-title.ts";
+import { isUseOf, ORDINARY, type TitleMatch } from "../../syntax/line/known-title.ts";
 import { keysOf, LineWords } from "../../syntax/line/line-words.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
@@ -29,7 +29,7 @@ export class TitleIndex {
 
   /** @param taught what lines teach, the earliest first: of a title that was known by then they teach nothing */
   constructor(
-    vocabulary: Vocabulary,
+    private readonly vocabulary: Vocabulary,
     readonly taught: readonly DatedTitle[],
   ) {
     const day = Number.NEGATIVE_INFINITY;
@@ -40,21 +40,22 @@ export class TitleIndex {
       const title = withoutSection(typed, vocabulary);
       const words = wordsOf(title, vocabulary);
       const keys = keysOf(words);
-      const uses = this.known.has(keys.join(" ")) ? [] : this.matchesIn(keys, 0, day, line);
+      const uses = this.known.has(keys.join(" ")) ? [] : this.matchesIn({ keys, first: 0, named: true, line }, day);
       if (!uses.some((match) => isUseOf(words, match))) this.add({ title, declared: false, keys, day, line });
     }
   }
 
   /** What on a line may be a title that is known there, the likelier first; undefined where the line gains nothing. */
-  matches({ keys, first, own, line }: CandidateLine, day: DayNumber): readonly TitleMatch[] | undefined {
-    const found = this.matchesIn(keys, first, day, line);
+  matches(candidate: CandidateLine, day: DayNumber): readonly TitleMatch[] | undefined {
+    const found = this.matchesIn(candidate, day);
     if (found.length === 0) return undefined;
+    const { own } = candidate;
     const isOwn = ({ whole, from, to, title, declared }: TitleMatch) =>
       whole && !declared && from === own?.from && to === own.to && nameKey(title) === own.key;
     return found.some(isOwn) ? undefined : found;
   }
 
-  private matchesIn(keys: readonly string[], first: number, day: DayNumber, line: number): readonly TitleMatch[] {
+  private matchesIn({ keys, first, named, line }: CandidateLine, day: DayNumber): readonly TitleMatch[] {
     const found: TitleMatch[] = [];
     const isEarlier = (known: KnownTitle) => known.day < day || (known.day === day && known.line <= line);
     for (let from = 0; from < keys.length; from++)
@@ -62,7 +63,7 @@ export class TitleIndex {
         if (isEarlier(known) && known.keys.every((key, i) => keys[from + i] === key))
           found.push(matchOf(known, from, from + known.keys.length, true));
     found.sort((a, b) => a.from - b.from || b.to - a.to);
-    const short = this.shortForm(keys, first, isEarlier);
+    const short = named ? this.shortForm(keys, first, isEarlier) : undefined;
     if (short && !found.some(({ from, to }) => from === short.from && to === short.to)) found.push(short);
     return found;
   }
@@ -73,9 +74,12 @@ export class TitleIndex {
     first: number,
     isEarlier: (known: KnownTitle) => boolean,
   ): TitleMatch | undefined {
-    let among = (this.byWord.get(keys[first] ?? "") ?? NOTHING).filter(isEarlier);
+    const at = this.byWord.has(keys[first] ?? "") ? first : first + 1; // `The Frog`
+    let among = (this.byWord.get(keys[at] ?? "") ?? NOTHING).filter(
+      (known) => isEarlier(known) && known.keys.includes(keys[first]!),
+    );
     if (among.length === 0) return undefined;
-    let to = first + 1;
+    let to = at + 1;
     for (; to < keys.length; to++) {
       const more = among.filter((known) => known.keys.includes(keys[to]!));
       if (more.length === 0) break;
@@ -85,12 +89,19 @@ export class TitleIndex {
     return among.every(({ title }) => title === known!.title) ? matchOf(known!, first, to, false) : undefined;
   }
 
+  /** Words that tell what kind of line they stand on name no piece. */
+  private isOrdinary(word: string): boolean {
+    const classes = this.vocabulary.classes(word)?.map((each) => each.class) ?? [];
+    if (classes.includes("title-kind")) return false;
+    return classes.some((each) => (ORDINARY as readonly string[]).includes(each));
+  }
+
   private add(title: KnownTitle): void {
     const key = title.keys.join(" ");
     if (key === "" || this.known.has(key)) return;
     this.known.add(key);
     push(this.byFirst, title.keys[0]!, title);
-    for (const word of new Set(title.keys)) push(this.byWord, word, title);
+    for (const word of new Set(title.keys)) if (!this.isOrdinary(word)) push(this.byWord, word, title);
   }
 }
 

@@ -23,6 +23,8 @@ export interface CandidateLine {
   readonly keys: readonly string[];
   /** The word at which its own subject would begin. */
   readonly first: number;
+  /** One of its first two words is in a capital, as a short form is. */
+  readonly named: boolean;
   /** The title it was read to have, by its words. */
   readonly own?: { readonly from: number; readonly to: number; readonly key: string };
 }
@@ -86,7 +88,9 @@ export class TitleReading implements DayVisitor {
     const words = new LineWords(text, start, end, [], this.vocabulary);
     const keys = keysOf(words, MOST_WORDS);
     if (keys.length === 0) return;
-    this.candidates.push({ line, keys, first: firstWord(words), ...(subject ? { own: ownOf(words, subject) } : {}) });
+    const first = firstWord(words);
+    const named = words.isCapital(first) || words.isCapital(first + 1);
+    this.candidates.push({ line, keys, first, named, ...(subject ? { own: ownOf(words, subject) } : {}) });
   }
 }
 

@@ -146,7 +146,8 @@ function isOrdinary(words: LineWords, i: number): boolean {
   return (type !== undefined && type !== "title") || words.is(i, ...ORDINARY);
 }
 
-const ORDINARY = [
+/** Words that tell what kind of line they stand on: alone they are the name of no piece. */
+export const ORDINARY = [
   "sentence-sign",
   "intention",
   "filler",
