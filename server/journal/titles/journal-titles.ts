@@ -1,5 +1,4 @@
 import type { Block, Document } from "../../syntax/document/document.ts";
-import { nameKey } from "../../syntax/words/fold.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { DayNumber } from "../calendar.ts";
 import { dayOfBlock } from "../day-of-block.ts";
@@ -131,10 +130,7 @@ function taughtIn(titled: Titled, { blocks }: Document): readonly DatedTitle[] {
     return taught.map((each): DatedTitle => ({ ...each, day: day! }));
   });
   const first = new Map<string, DatedTitle>();
-  for (const each of all.sort(inOrder)) {
-    const key = nameKey(each.title);
-    if (!first.has(key)) first.set(key, each);
-  }
+  for (const each of all.sort(inOrder)) if (!first.has(each.key)) first.set(each.key, each);
   return [...first.values()];
 }
 
@@ -164,12 +160,15 @@ interface Resolved {
  */
 export function knownTitles(titled: Titled, block: Block): KnownTitles | undefined {
   if (!block.day) return undefined;
-  const { day, candidates } = dayTitles(titled, block);
+  const found = foundIn(titled);
+  const { day, candidates } = found.days.get(block) ?? dayTitles(titled, block);
   if (day === undefined || candidates.length === 0) return undefined;
-  const { index, number, before, since } = indexed(titled);
-  const { known: resolved } = foundIn(titled);
-  const last: Resolved = resolved.get(block) ?? { number: 0, known: undefined, key: "[]" };
-  resolved.set(block, last);
+  const { index, number, before, since } = found.last?.files === titled.files ? found.last : indexed(titled);
+  let last = found.known.get(block);
+  if (!last) {
+    last = { number: 0, known: undefined, key: "[]" };
+    found.known.set(block, last);
+  }
   if (last.number === number) return last.known;
   if (last.number !== before || last.number === 0 || day >= since) {
     const lines = candidates.flatMap((line) => {

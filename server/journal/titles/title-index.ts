@@ -55,6 +55,13 @@ export class TitleIndex {
     return found.some(isOwn) ? undefined : found;
   }
 
+  /** The title that words alone name, whole or in short, whenever it was learnt; undefined where none does. */
+  named(text: string): string | undefined {
+    const keys = keysOf(wordsOf(text, this.vocabulary));
+    const found = this.matchesIn({ keys, first: 0, named: true, line: 0 }, Number.POSITIVE_INFINITY);
+    return found.find(({ from, to }) => from === 0 && to === keys.length)?.title;
+  }
+
   private matchesIn({ keys, first, named, line }: CandidateLine, day: DayNumber): readonly TitleMatch[] {
     const found: TitleMatch[] = [];
     const isEarlier = (known: KnownTitle) => known.day < day || (known.day === day && known.line <= line);

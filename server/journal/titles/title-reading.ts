@@ -12,6 +12,8 @@ import type { DayVisitor, LinePlace } from "../day-walk.ts";
 /** A title that a line writes with a tempo or a numbered place, so that it is known from then on. */
 export interface TaughtTitle {
   readonly title: string;
+  /** What makes two spellings the same title. */
+  readonly key: string;
   /** Within its block. */
   readonly line: number;
 }
@@ -81,7 +83,8 @@ export class TitleReading implements DayVisitor {
   }
 
   private learn(title: string, items: readonly Item[], line: number): void {
-    if (items.some(isCounting) && this.vocabulary.title(title) === undefined) this.taught.push({ title, line });
+    if (items.some(isCounting) && this.vocabulary.title(title) === undefined)
+      this.taught.push({ title, key: nameKey(title), line });
   }
 
   private addCandidate({ start, end }: Stretch, text: string, line: number, subject?: Stretch): void {
