@@ -133,7 +133,8 @@ function entryFacts({ subject: written, items }: LineOf<"entry">, around: Around
   const entry = around.entry!;
   const { attempts, subject, minutes = null } = entry;
   const tempos = attempts.map(({ tempo }) => (tempo ? tempoText(tempo) : ""));
-  const said = saidOfAttempts(items).map((each) => each.map((item) => typed(item, around)).join(" "));
+  const byAttempt = saidOfAttempts(items).map((each) => each.map((item) => typed(item, around)).join(" "));
+  const said = byAttempt.length === 1 && byAttempt[0] === "" ? [saidAtEnd(items, around)] : byAttempt;
   const value = attempts.find(({ conditions }) => conditions.noteValue)?.conditions.noteValue;
   return {
     kind: kindOf(entry),
@@ -149,6 +150,13 @@ function entryFacts({ subject: written, items }: LineOf<"entry">, around: Around
     minutes,
     wordsLeft: wordsLeft(written ? [written, ...items] : items, around),
   };
+}
+
+/** Without a tempo the words behind the last comma or stop say how it went. */
+function saidAtEnd(items: readonly Item[], around: Around): string {
+  const last = items.at(-1);
+  const isApart = last !== undefined && /[,.;:–—-]\s*$/.test(around.text.slice(0, last.start));
+  return isApart && last.meaning.type === "unknown" ? typed(last, around) : "";
 }
 
 function tempoText({ bpm, low }: Tempo): string {

@@ -4,14 +4,14 @@
  */
 export const FURTHER_BEATS: readonly (readonly [words: string, numerator: number, denominator: number])[] = [
   ["w | ronde | ganze | hele | redonda", 1, 1],
-  ["h | hn | min | min. | minim. | blanche | halbe | halve | minima | blanca", 1, 2],
+  ["h | hn | min | min. | minim. | blanche | halbe | halve | minima | blanca | 2", 1, 2],
   [
-    "q | qn | qtr | qtr. | crot | crot. | crotch | crotch. | noire | viertel | 4tel | kwart | kwartnoot | semiminima | negra",
+    "q | qn | qtr | qtr. | crot | crot. | crotch | crotch. | noire | viertel | 4tel | kwart | kwartnoot | semiminima | negra | 4",
     1,
     4,
   ],
-  ["e | quav | quav. | croche | achtel | 8tel | achtste | croma | corchea", 1, 8],
-  ["s | semiq | semiq. | sechzehntel | 16tel | zestiende | semicroma | semicorchea", 1, 16],
+  ["e | quav | quav. | croche | achtel | 8tel | achtste | croma | corchea | 8", 1, 8],
+  ["s | semiq | semiq. | sechzehntel | 16tel | zestiende | semicroma | semicorchea | 16", 1, 16],
 ];
 
 /** Half as long again: before the beat, and behind it. */

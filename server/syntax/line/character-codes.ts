@@ -5,6 +5,7 @@ export const CODES = {
   DOUBLE_QUOTE: 34,
   COMMA: 44,
   HYPHEN: 45,
+  STOP: 46,
   SLASH: 47,
   ZERO: 48,
   NINE: 57,

@@ -1,3 +1,4 @@
+import type { Item } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
 
 /** What is said of the day itself, or of the player: no practice is counted of it. */
@@ -20,6 +21,8 @@ const LONGEST_REST = 14;
 
 function rest(words: LineWords): DayWords | undefined {
   if (words.has(...PRACTISED, "outcome") || hasNumberedPlace(words)) return undefined;
+  const none = words.found(0)?.meaning;
+  if (none?.type === "amount" && none.minutes === 0 && words.is(1, "rest")) return { type: "rest" }; // `0' - flu`
   const length = words.lengthOf(0, "rest");
   if (length > 0 && words.count <= LONGEST_REST && standsAsRest(words, length)) return { type: "rest" };
   const within = words.first(1, words.count, "rest");
@@ -68,19 +71,31 @@ function isTakenBack(words: LineWords, trouble: number): boolean {
   return false;
 }
 
-/** The amount alone, or with words that say no more than that it is one. */
+/**
+ * The amount alone, or with words that say no more than that it is one; a comma or a stop behind it may lead to a short
+ * remark. Behind `total` a number is minutes.
+ */
 function total(words: LineWords): DayWords | undefined {
-  if (!words.has("amount") || words.has(...PRACTISED, "activity", "technique", "place")) return undefined;
+  if (words.has(...PRACTISED, "activity", "technique", "place")) return undefined;
+  let amounts = 0;
   for (let i = 0; i < words.count; ) {
-    if (words.found(i)?.meaning.type === "amount") {
-      i++;
-      continue;
-    }
+    if (amounts > 0 && i <= LONGEST_TOTAL && /[,.;!–-]/.test(words.before(i)) && words.count - i <= LONGEST_ASIDE)
+      break;
+    const found = words.found(i)?.meaning;
     const length = words.lengthOf(i, "total", "beside-total");
-    if (length === 0) return undefined;
-    i += length;
+    if ((found?.type === "amount" && found.possible) || (isMinutes(found) && i > 0 && words.is(0, "total"))) amounts++;
+    else if (length === 0) return undefined;
+    i += Math.max(1, amounts > 0 && found ? 1 : length);
   }
-  return { type: "total" };
+  return amounts > 0 ? { type: "total" } : undefined;
+}
+
+/** In words: where the remark behind an amount begins at the latest, and how long it may be. */
+const LONGEST_TOTAL = 8;
+const LONGEST_ASIDE = 7;
+
+function isMinutes(meaning: Item["meaning"] | undefined): boolean {
+  return meaning?.type === "number" || meaning?.type === "clock";
 }
 
 /** A heading of the writer's own is short, and ends in a colon. */

@@ -1,7 +1,7 @@
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
 import { isBareTempo } from "./numbers.ts";
-import { isAgain, type TitleWords, titleIn } from "./title.ts";
+import { isAgain, isTitleNumber, type TitleWords, titleIn } from "./title.ts";
 
 /** A line of practice by what was found in it, and what was practised. */
 export interface Evidence {
@@ -25,11 +25,12 @@ export function evidenceIn(words: LineWords): Evidence | undefined {
   const named = firstOf(words, NAMED);
   const title = titleIn(words);
   const signs = signsIn(words);
-  if (at >= 0 && !(title && isTitleBefore(words, title, at))) {
+  const isTitled = at >= 0 && title !== undefined && isTitleBefore(words, title, at);
+  if (at >= 0 && !isTitled) {
     if (named >= 0 && named < at && !signs.intends) return {};
     return isSentence(words, at, signs) ? undefined : {};
   }
-  if (isPracticeByName(words, named, signs)) return {};
+  if (!(isTitled && named >= title.to) && isPracticeByName(words, named, signs)) return {};
   return byTitle(words, title, signs) ?? byAmount(words, signs);
 }
 
@@ -111,27 +112,10 @@ const WORDS_TOO = /^(?:a|as|es|des|la|si|mi|do|sol|re|ut)$/i;
 function goesOnAsSentence(words: LineWords, subject: number): boolean {
   const behind = behindItem(words, subject);
   if (behind >= words.count || words.before(behind) !== "") return false;
-  if (VERBS_BEHIND.includes(words.key(behind))) return true;
+  if (words.is(behind, "verb-behind")) return true; // `D minor is hard` is said of the scale
   const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
   return isPlain && WORDS_TOO.test(words.typed(subject)) && !words.found(behind);
 }
-
-/** `D minor is hard` is said of the scale, and tells of no practice. */
-const VERBS_BEHIND = [
-  "is",
-  "was",
-  "are",
-  "were",
-  "sounds",
-  "feels",
-  "seems",
-  "ist",
-  "war",
-  "est",
-  "était",
-  "sind",
-  "klingt",
-];
 
 function behindItem(words: LineWords, i: number): number {
   const item = words.found(i);
@@ -150,10 +134,11 @@ function isTitleBefore(words: LineWords, title: TitleWords, subject: number): bo
 }
 
 /** Something is found that tells how or what one plays; a kind of piece may be a phase as well. */
-function hasPracticeWord(words: LineWords, from: number, to: number): boolean {
+function hasPracticeWord(words: LineWords, from: number, to: number, ...but: readonly Meaning["type"][]): boolean {
   for (let i = from; i < to; i++) {
-    const found = words.found(i);
-    if (found && found.meaning.type !== "phase" && !words.is(i, "title-kind", "title-number")) return true;
+    const type = words.found(i)?.meaning.type;
+    const isTitle = words.is(i, "title-kind", "title-number") || isTitleNumber(words, i);
+    if (type && type !== "phase" && !but.includes(type) && !isTitle) return true;
   }
   return false;
 }
@@ -164,13 +149,13 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
   const behind = behindItem(words, at);
   const isStrong = words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
   const ends = behind >= words.count || /[,.:;!(–—-]/.test(words.before(behind)) || words.found(behind) !== undefined;
-  return (sign < 0 || sign < at) && (isStrong || ends) && !VERBS_BEHIND.includes(words.key(behind));
+  return (sign < 0 || sign < at) && (isStrong || ends) && !words.is(behind, "verb-behind");
 }
 
 function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intends }: Signs): Evidence | undefined {
   if (!title || intends || (sign >= 0 && sign < title.to) || !standsAsTitle(words, title)) return undefined;
   const first = words.found(title.from);
-  if (first && TRADE.includes(first.meaning.type)) return byTrade(words, title, first);
+  if (first && TRADE.includes(first.meaning.type) && !isNamedSo(words, title)) return byTrade(words, title, first);
   const declared = words.titleOf(title.text);
   const meaning = { type: "title", title: declared ?? title.text, declared: declared !== undefined } as const;
   return { subject: { start: title.start, end: title.end, meaning } };
@@ -203,6 +188,18 @@ function saysMore(words: LineWords, { from, to }: TitleWords): boolean {
 /** Words of the trade that no title begins with: without a tonic they name what is practised by themselves. */
 const TRADE: readonly Meaning["type"][] = ["kind", "part of a kind", "chord kind", "pattern", "articulation", "rhythm"];
 
+/** `Blues for a Wet Dog`: two further words in capitals, of which nothing else is known. */
+function isNamedSo(words: LineWords, { from, to }: TitleWords): boolean {
+  let capitals = 0;
+  for (let i = from + 1; i < to; i++) if (words.isCapital(i) && !words.found(i)) capitals++;
+  return capitals > 1 && !isShouted(words);
+}
+
+/** Nothing is told by capitals where all is written in them. */
+function isShouted({ text, start, end }: LineWords): boolean {
+  return !/\p{Ll}{3}/u.test(text.slice(start, end));
+}
+
 /** `Major arpeggios legato`, `Double tonguing, G5`: an exercise by its own words. */
 function byTrade({ text }: LineWords, title: TitleWords, { start, end: itsEnd }: Item): Evidence {
   const end = Math.max(itsEnd, title.end);
@@ -217,32 +214,13 @@ function hasBareTempo({ items, text }: LineWords): boolean {
 
 /** Words in front of an amount name an activity when they are at most so many. */
 const LONGEST_ACTIVITY = 4;
-const NOT_BEFORE_AMOUNT = [
-  "after",
-  "before",
-  "in",
-  "within",
-  "until",
-  "till",
-  "for",
-  "every",
-  "nach",
-  "vor",
-  "bis",
-  "après",
-  "avant",
-  "na",
-  "voor",
-  "dopo",
-  "prima",
-];
 
 function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
   const amount = firstOf(words, ["amount"]);
   if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
-  if (NOT_BEFORE_AMOUNT.includes(words.key(amount - 1))) return undefined;
+  if (words.is(amount - 1, "before-time")) return undefined;
   const isOther = words.first(0, amount, "negation", "body-part", "body-trouble", "heading", "total", "rest") >= 0;
-  if (isOther || hasPracticeWord(words, 0, amount)) return undefined;
+  if (isOther || hasPracticeWord(words, 0, amount, "activity")) return undefined;
   const [start, end] = [words.words[0]!.start, words.words[amount - 1]!.end];
   const meaning = { type: "activity", name: words.text.slice(start, end) } as const;
   return { subject: { start, end, meaning } };

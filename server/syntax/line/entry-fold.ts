@@ -106,9 +106,10 @@ export class EntryFold {
     this.claim &&= this.notes;
   }
 
-  /** `bars 1-8, 17-24`. */
+  /** `bars 1-8, 17-24`; a number behind a range of bars may be a tempo. */
   private takeBars(piece: Piece): Role {
-    if (!this.barsLast || piece.items().length > 1 || piece.number !== undefined) this.tangled = true;
+    const isRange = piece.items()[0]?.meaning.type === "range";
+    if (!this.barsLast || piece.items().length > 1 || !isRange) this.tangled = true;
     return "bars";
   }
 

@@ -4,6 +4,7 @@ import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
 import { closingQuote, isQuote } from "../words/token.ts";
 import { CODES } from "./character-codes.ts";
+import { goesOnBehindDash, isDashBetween, isSentenceEnd } from "./cut-signs.ts";
 import {
   ABOUT,
   AT,
@@ -17,22 +18,15 @@ import {
   JOINS,
   JOINT_BEHIND,
   MARK_OPENERS,
-  MARKED,
   MARKS,
   MINUTES,
-  NAMED_NUMBER,
-  NOTE_FIRST,
-  NOTE_LAST,
-  NOTE_VALUES,
-  NUMBER_FIRST,
-  NUMBER_LAST,
   ROW_SIGN,
   TO_THE_BEAT,
   UNIT,
 } from "./cut-words.ts";
 import { isSpace } from "./day-line.ts";
 
-const { TAB, SPACE, DOUBLE_QUOTE, COMMA, HYPHEN, SLASH, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } = CODES;
+const { TAB, SPACE, DOUBLE_QUOTE, COMMA, HYPHEN, STOP, SLASH, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } = CODES;
 const { LETTER_B, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
@@ -178,6 +172,9 @@ export class LineCuts {
 
   private separatorAt(i: number, code: number): number {
     if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
+    if (code === HYPHEN || code === EN_DASH || code === EM_DASH)
+      return isDashBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
+    if (code === STOP) return isSentenceEnd(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === GREATER || code === ARROW) return this.joinsNumbers(i, code) ? FIRST : AFTER_ARROW;
     if (code !== COLON || (this.isDigit(i - 1) && this.isDigit(i + 1))) return FIRST;
     return FACE.test(this.text.slice(i, Math.min(this.to, i + 2))) ? FIRST : AFTER_COLON;
@@ -214,20 +211,7 @@ export class LineCuts {
     while (first < i && isSpace(this.text.charCodeAt(first))) first++;
     if (first === i) return true;
     if (!isSpace(this.text.charCodeAt(i - 1)) || !this.endsWord(i + length)) return false;
-    return code === HYPHEN || !this.goesOnBehindDash(i);
-  }
-
-  /** A tempo, a sign or, in a row, a further number or note stands behind a dash: then it begins no remark. */
-  private goesOnBehindDash(i: number): boolean {
-    const { text, to } = this;
-    const behind = text.slice(i + 1, Math.min(to, i + 40)).trimStart();
-    if (MARKED.test(behind)) return true;
-    const number = NAMED_NUMBER.exec(behind);
-    if (number && (BEATS.has(fold(number[1]!)) || NOTE_VALUES.test(number[1]!))) return true;
-    const before = text.slice(Math.max(this.start, i - 8), i).trimEnd();
-    return (
-      (NUMBER_LAST.test(before) && NUMBER_FIRST.test(behind)) || (NOTE_LAST.test(before) && NOTE_FIRST.test(behind))
-    );
+    return code === HYPHEN || !goesOnBehindDash(this.text, this.start, i, this.to);
   }
 
   private endsWord(i: number): boolean {
@@ -270,7 +254,8 @@ export class LineCuts {
     const word = this.wordTo(last);
     const wordBefore = fold(text.slice(word, last + 1));
     if (AT.test(wordBefore)) return this.unlessGoal(this.withMark(word, true));
-    if (MARKS.has(wordBefore)) return this.leadOfMark(word, wordBefore, end);
+    if (MARKS.has(wordBefore))
+      return this.isNumberBefore(word, wordBefore) ? -1 : this.leadOfMark(word, wordBefore, end);
     if (JOINS.test(wordBefore)) return this.isNextInRow(wordBefore, end) ? at : -1;
     if (this.isMinutes(end) && ABOUT.test(wordBefore)) return word;
     if (this.isMinutes(end) || this.isBpm(end) || TO_THE_BEAT.test(this.behind(end)))
@@ -298,6 +283,11 @@ export class LineCuts {
     while (last >= this.start && isSpace(text.charCodeAt(last))) last--;
     if (last > this.start && text.charCodeAt(last) === EQUALS) return this.leadOfBeat(last + 1);
     return this.unlessGoal(this.withMark(word));
+  }
+
+  /** `mes. 1 à 24`: up to. */
+  private isNumberBefore(word: number, mark: string): boolean {
+    return mark === "à" && /\d\s*$/.test(this.text.slice(this.start, word));
   }
 
   /** With the words before it that are part of the same mark: `metronome at 60`, `dotted crotchet 44`. */

@@ -25,9 +25,10 @@ const BEFORE_TEMPO: readonly Meaning["type"][] = [
   "scale",
   "chord",
   "chain",
+  "place",
 ];
-/** In front of these it is one as well: they tell how it went. */
-const BEHIND_TEMPO: readonly Meaning["type"][] = ["outcome", "tries", "number", "range"];
+/** In front of these it is one as well: they tell how it went, or how it was played. */
+const BEHIND_TEMPO: readonly Meaning["type"][] = ["outcome", "tries", "number", "range", "note value", "articulation"];
 /** Words right before a number that say what it counts, beside those before which none is a tempo. */
 const COUNTS_ELSE: ReadonlySet<string> = new Set("aim target until no nr op grade take over within than".split(" "));
 const WORD_BEFORE = /([\p{L}.]+)\s*$/u;
@@ -54,7 +55,7 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
       continue;
     }
     const { number, top } = { number: item.meaning, top: topOf(item.meaning) };
-    if (open?.type === "place" && open.at === resolved.length - 1) {
+    if (open?.type === "place" && open.at === resolved.length - 1 && !isBehindBars(resolved[open.at]!, item, text)) {
       resolved[open.at] = extended(resolved[open.at] as Item<MeaningOf<"place">>, item.end, number);
     } else if (open?.type === "tempo" && top >= SLOWEST && top <= FASTEST && !countsElse(item, text)) {
       resolved.push({ ...item, meaning: goingOn(number, open.beat) });
@@ -68,6 +69,14 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
   return resolved;
 }
 
+/** `bars 1-12 66`: a number that goes on with no bars, as nothing joins it to a range of them. */
+function isBehindBars({ end, meaning: bars }: Item, { start, meaning }: NumberItem, text: string): boolean {
+  if (meaning.type !== "number" || meaning.value < SLOWEST_BARE || meaning.value > FASTEST_BARE) return false;
+  return bars.type === "place" && ONE_RANGE.test(bars.text) && /^[\s,]*$/.test(text.slice(end, start));
+}
+
+const ONE_RANGE = /^[^,]*-(?:\d+[a-f]?|end)$/;
+
 /** Whether a number that nothing marks is a tempo: behind what was played, or in front of how it went. */
 export function isBareTempo(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {
   const item = items[i]!;
@@ -79,7 +88,8 @@ export function isBareTempo(items: readonly Item[], i: number, text: string, sub
   const isSaid = next !== undefined && BEHIND_TEMPO.includes(next.meaning.type);
   const ends = /^\s*(?:$|[,;.)!–—-])/.test(text.slice(item.end));
   const follows = before !== undefined && BEFORE_TEMPO.includes(before);
-  return follows || isSaid || (ends && before !== undefined && before !== "unknown");
+  const isApart = before !== "unknown" || /[,;.–—-]\s*$/.test(text.slice(0, item.start));
+  return follows || isSaid || (ends && before !== undefined && isApart);
 }
 
 function isBareMinutes(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {

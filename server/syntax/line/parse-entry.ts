@@ -1,6 +1,7 @@
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMeaning } from "../words/meaning.ts";
 import type { NoteReading } from "../words/note-word.ts";
+import { DASH } from "../words/outcome-words.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
 import type { Claim, EntryLine } from "./line.ts";
@@ -20,9 +21,7 @@ export function parseEntry(
   subject?: Subject,
 ): EntryLine {
   const { claims, parts: rest } = takeClaim(text, end, parts, context);
-  const found = subject
-    ? { subject, items: behind(subject, rest) }
-    : (chainOf(text, rest) ?? firstSubject(rest, context, text));
+  const found = subject ? { subject, items: behind(subject, rest) } : behindLead(text, rest, context);
   const items = asSaid(resolveNumbers(found.items, text, found.subject), text, context);
   for (const item of items) {
     if (item.meaning.type === "signature")
@@ -84,6 +83,26 @@ function takeClaim(
 interface Found {
   readonly subject?: Subject;
   readonly items: readonly Item[];
+}
+
+/** `5' lip slurs`: amounts and hours before the subject stand beside it as those behind it do. */
+function behindLead(text: string, parts: readonly Part[], context: PartContext): Found {
+  const [first, ...others] = parts;
+  const count = first ? leadLength(first.items) : 0;
+  if (count === 0) return chainOf(text, parts) ?? firstSubject(parts, context, text);
+  const lead = first!.items.slice(0, count);
+  const behind = { ...first!, items: first!.items.slice(count) };
+  const rest =
+    behind.items.length > 0 || others.length === 0
+      ? [behind, ...others]
+      : [{ ...others[0]!, after: "" as const }, ...others.slice(1)];
+  const found = chainOf(text, rest) ?? firstSubject(rest, context, text);
+  return { ...found, items: [...lead, ...found.items] };
+}
+
+function leadLength(items: readonly Item[]): number {
+  const first = items.findIndex(({ meaning }) => meaning.type !== "amount" && meaning.type !== "clock");
+  return first < 0 ? items.length : first;
 }
 
 /** Scales joined by `>`: one subject that moves between keys. */
@@ -248,16 +267,13 @@ function withFurtherNotes(subject: Item<MeaningOf<"figure">>, parts: readonly Pa
 
 /**
  * What was said of how it went is known as a whole or not at all: `ok but sharp` is neither good nor bad, and kept as
- * words.
+ * words. Behind a tempo it goes on to the next comma, tempo or term, whatever is found in it: `flat on the long D`.
  */
 function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContext): readonly Item[] {
   const said: Item[] = [];
   for (const item of items) {
     const before = said.at(-1);
-    const isOne =
-      before !== undefined && isSaying(before) && isSaying(item) && /^\s*$/.test(text.slice(before.end, item.start));
-    const types = [before?.meaning.type, item.meaning.type];
-    if (!isOne || !types.includes("unknown")) said.push(item);
+    if (!before || !goesOn(said, item, text)) said.push(item);
     else {
       const words = text.slice(before.start, item.end);
       said[said.length - 1] = { start: before.start, end: item.end, meaning: { type: "unknown", words } };
@@ -266,10 +282,47 @@ function asSaid(items: readonly Item[], text: string, { vocabulary }: PartContex
   // Behind a number that only its line makes a tempo, how it went was not looked for yet.
   return said.map((item, i) => {
     if (item.meaning.type !== "unknown" || said[i - 1]?.meaning.type !== "tempo") return item;
-    const outcome = vocabulary.outcomes.of(item.meaning.words);
+    const isClose = said[i - 1]!.end === item.start;
+    const outcome = isClose && DASHES.includes(item.meaning.words) ? DASH : vocabulary.outcomes.of(item.meaning.words);
     return outcome ? { ...item, meaning: outcome } : item;
   });
 }
+
+/** `72+ 80- `: written close to its tempo a dash says that it was not reached. */
+const DASHES = ["-", "–"];
+
+/** Whether something is part of what was said right before it. */
+function goesOn(said: readonly Item[], item: Item, text: string): boolean {
+  const before = said.at(-1)!;
+  if (!/^\s*$/.test(text.slice(before.end, item.start))) return false;
+  const isWords = before.meaning.type === "unknown" || item.meaning.type === "unknown";
+  if (isSaying(before) && isSaying(item)) return isWords;
+  if (said.at(-2)?.meaning.type !== "tempo" && !BEHIND_SIGN.test(text.slice(0, before.start))) return false;
+  return (
+    (before.meaning.type === "unknown" && SAID_TOO.includes(item.meaning.type)) ||
+    (before.meaning.type === "note" && isWords && !isUpTo(item))
+  );
+}
+
+/** `F4 to G6`: how far, and no words. */
+function isUpTo({ meaning }: Item): boolean {
+  return meaning.type === "unknown" && /^(?:to|up to|bis|à|jusqu'à|tot|a|al|hasta)$/i.test(meaning.words);
+}
+
+const BEHIND_SIGN = /[,.;–—-]\s*$/;
+
+/** Behind words that stand behind a tempo, a comma or a stop these are words as well. */
+const SAID_TOO: readonly Meaning["type"][] = [
+  "note",
+  "manner",
+  "without click",
+  "line word",
+  "number",
+  "sore",
+  "weekday",
+  "kind",
+  "part of a kind",
+];
 
 function isSaying({ meaning }: Item): boolean {
   return meaning.type === "outcome" || meaning.type === "unknown";

@@ -1,6 +1,6 @@
-import type { Item } from "../words/meaning.ts";
+import type { Item, Meaning } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
-import { type Part, remarkText } from "./cut.ts";
+import { cutLine, type Part, remarkText } from "./cut.ts";
 import { dateWord } from "./day-line.ts";
 import { type DayWords, dayWordsIn } from "./day-words.ts";
 import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
@@ -12,6 +12,7 @@ import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
 import { isLead, parseEntry, withWordsBeside } from "./parse-entry.ts";
+import { partsOf } from "./parts.ts";
 import { isJoint } from "./several.ts";
 import { spokenIn } from "./spoken.ts";
 
@@ -80,8 +81,50 @@ function readParts(
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
-  return readSentence(text, start, end, remark, context);
+  return namedBeforeDash(text, start, remark, context) ?? readSentence(text, start, end, remark, context);
 }
+
+/**
+ * `Slow Freight – head @ 168`: what stands before the dash is no entry by itself, and one with what stands behind it.
+ * The dash parts them as a comma does.
+ */
+function namedBeforeDash(
+  text: string,
+  start: number,
+  remark: Remark | undefined,
+  context: LineContext,
+): Line | undefined {
+  if (!remark || !DASHES.test(text[remark.start]!)) return undefined;
+  const line = `${text.slice(0, remark.start)},${text.slice(remark.start + 1)}`;
+  const { cuts, remark: next } = cutLine(line, start);
+  const end = line.slice(0, next).trimEnd().length;
+  const parts = partsOf(line, cuts, context);
+  const behind = parts.filter((part) => part.start > remark.start).flatMap(({ items }) => items);
+  if (!BEGIN_TERMS.includes(behind[0]?.meaning.type ?? "unknown") && remark.text.split(/\s+/).length > LONGEST_NOTE)
+    return undefined;
+  const evidence = evidenceIn(new LineWords(line, start, end, parts, context.vocabulary));
+  if (!evidence?.subject) return undefined;
+  const further = next < line.length ? { start: next, text: remarkText(line, next) } : undefined;
+  return { ...parseEntry(line, start, end, parts, context, evidence.subject), remark: further };
+}
+
+const DASHES = /^[–—]/;
+/** What begins something of a piece; with other things a sentence begins as well. */
+const BEGIN_TERMS: readonly Meaning["type"][] = [
+  "place",
+  "tempo",
+  "number",
+  "range",
+  "tries",
+  "times",
+  "pattern",
+  "articulation",
+  "note value",
+  "span",
+  "direction",
+];
+/** In words: what is said behind a dash, where nothing is found at its beginning. */
+const LONGEST_NOTE = 3;
 
 /** Words are not known, but for those that join others: `thirds in C`. */
 function isStrange({ items }: LineWords): boolean {
@@ -91,13 +134,27 @@ function isStrange({ items }: LineWords): boolean {
 /** A line about the day or the player, or one that others stand below. */
 function dayLine(said: DayWords, { start, end, items }: LineWords, remark: Remark | undefined): Line {
   if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
-  if (said.type !== "heading") return { type: said.type, start, end, items, remark };
+  if (said.type === "total") return { type: "total", start, end, items: items.map(asAmount).filter(isAmount), remark };
+  if (said.type === "rest") return { type: "rest", start, end, items: items.filter((item) => !isAmount(item)), remark };
   if (said.sitting) return { type: "session", start, end, items, remark };
   const first = items.find(({ meaning }) => meaning.type === "phase");
   if (first) return { type: "phase", start, end, items: [first, ...items.filter((item) => item !== first)], remark };
   const name: Item = { start, end: items[0]?.start ?? end, meaning: { type: "phase", id: said.name } };
   const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
   return { type: "phase", start, end, items: [name, ...others], remark };
+}
+
+function isAmount({ meaning }: Item): boolean {
+  return meaning.type === "amount";
+}
+
+/** Behind the word for a total a number is minutes, and `0:45` three quarters of an hour. */
+function asAmount(item: Item): Item {
+  const { meaning } = item;
+  if (meaning.type === "number")
+    return { ...item, meaning: { type: "amount", minutes: meaning.value, possible: true } };
+  if (meaning.type !== "clock") return item;
+  return { ...item, meaning: { type: "amount", minutes: meaning.hour * 60 + meaning.minute, possible: true } };
 }
 
 function readSentence(

@@ -4,6 +4,7 @@ import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
 import { articulationAt, looksLikeArticulation, techniqueAt } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import { keysApart } from "../words/joined-key.ts";
+import { outcomesApart } from "../words/joined-outcome.ts";
 import type { Fraction, Item, Meaning } from "../words/meaning.ts";
 import { parted } from "../words/note-word.ts";
 import { BEFORE_NO_OUTCOME, isDenied, mayFollow, outcomeAt, outcomeRowAt } from "../words/outcome-words.ts";
@@ -35,7 +36,7 @@ import { type Found, Words } from "../words/words.ts";
  * its arguments.
  */
 export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] {
-  const tokens = keysApart(parted(tokenise(text), vocabulary.notes), vocabulary);
+  const tokens = tokensOf(text, vocabulary);
   const words = new Words(tokens, vocabulary, text, 0);
   const items: Item[] = [];
   for (let i = 0; i < tokens.length; ) {
@@ -53,12 +54,17 @@ export function readPart(text: string, vocabulary: Vocabulary): readonly Item[] 
   return items;
 }
 
+/** The words of a part; what is written as one and means several things is parted. */
+function tokensOf(text: string, vocabulary: Vocabulary): readonly Token[] {
+  return outcomesApart(keysApart(parted(tokenise(text), vocabulary.notes), vocabulary), vocabulary);
+}
+
 /**
  * What stands first in a part, and where the word behind it begins: what is read from there on does not depend on what
  * stands before. Undefined where it does, as of tries behind an outcome and of unknown words, or where nothing follows.
  */
 export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item; next: number } | undefined {
-  const tokens = keysApart(parted(tokenise(text), vocabulary.notes), vocabulary);
+  const tokens = tokensOf(text, vocabulary);
   if (tokens.length < 2) return undefined;
   const words = new Words(tokens, vocabulary, text, 0);
   if (rowAt(words, 0, undefined)) return undefined;

@@ -38,70 +38,6 @@ const ENDS_SMALL: readonly string[] = [
   "direction",
   "span",
 ];
-const ENDING_WORDS = [
-  "auswendig",
-  "par",
-  "nog",
-  "again",
-  "same",
-  "from",
-  "w",
-  "with",
-  "only",
-  "still",
-  "but",
-  "now",
-  "mit",
-  "avec",
-  "nochmal",
-  "met",
-  "con",
-];
-/** A title does not end in these. */
-const JOINTS = [
-  "at",
-  "in",
-  "on",
-  "the",
-  "a",
-  "an",
-  "from",
-  "of",
-  "and",
-  "bei",
-  "auf",
-  "à",
-  "en",
-  "de",
-  "von",
-  "bis",
-  "with",
-  "to",
-  "all",
-  "just",
-  "very",
-  "only",
-];
-/** Behind a word that says it was practised, these lead to a title: `worked on the Gavotte`. */
-const LEADS = [
-  "on",
-  "at",
-  "with",
-  "through",
-  "the",
-  "my",
-  "die",
-  "den",
-  "das",
-  "der",
-  "la",
-  "le",
-  "les",
-  "am",
-  "an",
-  "sur",
-  "de",
-];
 const LONGEST_TITLE = 10;
 
 /** The words that stand where the title of a piece would; undefined where none do. */
@@ -109,7 +45,7 @@ export function titleIn(words: LineWords): TitleWords | undefined {
   const from = firstWord(words);
   let to = from;
   while (to < words.count && to - from < LONGEST_TITLE && !isEnd(words, from, to)) to++;
-  while (to > from && JOINTS.includes(words.key(to - 1)) && !/^[A-Z]$/.test(words.typed(to - 1))) to--;
+  while (to > from && isJoint(words, to - 1) && !isKeyOfTitle(words, to - 1)) to--;
   if (to <= from) return undefined;
   const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
   const text = words.text.slice(start, end);
@@ -127,6 +63,18 @@ export function titleIn(words: LineWords): TitleWords | undefined {
   };
 }
 
+function isJoint(words: LineWords, i: number): boolean {
+  return words.is(i, "title-joint") && (!words.isCapital(i) || words.found(i) !== undefined);
+}
+
+/** `Sonata in a`, `Valse en la`, `Suite D`: a joint by its letters, and the key of the piece by its place. */
+function isKeyOfTitle(words: LineWords, i: number): boolean {
+  if (/^[A-Z]$/.test(words.typed(i))) return true;
+  return IN.includes(words.key(i - 1)) && words.found(i)?.meaning.type === "note";
+}
+
+const IN = ["in", "en", "i"];
+
 /** Behind leading amounts, and words that say that something was practised. */
 export function firstWord(words: LineWords): number {
   let i = 0;
@@ -134,7 +82,7 @@ export function firstWord(words: LineWords): number {
   const verb = words.lengthOf(i, "practice-verb");
   if (verb === 0 || i + verb >= words.count) return i;
   i += verb;
-  while (LEADS.includes(words.key(i)) && !words.isCapital(i)) i++;
+  while (words.is(i, "title-lead") && !words.isCapital(i)) i++;
   return i;
 }
 
@@ -152,13 +100,29 @@ function isEnd(words: LineWords, from: number, i: number): boolean {
   if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4))
     return true;
   if (isTitleNumber(words, i)) return false;
-  const type = words.found(i)?.meaning.type ?? "";
+  const found = words.found(i);
+  const type = found?.meaning.type ?? "";
+  if (isNameOfPlace(words, i) || isOrigin(words, i)) return false;
   if (ENDS.includes(type) || type === "number" || type === "range") return true;
   if (words.isCapital(i)) return false;
-  return ENDS_SMALL.includes(type) || ENDING_WORDS.includes(words.key(i)) || words.is(i, "same-as-above");
+  return ENDS_SMALL.includes(type) || words.is(i, "title-end", "same-as-above");
+}
+
+/** `Fanfare for a Bridge`: a capital makes a word of it that names a place elsewhere. */
+function isNameOfPlace(words: LineWords, i: number): boolean {
+  const found = words.found(i);
+  const isNamed = found?.meaning.type === "place" && found.meaning.word === "named";
+  return isNamed && words.isCapital(i) && words.is(i - 1, "title-joint");
+}
+
+/** `Giga from the green book`: where the piece comes from; `from the top` is a place. */
+function isOrigin(words: LineWords, i: number): boolean {
+  return (
+    words.key(i) === "from" && !words.found(i) && ["the", "my", "our"].includes(words.key(i + 1)) && !words.found(i + 2)
+  );
 }
 
 /** Words that end a title and say that it was played: `again`, `from memory`, `with the CD`. */
 export function isAgain(words: LineWords, i: number): boolean {
-  return !words.isCapital(i) && ENDING_WORDS.includes(words.key(i));
+  return !words.isCapital(i) && words.is(i, "title-end");
 }

@@ -105,7 +105,8 @@ function signRow({ tokens, vocabulary }: Words, i: number): { length: number; it
   return items.length > 1 ? { length: end - i, items } : undefined;
 }
 
-const DASH = { type: "outcome", id: "–", says: "not" } as const;
+/** A dash among other signs, or close to its tempo. */
+export const DASH = { type: "outcome", id: "–", says: "not" } as const;
 
 function wordRow(words: Words, i: number): { length: number; items: Item[] } | undefined {
   const { tokens, vocabulary } = words;

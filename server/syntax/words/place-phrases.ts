@@ -1,11 +1,6 @@
 import type { LexiconLanguage } from "../lexicon/language.ts";
-import { DUTCH_PLACES } from "../lexicon/places/dutch.ts";
-import { ENGLISH_PLACES } from "../lexicon/places/english.ts";
-import { FRENCH_PLACES } from "../lexicon/places/french.ts";
-import { GERMAN_PLACES } from "../lexicon/places/german.ts";
-import { ITALIAN_PLACES } from "../lexicon/places/italian.ts";
 import type { PlaceTable } from "../lexicon/places/place-table.ts";
-import { SPANISH_PLACES } from "../lexicon/places/spanish.ts";
+import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
 import { phraseKey } from "./fold.ts";
 import type { MeaningOf } from "./meaning.ts";
 import type { Phrase } from "./phrase.ts";
@@ -17,8 +12,8 @@ type PlaceWord = MeaningOf<"place word">;
  * A journal in another language has the English words, too, so its rows hold both.
  */
 export function placePhrases(language: LexiconLanguage): readonly Phrase[] {
-  const own = PLACES[language];
-  const tables = language === "english" ? [own] : [own, PLACES.english];
+  const own = PLACE_TABLES[language];
+  const tables = language === "english" ? [own] : [own, PLACE_TABLES.english];
   const words = new Map<string, { readonly word: string; meaning: PlaceWord }>();
   const add = (list: string, role: Omit<PlaceWord, "type">): void => {
     for (const word of list.split(" | ")) {
@@ -51,12 +46,3 @@ function addRoles(table: PlaceTable, add: (list: string, role: Omit<PlaceWord, "
   add(table.before, { beside: "before" });
   add(table.after, { beside: "after" });
 }
-
-const PLACES: Readonly<Record<LexiconLanguage, PlaceTable>> = {
-  english: ENGLISH_PLACES,
-  german: GERMAN_PLACES,
-  french: FRENCH_PLACES,
-  dutch: DUTCH_PLACES,
-  italian: ITALIAN_PLACES,
-  spanish: SPANISH_PLACES,
-};

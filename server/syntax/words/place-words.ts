@@ -12,7 +12,7 @@ const CLOSE = /^(\p{L}{1,8})(\.?)(\d{1,4}[a-f]?(?:[-–](?:\d{1,4}[a-f]?|end|end
 /** Movements alone are in capitals; one letter would be a note or a word. */
 const ROMAN = /^(?:I{2,3}|IV|VI{1,3}|IX|XI{1,2})$/;
 const NUMBER_OR_ROMAN = /^(?:\d{1,3}|[ivxl]{1,6})$/i;
-const MARK = /^[A-Z]{1,2}\d?$/;
+const MARK = /^[A-Z]{1,2}\d?(?:[-–](?:[A-Z]{1,2}\d?|end))?$/;
 /** `2nd`, `3.`, `2e`, `2ème`. */
 const ORDINAL = /^(\d{1,3})(?:st|nd|rd|th|d|\.|e|er|re|ère|ème|eme|de|ste|º|ª|°)$/i;
 /** A lone number of bars close to one letter could be a note, an interval or an abbreviation. */

@@ -22,17 +22,18 @@ export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | 
   const about = aboutAt(words, i);
   const found = timeAt(words, i + about) ?? (about > 0 ? words.phrase(i + about, "amount") : undefined);
   if (!found) return undefined;
-  const each = eachAt(words, i + about + found.length);
+  const ish = words.is(i + about + found.length, "ish") ? 1 : 0;
+  const each = eachAt(words, i + about + found.length + ish);
   const meaning = {
     ...found.meaning,
-    ...(about > 0 ? { about: true as const } : {}),
+    ...(about + ish > 0 ? { about: true as const } : {}),
     ...(each > 0 ? { each: true as const } : {}),
   };
-  return { length: about + found.length + each, meaning };
+  return { length: about + found.length + ish + each, meaning };
 }
 
 function timeAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
-  const compact = isFeet(words, i) ? undefined : compactAmount(words.typed(i));
+  const compact = isFeet(words, i) ? undefined : compactAmount(unsigned(words.typed(i)));
   if (compact) {
     const onward =
       compact.hours !== undefined && compact.minutes === undefined ? minutesAfterHours(words, i + 1) : undefined;
@@ -41,16 +42,22 @@ function timeAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined
   const number = decimalAt(words, i);
   if (!number) return undefined;
   const at = i + number.length;
-  if (MINUTE_WORDS.has(words.word(at)) || (PRIMES.includes(words.word(at)) && !isFeetSign(words, i)))
+  const unit = unsigned(words.word(at));
+  if (MINUTE_WORDS.has(unit) || (PRIMES.includes(words.word(at)) && !isFeetSign(words, i)))
     return amount(number.length + 1, undefined, number.value);
-  if (!HOUR_WORDS.has(words.word(at))) return undefined;
+  if (!HOUR_WORDS.has(unit)) return undefined;
   const onward = minutesAfterHours(words, at + 1);
   return amount(number.length + 1 + (onward?.length ?? 0), number.value, onward?.minutes);
 }
 
-/** `2.5`, `1,5`, `2 1/2`, `½`, `1½`, `ten`. */
+/** Without what stands around a thing said in passing: `(6 min)`, `40 min!!`. */
+function unsigned(word: string): string {
+  return word.replace(/^\(/, "").replace(/(?<=[\p{L}'′’])[.!)]+$/u, "");
+}
+
+/** `2.5`, `1,5`, `2 1/2`, `½`, `1½`, `25ish`, `ten`. */
 function decimalAt(words: Words, i: number): { readonly value: number; readonly length: number } | undefined {
-  const typed = words.typed(i);
+  const typed = unsigned(words.typed(i)).replace(/(?<=^\d+)-?ish$/i, "");
   if (/^\d{1,6}[.,]\d{1,2}$/.test(typed)) return { value: Number(typed.replace(",", ".")), length: 1 };
   if (/^\d{0,2}½$/.test(typed)) return { value: Number(typed.slice(0, -1)) + 0.5, length: 1 };
   if (typed === "1/2") return { value: 0.5, length: 1 };

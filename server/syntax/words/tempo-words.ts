@@ -44,6 +44,7 @@ export function tempoAt(words: Words, i: number): Found<MeaningOf<"tempo">> | un
 /** `was at 60`, `string 60bpm`; but a place before a mark is nothing to it (`last line at 60`). */
 function isBehindNoTempo(words: Words, i: number, marked: number): boolean {
   const before = words.word(i - 1);
+  if (words.is(i, "à") && /^\d/.test(before)) return true; // `mes. 1 à 24`
   return BEFORE_NO_TEMPO.has(before) && (marked === 0 || SAID_OF_ANOTHER_DAY.test(before));
 }
 

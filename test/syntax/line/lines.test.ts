@@ -176,7 +176,7 @@ test("phases", () => {
     away                       => phase: phase away
     market band                => phase: phase market band
     market-band, 20 min        => phase: phase market band | 20 min
-    warm-up (5 min)            => prose
+    warm-up (5 min)            => phase: phase warm-up | 5 min
   `);
 });
 
@@ -239,6 +239,6 @@ test("the body: what hurts is kept, unless its own clause takes it back", () => 
     wrist aching again. everything fine   => body
     thumb stiff but fine                  => prose
     wrist pain better                     => prose
-    45 min, no pain                       => prose
+    45 min, no pain                       => total
   `);
 });

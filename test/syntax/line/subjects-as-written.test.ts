@@ -134,7 +134,7 @@ test("several subjects in a row", () => {
     10m scales F C G maj       => entry: F major, C major, G major | 10 min
     thirds in C, G and D major => entry: C major, G major, D major | pattern thirds
     trill A with Bb, trill B with C => entry: trill A with Bb, trill B with C
-    A major, G string          => entry: A major | note G | unknown string
+    A major, G string          => entry: A major | unknown G string
   `);
 });
 

@@ -119,6 +119,6 @@ test("a dash begins a remark only where no tempo, sign or number of a row follow
     at 60 clean – too loud  => tempo 60 | outcome clean
     at 60 clean – @72 slips => tempo 60 | outcome clean | tempo 72 | outcome slips
     at 60 – ✓               => tempo 60 | unknown – | outcome ✓
-    C major – 8ths 100      => second subject C major | unknown – | note value 1/8 | number 100
+    C major – 8ths 100      => second subject C major | note value 1/8 | number 100
   `);
 });

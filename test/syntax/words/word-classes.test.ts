@@ -22,9 +22,9 @@ test("words tell the kinds of lines, each in its own language", () => {
   check(`
     english she          => sentence-sign: pronoun
     english should       => intention: intention, sentence-sign: verb
-    english was          => sentence-sign: verb
+    english was          => sentence-sign: verb, verb-behind: verb
     german was           => sentence-sign: conjunction
-    english again        => filler: filler, same-as-above: same
+    english again        => filler: filler, same-as-above: same, title-end: end of a title
     english scales       => heading: scales
     english mon          => heading: sitting
     english day off      => rest: rest

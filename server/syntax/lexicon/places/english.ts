@@ -38,13 +38,15 @@ export const ENGLISH_PLACES: PlaceTable = {
   named: joined(
     "all of it | all through | beginning | the beginning | beginning to end | bridge | cadenza | chorus | coda",
     "coda only | complete | da capo | dc | d.c. | dal segno | development | dev | ending | the ending | exposition",
-    "from beginning | from the beginning | from the start | start to finish | intro | introduction | interlude",
+    "from beginning | from the beginning | from the begining | from begining | from the start | start to finish | intro | introduction | interlude",
     "no repeats | opening | the opening | outro | pre chorus | recap | recapitulation | refrain | repeat",
     "the repeat",
-    "straight through | to the end | to end | the lot | the middle | theme | main theme | head only | top to bottom",
+    "straight through | to the end | to end | the lot | the middle | theme | main theme | head | the head | head only | top to bottom",
+    "last A | first A | last A only | bridge only | chorus only | whole page | hole thing | to the double bar | up to the double bar",
+    "whole tune | the whole tune | full run | full run through | run through | top to tail | last section | last chorus | out head",
     "upbeat | up to the repeat | verse and chorus | verse | strain | phrase | with rep | w/ rep",
     "with reps | w/ repeats",
-    "with repeats | w. repeats | without repeats | w/o repeats | whole | whole thing | the whole thing | whole song | whole tune",
+    "with repeats | w. repeats | without repeats | w/o repeats | whole | whole thing | the whole thing | whole song",
     "the whole piece | whole of it | the whole of it | first to last",
   ),
 };

@@ -46,6 +46,11 @@ export const DUTCH_SIGNS: SignTable = {
   "title-number": {
     "number of a title": "nr | nummer | no | op | opus | boek | deel | etude | oefening | psalm | gezang | les",
   },
+  "title-end": { "end of a title": "nog | met | zonder | alleen | weer | maar" },
+  "title-joint": { "inside a title": "in | op | de | het | een | en | van | met | bij | tot" },
+  "title-lead": { "before a title": "de | het | aan | op" },
+  "verb-behind": { verb: "is | was | klinkt | klonk" },
+  "before-time": { "before a time": "na | voor | tot | binnen" },
   heading: {
     "warm-up": "inspelen | warming-up | opwarmen | inzingen",
     technique: "techniek | toonoefeningen | oefeningen | klank | toon | basis",
@@ -85,7 +90,8 @@ export const DUTCH_SIGNS: SignTable = {
     tired: "moe | vermoeid | uitgeput | koud | zwaar",
   },
   total: {
-    total: "totaal | in totaal | alles bij elkaar | bij elkaar | samen | opgeteld | alles samen",
+    total:
+      "tot | tot. | total | tot. | totaal | in totaal | alles bij elkaar | bij elkaar | samen | opgeteld | alles samen",
   },
   "beside-total": {
     "beside a total": joined(

@@ -41,7 +41,7 @@ export const ENGLISH_SIGNS: SignTable = {
   "practice-verb": {
     practice: joined(
       "a bit of | also | also did | back to | bit of | did | did some | drilled | ended with | finished with",
-      "first | i did | i played | i played through | i practised | i tried | i went over | i worked on",
+      "first | i did | run | read | read through | played through | run through | had a go at | ended on | i played | i played through | i practised | i tried | i went over | i worked on",
       "learned | learning | learnt | looked at | more | played | polished | practice | practiced | practise",
       "practised | quick | ran | ran through | repeated | reviewed | revised | run through of | some | spent",
       "spent some time on | start with | started | started on | started with | tackled | then | tried | try",
@@ -61,15 +61,30 @@ export const ENGLISH_SIGNS: SignTable = {
       "prelude | presto | psalm | quartet | rag | reel | rhapsody | romance | rondeau | rondo | saltarello",
       "samba | sarabande | scherzo | serenade | shanty | siciliana | siciliano | slip jig | solo | sonata",
       "sonatina | song | strathspey | study | suite | symphony | tango | tarantella | toccata | trio | tune",
-      "variations | vivace | waltz | étude",
+      "variations | vivace | waltz | étude | exc | exc. | exer | bagatelle | arabesque | rigaudon | passepied | loure | canzona | canzone | ricercar",
+      "ostinato | estudio | sonatine | aubade | cavatina | schottische | slow air | choro | milonga | fandango | bolero | malagueña",
+      "zamba | vals | valse | hora | csardas | csárdás | chanson | ayre | ländler | landler | ritornello | entrée | contredanse | gallop",
+      "galop | cancion | canción | sinfonia | villanelle | anglaise | polacca | bransle | basse danse | pavan | planxty",
     ),
   },
   "title-number": {
     "number of a title": joined(
-      "bk | book | grade | no | nr | number | op | opus | vol | study | étude | etude | exercise | ex | caprice",
+      "bk | book | grade | no | nr | exc | exer | number | op | opus | vol | study | étude | etude | exercise | ex | caprice",
       "hymn | psalm | lesson | track | unit | volume | nos | numbers",
     ),
   },
+  "title-end": {
+    "end of a title": joined(
+      "con | con sord | again | same | from | w | with | only | still | but | now | without | w/o | by memory",
+      "by heart | over and over | cont | contd",
+    ),
+  },
+  "title-joint": {
+    "inside a title": "at | in | on | the | a | an | from | of | and | with | to | all | just | very | only | for",
+  },
+  "title-lead": { "before a title": "on | at | with | through | the | my" },
+  "verb-behind": { verb: "is | was | are | were | sounds | feels | seems | sounded | felt" },
+  "before-time": { "before a time": "after | before | in | within | until | till | for | every" },
   heading: {
     sitting: joined(
       "after dinner | after lunch | after school | after tea | afternoon | before school | before work",
@@ -125,7 +140,7 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   total: {
     total: joined(
-      "all in | all together | all told | altogether | in all | in total | overall | sum | total",
+      "tot | tot. | ttl | grand total | all in | all together | all told | altogether | in all | in total | overall | sum | total",
       "total practice | total time",
     ),
   },
@@ -134,6 +149,7 @@ export const ENGLISH_SIGNS: SignTable = {
       "a | about | all in | all together | all told | almost | altogether | and | day | did | done | for today",
       "good | in all | in total | it | just | long | maybe | nearly | of practice | only | or so | overall",
       "played for | practice | practice time | practiced | practise | practised | roughly | session | short",
+      "i think | i guess | i reckon | incl | incl. | including | break | breaks | with breaks | w/ breaks | reh | rehearsal |",
       "so | sum | that's | think | time | tired | today | total | total practice | total time",
     ),
   },

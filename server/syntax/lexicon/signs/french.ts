@@ -41,6 +41,11 @@ export const FRENCH_SIGNS: SignTable = {
   "title-number": {
     "number of a title": "n° | no | num | numéro | op | opus | étude | exercice | cahier | volume",
   },
+  "title-end": { "end of a title": "par | avec | sans | encore | seulement | mais | de nouveau" },
+  "title-joint": { "inside a title": "à | en | de | du | des | la | le | les | et | sur | au" },
+  "title-lead": { "before a title": "la | le | les | sur | de" },
+  "verb-behind": { verb: "est | était | sont | sonne" },
+  "before-time": { "before a time": "après | avant | pendant | dans" },
   heading: {
     sitting: "après midi | le matin | le soir | matin | soir",
     lesson: "cours | cours avec | leçon",
@@ -75,7 +80,7 @@ export const FRENCH_SIGNS: SignTable = {
     tired: "fatigué | fatiguée | fatiguées | fatigués | lourd | épuisé | épuisée | froid | froides",
   },
   total: {
-    total: "au total | en tout | temps total | total",
+    total: "tot | tot. | totale | au total | en tout | temps total | total",
   },
   "beside-total": {
     "beside a total": joined(

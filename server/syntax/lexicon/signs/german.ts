@@ -35,6 +35,11 @@ export const GERMAN_SIGNS: SignTable = {
   "title-number": {
     "number of a title": "nr | no | op | opus | heft | band | stück | etüde | übung | seite",
   },
+  "title-end": { "end of a title": "auswendig | mit | nochmal | ohne | nur | wieder | aber" },
+  "title-joint": { "inside a title": "bei | auf | von | bis | der | die | das | und | mit | zu | im | am" },
+  "title-lead": { "before a title": "die | den | das | der | am | an" },
+  "verb-behind": { verb: "ist | war | sind | klingt | klang" },
+  "before-time": { "before a time": "nach | vor | bis | seit | in" },
   heading: {
     sitting: "abends | mittags | morgens | nachmittags | vormittags",
     lesson: "flötenstunde | geigenstunde | klavierstunde | stunde | unterricht | unterrichtsstunde",
@@ -68,7 +73,8 @@ export const GERMAN_SIGNS: SignTable = {
     tired: "müde | erschöpft | kalt | schwer",
   },
   total: {
-    total: "alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
+    total:
+      "zus | zus. | insg | insg. | ges | ges. | total | alles zusammen | alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
   },
   "beside-total": {
     "beside a total": joined(

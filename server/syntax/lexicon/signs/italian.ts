@@ -48,6 +48,11 @@ export const ITALIAN_SIGNS: SignTable = {
     "number of a title":
       "n | n° | num | numero | no | op | opus | libro | volume | vol | studio | esercizio | lezione | capriccio",
   },
+  "title-end": { "end of a title": "con | senza | solo | ancora | ma" },
+  "title-joint": { "inside a title": "di | in | a | da | il | la | e | del | della | con" },
+  "title-lead": { "before a title": "la | il | le | i | su" },
+  "verb-behind": { verb: "è | era | suona" },
+  "before-time": { "before a time": "dopo | prima | entro | per" },
   heading: {
     "warm-up": "riscaldamento",
     technique: "tecnica | suono | esercizi | fondamentali",
@@ -94,7 +99,7 @@ export const ITALIAN_SIGNS: SignTable = {
     ),
   },
   total: {
-    total: "totale | in totale | in tutto | tempo totale | complessivamente",
+    total: "tot | tot. | totale | in totale | in tutto | tempo totale | complessivamente",
   },
   "beside-total": {
     "beside a total": joined(

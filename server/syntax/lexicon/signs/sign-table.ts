@@ -6,6 +6,16 @@ export type SignClass =
   | "practice-verb"
   | "title-kind"
   | "title-number"
+  /** A title ends before it: what is said of the piece begins there. */
+  | "title-end"
+  /** A title does not end in it. */
+  | "title-joint"
+  /** Leads to a title, behind a word that says it was practised: `worked on the Gavotte`. */
+  | "title-lead"
+  /** Behind a scale it makes a sentence of the line: `D minor is hard`. */
+  | "verb-behind"
+  /** What stands before an amount and says when, or how long: `after 10 min`. */
+  | "before-time"
   | "heading"
   | "rest"
   | "body-part"

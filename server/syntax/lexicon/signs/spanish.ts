@@ -53,6 +53,11 @@ export const SPANISH_SIGNS: SignTable = {
       "capricho",
     ),
   },
+  "title-end": { "end of a title": "con | sin | solo | sólo | otra vez | pero" },
+  "title-joint": { "inside a title": "de | en | a | el | la | y | del | con" },
+  "title-lead": { "before a title": "el | la | los | las | en" },
+  "verb-behind": { verb: "es | era | suena" },
+  "before-time": { "before a time": "después | antes | hasta | durante" },
   heading: {
     "warm-up": "calentamiento | calentar",
     technique: "técnica | sonido | ejercicios | fundamentos",
@@ -93,7 +98,7 @@ export const SPANISH_SIGNS: SignTable = {
     tired: "cansado | cansada | cansados | cansadas | agotado | agotada | fatigado | fatiga | frío | fríos | pesado",
   },
   total: {
-    total: "total | en total | en conjunto | tiempo total",
+    total: "tot | tot. | total | en total | en conjunto | tiempo total",
   },
   "beside-total": {
     "beside a total": joined(

@@ -1,0 +1,76 @@
+import { ABBREVIATIONS, SHORT_WORDS } from "../lexicon/abbreviations.ts";
+import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
+import { fold } from "../words/fold.ts";
+import { BEATS } from "../words/terms.ts";
+import { MARKED, NAMED_NUMBER, NOTE_FIRST, NOTE_LAST, NOTE_VALUES, NUMBER_FIRST, NUMBER_LAST } from "./cut-words.ts";
+
+// Whether a sign parts what stands beside it: each looks at a few characters. Columns are offsets in the text; a piece
+// begins at `start`, the line ends at `to`.
+
+/** In UTF-16 units: what is looked at behind a dash, and before one. */
+const BEHIND_DASH = 40;
+const BEFORE_DASH = 8;
+const LONGEST_WORD = 24;
+
+/**
+ * Whether a tempo, a sign or, in a row, a further number or note stands behind a dash, or a tempo with `@` does later:
+ * then it begins no remark.
+ */
+export function goesOnBehindDash(text: string, start: number, i: number, to: number): boolean {
+  const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
+  if (MARKED.test(behind) || MARKED_LATER.test(behind)) return true;
+  const number = NAMED_NUMBER.exec(behind);
+  if (number && (BEATS.has(fold(number[1]!)) || NOTE_VALUES.test(number[1]!))) return true;
+  return isRowAt(text, start, i, to);
+}
+
+const MARKED_LATER = /\s@\s?\d{2,3}(?!\d)/;
+
+/** `36 – 40 – 44`, `C - E`. */
+function isRowAt(text: string, start: number, i: number, to: number): boolean {
+  const before = text.slice(Math.max(start, i - BEFORE_DASH), i).trimEnd();
+  const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
+  return (NUMBER_LAST.test(before) && NUMBER_FIRST.test(behind)) || (NOTE_LAST.test(before) && NOTE_FIRST.test(behind));
+}
+
+/** A hyphen between spaces that parts as a comma does: `Lip trills 3 mins - easy`; not `bars 9 - 12`, `✓ + -`. */
+export function isDashBetween(text: string, start: number, i: number, to: number): boolean {
+  if (text[i - 1] !== " " || text[i + 1] !== " " || i - 1 <= start) return false;
+  const before = text.slice(Math.max(start, i - BEFORE_DASH), i).trimEnd();
+  const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
+  if (before === "" || behind === "" || SIGN_LAST.test(before) || SIGN_FIRST.test(behind)) return false;
+  if (/\d$/.test(before) && /^\d/.test(behind)) return false;
+  return !isRowAt(text, start, i, to) && !(PLACE_LAST.test(before) && /^(?:end|fin|ende|einde|fine)\b/i.test(behind));
+}
+
+const SIGN_LAST = /[+±~✓✔☑✗✘✕=<>→,;:–—-]$/u;
+const SIGN_FIRST = /^[+±~✓✔☑✗✘✕=<>→,;:–—-]/u;
+/** What a range may begin with: `17 - end`, `D - end`. */
+const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
+
+/** A full stop behind a word or a number, with a new sentence behind it: `tongued. Nearly.` */
+export function isSentenceEnd(text: string, start: number, i: number, to: number): boolean {
+  if (text[i + 1] !== " " || !/^\s+["“(]?[\p{Lu}\d]/u.test(text.slice(i + 1, Math.min(to, i + 6)))) return false;
+  const before = text.slice(Math.max(start, i - LONGEST_WORD), i);
+  const word = /(?:^|[\s(/])([\p{L}\p{M}'’]+)$/u.exec(before)?.[1];
+  if (word === undefined) return /\)$/.test(before) || (TEMPO_LAST.test(before) && !isOrdinalPlace(text, i, to));
+  return word.length >= SHORTEST_WORD ? !ABBREVIATIONS.has(fold(word)) : SHORT_WORDS.has(fold(word));
+}
+
+const TEMPO_LAST = /(?:^|\s)(?:[3-9]\d|1\d\d)$/;
+
+/** `60. Takt`: the point belongs to the number. */
+function isOrdinalPlace(text: string, i: number, to: number): boolean {
+  const next = /^\s+(\p{L}+)/u.exec(text.slice(i + 1, Math.min(to, i + LONGEST_WORD)))?.[1];
+  return next !== undefined && COUNTED_PLACES.has(fold(next));
+}
+
+/** What is counted in pieces, in every language. */
+const COUNTED_PLACES: ReadonlySet<string> = new Set(
+  Object.values(PLACE_TABLES).flatMap(({ numbered, parts }) =>
+    [...Object.values(numbered), parts].flatMap((words) => words.split(" | ").map(fold)),
+  ),
+);
+
+/** Most shorter words with a point are abbreviations. */
+const SHORTEST_WORD = 5;
