@@ -50,6 +50,17 @@ describe("what stands behind a title is no part of it", () => {
     check("Rusty Elevator, bars 1-8", "Rusty Elevator fill b4 last ch., 5x5 clean", "Rusty Elevator"));
 });
 
+test("behind a dash there may be more of a known title's entry", () => {
+  const journal = journalOf(
+    `2026-03-02\n${FROG}\n2026-03-03\nThe Sleepy Frog – line 2 @ 72\nThe Sleepy Frog – he likes it`,
+  );
+  const rows = lineRows(journal, `${ROOT}/0.practice`).slice(3);
+  expect(rows.map(({ subject, tempos }) => [subject, tempos])).toEqual([
+    ["The Sleepy Frog", ["72"]],
+    ["The Sleepy Frog", []],
+  ]);
+});
+
 describe("a line that speaks of a piece is a remark", () => {
   const check = (line: string, first = FROG) => expect(secondDay(first, line)).toEqual(["remark"]);
   test("with a verb", () => check("the Sleepy Frog was fun today"));

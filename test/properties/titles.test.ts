@@ -48,9 +48,11 @@ const BEHIND = [
   " A by memory, slip in bar 6",
   " was fun today",
   " and the Fly, bars 1-4",
+  " – head @ 168",
+  " – The Sleepy Frog",
   "",
 ];
-const BEFORE = ["", "", "", "", "easy ", "worked on ", "no ", "i like ", "10 min ", "Return of "];
+const BEFORE = ["", "", "", "", "easy ", "worked on ", "no ", "i like ", "10 min ", "Return of ", "The – "];
 const OTHERS = ["D minor, 8ths at 60 clean", "plan", "warm-up, 5 min", "-- a remark", "", "Lovely tone today.", "rest"];
 const DATES = [
   "2026-03-02",

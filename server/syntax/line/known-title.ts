@@ -20,7 +20,8 @@ export interface TitleMatch {
  * a piece tells of no practice: a wrong count is worse than silence.
  */
 export function knownTitleIn(words: LineWords, matches: readonly TitleMatch[]): Item<SubjectMeaning> | undefined {
-  const found = matches.map((match) => withoutJoint(words, match)).find((match) => stands(words, match));
+  const within = matches.filter(({ to }) => to <= words.count); // others reach over a dash
+  const found = within.map((match) => withoutJoint(words, match)).find((match) => stands(words, match));
   if (!found) return undefined;
   const [start, end] = [words.words[found.from]!.start, words.words[found.to - 1]!.end];
   return { start, end, meaning: meaningOf(found, words.text.slice(start, end)) };

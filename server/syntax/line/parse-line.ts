@@ -77,7 +77,12 @@ function readParts(
   const said = context.head ? undefined : dayWordsIn(words);
   if (said) return dayLine(said, words, remark);
   const known = context.titles && knownTitleIn(words, context.titles);
-  if (known) return { ...withWordsBeside(parseEntry(text, start, end, parts, context, known), text, parts), remark };
+  if (known) {
+    const isTold = words.has("tempo", "place", "outcome");
+    const behindDash = isTold ? undefined : namedBeforeDash(text, start, remark, context);
+    if (behindDash) return behindDash;
+    return { ...withWordsBeside(parseEntry(text, start, end, parts, context, known), text, parts), remark };
+  }
   const evidence = evidenceIn(words);
   if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
   if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
@@ -102,10 +107,11 @@ function namedBeforeDash(
   const behind = parts.filter((part) => part.start > remark.start).flatMap(({ items }) => items);
   if (!BEGIN_TERMS.includes(behind[0]?.meaning.type ?? "unknown") && remark.text.split(/\s+/).length > LONGEST_NOTE)
     return undefined;
-  const evidence = evidenceIn(new LineWords(line, start, end, parts, context.vocabulary));
-  if (!evidence?.subject) return undefined;
+  const words = new LineWords(line, start, end, parts, context.vocabulary);
+  const subject = (context.titles && knownTitleIn(words, context.titles)) ?? evidenceIn(words)?.subject;
+  if (!subject) return undefined;
   const further = next < line.length ? { start: next, text: remarkText(line, next) } : undefined;
-  return { ...parseEntry(line, start, end, parts, context, evidence.subject), remark: further };
+  return { ...parseEntry(line, start, end, parts, context, subject), remark: further };
 }
 
 const DASHES = /^[–—]/;
