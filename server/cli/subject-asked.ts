@@ -3,6 +3,7 @@ import type { AttemptRecord } from "../history/record.ts";
 import { patternText } from "../journal/entry-exercise.ts";
 import type { Journal } from "../journal/journal.ts";
 import { subjectKey } from "../journal/subject-text.ts";
+import { titleIndex } from "../journal/titles/journal-titles.ts";
 
 export interface SubjectAsked {
   readonly key: string;
@@ -13,8 +14,8 @@ export interface SubjectAsked {
 /** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
 export function subjectAsked(words: string, journal: Journal): SubjectAsked {
   const entry = entryIn(journal, words);
-  if (!entry?.subject)
-    return { key: subjectKey({ type: "title", title: titleOf(words, journal.vocabulary), declared: false }) };
+  if (!entry?.subject) return { key: titleKey(words, journal) };
+  if (entry.subject.type === "title" && !entry.subject.declared) return { key: titleKey(entry.subject.title, journal) };
   return { key: subjectKey(entry.subject), ...(entry.pattern && { pattern: patternText(entry.pattern) }) };
 }
 
@@ -26,6 +27,8 @@ export function isAttemptAt(
   return asked === undefined || (key === asked.key && (asked.pattern === undefined || asked.pattern === pattern));
 }
 
-function titleOf(words: string, vocabulary: Journal["vocabulary"]): string {
-  return vocabulary.title(words) ?? words.trim();
+/** A title as the journal knows it: by a short form as well. */
+function titleKey(words: string, journal: Journal): string {
+  const title = journal.vocabulary.title(words) ?? titleIndex(journal).named(words) ?? words.trim();
+  return subjectKey({ type: "title", title, declared: false });
 }

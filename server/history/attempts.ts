@@ -5,6 +5,7 @@ import { DaySkeleton } from "../journal/day-skeleton.ts";
 import type { DayVisitor, LinePlace } from "../journal/day-walk.ts";
 import type { Journal } from "../journal/journal.ts";
 import { entryCount, readEntry } from "../journal/read-entry.ts";
+import { hasTitles, titlesAlongside } from "../journal/titles/journal-titles.ts";
 import { type Block, blockIndexAt } from "../syntax/document/document.ts";
 import type { EntryLine, Line } from "../syntax/line/line.ts";
 import type { LineReader } from "../syntax/line/line-reader.ts";
@@ -28,6 +29,13 @@ export function* attemptsInSteps(
 ): Generator<void, readonly AttemptRecord[]> {
   const records: AttemptRecord[] = [];
   let days = 0;
+  for (const uri of journal.addresses) {
+    for (const block of journal.files.get(uri)!.blocks) {
+      if (!block.day || hasTitles(journal, block)) continue;
+      readAlongside(journal, uri, block, (also) => journal.dayWalk.go(block, also));
+      if (++days % DAYS_A_STEP === 0) yield;
+    }
+  }
   for (const uri of journal.addresses) {
     for (const block of journal.files.get(uri)!.blocks) {
       for (const record of take(uri, block)) records.push(record);
@@ -61,19 +69,24 @@ const NONE: readonly AttemptRecord[] = [];
 export function recordsOfBlock(journal: Journal, uri: string, block: Block): readonly AttemptRecord[] {
   if (!block.day) return NONE;
   const conventions = journal.conventions(uri);
-  return journal.memo.from(block, NAME, [conventions, uri], () => {
+  const titles = journal.titlesOf(block);
+  return journal.memo.from(block, NAME, [conventions, uri, titles], () => {
     const reading = dayReading(journal, conventions);
-    journal.dayWalk.go(block, [reading]);
+    journal.dayWalk.go(block, [reading], titles);
     return reading.take(block, uri);
   });
 }
 
-/** Has a day read for the history while somebody else goes over it: `go` does so, with one more who looks on. */
+/**
+ * Has a day read for the history while somebody else goes over it: `go` does so, with others who look on. What titles
+ * it teaches is found as well; where it names one that other days know, it is gone over once more when that is asked.
+ */
 export function readAlongside(journal: Journal, uri: string, block: Block, go: (also: readonly DayVisitor[]) => void) {
+  if (!block.day) return go([]);
   const conventions = journal.conventions(uri);
   const reading = dayReading(journal, conventions);
-  go(block.day ? [reading] : []);
-  if (block.day) journal.memo.from(block, NAME, [conventions, uri], () => reading.take(block, uri));
+  titlesAlongside(journal, block, (also) => go([reading, ...also]));
+  journal.memo.from(block, NAME, [conventions, uri, undefined], () => reading.take(block, uri));
 }
 
 const NAME = "attempts";

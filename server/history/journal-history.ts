@@ -1,6 +1,8 @@
 import { atOnce } from "../journal/at-once.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import type { Journal } from "../journal/journal.ts";
+import { titleIndex } from "../journal/titles/journal-titles.ts";
+import type { TitleIndex } from "../journal/titles/title-index.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
 import { attemptsInSteps, recordsOfBlock } from "./attempts.ts";
 import { HistoryIndex } from "./history-index.ts";
@@ -15,6 +17,8 @@ interface Indexed {
   readonly addresses: readonly string[];
   readonly declaredIn: ReadonlyMap<string, string>;
   readonly conventions: ReadonlyMap<string, Conventions>;
+  /** While it is the same, days that no edit touched are read the same. */
+  readonly titles: TitleIndex;
   readonly index: HistoryIndex;
   /** The records that the index was made of: a day may have been read anew since. */
   readonly recordsOf: RecordsOf;
@@ -38,14 +42,16 @@ export function* historyInSteps(journal: Journal): Generator<void, HistoryIndex>
   const conventions = conventionsOfFiles(journal, before);
   if (before && sameConventions(before, conventions) && isNearTo(before.files, files)) {
     const index = updated(journal, before);
-    journal.memo.setLatest<Indexed>(NAME, "", { ...before, files, addresses, declaredIn, conventions, index });
+    const titles = titleIndex(journal);
+    journal.memo.setLatest<Indexed>(NAME, "", { ...before, files, addresses, declaredIn, conventions, titles, index });
     return index;
   }
   // Other conventions make other records of every day.
   const recordsOf: RecordsOf = new WeakMap();
   const take = (uri: string, block: Block): readonly AttemptRecord[] => taken(recordsOf, journal, uri, block);
   const index = yield* HistoryIndex.inSteps(yield* attemptsInSteps(journal, take));
-  journal.memo.setLatest<Indexed>(NAME, "", { files, addresses, declaredIn, conventions, index, recordsOf });
+  const titles = titleIndex(journal);
+  journal.memo.setLatest<Indexed>(NAME, "", { files, addresses, declaredIn, conventions, titles, index, recordsOf });
   return index;
 }
 
@@ -87,7 +93,7 @@ function isNearTo(before: ReadonlyMap<string, Document>, now: ReadonlyMap<string
 
 const FEW_DAYS = 20;
 
-function updated(journal: Journal, { files, recordsOf, index }: Indexed): HistoryIndex {
+function updated(journal: Journal, { files, titles, recordsOf, index }: Indexed): HistoryIndex {
   const gone: AttemptRecord[] = [];
   const come: AttemptRecord[] = [];
   const takeOut = (block: Block): void => {
@@ -102,7 +108,21 @@ function updated(journal: Journal, { files, recordsOf, index }: Indexed): Histor
     for (const block of now.blocks.slice(from, after))
       for (const record of taken(recordsOf, journal, uri, block)) come.push(record);
   }
+  if (titleIndex(journal) !== titles) readAgain(journal, recordsOf, gone, come);
   return index.changed(gone, come, ({ uri, block }) => journal.files.get(uri)?.blocks.indexOf(block) ?? -1);
+}
+
+/** Days whose lines name a title that is known now, or no more. */
+function readAgain(journal: Journal, recordsOf: RecordsOf, gone: AttemptRecord[], come: AttemptRecord[]): void {
+  for (const [uri, { blocks }] of journal.files) {
+    for (const block of blocks) {
+      const before = recordsOf.get(block) ?? [];
+      const now = taken(recordsOf, journal, uri, block);
+      if (now === before) continue;
+      for (const record of before) gone.push(record);
+      for (const record of now) come.push(record);
+    }
+  }
 }
 
 /** The records of a day, which are noted down as those that the index holds. */

@@ -1,7 +1,7 @@
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
 import type { Attempt, Entry } from "../journal/model.ts";
 import { entryCount } from "../journal/read-entry.ts";
-import { subjectKey, subjectText } from "../journal/subject-text.ts";
+import { subjectKey, subjectName } from "../journal/subject-text.ts";
 import { movementOfRecord, patternOfRecord } from "./exercise-name.ts";
 import { countingOf, goalBeat, rateBy } from "./rate.ts";
 import type { Manner } from "./record.ts";
@@ -57,7 +57,7 @@ export function toldBy(entry: Entry, conventions: Conventions): Told {
   const title = subject.type === "title";
   return {
     instrument: nameOfInstrument(entry, conventions),
-    subject: subjectText(subject, conventions.names),
+    subject: subjectName(subject, conventions.names),
     subjectKey: subjectKey(subject),
     pattern: patternOfRecord(entry),
     movement: title ? movementOfRecord(entry) : null,

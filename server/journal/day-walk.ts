@@ -1,4 +1,5 @@
 import type { Block } from "../syntax/document/document.ts";
+import type { TitleMatch } from "../syntax/line/known-title.ts";
 import { type Line, type LineSort, sortOf } from "../syntax/line/line.ts";
 import { AFTER_ARROW } from "../syntax/line/line-cuts.ts";
 import { type LineKind, LineReader } from "../syntax/line/line-reader.ts";
@@ -39,6 +40,9 @@ export interface DayVisitor {
 /** In about so many bytes: lines whose pieces bear on each other. */
 const MOST_BYTES = 4_000_000;
 const LINE_BYTES = 1500;
+
+/** By the line of a day. */
+export type KnownTitles = ReadonlyMap<number, readonly TitleMatch[]>;
 
 /** What a line does to its day. */
 interface LineEffect {
@@ -83,16 +87,26 @@ export class DayWalk {
   };
   /** Of the day line that was read last. */
   private date = 0;
+  /** On the line that is read. */
+  private titles: readonly TitleMatch[] | undefined;
 
   constructor(private readonly context: PartContext) {
     this.reader = new LineReader(context.vocabulary, context.memo.table);
     this.carry = new DayCarry(context, (text) => this.readByItself(text));
   }
 
-  /** Goes down a day, from its day line to its end. */
-  go({ text }: Block, visitors: readonly DayVisitor[]): DaySkeleton {
+  /**
+   * Goes down a day, from its day line to its end.
+   *
+   * @param titles those that its lines name and that are known by then
+   */
+  go({ text }: Block, visitors: readonly DayVisitor[], titles?: KnownTitles): DaySkeleton {
     const skeleton = this.begin(visitors);
-    eachLine(text, (from, to, line) => this.takeLine(skeleton, text, from, to, line, visitors));
+    eachLine(text, (from, to, line) => {
+      this.titles = titles?.get(line);
+      this.takeLine(skeleton, text, from, to, line, visitors);
+    });
+    this.titles = undefined;
     return skeleton;
   }
 
@@ -226,14 +240,20 @@ export class DayWalk {
     return true;
   }
 
+  /** An entry above that needed no titles, read when a line goes on with it. */
   private readByItself(text: string): Line {
+    const { titles } = this;
+    this.titles = undefined;
     this.reader.read(text, 0, text.length);
-    return this.lineRead(text);
+    const line = this.lineRead(text);
+    this.titles = titles;
+    return line;
   }
 
   /** The line that the reader has just read, as a whole: one whose pieces bear on each other is kept by its text. */
   private lineRead(text: string): Line {
-    const { reader, context } = this;
+    const { reader, context, titles } = this;
+    if (titles) return lineRead(reader, text, { ...context, head: false, titles });
     const read = (own: string): Line => lineRead(reader, own, { ...context, head: false });
     return reader.kind === "entry" || reader.kind === "open" ? this.whole.of(text, read) : read(text);
   }

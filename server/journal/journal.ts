@@ -4,13 +4,14 @@ import { LineReader } from "../syntax/line/line-reader.ts";
 import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
 import { type Conventions, conventionsOf } from "./conventions.ts";
-import { DayWalk, LONG_DAY } from "./day-walk.ts";
+import { DayWalk, type KnownTitles, LONG_DAY } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
 import type { DeclarationContext, Declared } from "./declarations/declared.ts";
 import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
 import { languageWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
-import { readBlock } from "./read-block.ts";
+import { readBlock, withTitles } from "./read-block.ts";
+import { isReadForTitles, knownTitles } from "./titles/journal-titles.ts";
 
 /** The name of the file that marks the top of a journal. */
 export const MARKER = "journal.practice";
@@ -115,14 +116,36 @@ export class Journal {
     return conventions;
   }
 
-  /** A block as read with this journal's names. */
+  /** A block as read with this journal's names, and with the titles that were written before. */
   model(block: Block): BlockModel {
-    return this.memo.model(block, this.vocabulary);
+    return this.withTitles(block, this.ownModel(block));
   }
 
   /** The same, not kept where it was not kept before: for going through a whole journal once. */
   readOnce(block: Block): BlockModel {
-    return this.memo.modelOnce(block, this.vocabulary);
+    return this.withTitles(block, this.memo.modelOnce(block, this.vocabulary));
+  }
+
+  /** The same where all days were read for their titles by now, else as read by itself: for what cannot wait. */
+  modelAtHand(block: Block): BlockModel {
+    return isReadForTitles(this) ? this.model(block) : this.ownModel(block);
+  }
+
+  /** A block as read by itself: for what titles do not bear on, as no other block need be read for it. */
+  ownModel(block: Block): BlockModel {
+    return this.memo.model(block, this.vocabulary);
+  }
+
+  /** Of each line of a block the titles it names that were written before; undefined where none does. */
+  titlesOf(block: Block): KnownTitles | undefined {
+    return knownTitles(this, block);
+  }
+
+  private withTitles(block: Block, model: BlockModel): BlockModel {
+    const titles = this.titlesOf(block);
+    if (!titles) return model;
+    const make = () => withTitles({ block, model }, titles, this.partContext);
+    return this.memo.from(block, "model with titles", [titles, this.vocabulary], make);
   }
 
   /** The addresses of the files, the marker first, then by name: the order in which declarations count. */

@@ -1,4 +1,5 @@
 import type { Block } from "../syntax/document/document.ts";
+import type { TitleMatch } from "../syntax/line/known-title.ts";
 import type { Line, LineOf } from "../syntax/line/line.ts";
 import { parseLine } from "../syntax/line/parse-line.ts";
 import type { MeaningOf } from "../syntax/words/meaning.ts";
@@ -25,6 +26,20 @@ export function readBlock(block: Block, context: DeclarationContext, before?: Re
     return carry?.read(line, text) ?? line;
   });
   const reader = new BlockReader(context, before && !head ? entriesByLine(before.model) : undefined);
+  for (const [i, line] of lines.entries()) reader.take(line, i, block.lines[i]!);
+  return reader.model(lines);
+}
+
+/** The same model, with the lines read anew that name a title which the journal knows by then. */
+export function withTitles(
+  { block, model }: ReadBlock,
+  titles: ReadonlyMap<number, readonly TitleMatch[]>,
+  context: DeclarationContext,
+): BlockModel {
+  const lines = model.lines.map((line, i) =>
+    titles.has(i) ? parseLine(block.lines[i]!, { ...context, head: false, titles: titles.get(i) }) : line,
+  );
+  const reader = new BlockReader(context, entriesByLine(model));
   for (const [i, line] of lines.entries()) reader.take(line, i, block.lines[i]!);
   return reader.model(lines);
 }

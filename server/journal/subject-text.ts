@@ -28,9 +28,14 @@ export function subjectText(subject: Subject, names: NoteNames): string {
   }
 }
 
+/** The same as the history calls it: a title that is short for another by that one. */
+export function subjectName(subject: Subject, names: NoteNames): string {
+  return (subject.type === "title" && subject.of) || subjectText(subject, names);
+}
+
 /** What makes two subjects the same, whatever the words they were named by, in whatever language. */
 export function subjectKey(subject: Subject): string {
-  return `${subject.type}: ${nameKey(subjectText(subject, ENGLISH_NAMES)).replace(/\boctatonic\b/, "half-whole")}`;
+  return `${subject.type}: ${nameKey(subjectName(subject, ENGLISH_NAMES)).replace(/\boctatonic\b/, "half-whole")}`;
 }
 
 export function scaleText({ tonic, kind, declared, to, fromLowest }: ScaleMeaning, names: NoteNames): string {

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { recordsOfBlock } from "../../server/history/attempts.ts";
 import { playedEntry } from "../../server/history/played.ts";
 import { Journal } from "../../server/journal/journal.ts";
-import { readBlock } from "../../server/journal/read-block.ts";
+import { readBlock, withTitles } from "../../server/journal/read-block.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 import { LineReader } from "../../server/syntax/line/line-reader.ts";
 import { MANY } from "../support/random-runs.ts";
@@ -35,7 +35,10 @@ function check(journal: Journal, lines: readonly string[]): void {
   const block = createDocument(["2026-03-02, 50 min", ...lines].join("\n")).blocks.at(-1)!;
   const conventions = journal.conventions(URI);
   const { vocabulary } = journal;
-  const { entries } = readBlock(block, { vocabulary, memo: new LineReader(vocabulary) });
+  const context = { vocabulary, memo: new LineReader(vocabulary) };
+  const model = readBlock(block, context);
+  const titles = journal.titlesOf(block);
+  const { entries } = titles ? withTitles({ block, model }, titles, context) : model;
   const apart = entries
     .filter(({ planned }) => !planned)
     .flatMap((entry) =>

@@ -51,7 +51,7 @@ interface PackedToken {
 
 /** Kept on the model of the block: a day that no edit touched is not looked at again. */
 function blockTokens(journal: Journal, block: Block): readonly PackedToken[] {
-  const model = journal.model(block);
+  const model = journal.modelAtHand(block);
   return journal.memo.of(model, "semantic tokens", () => {
     const planned = plannedLines(model);
     return model.lines.flatMap((line, i) =>

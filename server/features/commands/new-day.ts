@@ -123,7 +123,7 @@ function dayLine(journal: Journal, { blocks }: Document, days: readonly PlacedDa
   if (!latest) return `${date} ${name.slice(0, 3)}`;
   const block = blocks[latest.index]!;
   const text = block.lines[0]!;
-  const { line } = journal.model(block).day!;
+  const { line } = journal.ownModel(block).day!;
   const lead = text.slice(0, line.start).replace("\uFEFF", "");
   const written = line.items.find(({ meaning }) => meaning.type === "weekday");
   if (!written) return lead + date;

@@ -24,7 +24,7 @@ export function lastPhases(journal: Journal, before: DayNumber): SessionPhases |
     .sort((a, b) => b.date - a.date);
   for (const { document, index } of earlier) {
     const block = document.blocks[index]!;
-    const found = phasesIn(block, journal.readOnce(block));
+    const found = phasesIn(block, journal.ownModel(block));
     if (found) return found;
   }
   return undefined;

@@ -242,7 +242,7 @@ function mayGoOn({ items, subject }: EntryLine, separated: boolean): boolean {
 
 /** The day that the line stands on; above the first one, where aims are set, today. */
 function dayOf({ journal, document, block, today }: Scene): DayNumber | undefined {
-  const { day } = journal.model(document.blocks[block]!);
+  const { day } = journal.ownModel(document.blocks[block]!);
   return day ? day.date : today;
 }
 

@@ -128,7 +128,7 @@ function newestFirst({ memo }: Journal, document: Document): NewestFirst {
 }
 
 function dayUsage(journal: Journal, block: Block): DayUsage {
-  return journal.memo.of(block, "usage", () => readUsage(journal, block));
+  return journal.memo.from(block, "usage", [journal.titlesOf(block)], () => readUsage(journal, block));
 }
 
 function readUsage(journal: Journal, block: Block, except?: number): DayUsage {

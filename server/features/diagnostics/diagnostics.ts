@@ -3,10 +3,13 @@ import type { LineFinding } from "../../checks/context.ts";
 import type { FindingFix } from "../../checks/finding.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { isReadForTitles, titleIndex } from "../../journal/titles/journal-titles.ts";
+import type { TitleIndex } from "../../journal/titles/title-index.ts";
 import { type Block, changedBlocks, type Document, lineAt } from "../../syntax/document/document.ts";
 import type { Diagnostic, Fix, Range, TextEdit } from "../types.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
+import { withTitleHints } from "./title-hints.ts";
 
 /** The most diagnostics that are given for one file; the last says how many more there are. */
 export const MOST_DIAGNOSTICS = 1000;
@@ -29,10 +32,11 @@ export function diagnosticsOf(
   const last = journal.memo.latest<Latest>("diagnostics", uri);
   const findings = fileFindings(journal, uri, today, { earlier: last?.findings, history });
   const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
-  if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
-  const now = placed(journal, findings, told);
+  const titles = history || isReadForTitles(journal) ? titleIndex(journal) : undefined;
+  if (last?.findings === findings && last.titles === titles && sameHistory(last.told, told)) return last.diagnostics;
+  const now = placed(journal, findings, told, titles !== undefined);
   const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
-  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told, diagnostics });
+  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told, titles, diagnostics });
   return diagnostics;
 }
 
@@ -66,7 +70,7 @@ interface Underlined {
 export function readAhead(journal: Journal, uri: string, today: DayNumber): void {
   if (!journal.files.has(uri) || journal.memo.latest<Latest>("diagnostics", uri)) return;
   const findings = fileFindings(journal, uri, today, { history: true });
-  const diagnostics = placed(journal, findings, NO_HISTORY);
+  const diagnostics = placed(journal, findings, NO_HISTORY, false);
   journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told: NO_HISTORY, diagnostics });
 }
 
@@ -74,6 +78,8 @@ export function readAhead(journal: Journal, uri: string, today: DayNumber): void
 interface Latest {
   readonly findings: FileFindings;
   readonly told: readonly HistoryFinding[];
+  /** Undefined where the days of all files were not read for them yet. */
+  readonly titles?: TitleIndex;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -108,8 +114,9 @@ function sameHistory(a: readonly HistoryFinding[], b: readonly HistoryFinding[])
 
 function placed(
   journal: Journal,
-  { document, blocks, told, crossing }: FileFindings,
+  { document, blocks, told, crossing, bearing: { uri } }: FileFindings,
   history: readonly HistoryFinding[],
+  titled: boolean,
 ): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
   const byBlock = new Map<Block, LineFinding[]>();
@@ -117,7 +124,8 @@ function placed(
   for (const index of byBlock.size ? toldAlso(document, told, byBlock) : told) {
     const block = document.blocks[index]!;
     const others = [...(crossing.get(block) ?? []), ...(byBlock.get(block) ?? [])];
-    const findings = blocks[index]!.findings;
+    const own = blocks[index]!.findings;
+    const findings = titled ? withTitleHints(journal, uri, block, own) : own;
     const all = others.length
       ? [...findings, ...others].sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end)
       : findings;

@@ -222,7 +222,7 @@ function factsAndAttempts(journal: Journal, uri: string, block: Block, checks: D
 }
 
 function keyed(journal: Journal, block: Block): readonly KeyedDeclaration[] {
-  return journal.model(block).declarations.map(({ line, declaration }) => ({
+  return journal.ownModel(block).declarations.map(({ line, declaration }) => ({
     line,
     declaration,
     key: declarationKey(declaration),

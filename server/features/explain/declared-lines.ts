@@ -46,7 +46,7 @@ function linesIn(journal: Journal, uri: string, block: Block): readonly Declared
 }
 
 function readLines(journal: Journal, uri: string, block: Block): readonly DeclaredLine[] {
-  const { declarations, day } = journal.model(block);
+  const { declarations, day } = journal.ownModel(block);
   return declarations.flatMap(({ line, declaration: { declared, line: source } }): DeclaredLine[] => {
     if (!declared) return [];
     const text = block.lines[line]!.slice(source.wordEnd, source.end)

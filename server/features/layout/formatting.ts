@@ -25,7 +25,7 @@ export function formatEdits(journal: Journal, uri: string, range?: Range): reado
   const context = { vocabulary: journal.vocabulary, memo: new LineReader(journal.vocabulary) };
   for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
     const block = document.blocks[i]!;
-    for (const edit of new BlockLayout(block, journal.model(block), document.starts[i]!, context).edits(from, to))
+    for (const edit of new BlockLayout(block, journal.ownModel(block), document.starts[i]!, context).edits(from, to))
       edits.push(edit);
   }
   return edits;

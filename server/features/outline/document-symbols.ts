@@ -51,7 +51,7 @@ function dayAlone(block: Block, firstLine: number): DocumentSymbol {
 
 /** Kept on the model of the block as long as it stands on the same lines. */
 function blockSymbols(journal: Journal, block: Block, firstLine: number): readonly DocumentSymbol[] {
-  const model = journal.model(block);
+  const model = journal.modelAtHand(block);
   return journal.memo.from(model, "symbols", [firstLine], () =>
     new Outline(block, model, firstLine, journal.names).symbols(),
   );

@@ -128,6 +128,11 @@ export class LineWords {
   }
 }
 
+/** The words of a line as they are compared with those of titles. */
+export function keysOf(words: LineWords, most = words.count): readonly string[] {
+  return Array.from({ length: Math.min(words.count, most) }, (_, i) => words.key(i));
+}
+
 /** For each word the item that it is part of; both go from the left to the right. */
 function itemsAt(words: readonly Token[], items: readonly Item[]): readonly (Item | undefined)[] {
   let at = 0;

@@ -50,6 +50,25 @@ function behind({ start, end, meaning }: Subject, parts: readonly Part[]): reado
   return parts.flatMap(({ items }) => items).filter((item) => isBeside(item) || isOfOne(item));
 }
 
+/** The same entry, with the words kept that reach over its subject: of those only what the subject is does it name. */
+export function withWordsBeside(entry: EntryLine, text: string, parts: readonly Part[]): EntryLine {
+  const { start, end } = entry.subject!;
+  const words = parts
+    .flatMap(({ items }) => items)
+    .filter((item) => item.meaning.type === "unknown" && item.start < end && item.end > start)
+    .flatMap((item) => [...wordsIn(text, item.start, start), ...wordsIn(text, end, item.end)]);
+  return words.length === 0 ? entry : { ...entry, items: [...entry.items, ...words].sort((a, b) => a.start - b.start) };
+}
+
+function wordsIn(text: string, from: number, to: number): readonly Item[] {
+  const words = text.slice(from, Math.max(from, to));
+  const start = from + words.length - words.trimStart().length;
+  const typed = words.trim();
+  return /[\p{L}\p{N}]/u.test(typed)
+    ? [{ start, end: start + typed.length, meaning: { type: "unknown", words: typed } }]
+    : [];
+}
+
 /** Takes what stands after the first colon out of the parts, where it is a claim in notes or steps. */
 function takeClaim(
   text: string,

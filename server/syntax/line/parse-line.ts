@@ -8,10 +8,11 @@ import { declarationWordAt } from "./declaration-word.ts";
 import { evidenceIn } from "./entry-evidence.ts";
 import { isEntry } from "./entry-rule.ts";
 import { keysInRow } from "./keys-in-row.ts";
+import { knownTitleIn, type TitleMatch } from "./known-title.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
-import { isLead, parseEntry } from "./parse-entry.ts";
+import { isLead, parseEntry, withWordsBeside } from "./parse-entry.ts";
 import { partsOf } from "./parts.ts";
 import { parseSame, sameWords } from "./same-line.ts";
 import { isJoint } from "./several.ts";
@@ -23,6 +24,8 @@ export interface LineContext {
   readonly memo: LineReader;
   /** Above the first day. */
   readonly head: boolean;
+  /** What on this line may be a title that is known by then; those that are likelier first. */
+  readonly titles?: readonly TitleMatch[];
 }
 
 /** Reads one line. Never fails: what cannot be read is an `unknown` item, a `prose` line, or a line of its own kind. */
@@ -82,6 +85,13 @@ function readParts(
   const same = context.head ? undefined : sameWords(words);
   const going = same && parseSame(text, same, end, context);
   if (going) return { ...going, remark };
+  const known = context.titles && knownTitleIn(words, context.titles);
+  if (known) {
+    const isTold = words.has("tempo", "place", "outcome");
+    const behindDash = isTold ? undefined : namedBeforeDash(text, start, remark, context);
+    if (behindDash) return behindDash;
+    return { ...withWordsBeside(parseEntry(text, start, end, parts, context, known), text, parts), remark };
+  }
   if (hasKeysInRow(words, parts, context.vocabulary))
     return { ...parseEntry(text, start, end, parts, context), remark };
   const evidence = evidenceIn(words);
@@ -108,10 +118,11 @@ function namedBeforeDash(
   const behind = parts.filter((part) => part.start > remark.start).flatMap(({ items }) => items);
   if (!BEGIN_TERMS.includes(behind[0]?.meaning.type ?? "unknown") && remark.text.split(/\s+/).length > LONGEST_NOTE)
     return undefined;
-  const evidence = evidenceIn(new LineWords(line, start, end, parts, context.vocabulary));
-  if (!evidence?.subject) return undefined;
+  const words = new LineWords(line, start, end, parts, context.vocabulary);
+  const subject = (context.titles && knownTitleIn(words, context.titles)) ?? evidenceIn(words)?.subject;
+  if (!subject) return undefined;
   const further = next < line.length ? { start: next, text: remarkText(line, next) } : undefined;
-  return { ...parseEntry(line, start, end, parts, context, evidence.subject), remark: further };
+  return { ...parseEntry(line, start, end, parts, context, subject), remark: further };
 }
 
 const DASHES = /^[–—]/;

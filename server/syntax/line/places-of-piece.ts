@@ -18,8 +18,8 @@ const SLOWEST = 30;
 
 /**
  * Behind the title of a piece letters, ranges of numbers and the like are places, which mean other things behind a
- * scale: `17-24`, `[17-24]`, `B`, `A + B`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the line by itself, or
- * stands before a tempo at the beginning of one.
+ * scale: `17-24`, `[17-24]`, `B`, `A + B`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the line by
+ * itself, or stands before a tempo at the beginning of one.
  */
 export function placesOfPiece(items: readonly Item[], from: number, text: string): readonly Item[] {
   let placed = items;

@@ -76,7 +76,7 @@ function isKeyOfTitle(words: LineWords, i: number): boolean {
 const IN = ["in", "en", "i"];
 
 /** Behind leading amounts, and words that say that something was practised. */
-function firstWord(words: LineWords): number {
+export function firstWord(words: LineWords): number {
   let i = 0;
   while (words.found(i)?.meaning.type === "amount") i++;
   const verb = words.lengthOf(i, "practice-verb");

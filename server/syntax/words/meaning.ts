@@ -30,7 +30,8 @@ export type SubjectMeaning =
       /** Of `key`, where it is no major one. */
       readonly keyMode?: "minor";
     }
-  | { readonly type: "title"; readonly title: string; readonly declared: boolean }
+  /** `of` the title that it is short for, or another spelling of, where that is no declared one. */
+  | { readonly type: "title"; readonly title: string; readonly declared: boolean; readonly of?: string }
   | {
       readonly type: "figure";
       readonly figure: "notes" | "long tones" | "trill" | "five-note scale" | "nine-note scale";

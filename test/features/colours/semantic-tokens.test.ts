@@ -188,7 +188,7 @@ test("with a range no day outside it is read, and the tokens are those of its li
   const text = [1, 2, 3, 4].map(day).join("");
   const journal = journalOf(text);
   const { blocks } = journal.files.get(URI)!;
-  const model = vi.spyOn(journal, "model");
+  const model = vi.spyOn(journal, "modelAtHand");
   const range = { start: { line: 4, character: 2 }, end: { line: 7, character: 0 } };
   const found = decoded(semanticTokens(journal, URI, range));
   expect(new Set(model.mock.calls.map(([block]) => blocks.indexOf(block)))).toEqual(new Set([1, 2]));

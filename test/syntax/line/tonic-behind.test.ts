@@ -24,6 +24,6 @@ test("what is said of how it went tells no tonic", () => {
   check(`
     chromatic, at 60 clean, from D uneven => entry: chromatic | tempo 60 | outcome clean | unknown from D uneven
     chromatic, at 60, C# to D bad         => entry: chromatic | tempo 60 | note C# | unknown to | note D | unknown bad
-    chromatic, uneven from G on           => entry: chromatic | unknown uneven from | note G | unknown on
+    chromatic, uneven from G on           => entry: chromatic | unknown uneven from G on
   `);
 });
