@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { languageWords } from "../../server/journal/language.ts";
 import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
+import { cutLine } from "../../server/syntax/line/cut.ts";
 import { readPart } from "../../server/syntax/line/part.ts";
 import { PieceTable } from "../../server/syntax/line/pieces.ts";
 import { NO_NAMES, Vocabulary } from "../../server/syntax/words/vocabulary.ts";
@@ -46,7 +47,8 @@ const word = fc.constantFrom(
 const number = fc.oneof(fc.integer({ min: 10, max: 999 }), fc.integer({ min: 0, max: 2000 })).map(String);
 const part = fc
   .array(fc.oneof({ weight: 3, arbitrary: word }, { weight: 2, arbitrary: number }), { minLength: 1, maxLength: 5 })
-  .map((words) => words.join(" "));
+  .map((words) => words.join(" "))
+  .filter((text) => cutLine(text).cuts.length === 1); // a hyphen between spaces parts
 
 const plain = new Vocabulary(languageWords(ENGLISH_NAMES), ENGLISH_NAMES);
 const numbered = new Vocabulary(languageWords(ENGLISH_NAMES), ENGLISH_NAMES, {

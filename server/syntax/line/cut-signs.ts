@@ -85,3 +85,17 @@ const COUNTED_PLACES: ReadonlySet<string> = new Set(
 
 /** Most shorter words with a point are abbreviations. */
 const SHORTEST_WORD = 5;
+
+const JOINTS = ">→/–—";
+
+/** Where a piece ends whose last sign joins it to the next: `@ 72 ok / @ 80`, `88 → 96 → 104`, `80 – @ 92`. */
+export function withoutJoint(text: string, from: number, to: number): number {
+  if (from >= to || !JOINTS.includes(text[to - 1]!)) return to;
+  const joint = /(?:->|[→/–—])$/u.exec(text.slice(Math.max(from, to - 2), to))?.[0];
+  if (joint === undefined) return to;
+  const end = to - joint.length;
+  const isArrow = joint === "→" || joint === "->";
+  if (end > from && !/\s/.test(text[end - 1]!) && !isArrow) return to;
+  const kept = from + text.slice(from, end).trimEnd().length;
+  return kept > from ? kept : to;
+}

@@ -1,10 +1,11 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
 import { BEFORE_NO_TEMPO, TEMPO_WORDS, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
+import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 import { BEATS } from "../words/terms.ts";
 import { closingQuote, isQuote } from "../words/token.ts";
 import { CODES } from "./character-codes.ts";
-import { goesOnBehindDash, isBracketApart, isDashBetween, isSentenceEnd } from "./cut-signs.ts";
+import { goesOnBehindDash, isBracketApart, isDashBetween, isSentenceEnd, withoutJoint } from "./cut-signs.ts";
 import {
   ABOUT,
   AT,
@@ -26,23 +27,8 @@ import {
 } from "./cut-words.ts";
 import { isSpace } from "./day-line.ts";
 
-const {
-  TAB,
-  SPACE,
-  DOUBLE_QUOTE,
-  OPENING,
-  CLOSING,
-  COMMA,
-  HYPHEN,
-  STOP,
-  SLASH,
-  ZERO,
-  NINE,
-  COLON,
-  EQUALS,
-  GREATER,
-  AT_SIGN,
-} = CODES;
+const { TAB, SPACE, DOUBLE_QUOTE, OPENING, CLOSING, COMMA, HYPHEN, STOP, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } =
+  CODES;
 const { LETTER_B, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
@@ -143,25 +129,13 @@ export class LineCuts {
     let to = end;
     while (from < to && isSpace(text.charCodeAt(from))) from++;
     while (to > from && isSpace(text.charCodeAt(to - 1))) to--;
-    if (separator === JOINED) to = this.withoutJoint(from, to);
+    if (separator === JOINED) to = withoutJoint(text, from, to);
     this.push(from, to, this.before, this.number, this.numberEnd);
     this.start = next;
     this.before = separator;
     this.number = -1;
     this.inRow = false;
     this.unclosed = false;
-  }
-
-  /** Where a piece ends whose last sign joins it to the next: `@ 72 ok / @ 80`, `88 → 96 → 104`, `80 – @ 92`. */
-  private withoutJoint(from: number, to: number): number {
-    const { text } = this;
-    const code = text.charCodeAt(to - 1);
-    const isArrow = code === ARROW || (code === GREATER && text.charCodeAt(to - 2) === HYPHEN);
-    if (!isArrow && code !== SLASH && code !== EN_DASH && code !== EM_DASH) return to;
-    let end = code === GREATER ? to - 2 : to - 1;
-    if (end > from && !isSpace(text.charCodeAt(end - 1)) && !isArrow) return to;
-    while (end > from && isSpace(text.charCodeAt(end - 1))) end--;
-    return end > from ? end : to;
   }
 
   private grow(): void {
@@ -272,7 +246,9 @@ export class LineCuts {
     const wordBefore = fold(text.slice(word, last + 1));
     if (AT.test(wordBefore)) return this.unlessGoal(this.withMark(word, true));
     if (MARKS.has(wordBefore))
-      return this.isNumberBefore(word, wordBefore) ? -1 : this.leadOfMark(word, wordBefore, end);
+      return this.isNumberBefore(word, wordBefore) || !this.isLikely(at, end)
+        ? -1
+        : this.leadOfMark(word, wordBefore, end);
     if (JOINS.test(wordBefore)) return this.isNextInRow(wordBefore, end) ? at : -1;
     if (this.isMinutes(end) && ABOUT.test(wordBefore)) return word;
     if (this.isMinutes(end) || this.isBpm(end) || TO_THE_BEAT.test(this.behind(end)))
@@ -300,6 +276,12 @@ export class LineCuts {
     while (last >= this.start && isSpace(text.charCodeAt(last))) last--;
     if (last > this.start && text.charCodeAt(last) === EQUALS) return this.leadOfBeat(last + 1);
     return this.unlessGoal(this.withMark(word));
+  }
+
+  /** `about 1000` is no tempo, as `at 1000` is a wrong one. */
+  private isLikely(at: number, end: number): boolean {
+    const value = Number(this.text.slice(at, end));
+    return value >= SLOWEST && value <= FASTEST;
   }
 
   /** `mes. 1 à 24`: up to. */

@@ -137,8 +137,8 @@ test("subjects of aims are offered with their date", () => {
 });
 
 test("at the beginning of a line in a day stand phases too, those that it has not last", () => {
-  check("gr‸", ["Ground", "groundwork", "grooves", "growl", "group practice"]);
-  check("ma‸", ["market band"]);
+  check("gr‸", ["Ground", "groundwork", "graces", "grace notes", "gruppetti", "grooves", "growl", "group practice"]);
+  check("ma‸", ["market band", "mallet rolls"]);
   check("warmu‸", ["warm-up"]);
   const inDay = `${LAST_DAYS}2026-03-06 Fri\nwarm-up, 5 min\n`;
   const phases = labels("‸", inDay).filter((label) => ["warm-up", "groundwork", "pieces"].includes(label));
@@ -146,7 +146,7 @@ test("at the beginning of a line in a day stand phases too, those that it has no
 });
 
 test("titles by their short names, in quotes where they have none", () => {
-  check("  Gr‸", ["Ground", "groundwork", "grooves", "growl", "group practice"]);
+  check("  Gr‸", ["Ground", "groundwork", "graces", "grace notes", "gruppetti", "grooves", "growl", "group practice"]);
   check("  Dai‸", ['"Daily thirds no. 3"']);
   checkTaken('  "Gr‸"', "Ground", "  Ground");
   checkTaken("  “Dai‸”, slow", '"Daily thirds no. 3"', "  “Daily thirds no. 3”, slow");
