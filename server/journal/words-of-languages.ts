@@ -10,7 +10,7 @@ import { TERMS } from "../syntax/words/terms.ts";
 import { wordClasses } from "../syntax/words/word-classes.ts";
 import { SUBJECT_WORDS } from "./subject-language.ts";
 
-/** The single words of each language that a journal may be written in, without accents; of each once it is asked for. */
+/** The single words of each language that a journal may be written in, without accents: gathered when asked for. */
 export class WordsOfLanguages {
   private readonly words = new Map<NamesId, ReadonlySet<string>>();
 

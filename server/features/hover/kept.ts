@@ -1,3 +1,4 @@
+import { CODES } from "../../checks/codes.ts";
 import { nearestTo } from "../../checks/line/entry-terms.ts";
 import { saidOfAttempts } from "../../journal/conditions.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
@@ -16,6 +17,7 @@ export function keptHover({ journal, entry, text }: EntryAt, item: Item): string
   if (!isKept(item, vocabulary)) return undefined;
   switch (meaning.type) {
     case "faulty subject": {
+      if (CODES[meaning.code] !== "hint") return undefined; // it is underlined, and says so itself
       const meant = meaning.offers.filter((offer) => !offer.includes("\n")).map((offer) => escapedExtract(offer));
       return `${KEPT} ${meant.length > 0 ? `Did you mean ${meant.join(" or ")}?` : "It is not something to play."}`;
     }
