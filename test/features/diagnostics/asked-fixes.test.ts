@@ -6,7 +6,7 @@ import { type LineRow, lineRows } from "../../../server/features/explain/line-ro
 import type { CodeAction } from "../../../server/features/types.ts";
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { FEW } from "../../support/random-runs.ts";
-import { anyText, edited, journalOf, URI } from "../journal-text.ts";
+import { anyText, edited, journalOf, journalText, URI } from "../journal-text.ts";
 
 const TODAY = parseIsoDate("2026-06-01")!;
 const DAY = "2026-03-02\n";
@@ -189,8 +189,8 @@ function rowsOf(text: string): readonly LineRow[] {
 
 test("in any text, at any place, edits that can be made", () => {
   fc.assert(
-    fc.property(anyText, fc.nat(), fc.nat(), (text, line, character) => {
-      const place = { line: line % 5, character: character % 40 };
+    fc.property(fc.oneof(anyText, journalText), fc.nat(), fc.nat(), (text, line, character) => {
+      const place = { line: line % 12, character: character % 40 };
       for (const { edits } of askedFixesIn(journalOf(text), URI, { start: place, end: place }))
         expect(edited(text, edits)).not.toBe(text);
     }),
