@@ -1,5 +1,6 @@
 import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { nameNotesIn } from "../features/commands/name-notes.ts";
+import { askedFixesIn } from "../features/diagnostics/asked-fixes.ts";
 import { codeActionsIn } from "../features/diagnostics/code-actions.ts";
 import { diagnostic, textEdit } from "./convert.ts";
 import { foundDiagnostics } from "./diagnostics.ts";
@@ -10,8 +11,10 @@ export function codeActions(place: Place, { range, context, textDocument }: Code
   const { session, journal, uri } = place;
   if (!session.client.takesCodeActions) return []; // older clients take commands alone, and we have none
   const mends = codeActionsIn(foundDiagnostics(place), range, context.only);
-  const names = isAskedByHand(context) ? nameNotesIn(journal, uri, range, context.only) : [];
-  return [...mends, ...names].map((action) => ({
+  const asked = isAskedByHand(context)
+    ? [askedFixesIn, nameNotesIn].flatMap((actionsIn) => actionsIn(journal, uri, range, context.only))
+    : [];
+  return [...mends, ...asked].map((action) => ({
     title: action.title,
     kind: action.kind,
     isPreferred: action.preferred,
@@ -23,7 +26,7 @@ export function codeActions(place: Place, { range, context, textDocument }: Code
 /** `CodeActionTriggerKind.Automatic` (3.17): the cursor moved, and nobody has asked for anything. */
 const AUTOMATIC = 2;
 
-/** Names are offered to somebody who looks for them, and light no lamp wherever the cursor goes. */
+/** What mends nothing is offered to somebody who looks for it, and lights no lamp wherever the cursor goes. */
 function isAskedByHand({ triggerKind, only }: CodeActionParams["context"]): boolean {
   return triggerKind !== AUTOMATIC || only !== undefined;
 }

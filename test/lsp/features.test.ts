@@ -116,11 +116,11 @@ test("asked for fix-alls alone, only those are given", async () => {
 });
 
 // Language Server Protocol 3.17: CodeActionTriggerKind.Invoked is 1, Automatic 2.
-test("names for notes are offered to who asks, and not to an editor that asks by itself", async () => {
+test("what mends nothing is offered to who asks, and not to an editor that asks by itself", async () => {
   const client = await startServer({ options: { today: "2026-03-10" }, capabilities: PULLING });
-  await client.open(uri, "2026-03-02\n  notes D E F G A Bb C#\n");
-  const at = { line: 1, character: 10 };
-  const kinds = async (triggerKind: CodeActionTriggerKind): Promise<(string | undefined)[]> => {
+  await client.open(uri, "2026-03-02\n  notes D E F G A Bb C#\n  D minor, swoopy\n");
+  const kinds = async (triggerKind: CodeActionTriggerKind, line = 1): Promise<(string | undefined)[]> => {
+    const at = { line, character: 14 };
     const context = { diagnostics: [], triggerKind };
     const actions = await client.connection.sendRequest(CodeActionRequest.type, {
       textDocument,
@@ -131,6 +131,8 @@ test("names for notes are offered to who asks, and not to an editor that asks by
   };
   expect(await kinds(1)).toEqual(["refactor.rewrite"]);
   expect(await kinds(2)).toEqual([]);
+  expect(new Set(await kinds(1, 2))).toEqual(new Set(["quickfix"]));
+  expect(await kinds(2, 2)).toEqual([]);
 });
 
 test("a client without versioned edits gets plain ones, and one without code actions none", async () => {

@@ -1,6 +1,7 @@
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import { FINGERINGS } from "../../journal/declarations/fingering.ts";
 import { TONGUINGS } from "../../journal/declarations/tonguing.ts";
+import { VERDICTS } from "../../journal/declarations/verdict.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { instrumentById } from "../../music/instruments/instruments.ts";
 import { NOTE_NAMES } from "../../music/notes/note-names.ts";
@@ -41,7 +42,9 @@ export function declarationCandidates(place: DeclarationPlace): Candidate[] {
     case "usual articulation":
       return before === "" ? phrases(place, "articulation", "term") : [];
     case "articulation":
-      return /["”“»]\s*:$/.test(before) ? TONGUINGS.map((label) => ({ label, kind: "term", fit: 0 })) : [];
+      return behindName(before, TONGUINGS);
+    case "outcome":
+      return behindName(before, VERDICTS);
     case "names":
       return before === ""
         ? NOTE_NAMES.map(({ id, called }) => ({ label: id, aliases: called, kind: "name", fit: 0 }))
@@ -58,6 +61,11 @@ export function declarationCandidates(place: DeclarationPlace): Candidate[] {
     default:
       return [];
   }
+}
+
+/** What a name in quotes may be said to be, behind its colon. */
+function behindName(before: string, words: readonly string[]): Candidate[] {
+  return /["”“»]\s*:$/.test(before) ? words.map((label) => ({ label, kind: "term", fit: 0 })) : [];
 }
 
 function phrases({ journal }: DeclarationPlace, type: Meaning["type"], kind: Candidate["kind"]): Candidate[] {

@@ -57,7 +57,7 @@ const OWN_WORDS: readonly (TermType["words"] | undefined)[] = ["fixed", "fixed o
 /** Terms that are read and not offered: what begins so is a tempo or an instrument nearly always. */
 const SELDOM = /^(?:on|at the|with) /;
 
-/** The language's own terms, in the order in which it has them. */
+/** The language's own terms, in the order in which it has them, and those that the journal declares. */
 function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
   return memo.of(vocabulary, "terms", () => [
     ...vocabulary.own.flatMap(({ words, meaning }): Term[] => {
@@ -74,6 +74,7 @@ function languageTerms({ vocabulary, memo }: Journal): readonly Term[] {
       ];
     }),
     ...vocabulary.declared.articulations.map(({ name }) => term("articulation", name, `articulation ${name}`, "name")),
+    ...vocabulary.declared.outcomes.map(({ words }) => term("outcome", words, `outcome ${words}`, "name")),
   ]);
 }
 

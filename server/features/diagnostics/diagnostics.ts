@@ -1,14 +1,14 @@
 import { CODES } from "../../checks/codes.ts";
 import type { LineFinding } from "../../checks/context.ts";
-import type { FindingFix } from "../../checks/finding.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { isReadForTitles, titleIndex } from "../../journal/titles/journal-titles.ts";
 import type { TitleIndex } from "../../journal/titles/title-index.ts";
-import { type Block, changedBlocks, type Document, lineAt } from "../../syntax/document/document.ts";
-import type { Diagnostic, Fix, Range, TextEdit } from "../types.ts";
+import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
+import type { Diagnostic } from "../types.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
+import { placedFix } from "./placed-fix.ts";
 import { withTitleHints } from "./title-hints.ts";
 
 /** The most diagnostics that are given for one file; the last says how many more there are. */
@@ -182,40 +182,6 @@ function diagnostic(
     message,
     fixes: fixes.map((fix) => placedFix(fix, at, document)),
   };
-}
-
-function placedFix({ title, safe, edits, head }: FindingFix, line: number, document: Document): Fix {
-  const placed = edits.map(
-    ({ start, end, further = 0, text }): TextEdit => ({
-      range: withinText({ start: { line, character: start }, end: { line: line + further, character: end } }, document),
-      newText: text,
-    }),
-  );
-  return { title, safe, edits: head === undefined ? placed : [...placed, headInsertion(head, document)] };
-}
-
-/** A last line without a line end goes with the one before it, where a line would go with its own. */
-function withinText({ start, end }: Range, document: Document): Range {
-  const last = document.lineCount - 1;
-  if (end.line <= last) return { start, end };
-  const before = start.character === 0 && start.line > 0 ? start.line - 1 : undefined;
-  return {
-    start: before === undefined ? start : { line: before, character: lineAt(document, before).length },
-    end: { line: last, character: lineAt(document, last).length },
-  };
-}
-
-/**
- * A line of its own behind the last line of the head that says something; before the first day where there is no head.
- */
-function headInsertion(text: string, document: Document): TextEdit {
-  const head = document.blocks[0]!;
-  const end = head.ends.find((each) => each !== "") ?? "\n";
-  const last = head.day ? -1 : head.lines.findLastIndex((line) => line.trim() !== "");
-  if (last < 0)
-    return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, newText: `${text}${end}` };
-  const character = head.lines[last]!.length;
-  return { range: { start: { line: last, character }, end: { line: last, character } }, newText: `${end}${text}` };
 }
 
 function limited(found: readonly Diagnostic[]): readonly Diagnostic[] {

@@ -149,6 +149,7 @@ const DECLARATIONS: Readonly<Record<string, string>> = {
   focus: "Something to listen for, offered after `focus`.",
   phase: "A phase of this journal's own.",
   activity: "An activity of this journal's own.",
+  articulation: "An articulation of this journal's own: `single`, `slurred`, `mixed` or `multiple`.",
   outcome: "Words of this journal's own for how it went: `reached`, `nearly` or `not`.",
 };
 

@@ -9,6 +9,8 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { Line, LineOf } from "../../syntax/line/line.ts";
 import type { Item, MeaningOf } from "../../syntax/words/meaning.ts";
 import type { MeaningType } from "../../syntax/words/term-types.ts";
+import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
+import { isKept } from "./kept-words.ts";
 
 /** What a line is to a musician who looks over the player's shoulder. */
 export type LineKind =
@@ -57,19 +59,18 @@ interface Around {
   /** Of a line that is an entry. */
   readonly entry: Entry | undefined;
   readonly names: NoteNames;
-  readonly isPattern: (text: string) => boolean;
+  readonly vocabulary: Vocabulary;
 }
 
 /** How each line of a file was read; blank lines are left out. */
 export function lineRows(journal: Journal, uri: string, names: NoteNames = journal.names): readonly LineRow[] {
   const { vocabulary } = journal;
-  const isPattern = (text: string) => vocabulary.pattern(text) !== undefined;
   const { blocks, starts } = journal.files.get(uri)!;
   return blocks.flatMap((block, i) => {
     const { lines, entries } = journal.readOnce(block);
     const byLine = new Map(entries.map((entry) => [entry.place.line, entry]));
     return lines.flatMap((line, k) => {
-      const facts = factsOf(line, { text: block.lines[k]!, entry: byLine.get(k), names, isPattern });
+      const facts = factsOf(line, { text: block.lines[k]!, entry: byLine.get(k), names, vocabulary });
       return facts ? [{ line: starts[i]! + k, ...NOTHING, ...facts }] : [];
     });
   });
@@ -180,23 +181,8 @@ function patternOf({ pattern, inversion, attempts }: Entry): string | null {
   ]);
 }
 
-/** Pieces of a meaning, of which no meaning came. */
-const LEFT: readonly MeaningType[] = [
-  "unknown",
-  "faulty subject",
-  "note",
-  "number",
-  "range",
-  "kind",
-  "part of a kind",
-  "chord kind",
-];
-
 function wordsLeft(items: readonly Item[], around: Around): readonly string[] {
-  const left = items.filter(({ meaning }) =>
-    meaning.type === "quoted" ? !around.isPattern(meaning.text) : LEFT.includes(meaning.type),
-  );
-  return left.map((item) => typed(item, around));
+  return items.filter((item) => isKept(item, around.vocabulary)).map((item) => typed(item, around));
 }
 
 function typed({ start, end }: Item, { text }: Around): string {

@@ -15,6 +15,7 @@ import { explainTuning } from "../explain/tuning.ts";
 import type { Hover, Settings } from "../types.ts";
 import { claimHover } from "./claim.ts";
 import { type EntryAt, subjectHover } from "./entry.ts";
+import { keptHover } from "./kept.ts";
 import { pieceParagraphs } from "./piece.ts";
 import { termHover } from "./term.ts";
 
@@ -127,7 +128,7 @@ function entryHover(at: EntryAt, line: EntryLine, character: number): Said | und
     touches(line.subject.start, line.subject.end, character) &&
     itemAt([line.subject, ...line.items], character) === line.subject
   ) {
-    return { ...stretch(line.subject), markdown: subjectHover(at) };
+    return { ...stretch(line.subject), markdown: subjectHover(at) ?? keptHover(at, line.subject) };
   }
   const item = itemAt(line.items, character);
   return item && { ...stretch(item), markdown: termHover(at, item) };

@@ -15,6 +15,7 @@ import { escapedExtract, escapeMarkdown, paragraphs } from "../explain/markdown.
 import { termKey } from "../explain/term-key.ts";
 import { cutRow, rowOf } from "../explain/theory.ts";
 import type { EntryAt } from "./entry.ts";
+import { keptHover } from "./kept.ts";
 
 /** What a term means where it stands. */
 export function termHover(at: EntryAt, item: Item): string | undefined {
@@ -22,16 +23,17 @@ export function termHover(at: EntryAt, item: Item): string | undefined {
   const { journal, uri, entry } = at;
   const conventions = journal.conventions(uri);
   switch (meaning.type) {
+    case "quoted":
+      return keptHover(at, item) ?? patternHover(entry, meaning, at);
     case "tempo":
       return tempoHover(at, item as Item<MeaningOf<"tempo">>);
     case "pattern":
     case "variant":
-    case "quoted":
       return patternHover(entry, meaning, at);
     case "instrument":
       return instrumentInWords(meaning.id, instrumentOf(meaning.id, conventions), conventions.names);
     default:
-      return explainTerm(meaning, journal.vocabulary);
+      return explainTerm(meaning, journal.vocabulary) ?? keptHover(at, item);
   }
 }
 

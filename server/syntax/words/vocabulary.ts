@@ -92,6 +92,13 @@ export class Vocabulary {
     for (const outcome of this.declaredOutcomes()) this.add(outcome.id, outcome);
   }
 
+  /** The same words, and names that are declared beside those. */
+  with(names: DeclaredNames): Vocabulary {
+    const types = Object.keys(names) as (keyof DeclaredNames)[];
+    const both = types.map((type) => [type, [...this.declared[type], ...names[type]]]);
+    return new Vocabulary(this.language, this.notes, Object.fromEntries(both) as unknown as DeclaredNames);
+  }
+
   /** The phrases of the language itself. */
   get own(): readonly Phrase[] {
     return this.language.phrases;

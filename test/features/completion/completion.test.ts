@@ -333,6 +333,13 @@ test("an instrument is explained by its range and how it sounds", () => {
   );
 });
 
+test("articulations and outcomes that the journal declares are offered where others are", () => {
+  const head = 'articulation "ghosted": mixed\noutcome "in the zone": reached\n2026-03-06 Fri\n';
+  check("  D minor, gh‸", ["ghosted"], head);
+  check("  D minor, at 60 in the z‸", ["in the zone"], head);
+  check("  D minor, at 60 in the z‸", [], "2026-03-06 Fri\n");
+});
+
 test("in the head stand declarations", () => {
   const head = "player Noor\n";
   check("in‸", ["instrument"], head);
@@ -348,6 +355,12 @@ test("in the head stand declarations", () => {
   check("note value 1‸", ["1/4", "1/8", "16ths", "16th triplets", "1/32"], head);
   check("usual articulation sl‸", ["slurred"], head);
   check("names g‸", ["german"], head);
+  check("arti‸", ["articulation"], head);
+  check("outc‸", ["outcome"], head);
+  check('articulation "ghosted": ‸', ["single", "slurred", "mixed", "multiple"], head);
+  check('outcome "in the zone": ‸', ["reached", "nearly", "not"], head);
+  check('outcome "in the zone": n‸', ["nearly", "not"], head);
+  check('outcome "in the zone" ‸', [], head);
   check("pitch ‸", ["A=415", "A=440", "A=442", "A=392", "A=430", "A=466"], head);
   check(
     "pitch A=415, ‸",

@@ -1,0 +1,39 @@
+import { singleWords, WordsOfLanguages } from "../../journal/words-of-languages.ts";
+import { ENGLISH_NAMES, type NamesId, NOTE_NAMES } from "../../music/notes/note-names.ts";
+import { cutLine } from "../../syntax/line/cut.ts";
+import type { CodeAction } from "../types.ts";
+import { actionOf, type LineIn } from "./line-in.ts";
+
+/** One word alone may be the title of a piece. */
+const FEWEST_WORDS = 2;
+
+/**
+ * Where a journal declares no language: the declaration of the one that a line below a day is written in. Worked out
+ * when it is asked for, of this line alone.
+ */
+export function otherLanguage({ journal, document, at, text }: LineIn): readonly CodeAction[] {
+  if (journal.declaredIn.has("names")) return [];
+  const tables = journal.memo.of(journal.vocabulary, "words of languages", () => new WordsOfLanguages());
+  const language = languageOf(text.slice(0, cutLine(text).remark), tables);
+  if (!language) return [];
+  const head = `names ${language}`;
+  const title = `Declare ${head} (its words and names of notes)`;
+  return [actionOf({ title, safe: false, edits: [], head }, { at, document })];
+}
+
+/**
+ * The one language other than English that has every known word of a text, and at least two of them alone; undefined
+ * where there is none.
+ */
+export function languageOf(text: string, tables: WordsOfLanguages): NamesId | undefined {
+  const words = [...new Set(singleWords(text))];
+  const english = tables.of(ENGLISH_NAMES.id);
+  if (words.filter((word) => !english.has(word)).length < FEWEST_WORDS) return undefined;
+  const having = words.map((word) => LANGUAGES.filter((id) => tables.of(id).has(word)));
+  const alone = having.flatMap((ids) => (ids.length === 1 ? ids : []));
+  const [language] = alone;
+  if (language === undefined || language === ENGLISH_NAMES.id || alone.length < FEWEST_WORDS) return undefined;
+  return having.every((ids) => ids.length === 0 || ids.includes(language)) ? language : undefined;
+}
+
+const LANGUAGES: readonly NamesId[] = NOTE_NAMES.map(({ id }) => id);
