@@ -104,7 +104,12 @@ function ownTokens(text: string, line: Line, vocabulary: Vocabulary): Token[] {
     case "break":
     case "plan":
     case "rest":
+    case "total":
       return itemTokens(text, line.items, vocabulary.notes);
+    case "set":
+    case "said":
+    case "asked":
+      return line.from > line.start ? [openingToken(text, line.start, line.from)] : [];
     case "entry":
       return entryTokens(text, line, vocabulary.notes);
     case "declaration":
@@ -112,6 +117,11 @@ function ownTokens(text: string, line: Line, vocabulary: Vocabulary): Token[] {
     default:
       return [];
   }
+}
+
+/** `for next week:`, `ask:`: the words before what is set, said or asked. */
+function openingToken(text: string, start: number, from: number): Token {
+  return { start, end: start + text.slice(start, from).replace(/[\s:=–—-]+$/, "").length, type: "keyword" };
 }
 
 function entryTokens(text: string, { subject, items, claims }: EntryLine, notes: NoteReading): Token[] {

@@ -63,14 +63,15 @@ export function hasTitles(titled: Pick<Titled, "memo" | "vocabulary">, block: Bl
 }
 
 function readTitles({ vocabulary }: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): DayTitles {
-  const day = dayOfBlock(block);
-  if (day === undefined) {
+  if (!block.day) {
     go([]);
     return NO_TITLES;
   }
   const reading = new TitleReading(vocabulary);
   go([reading]);
-  return reading.take(day);
+  const day = dayOfBlock(block);
+  // below a date that cannot be read the declared titles are known, and nothing is learnt
+  return day === undefined ? { ...reading.take(EVER), taught: [] } : reading.take(day);
 }
 
 /**

@@ -39,6 +39,7 @@ export function isDashBetween(text: string, start: number, i: number, to: number
   const before = text.slice(Math.max(start, i - BEFORE_DASH), i).trimEnd();
   const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
   if (before === "" || behind === "" || SIGN_LAST.test(before) || SIGN_FIRST.test(behind)) return false;
+  if (/\d[-–]\d+$/.test(before)) return true; // `bars 17-32 - 54`
   if (/\d$/.test(before) && /^\d/.test(behind)) return false;
   return !isRowAt(text, start, i, to) && !(PLACE_LAST.test(before) && /^(?:end|fin|ende|einde|fine)\b/i.test(behind));
 }

@@ -4,7 +4,7 @@ import type { Fraction, Item, Meaning, MeaningOf } from "../words/meaning.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 
 /** A number with nothing beside it is a tempo within these, in beats a minute. */
-const SLOWEST_BARE = 30;
+export const SLOWEST_BARE = 30;
 const FASTEST_BARE = 240;
 /** Minutes that nobody called so, behind an activity or long tones. */
 const LEAST_MINUTES = 5;
@@ -75,7 +75,7 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
  */
 function isBehindBars({ start, end, meaning: bars }: Item, number: NumberItem, text: string): boolean {
   if (number.meaning.type !== "number" || number.meaning.value < SLOWEST_BARE) return false;
-  if (bars.type !== "place" || number.meaning.value > FASTEST_BARE || !/^[\s,]*$/.test(text.slice(end, number.start)))
+  if (bars.type !== "place" || number.meaning.value > FASTEST_BARE || !/^[\s,–-]*$/.test(text.slice(end, number.start)))
     return false;
   if (ONE_RANGE.test(bars.text) || ENDED_LIST.test(text.slice(start, end))) return true;
   return !PLURAL.test(text.slice(start, end));

@@ -1,5 +1,7 @@
 import { BESIDE_TITLE, JOINTS_OF_SECTIONS } from "../lexicon/places/beside-title.ts";
 import type { Item, MeaningOf } from "../words/meaning.ts";
+import { SLOWEST } from "../words/tempo-words.ts";
+import { SLOWEST_BARE } from "./numbers.ts";
 
 type Place = Item<MeaningOf<"place">>;
 
@@ -13,8 +15,6 @@ const SHAPES: readonly (readonly [shape: RegExp, word: MeaningOf<"place">["word"
 ];
 /** Behind it something else begins: the next part, or a tempo. */
 const ENDS = /^\s*(?:$|[,;:]|\s(?:[–-]\s|@|at\s|\d{2,3}(?:\D|$)|[^\s=]{1,12}\s?=))/;
-/** Bars up to here are no tempos where no other tempo is on the line. */
-const SLOWEST = 30;
 
 /**
  * Behind the title of a piece letters, ranges of numbers and the like are places, which mean other things behind a
@@ -48,11 +48,16 @@ function placeFrom(text: string, start: number, items: readonly Item[]): Place |
     if (word === "bars" && isBehindBars(items, start)) continue;
     if (word !== "bars") return { start, end, meaning: { type: "place", word, text: match[0] } };
     const [low, high] = [Number(match[1]), Number(match[2])];
-    const isTempo =
-      low >= SLOWEST && !items.some(({ meaning }) => meaning.type === "tempo" || meaning.type === "number");
-    if (low < high && !isTempo) return { start, end, meaning: { type: "place", word, text: `bars ${low}-${high}` } };
+    if (low < high && !isTempo(items, start, low))
+      return { start, end, meaning: { type: "place", word, text: `bars ${low}-${high}` } };
   }
   return undefined;
+}
+
+/** `60, 66-72`: behind a tempo numbers go on with it; before one they are bars. */
+function isTempo(items: readonly Item[], start: number, low: number): boolean {
+  const counting = items.filter(({ meaning }) => meaning.type === "tempo" || meaning.type === "number");
+  return counting.some((item) => item.end <= start) ? low >= SLOWEST : low >= SLOWEST_BARE && counting.length === 0;
 }
 
 /** Numbers go on with the bars before them: `bars 1-8, 17-24`. */

@@ -96,7 +96,7 @@ export function isTitleNumber(words: LineWords, i: number): boolean {
 
 function isEnd(words: LineWords, from: number, i: number): boolean {
   if (i === from) return ENDS.includes(words.found(i)?.meaning.type ?? "");
-  if (/[,;:!(→>=✓✔✗✘]/.test(words.before(i))) return true;
+  if (/[,;:!(→>=✓✔✗✘]/.test(words.before(i)) || /^[^\p{L}\p{N}&+#]+$/u.test(words.typed(i))) return true;
   if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4))
     return true;
   if (isTitleNumber(words, i)) return false;

@@ -28,7 +28,8 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     okish | one mistake | one slip | one stop | passable | patchy | shaky | slightly better | so so | so-so | some
     mistakes | some slips | sort of | stops | two mistakes | two stops | unsteady | unsure | wobbly | ~ | ± | ok-ish
     | nearly clean | almost clean | almost ok | nearly ok | nearly got it | 1 slip | 2 slips |
-    two slips | a slip | 1 stop | 2 stops
+    two slips | a slip | 1 stop | 2 stops | steadier | cleaner | smoother | lighter | calmer | more even | less messy | nearer |
+    getting better | coming along | slow but right | slow but ok | slow but clean | right but slow | not perfect
   `,
   not: `
     :( | a mess | airy | argh | awful | bad | behind | bit messy | blurred | breathy | buzzes | buzzing | buzzy |
@@ -43,8 +44,10 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     squeaks | squeaky | squealed | stiff | strangled | stuck | stumbled | tangled | terrible | thin | too fast | too
     hard | too loud | too quiet | too slow | train wreck | tripped | two lapses | ugh | ugly | weak | wonky | wrong
     | yikes | yuck | ✕ | ✗ | ✘ | flat | sharp | not easy | not ok | not okay | not so good | no good | not great |
-    not really | not clean yet | wrong every time | wrong notes | gallops
+    not really | not clean yet | wrong every time | wrong notes | gallops | squeal | squeals | squealing | splat | clams | lots of clams | flubbed | botched | gave up |
+    lost it | ran out of breath | too high | too low | too tense | wooden | whiny | all over the place | no chance | no luck
   `,
-  intensifiers: "very | quite | a bit | bit | mostly | now | at last | ish | so | pretty | really | still",
+  intensifiers:
+    "both | both times | all | each time | every time | very | quite | a bit | bit | mostly | now | at last | ish | so | pretty | really | still",
   negations: "not | no | never | hardly | barely | but | except | until | apart | isn't | wasn't | didn't | less",
 };
