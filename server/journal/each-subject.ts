@@ -1,4 +1,4 @@
-import type { MeaningOf } from "../syntax/words/meaning.ts";
+import type { Columns, MeaningOf } from "../syntax/words/meaning.ts";
 import type { Attempt, Entry } from "./model.ts";
 import { subjectKey } from "./subject-text.ts";
 
@@ -56,14 +56,19 @@ function columnOfSubject({ source }: Entry): number | undefined {
   return source.same ? undefined : source.subject?.start;
 }
 
-/** The entry for that one of its subjects that a column touches, or else for the first. */
-export function entryOfSubjectAt(entry: Entry, column: number): Entry {
+/** The entry for that one of its subjects that a column touches, and where that stands; else for the first. */
+export function entryOfSubjectAt(entry: Entry, column: number): { readonly entry: Entry; readonly columns?: Columns } {
   const { subject } = entry;
   const start = columnOfSubject(entry);
   const parts = eachSubject(entry);
-  if (!hasSeveral(subject) || !subject.at || start === undefined) return parts[0]!.entry;
+  if (!hasSeveral(subject) || !subject.at || start === undefined) return parts[0]!;
   const touched = subject.at.findLastIndex((at) => start + at.start <= column && column <= start + at.end);
-  return partOf(parts, subjectKey(subject.subjects[Math.max(0, touched)]!));
+  if (touched < 0) return parts[0]!;
+  const at = subject.at[touched]!;
+  return {
+    entry: partOf(parts, subjectKey(subject.subjects[touched]!)),
+    columns: { start: start + at.start, end: start + at.end },
+  };
 }
 
 /** The entry for that one of its subjects that the history calls so (`subjectKey`), or else for the first. */

@@ -11,7 +11,10 @@ import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-c
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 
-/** Where the exercise at a position (of several on its line the one there, or else the first) was last played before that line, in whichever file: the start of the entry. */
+/**
+ * Where the exercise at a position, of several on its line the one there or else the first, was last played before that
+ * line, in whichever file: the start of the entry.
+ */
 export function lastTime(
   journal: Journal,
   uri: string,
@@ -20,7 +23,7 @@ export function lastTime(
 ): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
-  const entry = entryOfSubjectAt(found.entry, position.character);
+  const { entry } = entryOfSubjectAt(found.entry, position.character);
   const key = playedEntry(entry, journal.conventions(uri)).attempts[0]?.manner.exerciseKey;
   if (key === undefined) return NO_EXERCISE;
   const isEarlier = earlierThan(found, recordsAt(journal, uri, position.line)[0], today);

@@ -128,10 +128,8 @@ function entryHover(at: EntryAt, line: EntryLine, character: number): Said | und
     touches(line.subject.start, line.subject.end, character) &&
     itemAt([line.subject, ...line.items], character) === line.subject
   ) {
-    return {
-      ...stretch(line.subject),
-      markdown: subjectHover({ ...at, entry: entryOfSubjectAt(at.entry, character) }),
-    };
+    const { entry, columns = line.subject } = entryOfSubjectAt(at.entry, character);
+    return { ...stretch(columns), markdown: subjectHover({ ...at, entry }) };
   }
   const item = itemAt(line.items, character);
   return item && { ...stretch(item), markdown: termHover(at, item) };

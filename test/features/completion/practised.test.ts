@@ -262,6 +262,15 @@ test("offers are those of the last history that was made until there is a newer 
   expect(offered.map(({ label }) => label)).toContain("C minor, thirds, at 60");
 });
 
+test("a line with several subjects is offered once, from where the one practised last got to", () => {
+  const days = "2026-03-05 Thu\n  F maj, C maj, G maj, 8ths at 63 clean\n\n2026-03-06 Fri\n  A minor, slow\n\n";
+  check("  ‸", ["A minor", "F maj, C maj, G maj, 8ths at 63"], { days });
+  check("  F maj, C maj, G maj, slow\n  ‸", ["A minor"], { days });
+  const later = "2026-03-07 Sat\n  C major, 8ths at 60 clean\n\n";
+  check("  C maj‸", ["C major, 8ths at 60"], { days: days + later });
+  check("  F maj‸", ["F maj, C maj, G maj, 8ths at 63"], { days: days + later });
+});
+
 /** Every line that can be written, put in behind the last day of the last file: how many, and of how many strands. */
 function checkReadBack(texts: ReadonlyMap<string, string>): { readonly written: number; readonly strands: number } {
   const journal = new Journal("file:///j", new Map([...texts].map(([uri, text]) => [uri, createDocument(text)])));
