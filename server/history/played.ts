@@ -46,24 +46,26 @@ export function isExercise({ subject }: Entry): boolean {
 }
 
 function attemptsAtEach(entry: Entry, conventions: Conventions): readonly PlayedAttempt[] {
-  return eachSubject(entry).flatMap(({ entry: one, attempts }, subject) =>
-    one.attempts.map((attempt, i) => ({
-      ...playedAttempt(one, attempt, conventions),
+  return eachSubject(entry).flatMap(({ entry: one, attempts }, subject) => {
+    const told = toldBy(one, conventions);
+    return one.attempts.map((attempt, i) => ({
+      ...playedAttempt(one, attempt, conventions, told),
       subject,
       attempt: attempts[i]!,
-    })),
-  );
+    }));
+  });
 }
 
 function playedAttempt(
   entry: Entry,
   attempt: Attempt,
   conventions: Conventions,
+  told: Told,
 ): Omit<PlayedAttempt, "subject" | "attempt"> {
   const { tempo, reached, tries } = attempt;
   const counting = tempo && countingOf(entry, attempt.conditions, tempo, conventions);
   return {
-    manner: mannerOf(entry, attempt, conventions),
+    manner: mannerOf(entry, attempt, conventions, told),
     rate: tempo && counting ? rateBy(counting, tempo.bpm) : null,
     reached,
     count: tries.count,
