@@ -171,7 +171,7 @@ export const COMMANDS: readonly Command[] = [
     summary: "write every attempt into a table, for a spreadsheet or a script",
     usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE] [--names CONVENTION]"],
     about: [
-      "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise. Activities and planned lines are none. Where there are several journals, one follows the other.",
+      "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise; of several subjects on a line each has its rows, with its share of the minutes. Activities and planned lines are none. Where there are several journals, one follows the other.",
       "Text that a spreadsheet would take for a formula has an apostrophe before it. Control and bidirectional characters are shown as \\u202E.",
       PATHS,
     ],

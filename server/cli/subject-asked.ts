@@ -1,12 +1,14 @@
 import { entryIn } from "../features/explain/entry-of-record.ts";
 import type { AttemptRecord } from "../history/record.ts";
+import { eachSubject } from "../journal/each-subject.ts";
 import { patternText } from "../journal/entry-exercise.ts";
 import type { Journal } from "../journal/journal.ts";
 import { subjectKey } from "../journal/subject-text.ts";
 import { titleIndex } from "../journal/titles/journal-titles.ts";
 
 export interface SubjectAsked {
-  readonly key: string;
+  /** Any of these: several may be named in a row. */
+  readonly keys: readonly string[];
   /** As records have it; undefined where any will do. */
   readonly pattern?: string;
 }
@@ -14,9 +16,11 @@ export interface SubjectAsked {
 /** The subject that somebody asks for in the words of an entry; what is no other subject is a title, quoted or not. */
 export function subjectAsked(words: string, journal: Journal): SubjectAsked {
   const entry = entryIn(journal, words);
-  if (!entry?.subject) return { key: titleKey(words, journal) };
-  if (entry.subject.type === "title" && !entry.subject.declared) return { key: titleKey(entry.subject.title, journal) };
-  return { key: subjectKey(entry.subject), ...(entry.pattern && { pattern: patternText(entry.pattern) }) };
+  if (!entry?.subject) return { keys: [titleKey(words, journal)] };
+  if (entry.subject.type === "title" && !entry.subject.declared)
+    return { keys: [titleKey(entry.subject.title, journal)] };
+  const keys = eachSubject(entry).map((each) => subjectKey(each.entry.subject!));
+  return { keys, ...(entry.pattern && { pattern: patternText(entry.pattern) }) };
 }
 
 /** Whether an attempt was one at what is asked for; at anything where nothing is. */
@@ -24,7 +28,9 @@ export function isAttemptAt(
   asked: SubjectAsked | undefined,
   { subjectKey: key, pattern }: Pick<AttemptRecord, "subjectKey" | "pattern">,
 ): boolean {
-  return asked === undefined || (key === asked.key && (asked.pattern === undefined || asked.pattern === pattern));
+  return (
+    asked === undefined || (asked.keys.includes(key) && (asked.pattern === undefined || asked.pattern === pattern))
+  );
 }
 
 /** A title as the journal knows it: by a short form as well. */

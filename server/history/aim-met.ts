@@ -1,5 +1,6 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
+import { eachSubject } from "../journal/each-subject.ts";
 import type { Attempt, Conditions, Entry } from "../journal/model.ts";
 import { subjectKey } from "../journal/subject-text.ts";
 import { nameKey } from "../syntax/words/fold.ts";
@@ -13,14 +14,17 @@ export interface AnswerOptions {
 
 /**
  * Whether an entry is what was set or aimed at: the same subject and pattern, with every term that is stated there, in
- * one and the same attempt. A tempo, tries and minutes are met by more as well. What was only planned is not done.
+ * one and the same attempt. A tempo, tries and minutes are met by more as well. What was only planned is not done. Of
+ * several subjects each is held by itself: all that are asked for must be there, and may be among others.
  */
-export function answers(
-  entry: Entry,
-  asked: Entry,
-  conventions: Conventions,
-  { byRate = false }: AnswerOptions = {},
-): boolean {
+export function answers(entry: Entry, asked: Entry, conventions: Conventions, options: AnswerOptions = {}): boolean {
+  const played = eachSubject(entry);
+  return eachSubject(asked).every((wanted) =>
+    played.some((one) => answersOne(one.entry, wanted.entry, conventions, options)),
+  );
+}
+
+function answersOne(entry: Entry, asked: Entry, conventions: Conventions, { byRate = false }: AnswerOptions): boolean {
   const { subject } = asked;
   if (entry.planned || !entry.subject || !subject || subjectKey(entry.subject) !== subjectKey(subject)) return false;
   if (patternOfRecord(entry) !== patternOfRecord(asked)) return false;
@@ -58,20 +62,32 @@ export class DoneEntries {
   private readonly byExercise = new Map<string, DoneOnDay[]>();
 
   constructor(entries: Iterable<DoneEntry>) {
-    for (const { entry, day, conventions } of entries) {
-      if (entry.planned || !entry.subject) continue;
-      const known = this.done(entry);
-      const last = known.at(-1);
-      const same = last?.day === day && last.conventions === conventions ? last : { day, conventions, entries: [] };
-      if (same !== last) known.push(same);
-      same.entries.push({ entry, rate: fastest(entry, conventions) });
-      this.byExercise.set(exerciseOf(entry), known);
+    for (const each of entries) {
+      if (each.entry.planned || !each.entry.subject) continue;
+      for (const { entry } of eachSubject(each.entry)) this.add({ ...each, entry });
     }
     for (const done of this.byExercise.values()) for (const each of done) each.entries.sort((a, b) => b.rate - a.rate);
   }
 
-  /** The days, of those from one to another, on which something is what was set. */
+  private add({ entry, day, conventions }: DoneEntry): void {
+    const known = this.done(entry);
+    const last = known.at(-1);
+    const same = last?.day === day && last.conventions === conventions ? last : { day, conventions, entries: [] };
+    if (same !== last) known.push(same);
+    same.entries.push({ entry, rate: fastest(entry, conventions) });
+    this.byExercise.set(exerciseOf(entry), known);
+  }
+
+  /**
+   * The days, of those from one to another, on which something is what was set; where several subjects were set, each
+   * of them, in whichever lines.
+   */
   daysAnswering(asked: Entry, from: DayNumber, to: DayNumber): ReadonlySet<DayNumber> {
+    const [first, ...others] = eachSubject(asked).map(({ entry }) => this.daysAnsweringOne(entry, from, to));
+    return new Set([...first!].filter((day) => others.every((days) => days.has(day))));
+  }
+
+  private daysAnsweringOne(asked: Entry, from: DayNumber, to: DayNumber): ReadonlySet<DayNumber> {
     const within = this.done(asked).filter(({ day }) => day >= from && day <= to);
     return new Set(within.filter((done) => isAnswered(asked, done)).map(({ day }) => day));
   }

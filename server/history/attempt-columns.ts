@@ -7,12 +7,13 @@ const UNSAID: Tries = { got: 1, count: 1 };
 /** Figures of one attempt, side by side in one array. */
 const LINE = 0;
 const ENTRY = 1;
-const ATTEMPT = 2;
-const START = 3;
-const END = 4;
-const COUNT = 5;
-const REACHED = 6;
-const FIGURES = 7;
+const SUBJECT = 2;
+const ATTEMPT = 3;
+const START = 4;
+const END = 5;
+const COUNT = 6;
+const REACHED = 7;
+const FIGURES = 8;
 
 const SAID_NOTHING = -1;
 
@@ -52,6 +53,10 @@ export class DayColumns {
   entry(i: number): number {
     return this.figure(i, ENTRY);
   }
+  /** Which of its entry's subjects it is at. */
+  subject(i: number): number {
+    return this.figure(i, SUBJECT);
+  }
   attempt(i: number): number {
     return this.figure(i, ATTEMPT);
   }
@@ -74,6 +79,7 @@ export class AttemptColumns {
   private figures: number[] = [];
   private line = 0;
   private entry = 0;
+  private subject = 0;
   private attempt = 0;
   // Of the last attempt.
   private good = false;
@@ -84,13 +90,19 @@ export class AttemptColumns {
   begin(line: number, entry: number): void {
     this.line = line;
     this.entry = entry;
-    this.attempt = 0;
+    this.goTo(0, 0);
+  }
+
+  /** What comes next is an attempt at one of the entry's subjects, and which of the entry's attempts. */
+  goTo(subject: number, attempt: number): void {
+    this.subject = subject;
+    this.attempt = attempt;
   }
 
   add(manner: Manner, rate: number | null, start: number, end: number): void {
     this.manners.push(manner);
     this.rates.push(rate ?? Number.NaN);
-    this.figures.push(this.line, this.entry, this.attempt++, start, end, 1, SAID_NOTHING);
+    this.figures.push(this.line, this.entry, this.subject, this.attempt++, start, end, 1, SAID_NOTHING);
     this.good = false;
     this.amiss = false;
     this.tries = UNSAID;

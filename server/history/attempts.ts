@@ -153,8 +153,9 @@ class DayReading implements DayVisitor {
   /** An entry that only the whole line tells. */
   private addWhole(line: EntryLine, place: LinePlace): void {
     const entry = readEntry(line, place.line, this.vocabulary);
-    for (const [i, { manner, rate, reached, count }] of playedEntry(entry, this.conventions).attempts.entries()) {
-      const { start, end } = entry.attempts[i]!.place;
+    for (const { manner, rate, reached, count, subject, attempt } of playedEntry(entry, this.conventions).attempts) {
+      const { start, end } = entry.attempts[attempt]!.place;
+      this.columns.goTo(subject, attempt);
       this.columns.add(manner, rate, start, end);
       this.columns.answer(reached, count);
     }

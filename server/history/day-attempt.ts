@@ -8,7 +8,7 @@ import type { AttemptRecord, Manner } from "./record.ts";
 export class DayAttempts {
   readonly records: readonly AttemptRecord[];
   #shares: readonly Share[] | undefined;
-  #attemptsOfEntry: readonly number[] | undefined;
+  #attemptsOfEntry: readonly (readonly number[])[] | undefined;
 
   constructor(
     readonly day: DayNumber,
@@ -22,18 +22,28 @@ export class DayAttempts {
     this.records = records;
   }
 
-  /** The share of one attempt in the time of its entry; worked out when somebody asks for it. */
+  /**
+   * The share of one attempt in the time of its entry, which is dealt out equally among its subjects, and that of each
+   * among the attempts at it; worked out when somebody asks for it. Shares stay fractions, as any figure that is shown
+   * is the sum of many: it alone is rounded.
+   */
   shareOf(attempt: number): Share {
     this.#shares ??= sharedMinutes(this.time);
     this.#attemptsOfEntry ??= this.countByEntry();
     const entry = this.columns.entry(attempt);
     const { minutes, about } = this.#shares[entry]!;
-    return { minutes: minutes / this.#attemptsOfEntry[entry]!, about };
+    const counts = this.#attemptsOfEntry[entry]!;
+    return { minutes: minutes / counts.length / counts[this.columns.subject(attempt)]!, about };
   }
 
-  private countByEntry(): readonly number[] {
-    const counts = new Array<number>(this.time.entries.length).fill(0);
-    for (let i = 0; i < this.columns.count; i++) counts[this.columns.entry(i)]!++;
+  /** For each entry, how many attempts there are at each of its subjects. */
+  private countByEntry(): readonly (readonly number[])[] {
+    const counts = this.time.entries.map((): number[] => []);
+    for (let i = 0; i < this.columns.count; i++) {
+      const own = counts[this.columns.entry(i)]!;
+      const subject = this.columns.subject(i);
+      own[subject] = (own[subject] ?? 0) + 1;
+    }
     return counts;
   }
 }

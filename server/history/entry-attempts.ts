@@ -1,5 +1,6 @@
 import { attemptsOf } from "../journal/conditions.ts";
 import type { Conventions } from "../journal/conventions.ts";
+import { hasSeveral } from "../journal/each-subject.ts";
 import type { Attempt, Entry, Reach } from "../journal/model.ts";
 import { readEntry } from "../journal/read-entry.ts";
 import type { Role } from "../syntax/line/entry-fold.ts";
@@ -20,6 +21,8 @@ import { reachClassOf } from "./span-class.ts";
 /** What was played: the entry without its ways of playing, or null where it is no exercise. */
 interface What {
   readonly entry: Entry | null;
+  /** It has several subjects, each with attempts of its own: only the whole line tells them. */
+  readonly several: boolean;
   readonly told?: Told;
   /** How far it goes, by the span that is said of it. */
   readonly reaches: Map<Reach | undefined, ReachClass | null>;
@@ -86,7 +89,7 @@ export class EntryAttempts {
   add(reader: LineReader, text: string, from: number, to: number, columns: AttemptColumns): boolean {
     this.takeKeys(reader);
     const what = this.what(reader, text, from, to);
-    const how = this.how(reader);
+    const how = what.several ? null : this.how(reader);
     if (!how) return false;
     this.addAttempts(reader, this.groupsOf(what, how), columns);
     return true;
@@ -163,9 +166,10 @@ export class EntryAttempts {
     const [start, end] = [reader.start - from, reader.contentEnd() - from];
     const line = parseEntry(text.slice(from, to), start, end, parts, this.context);
     const entry = readEntry(line, 0, this.context.vocabulary);
+    const kept = { several: hasSeveral(entry.subject), reaches: new Map(), ways: new Map(), places: new Map() };
     const what = isExercise(entry)
-      ? { entry, told: toldBy(entry, this.conventions), reaches: new Map(), ways: new Map(), places: new Map() }
-      : { entry: null, reaches: new Map(), ways: new Map(), places: new Map() };
+      ? { entry, told: toldBy(entry, this.conventions), ...kept }
+      : { entry: null, ...kept };
     this.whats.set(this.whatKeys, this.whatCount, what);
     return what;
   }

@@ -1,4 +1,5 @@
 import { type Conventions, instrumentOf } from "../journal/conventions.ts";
+import { eachSubject } from "../journal/each-subject.ts";
 import type { Attempt, Entry } from "../journal/model.ts";
 import { entryCount } from "../journal/read-entry.ts";
 import { subjectKey, subjectName } from "../journal/subject-text.ts";
@@ -15,11 +16,17 @@ export interface PlayedAttempt {
   readonly reached: boolean | null;
   /** How many tries it stands for. */
   readonly count: number;
+  /** Which of the entry's subjects (`eachSubject`) it is at, and which of its attempts it is. */
+  readonly subject: number;
+  readonly attempt: number;
 }
 
 /** What an entry says for the history, whatever day it stands in. */
 export interface PlayedEntry {
-  /** None where it is no exercise: an activity, or free practice, which take their share of the time all the same. */
+  /**
+   * Those at one subject behind those at another. None where it is no exercise: an activity, or free practice, which
+   * take their share of the time all the same.
+   */
   readonly attempts: readonly PlayedAttempt[];
   /** As stated on the line. */
   readonly minutes?: number;
@@ -29,7 +36,7 @@ export interface PlayedEntry {
 
 export function playedEntry(entry: Entry, conventions: Conventions): PlayedEntry {
   const { counted, minutes } = entryCount(entry.source);
-  const attempts = isExercise(entry) ? entry.attempts.map((attempt) => playedAttempt(entry, attempt, conventions)) : [];
+  const attempts = isExercise(entry) ? attemptsAtEach(entry, conventions) : [];
   return { attempts, counted, ...(minutes === undefined ? {} : { minutes }) };
 }
 
@@ -38,11 +45,27 @@ export function isExercise({ subject }: Entry): boolean {
   return subject !== undefined && subject.type !== "activity" && subject.type !== "free";
 }
 
-function playedAttempt(entry: Entry, attempt: Attempt, conventions: Conventions): PlayedAttempt {
+function attemptsAtEach(entry: Entry, conventions: Conventions): readonly PlayedAttempt[] {
+  return eachSubject(entry).flatMap(({ entry: one, attempts }, subject) => {
+    const told = toldBy(one, conventions);
+    return one.attempts.map((attempt, i) => ({
+      ...playedAttempt(one, attempt, conventions, told),
+      subject,
+      attempt: attempts[i]!,
+    }));
+  });
+}
+
+function playedAttempt(
+  entry: Entry,
+  attempt: Attempt,
+  conventions: Conventions,
+  told: Told,
+): Omit<PlayedAttempt, "subject" | "attempt"> {
   const { tempo, reached, tries } = attempt;
   const counting = tempo && countingOf(entry, attempt.conditions, tempo, conventions);
   return {
-    manner: mannerOf(entry, attempt, conventions),
+    manner: mannerOf(entry, attempt, conventions, told),
     rate: tempo && counting ? rateBy(counting, tempo.bpm) : null,
     reached,
     count: tries.count,

@@ -32,7 +32,7 @@ function semitonesOf(entry: Entry, reach: Reach | undefined, conventions: Conven
   return scale && rangeOf(scale, entry, reach, conventions);
 }
 
-/** What tells how far a subject goes: of several the first. */
+/** What tells how far a subject goes: of a set that has a name the first. */
 function scaleIn(subject: Subject): Subject | undefined {
   if (subject.type === "chain") return subject.scales[0];
   if (subject.type === "several") return subject.subjects[0];

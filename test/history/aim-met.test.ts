@@ -73,6 +73,34 @@ test("free words are done by the same words", () => {
   expect(done('"clap line 4, then say it"', 'done "clap line 4"')).toBe(false);
 });
 
+test("of several subjects each counts by itself, also where minutes are asked for", () => {
+  expect(done("C major, at 60", "F major, C major, at 60 clean")).toBe(true);
+  expect(done("C major, F major, at 60", "F major, C major, G major, at 60 clean")).toBe(true);
+  expect(done("C major, D major, at 60", "F major, C major, G major, at 60 clean")).toBe(false);
+  expect(done("F major, at 100", "C108 F96")).toBe(false);
+  expect(done("C major, at 100", "C108 F96")).toBe(true);
+  expect(done("C major, 5 min", "C major, F major, 10 min")).toBe(true);
+  expect(done("C major, 6 min", "C major, F major, 10 min")).toBe(false);
+  expect(done("all major scales", "C major, F major")).toBe(false);
+});
+
+test("what is set in a row may be done in lines of their own on one day", () => {
+  const document = createDocument(
+    "set C major, F major, at 60\n2026-03-02\n  C major, at 60 clean\n2026-03-03\n  F major, at 63 clean\n  C major, at 60\n",
+  );
+  const uri = "file:///j/a.practice";
+  const journal = new Journal("file:///j", new Map([[uri, document]]));
+  const { declared } = journal.model(document.blocks[0]!).declarations[0]!.declaration;
+  if (declared?.type !== "set" || !declared.entry) throw new Error("What is set cannot be read.");
+  const entries = document.blocks.slice(1).flatMap((block) => {
+    const { day, entries } = journal.model(block);
+    return entries.map((entry) => ({ entry, day: day!.date!, conventions: journal.conventions(uri) }));
+  });
+  const [first, last] = ["2026-03-02", "2026-03-03"].map((day) => parseIsoDate(day)!);
+  const asked = readEntry(declared.entry, 0, journal.vocabulary);
+  expect([...new DoneEntries(entries).daysAnswering(asked, first!, last!)]).toEqual([last]);
+});
+
 const TERMS = ["slurred", "tongued", "thirds", "2 octaves", "8ths at 60", "8ths at 72 clean", "at 80 slips", "5 min"];
 const line = fc
   .tuple(fc.constantFrom("D minor", "D natural minor", "G major", "Ground", '"to the end"'), fc.subarray(TERMS))

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { applyChanges, createDocument, type TextChange, textOf } from "../../server/syntax/document/document.ts";
-import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
+import { CHORD_SUBJECTS, ROWS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // Journals and series of edits, for what must hold after any of them.
 
@@ -64,7 +64,7 @@ const line = fc.oneof(
   {
     weight: 2,
     arbitrary: fc
-      .tuple(fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS), fc.constantFrom(...TERMS))
+      .tuple(fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS, ...ROWS), fc.constantFrom(...TERMS))
       .map((parts) => parts.join(", ")),
   },
 );
@@ -88,7 +88,13 @@ export const practice = fc
       fc.array(
         fc
           .tuple(
-            fc.constantFrom(...SCALE_SUBJECTS.slice(0, 4), "Ground, bars 1-8", "stretching"),
+            fc.constantFrom(
+              ...SCALE_SUBJECTS.slice(0, 4),
+              "D, G and F# major",
+              "D96 F#92",
+              "Ground, bars 1-8",
+              "stretching",
+            ),
             fc.constantFrom("", ", thirds", ", slurred"),
             fc.constantFrom(
               ", 8ths at 60 clean",

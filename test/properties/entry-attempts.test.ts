@@ -7,7 +7,7 @@ import { readBlock, withTitles } from "../../server/journal/read-block.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 import { LineReader } from "../../server/syntax/line/line-reader.ts";
 import { MANY } from "../support/random-runs.ts";
-import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS } from "./lines.ts";
+import { CHORD_SUBJECTS, ROWS, SCALE_SUBJECTS, TERMS } from "./lines.ts";
 
 // How something was played is found out once for each set of pieces that tell it. Here it is held against reading every line
 // by itself, with nothing kept.
@@ -42,7 +42,7 @@ function check(journal: Journal, lines: readonly string[]): void {
   const apart = entries
     .filter(({ planned }) => !planned)
     .flatMap((entry) =>
-      playedEntry(entry, conventions).attempts.map(({ manner, rate, reached, count }, attempt) => {
+      playedEntry(entry, conventions).attempts.map(({ manner, rate, reached, count, attempt }) => {
         const { line, start, end } = entry.attempts[attempt]!.place;
         return { ...manner, rate, reached, count, line, attempt, start, end };
       }),
@@ -75,7 +75,17 @@ function check(journal: Journal, lines: readonly string[]): void {
 
 const journalWith = (head: string) => new Journal("file:///journal", new Map([[URI, createDocument(head)]]));
 
-const subject = fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS, "Ground", "Set", '"Evening air"', "stretching");
+const subject = fc.constantFrom(
+  ...SCALE_SUBJECTS,
+  ...CHORD_SUBJECTS,
+  ...ROWS,
+  "all majors",
+  "circle of fifths",
+  "Ground",
+  "Set",
+  '"Evening air"',
+  "stretching",
+);
 const said = fc.constantFrom("", "", " clean", " nearly", " clean 4 of 5", " easy 5 in a row", " slips tense", " done");
 const number = fc.integer({ min: 18, max: 405 });
 const tempo = fc.oneof(

@@ -34,6 +34,21 @@ export const SCALE_SUBJECTS = [
   "E4 major",
 ];
 
+/** Several subjects in a row, some with tempos of their own. */
+export const ROWS = [
+  "F maj, C maj, G maj",
+  "C, G and D major",
+  "E major / E minor",
+  "C and G major",
+  "A minor: nat, harm, mel",
+  "A minor all three forms",
+  "F7 Bb7 Eb7 arps",
+  "scales: C, G, D",
+  "trills e-g and f-a",
+  "C108 F108 Bb104",
+  "maj scales: D96 A92",
+];
+
 export const CHORD_SUBJECTS = [
   "D minor arpeggio",
   "D arpeggio",

@@ -24,6 +24,8 @@ export interface AimedAt {
   /** In which the aim is written. */
   readonly notation: Pick<AttemptRecord, "noteValue" | "beat">;
   readonly weeks: readonly Week[];
+  /** Which it is of several that are aimed at. */
+  readonly subject?: string;
 }
 
 /**
@@ -31,7 +33,7 @@ export interface AimedAt {
  * early for a trend, or once the aim was reached.
  */
 export function farAim({ line }: Declaration, aim: AimedAt, today: DayNumber): Finding | undefined {
-  const { rate, by, notation, weeks } = aim;
+  const { rate, by, notation, weeks, subject = "this" } = aim;
   if (by < today || weeks.some(({ bestClean }) => bestClean !== null && bestClean >= rate)) return undefined;
   const latest = weeksWithin(weeks, { lastWeeks: LATELY });
   const { verdict, slope, high } = trendOf(latest);
@@ -46,6 +48,6 @@ export function farAim({ line }: Declaration, aim: AimedAt, today: DayNumber): F
   return finding(
     "aim-far",
     line,
-    `At the pace of the last weeks this would stand near ${likely} on ${isoDate(by)}, and not above ${tempo(Math.floor(atBest))}. A later day, or a nearer aim on the way to ${tempo(rate)}, leaves room to play with ease.`,
+    `At the pace of the last weeks ${subject} would stand near ${likely} on ${isoDate(by)}, and not above ${tempo(Math.floor(atBest))}. A later day, or a nearer aim on the way to ${tempo(rate)}, leaves room to play with ease.`,
   );
 }

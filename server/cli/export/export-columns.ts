@@ -9,7 +9,8 @@ export const EXPORT_COLUMNS = {
   line: "the line there, from 1",
   phase: "the part of the day that it stands in, as warm-up",
   instrument: "the instrument",
-  subject: "the scale, arpeggio or figure; for a piece or study its title",
+  subject:
+    "the scale, arpeggio or figure, of several on a line the one of the row; a set such as all major scales by its name; for a piece or study its title",
   pattern: "the pattern, as thirds; straight where none is named; empty for titles",
   movement: "of a title: the movement",
   place: "of a title: where in it, as you typed it",
@@ -28,7 +29,8 @@ export const EXPORT_COLUMNS = {
     "yes where that was easy or clean, not tense, in at least half of the tries; no where it was not; empty where nothing was said",
   tries: "how many tries the row stands for",
   tries_with_outcome: "how many of them went as outcome says",
-  minutes: "its share of the practice time; empty where none was written",
+  minutes:
+    "its share of the practice time, which several subjects on a line take equally; empty where none was written",
   about: "yes where the minutes were shared out, not written",
 } as const;
 

@@ -2,6 +2,7 @@ import { recordsOfBlock } from "../../history/attempts.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { beatName, noteValueName } from "../../history/value-names.ts";
 import { isoDate, weekLabel } from "../../journal/calendar.ts";
+import { entryOfSubject } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Attempt, Entry } from "../../journal/model.ts";
 import { subjectText } from "../../journal/subject-text.ts";
@@ -18,6 +19,7 @@ export type ExportRow = Readonly<Record<ExportColumn, Cell>>;
 /** An attempt as the history knows it, and what the line that it comes from says besides. */
 export interface WrittenAttempt {
   readonly record: AttemptRecord;
+  /** Of several subjects on its line, for that of the attempt. */
   readonly entry: Entry;
   readonly attempt: Attempt;
   readonly path: string;
@@ -44,13 +46,10 @@ function attemptsInFile(journal: Journal, { path, uri }: NamedFile): WrittenAtte
     const records = recordsOfBlock(journal, uri, block);
     if (records.length === 0) return [];
     const entries = new Map(journal.readOnce(block).entries.map((entry) => [entry.place.line, entry]));
-    let previous = -1;
-    let place = 0;
     return records.map((record): WrittenAttempt => {
-      place = record.line === previous ? place + 1 : 0; // the attempts of an entry follow each other as it has them
-      previous = record.line;
-      const entry = entries.get(record.line)!;
-      return { record, entry, attempt: entry.attempts[place]!, path, line: starts[i]! + record.line };
+      const written = entries.get(record.line)!;
+      const entry = entryOfSubject(written, record.subjectKey);
+      return { record, entry, attempt: written.attempts[record.attempt]!, path, line: starts[i]! + record.line };
     });
   });
 }

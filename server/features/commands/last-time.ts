@@ -4,13 +4,17 @@ import { playedEntry } from "../../history/played.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { latestOf } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
+import { entryOfSubjectAt } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 
-/** Where the exercise at a position was last played before that line, in whichever file: the start of the entry. */
+/**
+ * Where the exercise at a position, of several on its line the one there or else the first, was last played before that
+ * line, in whichever file: the start of the entry.
+ */
 export function lastTime(
   journal: Journal,
   uri: string,
@@ -19,7 +23,8 @@ export function lastTime(
 ): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
-  const key = playedEntry(found.entry, journal.conventions(uri)).attempts[0]?.manner.exerciseKey;
+  const { entry } = entryOfSubjectAt(found.entry, position.character);
+  const key = playedEntry(entry, journal.conventions(uri)).attempts[0]?.manner.exerciseKey;
   if (key === undefined) return NO_EXERCISE;
   const isEarlier = earlierThan(found, recordsAt(journal, uri, position.line)[0], today);
   const last = latestOf(journalHistory(journal).exercises.get(key)?.strands ?? [], isEarlier);

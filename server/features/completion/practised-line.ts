@@ -14,6 +14,8 @@ import { startTempo } from "../explain/start-tempo.ts";
 /** A practised strand as the player would write it today. */
 export interface PractisedLine {
   readonly text: string;
+  /** Without its tempo. What practises several exercises has one, whichever of them it is offered for. */
+  readonly phrase: string;
   readonly subject: Subject;
   /** Missing where no tempo was reached with a metronome. */
   readonly start?: StartTempo;
@@ -52,7 +54,7 @@ export function practisedLine(
   const start = reached && written.rate ? startOf(reached.rate! / written.rate, today - reached.day) : undefined;
   const text = start ? `${phrase}${opening}${start.tempo}` : phrase;
   if (text.length > LONGEST_TEXT) return undefined;
-  return { text, subject: entry.subject!, ...(start ? { start } : {}) };
+  return { text, phrase, subject: entry.subject!, ...(start ? { start } : {}) };
 }
 
 /** `same, 66` says nothing where no entry stands above it. */
@@ -152,8 +154,8 @@ function plainEntryIn(journal: Journal, text: string): Entry | undefined {
   return entry.source.items.some(({ meaning }) => meaning.type === "unknown") ? undefined : entry;
 }
 
-/** The one attempt of an entry, where it is one of the strand. */
+/** The one attempt of an entry, where it is one of the strand; of one at several subjects that at the strand's. */
 function playedAlone(entry: Entry, conventions: Conventions, strandKey: string): PlayedAttempt | undefined {
-  const [attempt, ...others] = playedEntry(entry, conventions).attempts;
-  return others.length === 0 && attempt?.manner.strandKey === strandKey ? attempt : undefined;
+  if (entry.attempts.length !== 1) return undefined;
+  return playedEntry(entry, conventions).attempts.find(({ manner }) => manner.strandKey === strandKey);
 }

@@ -119,11 +119,13 @@ function ranked(exercises: readonly Exercise[], reading: Reading): Practised[] {
     .slice(0, MOST_STRANDS);
   const tonics = tonicsInHand(reading);
   const tiers: [Practised[], Practised[], Practised[]] = [[], [], []];
+  const offered = new Set<string>();
   for (const { strand, gap } of best) {
     const line = kept(strand, "practised line", reading, () =>
       practisedLine(reading.journal, reading.conventions, strand, reading.today),
     );
-    if (!line) continue;
+    if (!line || offered.has(line.phrase)) continue; // a line for several exercises, once
+    offered.add(line.phrase);
     const tier = gap <= IN_PRACTICE ? 0 : tonics.some((tonic) => isOn(line.subject, tonic)) ? 1 : 2;
     tiers[tier].push(practised(strand, line, gap, reading.journal.names));
   }

@@ -1,6 +1,7 @@
 import { patternOfRecord } from "../../history/exercise-name.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayOfBlock } from "../../journal/day-of-block.ts";
+import { eachSubject, hasSeveral } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry, NoteValue, Tempo } from "../../journal/model.ts";
 import { subjectKey } from "../../journal/subject-text.ts";
@@ -176,25 +177,28 @@ function count(counts: Counts, key: string, text: string, type: MeaningType): vo
   counts.set(key, { text: text.replace(/\s+/g, " "), type, count: (counts.get(key)?.count ?? 0) + 1 });
 }
 
-/** Each reached tempo of an entry. A number that goes on from a tempo with a beat is written with that beat. */
+/**
+ * Each reached tempo of an entry, for all its subjects together and for each by itself. A number that goes on from a
+ * tempo with a beat is written with that beat.
+ */
 function reachedIn(entry: Entry, line: string, day: DayNumber): ReachedTempo[] {
-  const { subject } = entry;
-  if (!subject) return [];
+  if (!entry.subject) return [];
+  const singly = hasSeveral(entry.subject) ? eachSubject(entry) : [];
   let beat = "";
-  return entry.attempts.flatMap(({ tempo, reached, conditions, place }) => {
+  return entry.attempts.flatMap(({ tempo, reached, conditions, place }, i) => {
     if (!tempo) return [];
     const typed = /^(?:at|@)?\s*(.*=)?/is.exec(line.slice(place.start, place.end))![1] ?? "";
     if (typed || !tempo.beat) beat = typed;
     if (!reached) return [];
     const found = {
-      exercise: exerciseKey(entry),
       text: `${beat}${tempo.bpm}`,
       tempo,
       noteValue: conditions.noteValue,
       place: entry.where?.text ?? "",
       day,
     };
-    return [found];
+    const played = [entry, ...singly.flatMap((one) => (one.attempts.includes(i) ? [one.entry] : []))];
+    return played.map((one) => ({ ...found, exercise: exerciseKey(one) }));
   });
 }
 

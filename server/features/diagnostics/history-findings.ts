@@ -3,7 +3,8 @@ import { farAim } from "../../checks/file/aims.ts";
 import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
 import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
 import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
-import type { Exercise } from "../../history/strands.ts";
+import type { Manner } from "../../history/record.ts";
+import type { Exercise, Strand } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
@@ -20,23 +21,39 @@ export interface HistoryFinding {
   readonly finding: LineFinding;
 }
 
+/** A tempo that leaps, and which of the day's attempts it is. */
+interface LeapFinding extends HistoryFinding {
+  readonly order: number;
+}
+
 const NO_LEAPS: readonly HistoryFinding[] = [];
 
-/** Tempos that leap in one file. The same objects for every exercise that stays the same. */
+/**
+ * Tempos that leap in one file, each once, though it be an attempt at several subjects. The same objects for every
+ * exercise that stays the same.
+ */
 export function leapFindings(journal: Journal, uri: string): readonly HistoryFinding[] {
   const index = journalHistory(journal);
   const byFile = journal.memo.of(index, "leaps by file", () => {
-    const found = new Map<string, HistoryFinding[]>();
+    const found = new Map<string, Map<Block, readonly LeapFinding[]>>();
     for (const exercise of index.exercises.values()) {
       for (const each of leapsOfExercise(journal, exercise)) {
-        const own = found.get(each.uri);
-        if (own) own.push(each);
-        else found.set(each.uri, [each]);
+        const days = found.get(each.uri) ?? new Map<Block, readonly LeapFinding[]>();
+        days.set(each.block, withLeap(days.get(each.block) ?? [], each));
+        found.set(each.uri, days);
       }
     }
-    return found;
+    return new Map([...found].map(([file, days]) => [file, [...days.values()].flat()]));
   });
   return byFile.get(uri) ?? NO_LEAPS;
+}
+
+/** The leaps of a day with one more; of those at one tempo the first in the order of the day stays. */
+function withLeap(leaps: readonly LeapFinding[], leap: LeapFinding): readonly LeapFinding[] {
+  const { line, start } = leap.finding;
+  const same = leaps.find(({ finding }) => finding.line === line && finding.start === start);
+  if (!same) return [...leaps, leap];
+  return same.order < leap.order ? leaps : leaps.map((each) => (each === same ? leap : each));
 }
 
 /** Finds the leaps beforehand, those of one exercise at each step. */
@@ -47,11 +64,11 @@ export function* leapsInSteps(journal: Journal): Generator<void> {
   }
 }
 
-function leapsOfExercise(journal: Journal, exercise: Exercise): readonly HistoryFinding[] {
+function leapsOfExercise(journal: Journal, exercise: Exercise): readonly LeapFinding[] {
   return journal.memo.of(exercise, "leaps", () => leapsIn(journal, exercise));
 }
 
-function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFinding[] {
+function leapsIn(journal: Journal, { strands }: Exercise): readonly LeapFinding[] {
   return strands.flatMap((strand) => {
     const leaps = journal.memo.of(strand, "leaps", () => leapsOf(strand));
     return leaps.map((leap) => leapFinding(journal, leap));
@@ -59,12 +76,13 @@ function leapsIn(journal: Journal, { strands }: Exercise): readonly HistoryFindi
 }
 
 /** The same object for the same two attempts. */
-function leapFinding(journal: Journal, leap: Leap): HistoryFinding {
+function leapFinding(journal: Journal, leap: Leap): LeapFinding {
   const { record, best } = leap;
-  const { uri, block, line } = record;
+  const { uri, block, line, order } = record;
   return journal.memo.from(record, "leap", [best], () => ({
     uri,
     block,
+    order,
     finding: { ...tempoLeap(leap, record), line },
   }));
 }
@@ -94,17 +112,27 @@ function farAimFinding(
   const aimed = journal.memo.from(declaration, "aimed at", [conventions], () =>
     attemptsAimedAt(declared.entry, journal, conventions),
   );
-  const aim = aimed.find(({ rate }) => rate !== null);
-  if (!aim) return undefined;
+  const { by } = declared;
+  const isOneOf = aimed.some(({ subject }) => subject > 0);
+  for (const { manner, rate } of firstTempos(aimed)) {
+    const strand = strandAimedAt(journal, manner);
+    const called = isOneOf ? { subject: manner.subject } : {};
+    const aim = strand && { rate: rate!, by, notation: manner, weeks: weeksOfStrand(journal, strand), ...called };
+    const found = aim && farAim(declaration, aim, today);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** Of each subject the first attempt with a tempo. */
+function firstTempos(attempts: readonly PlayedAttempt[]): readonly PlayedAttempt[] {
+  const withTempo = attempts.filter(({ rate }) => rate !== null);
+  return withTempo.filter(({ subject }, i) => withTempo.findIndex((each) => each.subject === subject) === i);
+}
+
+function strandAimedAt(journal: Journal, manner: Manner): Strand | undefined {
   const index = journalHistory(journal);
-  const { manner, rate } = aim;
-  const strand = index.strandOf(manner) ?? index.exercises.get(manner.exerciseKey)?.strands[0];
-  if (!strand) return undefined;
-  return farAim(
-    declaration,
-    { rate: rate!, by: declared.by, notation: manner, weeks: weeksOfStrand(journal, strand) },
-    today,
-  );
+  return index.strandOf(manner) ?? index.exercises.get(manner.exerciseKey)?.strands[0];
 }
 
 /** The aim as attempts, of which none need state a tempo. */

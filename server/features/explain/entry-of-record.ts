@@ -1,14 +1,21 @@
 import type { AttemptRecord } from "../../history/record.ts";
+import { entryOfSubject } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
 import { type LineContext, parseLine } from "../../syntax/line/parse-line.ts";
 
-/** The entry that a record comes from: what it says by itself, or with the entry that it goes on with. */
-export function entryOf(journal: Journal, { block, line }: Pick<AttemptRecord, "block" | "line">): Entry | undefined {
-  const entry = read(journal, block.lines[line] ?? "", line, journal.titlesOf(block)?.get(line));
-  if (!entry?.source.same) return entry;
-  return journal.model(block).entries.find(({ place }) => place.line === line);
+/**
+ * The entry that a record comes from: what it says of the record's subject by itself, or with the entry that it goes on
+ * with.
+ */
+export function entryOf(
+  journal: Journal,
+  { block, line, subjectKey }: Pick<AttemptRecord, "block" | "line" | "subjectKey">,
+): Entry | undefined {
+  const alone = read(journal, block.lines[line] ?? "", line, journal.titlesOf(block)?.get(line));
+  const entry = alone?.source.same ? journal.model(block).entries.find(({ place }) => place.line === line) : alone;
+  return entry && entryOfSubject(entry, subjectKey);
 }
 
 /** A text read as a line of a day; undefined for what is no entry. */

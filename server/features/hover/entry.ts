@@ -27,6 +27,7 @@ export interface EntryAt {
   /** From 0, within the file. */
   readonly line: number;
   readonly text: string;
+  /** Where the cursor is on one of several subjects, for that. */
   readonly entry: Entry;
   readonly today: DayNumber;
   /** The day that it stands on: none where that has no date; today for an aim or set work above the first day. */
@@ -44,7 +45,7 @@ export function subjectHover(at: EntryAt): string | undefined {
   const { journal, uri, line, today, explain, palette, entry } = at;
   if (!entry.subject || entry.subject.type === "free") return undefined;
   const told = journal.memo.of(journal, "hovers", () => new BoundedMemo<string | null>(MOST_BYTES, textBytes));
-  const key = JSON.stringify([uri, line, today, explain, palette]);
+  const key = JSON.stringify([uri, line, subjectKey(entry.subject), today, explain, palette]);
   return told.of(key, () => toldOf(at) ?? null) ?? undefined;
 }
 
@@ -74,8 +75,9 @@ function history(at: EntryAt): readonly string[] {
     movement: movementOfRecord(entry),
     where: entry.where?.text || null,
   };
-  const exercises = exercisesCalled(journal, subjectKey(entry.subject!));
-  const found = exerciseHistory(exercises, recordsAt(journal, uri, line), practised, today);
+  const key = subjectKey(entry.subject!);
+  const own = recordsAt(journal, uri, line).filter((record) => record.subjectKey === key);
+  const found = exerciseHistory(exercisesCalled(journal, key), own, practised, today);
   const hardest = hardestStepHover(entry, journal, uri, day);
   if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet.", ...hardest];
   const strand = playedUpTo(found.strand, today);

@@ -2,6 +2,7 @@ import type { Palette } from "../../../shared/protocol.ts";
 import { weekday, weekLabel } from "../../journal/calendar.ts";
 import { instrumentOf } from "../../journal/conventions.ts";
 import type { Declared } from "../../journal/declarations/declared.ts";
+import { entryOfSubjectAt } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel, Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
@@ -128,7 +129,8 @@ function entryHover(at: EntryAt, line: EntryLine, character: number): Said | und
     touches(line.subject.start, line.subject.end, character) &&
     itemAt([line.subject, ...line.items], character) === line.subject
   ) {
-    return { ...stretch(line.subject), markdown: subjectHover(at) ?? keptHover(at, line.subject) };
+    const { entry, columns = line.subject } = entryOfSubjectAt(at.entry, character);
+    return { ...stretch(columns), markdown: subjectHover({ ...at, entry }) ?? keptHover(at, line.subject) };
   }
   const item = itemAt(line.items, character);
   return item && { ...stretch(item), markdown: termHover(at, item) };

@@ -7,9 +7,11 @@ import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { exerciseOf, type Strand, strandOf } from "../../history/strands.ts";
 import { bestWeek, weeksOf } from "../../history/weeks.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
+import { eachSubject } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
+import { subjectText } from "../../journal/subject-text.ts";
 import { daysAhead } from "../explain/days-away.ts";
 import type { DeclaredAim } from "../explain/declared-lines.ts";
 import { entryOf } from "../explain/entry-of-record.ts";
@@ -54,16 +56,18 @@ export function aimsByStrand(
   const found = new Map<string, AimedTempo>();
   for (const aim of aims) {
     const { by } = aim.declared;
-    const { tempo, strand } = aimedAt(journal, aim);
-    if (by === undefined || !strand || tempo?.rate == null) continue;
-    const before = found.get(strand.key);
-    const nearer = before && (before.by >= today ? by >= today && by < before.by : by > before.by);
-    if (!before || nearer) found.set(strand.key, { rate: tempo.rate, by });
+    if (by === undefined) continue;
+    for (const { tempo, strand } of aimedAt(journal, aim)) {
+      if (!strand || tempo?.rate == null) continue;
+      const before = found.get(strand.key);
+      const nearer = before && (before.by >= today ? by >= today && by < before.by : by > before.by);
+      if (!before || nearer) found.set(strand.key, { rate: tempo.rate, by });
+    }
   }
   return found;
 }
 
-/** What an aim asks for, and the strand that it is held against. */
+/** What an aim asks for of one subject, and the strand that it is held against. */
 interface AimedAt {
   readonly entry: Entry;
   readonly tempo?: PlayedAttempt;
@@ -71,8 +75,13 @@ interface AimedAt {
   readonly records: readonly AttemptRecord[];
 }
 
-function aimedAt(journal: Journal, { declared, uri }: DeclaredAim): AimedAt {
-  const entry = readEntry(declared.entry, 0, journal.vocabulary);
+/** Each of its subjects is held by itself; there is at least one. */
+function aimedAt(journal: Journal, { declared, uri }: DeclaredAim): readonly AimedAt[] {
+  const whole = readEntry(declared.entry, 0, journal.vocabulary);
+  return eachSubject(whole).map(({ entry }) => aimedAtOne(journal, entry, uri));
+}
+
+function aimedAtOne(journal: Journal, entry: Entry, uri: string): AimedAt {
   const { attempts } = playedEntry(entry, journal.conventions(uri));
   const tempo = attempts.find(({ rate }) => rate !== null);
   const manner = (tempo ?? attempts[0])?.manner;
@@ -83,8 +92,17 @@ function aimedAt(journal: Journal, { declared, uri }: DeclaredAim): AimedAt {
   return { entry, records, ...(tempo ? { tempo } : {}), ...(strand ? { strand } : {}) };
 }
 
+/** Of several subjects each by its name. */
 function standingOf(journal: Journal, aim: DeclaredAim, today: DayNumber): string[] {
-  const { entry, tempo, strand, records } = aimedAt(journal, aim);
+  const aimed = aimedAt(journal, aim);
+  return aimed.flatMap((one) => {
+    const [first = "", ...others] = standingOfOne(journal, one, today);
+    const name = aimed.length > 1 ? `${shownText(subjectText(one.entry.subject!, journal.names))}: ` : "";
+    return [name + first, ...others];
+  });
+}
+
+function standingOfOne(journal: Journal, { entry, tempo, strand, records }: AimedAt, today: DayNumber): string[] {
   if (tempo?.rate == null) {
     const before = records.filter(({ day }) => day <= today).sort(inTimeOrder);
     const last = before.findLast((record) => isMet(journal, record, entry));

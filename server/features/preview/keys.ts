@@ -119,7 +119,7 @@ function practisedKeys(journal: Journal, days: SpanOfDays, instrument: string | 
   return [...found.values()];
 }
 
-/** The keys of an exercise's subject: one, or those of a chain or of several; none for titles and figures. */
+/** The keys of an exercise's subject: one, or those of a chain or of a set; none for titles and figures. */
 function keysOf(journal: Journal, exercise: Exercise): readonly KeyOfSubject[] {
   return journal.memo.of(exercise, "keys", () => {
     const last = exercise.strands[0]!.records.at(-1)!;

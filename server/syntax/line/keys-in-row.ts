@@ -1,6 +1,6 @@
 import { AND, ON_NOTE } from "../lexicon/note-leads.ts";
 import { fold, phraseKey } from "../words/fold.ts";
-import type { Item, Meaning, MeaningOf, SingleSubject, WrittenNote } from "../words/meaning.ts";
+import type { Columns, Item, Meaning, MeaningOf, SingleSubject, WrittenNote } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import type { Part } from "./cut.ts";
 
@@ -38,9 +38,16 @@ export function keysInRow(parts: readonly Part[], vocabulary: Vocabulary): KeysI
   if (!kinds || (kinds !== ONLY_TONICS && !isLed(placed, from, vocabulary))) return undefined;
   if (!isRow(row.notes, placed[from]!.after)) return undefined;
   const subjects = row.notes.map(({ meaning }) => subjectOn(meaning.note, kinds));
-  const subject = { start: placed[from]!.item.start, end: row.end, meaning: { type: "several", subjects } } as const;
+  const { start } = placed[from]!.item;
+  const at = columnsFrom(start, row.notes);
+  const subject = { start, end: row.end, meaning: { type: "several", subjects, at } } as const;
   const told = placed.slice(0, from).filter(({ item }) => kindsOf(item, vocabulary) && isWhole(item, vocabulary));
   return { subject, told: told.map(({ item }) => item) };
+}
+
+/** Where subjects stand in a row that begins at a column. */
+export function columnsFrom(from: number, stretches: readonly Columns[]): readonly Columns[] {
+  return stretches.map(({ start, end }) => ({ start: start - from, end: end - from }));
 }
 
 const ONLY_TONICS: Kinds = {};

@@ -1,7 +1,8 @@
 import { ON_NOTE } from "../lexicon/note-leads.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
-import type { Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
+import type { Columns, Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
 import type { Part } from "./cut.ts";
+import { columnsFrom } from "./keys-in-row.ts";
 
 /** What is practised, and the items that stand before and behind it. */
 export interface Row {
@@ -78,7 +79,11 @@ interface Standing {
 /** Gathers subjects; letters take the kind that follows. */
 class SubjectRow {
   private readonly subjects: SingleSubject[] = [];
-  private waiting: WrittenNote[] = [];
+  /** Where each of them stands. */
+  private readonly at: Columns[] = [];
+  private waiting: { readonly note: WrittenNote; readonly at: Columns }[] = [];
+  /** Where what is taken stands. */
+  private taken: Columns = { start: 0, end: 0 };
   private refined: ScaleMeaning | undefined;
   private length = 0;
   private start = -1;
@@ -89,6 +94,7 @@ class SubjectRow {
   /** False where an item does not go on with the row. @param length with it, in items */
   take(item: Item, standing: Standing, length: number): boolean {
     const isFurther = !this.refined || (standing.behindComma && this.takesKinds(item.meaning));
+    this.taken = item;
     if (!isFurther || !this.takeMeaning(item.meaning, standing)) return false;
     if (this.start < 0) this.start = item.start;
     if (this.waiting.length > 0) return true;
@@ -114,7 +120,7 @@ class SubjectRow {
     const { start, end, length, refined, subjects } = this;
     if (refined && subjects.length === 1) return { subject: { start, end, meaning: refined }, length };
     return subjects.length > 1
-      ? { subject: { start, end, meaning: { type: "several", subjects } }, length }
+      ? { subject: { start, end, meaning: { type: "several", subjects, at: columnsFrom(start, this.at) } }, length }
       : undefined;
   }
 
@@ -149,18 +155,18 @@ class SubjectRow {
     const last = this.subjects.at(-1);
     if (last?.type === "scale" && last.unsaid === "major" && this.waiting.length === 0 && note.octave === undefined)
       return this.add({ type: "scale", tonic: note, kind: "major", declared: false, unsaid: "major" });
-    this.waiting.push(note);
+    this.waiting.push({ note, at: this.taken });
     return true;
   }
 
   private takeSubject(subject: ScaleMeaning | MeaningOf<"chord">): boolean {
     const isOfItsOwn = subject.type === "scale" && (subject.declared || subject.fromLowest || subject.to);
-    const areSymbols = this.waiting.some(({ octave }) => octave !== undefined);
+    const areSymbols = this.waiting.some(({ note }) => note.octave !== undefined);
     if (this.waiting.length > 0 && (isOfItsOwn || (areSymbols && subject.type !== "chord"))) return false;
     const { waiting } = this;
     this.waiting = [];
     if (subject.type === "scale" && subject.unsaid !== "major") this.tellKind(subject);
-    for (const note of waiting) this.add(onNote(subject, note));
+    for (const { note, at } of waiting) this.add(onNote(subject, note), at);
     return this.add(subject);
   }
 
@@ -200,8 +206,9 @@ class SubjectRow {
     return this.add({ type: "chord", root, chord: id === "major" && isMinor ? "minor" : id, broken });
   }
 
-  private add(subject: SingleSubject): true {
+  private add(subject: SingleSubject, at = this.taken): true {
     this.subjects.push(subject);
+    this.at.push(at);
     return true;
   }
 }

@@ -44,11 +44,19 @@ export type SubjectMeaning =
       readonly type: "several";
       readonly subjects: readonly SingleSubject[];
       readonly called?: string;
+      /** Where each stands, in columns from the first one's first; missing where the words do not name them singly. */
+      readonly at?: readonly Columns[];
     }
   | { readonly type: "activity"; readonly name: string; readonly scale?: ScaleMeaning }
   /** What is practised by the name of its technique: `lip slurs`, `harmonics on C`. */
   | { readonly type: "technique"; readonly name: string; readonly notes?: readonly WrittenNote[] }
   | { readonly type: "free"; readonly words: string };
+
+/** The end excluded. */
+export interface Columns {
+  readonly start: number;
+  readonly end: number;
+}
 
 export type SingleSubject = Extract<SubjectMeaning, { readonly type: "scale" | "chord" | "figure" }>;
 

@@ -63,6 +63,15 @@ describe("a tempo that leaps", () => {
     ]);
   });
 
+  test("an attempt at several subjects leaps once, held against the first that it leaps for", () => {
+    const text = days("C major, at 50 clean", "G major, at 60 clean", "G major, C major, at 100 clean");
+    expect(check({ a: text })).toEqual(["a: at 100 | tempo-leap"]);
+    expect(messages(text)[0]).toContain("the best so far, 60 on 2026-05-05.");
+    expect(check({ a: days("C major, at 50 clean", "G major, C major, at 100 clean") })).toEqual([
+      "a: at 100 | tempo-leap",
+    ]);
+  });
+
   test("days count by their dates, in whichever file and order they stand", () => {
     expect(
       check({ b: "2026-05-04\n  D minor, at 60 clean", a: "2026-05-05\n  long tones\n  D minor, at 100 clean" }),

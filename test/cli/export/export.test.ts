@@ -177,6 +177,26 @@ describe("which attempts", () => {
     const rows = await exported({ "a.practice": "2026-03-02 plan\n  D minor, at 60\n  C major, at 60 clean\n" });
     expect(rows.map((row) => row["subject"])).toEqual(["C major"]);
   });
+  test("of several subjects each has its rows, with its share of the minutes", async () => {
+    await check(
+      "F maj, C maj at 60 ok, 66 no, 10 min",
+      "order subject tempo reached minutes",
+      ["1", "F major", "60", "yes", "2.5"],
+      ["2", "F major", "66", "no", "2.5"],
+      ["3", "C major", "60", "yes", "2.5"],
+      ["4", "C major", "66", "no", "2.5"],
+    );
+    await check("C108 F104", "subject tempo rate", ["C major", "108", "108"], ["F major", "104", "104"]);
+    await check("all major scales, at 60", "subject tempo", ["all major scales", "60"]);
+    const files = { "a.practice": "2026-03-02\n  C108 F104\n  G major, F major, slow\n  E major, slow\n" };
+    const rows = await exported(files, ["--subject", "F major, G major", "--names", "german"]);
+    expect(rows.map(({ subject, tempo }) => [subject, tempo])).toEqual([
+      ["F-Dur", "104"],
+      ["G-Dur", ""],
+      ["F-Dur", ""],
+    ]);
+  });
+
   test("days of several files in the order of time", async () => {
     const rows = await exported({
       "a.practice": "2026-03-02\n  D minor, at 61\n2026-03-04\n  D minor, at 63\n",

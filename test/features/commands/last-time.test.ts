@@ -42,6 +42,14 @@ test("earlier on the same day counts, and several tempos of the line itself do n
   );
 });
 
+test("of several on the line, the one at the cursor, or else the first", () => {
+  const days = "2026-03-02\n  C major, slow\n  G major, slow\n";
+  const went = (to: string) => `${days.replace(to, `‸${to}`)}2026-03-09\n  C major, G major, at 60\n`;
+  check(`${days}2026-03-09\n  C major, G‸ major, at 60\n`, went("G major"));
+  check(`${days}2026-03-09\n  C‸ major, G major, at 60\n`, went("C major"));
+  check(`${days}2026-03-09\n  C major, G major, at 60‸\n`, went("C major"));
+});
+
 test("in another file", () => {
   check("2026-03-02\n‸D minor, at 60\n", "february.practice\n-- old\n2026-02-02\n\t‸D minor, at 54 slips\n", {
     "february.practice": "-- old\n2026-02-02\n\tD minor, at 54 slips\n",

@@ -6,6 +6,7 @@ import { practisedLine } from "../../../server/features/completion/practised-lin
 import type { CompletionItem } from "../../../server/features/types.ts";
 import { recordsAt } from "../../../server/history/attempts.ts";
 import { journalHistory } from "../../../server/history/journal-history.ts";
+import type { Strand } from "../../../server/history/strands.ts";
 import { isoDate, parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
@@ -261,6 +262,15 @@ test("offers are those of the last history that was made until there is a newer 
   expect(offered.map(({ label }) => label)).toContain("C minor, thirds, at 60");
 });
 
+test("a line with several subjects is offered once, from where the one practised last got to", () => {
+  const days = "2026-03-05 Thu\n  F maj, C maj, G maj, 8ths at 63 clean\n\n2026-03-06 Fri\n  A minor, slow\n\n";
+  check("  ‸", ["A minor", "F maj, C maj, G maj, 8ths at 63"], { days });
+  check("  F maj, C maj, G maj, slow\n  ‸", ["A minor"], { days });
+  const later = "2026-03-07 Sat\n  C major, 8ths at 60 clean\n\n";
+  check("  C maj‸", ["C major, 8ths at 60"], { days: days + later });
+  check("  F maj‸", ["F maj, C maj, G maj, 8ths at 63"], { days: days + later });
+});
+
 /** Every line that can be written, put in behind the last day of the last file: how many, and of how many strands. */
 function checkReadBack(texts: ReadonlyMap<string, string>): { readonly written: number; readonly strands: number } {
   const journal = new Journal("file:///j", new Map([...texts].map(([uri, text]) => [uri, createDocument(text)])));
@@ -274,9 +284,14 @@ function checkReadBack(texts: ReadonlyMap<string, string>): { readonly written: 
     written++;
     const document = createDocument(`${texts.get(uri)}\n\n${isoDate(today)}\n  ${line.text} clean`);
     const read = recordsAt(journal.with(uri, document), uri, document.lineCount - 1);
-    expect([line.text, ...read.map(({ strandKey }) => strandKey)]).toEqual([line.text, strand.key]);
+    const own = line.subject.type === "several" ? read.filter((each) => each.subjectKey === subjectOf(strand)) : read;
+    expect([line.text, ...own.map(({ strandKey }) => strandKey)]).toEqual([line.text, strand.key]);
   }
   return { written, strands: strands.length };
+}
+
+function subjectOf({ records }: Strand): string {
+  return records[0]!.subjectKey;
 }
 
 // test/reference/journals and samples/year: invented journals in four ways of typing.

@@ -467,3 +467,20 @@ test("nothing is ever thrown, whatever the text", () => {
     { seed: 20260406, numRuns: FEW },
   );
 });
+
+test("of several subjects that under the cursor is told of, or else the first", () => {
+  const days = "2026-03-30\n  C major, at 60 clean\n2026-03-31\n  F maj, C maj & G maj, at 66 clean\n2026-04-01\n";
+  const told = (marked: string) => {
+    const shown = hover(marked, "none", days);
+    return [shown?.on, ...(shown?.markdown.split("\n\n").slice(0, 2) ?? [])];
+  };
+  expect(told("  F‸ maj, C maj & G maj, at 66")).toEqual([
+    "F maj",
+    "**F major**",
+    "Last time, 2026-03-31: F maj, C maj &amp; G maj, at 66 clean",
+  ]);
+  expect(told("  F maj, C maj‸ & G maj, at 66").slice(0, 2)).toEqual(["C maj", "**C major**"]);
+  expect(told("  F maj, C maj & G maj‸, at 66").slice(0, 2)).toEqual(["G maj", "**G major**"]);
+  expect(told("  F maj, C maj &‸ G maj, at 66").slice(0, 2)).toEqual(["F maj, C maj & G maj", "**F major**"]);
+  expect(told("  F maj, C‸ maj, slow")[2]).toContain("2026-03-31");
+});

@@ -76,6 +76,20 @@ test("an aim below a day is one too, and leads to its line", () => {
   expect(lineAtPlace(text, aim!.place)).toBe("aim E major, at 72 by 2026-04-01");
 });
 
+test("of several subjects each by its name", () => {
+  const days = "2026-03-02\n  C major, F major, at 60 clean\n2026-03-04\n  F major, at 72 clean\n";
+  check(
+    "aim C major, F major, at 72",
+    days,
+    "C major, F major, at 72: Without a day. C major: Best so far at 60, in 2026-W10. Too early to say: one tested week, it takes four. F major: Reached on 2026-03-04.",
+  );
+  check(
+    "aim F major, slow, by heart",
+    "2026-03-02\n  C major, F major, slow, by heart\n",
+    "F major, slow, by heart: Without a day. Last done on 2026-03-02.",
+  );
+});
+
 test("nothing ahead of today counts", () => {
   check(
     "aim E major, at 60",

@@ -103,7 +103,7 @@ test("trills have both their notes, or the fingers that play them", () => {
   );
   expect(subjects).toEqual([
     ["trill H with C"],
-    ["trill C5 with D5, trill H4 with C5"],
+    ["trill C5 with D5", "trill H4 with C5"],
     ["trill do with ré"],
     ["trill"],
   ]);
