@@ -56,10 +56,11 @@ const MEANT = [
   "notes B3 C4",
 ];
 
+export const declaration = fc.constantFrom(...DECLARATIONS);
 /** A line of any sort. */
 export const line = fc.oneof(
   { weight: 3, arbitrary: fc.constantFrom(...DAYS) },
-  { weight: 2, arbitrary: fc.constantFrom(...DECLARATIONS) },
+  { weight: 2, arbitrary: declaration },
   { weight: 1, arbitrary: fc.constantFrom(...MEANT) },
   { weight: 2, arbitrary: fc.constantFrom(...WHOLE_LINES.filter((each) => each.length < 200)) },
   {
@@ -72,7 +73,7 @@ export const line = fc.oneof(
 /** The text of a file: lines of all sorts. */
 export const lines = fc.array(line, { maxLength: 10 }).map((all) => all.join("\n"));
 /** The text of a head: declarations. */
-export const head = fc.array(fc.constantFrom(...DECLARATIONS), { maxLength: 6 }).map((all) => all.join("\n"));
+export const head = fc.array(declaration, { maxLength: 6 }).map((all) => all.join("\n"));
 
 /** Days of practice: entries that count, on dates that come again. */
 export const practice = fc

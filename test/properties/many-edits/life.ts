@@ -4,14 +4,17 @@ import { Journal } from "../../../server/journal/journal.ts";
 import { applyChanges, createDocument, type TextChange } from "../../../server/syntax/document/document.ts";
 import { ROOT, replacedBy } from "../edits.ts";
 import type { Hand } from "./hands.ts";
-import { ALL_FILES, beginningOf, type Step, stepsOf } from "./steps.ts";
+import { ALL_FILES, type Step, writingOf } from "./steps.ts";
 import { answer, difference, told } from "./told.ts";
 
 /** Texts by their addresses. */
 export type Texts = readonly (readonly [string, string])[];
 
 /** Longer texts are cut: nobody learns more from them. In UTF-16 units. */
-const LONGEST = 1000;
+const LONGEST = 700;
+
+/** The mood of one round after another. */
+const MOODS = ["calm", "tidy", "tidy", "tidy", "declaring", "declaring", "calm", "wild"] as const;
 
 /** A stretch of a text, and what comes in its place. */
 interface Replaced {
@@ -20,7 +23,7 @@ interface Replaced {
   readonly text: string;
 }
 
-/** A journal that was read before each of its edits; what its texts are then, an editor's document library says. */
+/** A journal whose files are shown: after each edit diagnostics are asked for. Its texts are those of an editor's own document library. */
 class EditedJournal {
   journal: Journal;
   edits = 0;
@@ -40,7 +43,7 @@ class EditedJournal {
   take(step: Step): void {
     const { file } = step;
     const text = this.#texts.get(file)?.getText();
-    if (step.type === "toggled") this.#toggle(file, text);
+    if (step.type === "toggled" || (text === undefined && step.type === "edit")) this.#toggle(file, text);
     else if (text === undefined) return;
     else if (step.type === "edit") this.#change(file, [longest(text) ?? replacedBy(text, step.edit)]);
     else if (step.type === "typed") this.#typed(file, step.at % (text.length + 1), step.text);
@@ -60,10 +63,8 @@ class EditedJournal {
   }
 
   #typed(file: string, at: number, text: string): void {
-    for (const [i, character] of [...text].entries()) {
+    for (const [i, character] of [...text].entries())
       this.#change(file, [{ start: at + i, end: at + i, text: character }]);
-      answer(this.journal, "typing", file, 0);
-    }
   }
 
   #moved({ file, day, to, at }: Extract<Step, { type: "moved" }>, text: string): void {
@@ -116,6 +117,7 @@ class EditedJournal {
     if (stack.length > 20) stack.shift();
     TextDocument.update(document, [...changes], document.version + 1);
     this.journal = this.journal.with(file, applyChanges(this.journal.files.get(file)!, changes));
+    answer(this.journal, "typing", file, 0);
   }
 }
 
@@ -158,13 +160,12 @@ export interface Report {
 
 /** A journal's life, in which three of the hands write; it ends at the first difference. */
 export function life({ seed, edits, every, hands, fresh = asWritten }: Lived): Report {
-  const writing = fc.sample(fc.constantFrom(...hands), { seed, numRuns: 3 });
-  const [texts] = fc.sample(beginningOf(writing), { seed, numRuns: 1 });
-  const step = stepsOf(writing);
+  const writing = writingOf(fc.sample(fc.constantFrom(...hands), { seed, numRuns: 3 }), seed);
+  const [texts] = fc.sample(writing.beginning, { seed, numRuns: 1 });
   const journal = new EditedJournal(ALL_FILES.map((uri, i) => [uri, texts![i]!]));
   for (let round = 1; ; round++) {
     const before = journal.texts;
-    const steps = fc.sample(step, { seed: seed * 1_000_003 + round, numRuns: every });
+    const steps = fc.sample(writing[MOODS[round % MOODS.length]!], { seed: seed * 1_000_003 + round, numRuns: every });
     const found = lived(journal, steps, round, fresh);
     const report = { edits: journal.edits, compared: round };
     if (found)

@@ -1,6 +1,6 @@
 // npm run edits [-- EDITS] [--every STEPS] [--seed N] [--workers N]: journals of several files in several hands, a million edits
 // in all; after every so many steps what each tells is held against one of the same texts that nobody read before. Seeds count
-// up from the first, one for each 10,000 edits. Ends with 1 at the first difference, and prints how to see it again.
+// up from the first, one for each 5,000 edits. Ends with 1 at the first difference, and prints how to see it again.
 import { mkdtempSync, rmSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
@@ -11,12 +11,12 @@ import { build } from "esbuild";
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
-    every: { type: "string", default: "40" },
+    every: { type: "string", default: "15" },
     seed: { type: "string", default: "1" },
     workers: { type: "string", default: `${availableParallelism()}` },
   },
 });
-const LIFE = 10_000;
+const LIFE = 5000;
 const edits = number(positionals[0] ?? "1000000");
 const every = number(values.every);
 const first = number(values.seed);

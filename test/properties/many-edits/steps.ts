@@ -1,19 +1,34 @@
 import fc from "fast-check";
-import { DAYS, FILES, line, lines, practice, ROOT, type TypedEdit, typedEditOf, typedText } from "../edits.ts";
+import { isoDate } from "../../../server/journal/calendar.ts";
+import {
+  DAYS,
+  declaration,
+  FILES,
+  head,
+  line,
+  lines,
+  practice,
+  ROOT,
+  TODAY,
+  type TypedEdit,
+  typedEditOf,
+  typedText,
+} from "../edits.ts";
+import { titleLine } from "../title-lines.ts";
 import type { Hand } from "./hands.ts";
 import { QUESTIONS, type Question } from "./told.ts";
 
 /** One step in the life of a journal. Places count around, so that a step fits any text. */
 export type Step = { readonly file: string } & (
   | { readonly type: "edit"; readonly edit: TypedEdit }
-  /** Character by character; whoever shows the file asks after each what is wrong with it. */
+  /** Character by character. */
   | { readonly type: "typed"; readonly at: number; readonly text: string }
   /** A day is cut and pasted elsewhere, in one edit where it is the same file. */
   | { readonly type: "moved"; readonly day: number; readonly to: string; readonly at: number }
   /** The last edit of the file is taken back. */
   | { readonly type: "undone" }
   | { readonly type: "whole"; readonly text: string }
-  /** The file goes, or comes back as it was. */
+  /** The file goes, or comes back as it was; it comes back before it is edited, too. */
   | { readonly type: "toggled" }
   | { readonly type: "asked"; readonly question: Question; readonly at: number }
 );
@@ -92,57 +107,97 @@ const RAW = [
 const at = fc.nat(100_000);
 const file = fc.constantFrom(...ALL_FILES);
 
-/** Steps of a life in which some hands write. */
-export function stepsOf(hands: readonly Hand[]): fc.Arbitrary<Step> {
-  const written = lineOf(hands);
-  const edit = typedEditOf(textsOf(written));
-  return fc.oneof(
-    { weight: 70, arbitrary: fc.record({ type: fc.constant("edit" as const), file, edit }) },
-    { weight: 1, arbitrary: fc.record({ type: fc.constant("typed" as const), file, at, text: written }) },
-    { weight: 4, arbitrary: fc.record({ type: fc.constant("moved" as const), file, day: at, to: file, at }) },
-    { weight: 6, arbitrary: fc.record({ type: fc.constant("undone" as const), file }) },
-    { weight: 1, arbitrary: fc.record({ type: fc.constant("whole" as const), file, text: pageOf(written) }) },
-    { weight: 1, arbitrary: fc.record({ type: fc.constant("toggled" as const), file }) },
-    {
-      weight: 25,
-      arbitrary: fc.record({ type: fc.constant("asked" as const), file, question: fc.constantFrom(...QUESTIONS), at }),
-    },
-  );
+/** So many of the hands' lines are written in one life: what is written once comes again, also in other days. */
+const LINES_OF_LIFE = 30;
+
+/** What is written in a life, by the mood of whoever writes. */
+export interface Writing {
+  readonly beginning: fc.Arbitrary<readonly string[]>;
+  /** Days stand in order, each once, and declarations mostly stay: nearly all that was read is still good. */
+  readonly tidy: fc.Arbitrary<Step>;
+  /** Days come in any order, and again. */
+  readonly calm: fc.Arbitrary<Step>;
+  /** The same declarations come and go in several files; days stand in order. */
+  readonly declaring: fc.Arbitrary<Step>;
+  /** Whatever may be written comes and goes. */
+  readonly wild: fc.Arbitrary<Step>;
 }
 
-function lineOf(hands: readonly Hand[]): fc.Arbitrary<string> {
-  return fc.oneof(
-    { weight: 6, arbitrary: fc.constantFrom(...hands.flatMap((hand) => hand.lines)) },
+/** A life in which some hands write. */
+export function writingOf(hands: readonly Hand[], seed: number): Writing {
+  const all = fc.constantFrom(...hands.flatMap(({ lines: each }) => each));
+  const tidy = tidyLine(fc.sample(all, { seed, numRuns: LINES_OF_LIFE }));
+  const calm = fc.oneof({ weight: 9, arbitrary: tidy }, { weight: 1, arbitrary: fc.constantFrom(...MORE_DAYS) });
+  const wild = fc.oneof(
+    { weight: 3, arbitrary: calm },
+    { weight: 3, arbitrary: all },
     { weight: 2, arbitrary: line },
-    { weight: 1, arbitrary: fc.constantFrom(...JOINED_LINES) },
     { weight: 1, arbitrary: fc.constantFrom(...NAMING_LINES) },
-    { weight: 1, arbitrary: fc.constantFrom(...MORE_DAYS) },
+  );
+  const declaring = fc.oneof({ weight: 2, arbitrary: tidy }, { weight: 3, arbitrary: declaration });
+  const names = hands.flatMap((hand) => (hand.names ? [`names ${hand.names}\n`] : []));
+  return {
+    beginning: fc.tuple(fc.constantFrom("", ...names), lines, pageOf(calm), PRACTICE),
+    tidy: stepsOf(tidy, { pasted: belowOf(tidy), whole: tidyPageOf(tidy) }),
+    calm: stepsOf(calm, { pasted: fc.oneof(PRACTICE, pageOf(calm)), whole: pageOf(calm) }),
+    declaring: stepsOf(declaring, { pasted: head.map((text) => `${text}\n`), whole: tidyPageOf(tidy) }),
+    wild: stepsOf(wild, { pasted: fc.oneof(typedText.day, pageOf(wild)), whole: pageOf(wild) }),
+  };
+}
+
+const PRACTICE = practice.map((days) => days.map((day) => `${day}\n`).join(""));
+
+function tidyLine(written: readonly string[]): fc.Arbitrary<string> {
+  return fc.oneof(
+    { weight: 5, arbitrary: fc.constantFrom(...written) },
+    { weight: 3, arbitrary: titleLine },
+    { weight: 1, arbitrary: fc.constantFrom(...JOINED_LINES) },
   );
 }
 
-function textsOf(written: fc.Arbitrary<string>) {
-  return {
+/** What is pasted, and what comes in place of all that a file holds. */
+interface Blocks {
+  readonly pasted: fc.Arbitrary<string>;
+  readonly whole: fc.Arbitrary<string>;
+}
+
+function stepsOf(written: fc.Arbitrary<string>, { pasted, whole }: Blocks): fc.Arbitrary<Step> {
+  const edit = typedEditOf({
     character: fc.oneof({ weight: 6, arbitrary: typedText.character }, fc.constantFrom(...RAW)),
     word: fc.oneof(
       typedText.word,
       written.map((text) => `${text.split(" ").slice(0, 2).join(" ")} `),
     ),
     line: written.map((text) => `${text}\n`),
-    day: fc.oneof(typedText.day, pageOf(written)),
-  };
+    day: pasted,
+  });
+  const question = fc.constantFrom(...QUESTIONS);
+  return fc.oneof(
+    { weight: 70, arbitrary: fc.record({ type: fc.constant("edit" as const), file, edit }) },
+    { weight: 1, arbitrary: fc.record({ type: fc.constant("typed" as const), file, at, text: written }) },
+    { weight: 4, arbitrary: fc.record({ type: fc.constant("moved" as const), file, day: at, to: file, at }) },
+    { weight: 6, arbitrary: fc.record({ type: fc.constant("undone" as const), file }) },
+    { weight: 2, arbitrary: fc.record({ type: fc.constant("whole" as const), file, text: whole }) },
+    { weight: 1, arbitrary: fc.record({ type: fc.constant("toggled" as const), file }) },
+    { weight: 20, arbitrary: fc.record({ type: fc.constant("asked" as const), file, question, at }) },
+  );
+}
+
+function belowOf(written: fc.Arbitrary<string>): fc.Arbitrary<string> {
+  return fc.array(written, { maxLength: 6 }).map((below) => below.map((text) => `  ${text}\n`).join(""));
 }
 
 /** Some days as one hand or several write them. */
-export function pageOf(written: fc.Arbitrary<string>): fc.Arbitrary<string> {
-  const day = fc
-    .tuple(fc.constantFrom(...MORE_DAYS), fc.array(written, { maxLength: 6 }))
-    .map(([date, below]) => [date, ...below.map((text) => `  ${text}`)].join("\n"));
-  return fc.array(day, { minLength: 1, maxLength: 3 }).map((days) => `${days.join("\n")}\n`);
+function pageOf(written: fc.Arbitrary<string>): fc.Arbitrary<string> {
+  const day = fc.tuple(fc.constantFrom(...MORE_DAYS), belowOf(written)).map(([date, below]) => `${date}\n${below}`);
+  return fc.array(day, { minLength: 1, maxLength: 3 }).map((days) => days.join(""));
 }
 
-/** What the files of a life begin with, in their order. */
-export function beginningOf(hands: readonly Hand[]): fc.Arbitrary<readonly string[]> {
-  const names = hands.flatMap((hand) => (hand.names ? [`names ${hand.names}\n`] : []));
-  const days = practice.map((all) => `${all.join("\n")}\n`);
-  return fc.tuple(fc.constantFrom("", ...names), lines, pageOf(lineOf(hands)), days);
+/** Days in order, of which few stand in another file. */
+function tidyPageOf(written: fc.Arbitrary<string>): fc.Arbitrary<string> {
+  const days = fc.array(fc.tuple(fc.constantFrom(1, 1, 1, 2, 7), belowOf(written)), { minLength: 2, maxLength: 7 });
+  return fc.tuple(fc.nat(300), days).map(([first, all]) => {
+    const dateOf = (i: number) => all.slice(0, i).reduce((date, [later]) => date + later, TODAY - 340 + first);
+    return all.map(([, below], i) => `${isoDate(dateOf(i))}\n${below}`).join("");
+  });
 }
