@@ -1,4 +1,5 @@
 import { DOTTED_BEFORE, DOTTED_BEHIND, SAID_WITHOUT_EQUALS } from "../lexicon/beats.ts";
+import { PLACES_BY_ORDINAL } from "../lexicon/places/bars.ts";
 import { APPROXIMATELY, AT_WORDS, BEFORE_NO_TEMPO, TEMPO_WORDS, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "./fold.ts";
 import type { Fraction, MeaningOf } from "./meaning.ts";
@@ -161,7 +162,7 @@ function endingNumber(words: Words, i: number): Found<MeaningOf<"number" | "rang
   return { length: 1, meaning: match[2] ? { type: "range", range: { low, high } } : { type: "number", value: low } };
 }
 
-const ORDINALS_PLACE = /^(?:takt|zeile|seite|satz|bar|bars|line|page|mvt|movement|regel|maat|mesure)/;
+const ORDINALS_PLACE = new RegExp(`^(?:${PLACES_BY_ORDINAL})`);
 
 /** The value of a beat: `quarter`, `crotchet`, `♩`, `1/4`, each dotted by `.` or `dotted`. */
 export function beatAt(words: Words, i: number): { readonly value: Fraction; readonly length: number } | undefined {
