@@ -47,12 +47,12 @@ test("the README's journal is read without a complaint", async () => {
 test("its two commands are there, and the other scripts that the pages name", () => {
   const pages = README + textOf("DEVELOPERS.md");
   const named = new Set(
-    [...pages.matchAll(/npm (?:run )?(start|test|simulation|build|package|pictures|check|bench)\b/g)].map(
+    [...pages.matchAll(/npm (?:run )?(start|test|simulation|edits|build|package|pictures|check|bench)\b/g)].map(
       (match) => match[1]!,
     ),
   );
   expect([...named].sort()).toEqual(Object.keys(manifest.scripts).sort());
-  expect(textOf(".ci/run")).toMatch(/^npm test\nnpm run simulation$/m);
+  expect(textOf(".ci/run")).toMatch(/^npm test\nnpm run simulation\nnpm run edits -- 100000$/m);
 });
 
 const SYNTAXES = filesBelow("syntaxes").filter((path) => path.endsWith(".md"));

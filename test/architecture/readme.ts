@@ -1,6 +1,8 @@
 import manifest from "../../package.json";
 import { CODES, type Code, MEANINGS } from "../../server/checks/codes.ts";
+import { EXPLAIN_COLUMNS } from "../../server/cli/check/explain-columns.ts";
 import { COMMANDS } from "../../server/cli/commands.ts";
+import { EXPORT_COLUMNS } from "../../server/cli/export/export-columns.ts";
 import { daystave } from "../cli/command-line.ts";
 import { ROOT, textOf } from "./source.ts";
 
@@ -59,6 +61,8 @@ export const TABLES: Readonly<Record<string, () => Rows>> = {
       summary,
     ]),
   ],
+  "fields of a line": () => fields(EXPLAIN_COLUMNS),
+  "columns of attempts": () => fields(EXPORT_COLUMNS),
   diagnostics: () => [
     ["code", "severity", "what it means"],
     ...Object.entries(CODES).map(([code, severity]) => {
@@ -66,6 +70,10 @@ export const TABLES: Readonly<Record<string, () => Rows>> = {
     }),
   ],
 };
+
+function fields(columns: Readonly<Record<string, string>>): Rows {
+  return [["name", "holds"], ...Object.entries(columns).map(([name, holds]) => [`\`${name}\``, holds])];
+}
 
 interface Setting {
   readonly type: string;
@@ -109,7 +117,7 @@ async function outputOf(line: string): Promise<string> {
   const [, stdin = "", command] = /^(?:echo "([^"]*)" \| )?daystave (.*)$/.exec(line)!;
   const argv = [...command!.matchAll(/"([^"]*)"|(\S+)/g)].map(([, words, word]) => words ?? word!);
   const { stdout, stderr } = await daystave(argv, { cwd: SAMPLE, stdin: stdin && `${stdin}\n` });
-  return stdout + stderr;
+  return (stdout + stderr).replaceAll("\r\n", "\n"); // a table ends its lines in CR LF, a page does not
 }
 
 function markdownTable(rows: Rows): string {

@@ -56,9 +56,11 @@ const MEANT = [
   "notes B3 C4",
 ];
 
-const line = fc.oneof(
+export const declaration = fc.constantFrom(...DECLARATIONS);
+/** A line of any sort. */
+export const line = fc.oneof(
   { weight: 3, arbitrary: fc.constantFrom(...DAYS) },
-  { weight: 2, arbitrary: fc.constantFrom(...DECLARATIONS) },
+  { weight: 2, arbitrary: declaration },
   { weight: 1, arbitrary: fc.constantFrom(...MEANT) },
   { weight: 2, arbitrary: fc.constantFrom(...WHOLE_LINES.filter((each) => each.length < 200)) },
   {
@@ -71,7 +73,7 @@ const line = fc.oneof(
 /** The text of a file: lines of all sorts. */
 export const lines = fc.array(line, { maxLength: 10 }).map((all) => all.join("\n"));
 /** The text of a head: declarations. */
-export const head = fc.array(fc.constantFrom(...DECLARATIONS), { maxLength: 6 }).map((all) => all.join("\n"));
+export const head = fc.array(declaration, { maxLength: 6 }).map((all) => all.join("\n"));
 
 /** Days of practice: entries that count, on dates that come again. */
 export const practice = fc
@@ -160,7 +162,10 @@ export interface TypedEdit {
   readonly text: string;
 }
 
-const typedText: Readonly<Record<TypedEdit["unit"], fc.Arbitrary<string>>> = {
+/** What is typed: for each unit a text. */
+export type TypedText = Readonly<Record<TypedEdit["unit"], fc.Arbitrary<string>>>;
+
+export const typedText: TypedText = {
   character: fc.constantFrom(...',, \n0156abdnr"#:->'.split(""), "\r", "\r\n", "\t", "♭", "\u2028", "\u0000", "𝄪"),
   word: fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS, ...TERMS).map((each) => `${each} `),
   line: line.map((each) => `${each}\n`),
@@ -170,18 +175,23 @@ const typedText: Readonly<Record<TypedEdit["unit"], fc.Arbitrary<string>>> = {
   ),
 };
 
-export const typedEdit: fc.Arbitrary<TypedEdit> = fc
-  .constantFrom<TypedEdit["unit"]>("character", "character", "word", "word", "line", "line", "day")
-  .chain((unit) =>
-    fc.record({
-      unit: fc.constant(unit),
-      act: fc.constantFrom<TypedEdit["act"]>("insert", "insert", "insert", "delete", "delete", "replace", "copy"),
-      at: fc.nat(100_000),
-      count: fc.constantFrom(1, 1, 1, 2, 5),
-      from: fc.nat(100_000),
-      text: typedText[unit],
-    }),
-  );
+export const typedEdit = typedEditOf(typedText);
+
+/** Edits that type such texts. */
+export function typedEditOf(texts: TypedText): fc.Arbitrary<TypedEdit> {
+  return fc
+    .constantFrom<TypedEdit["unit"]>("character", "character", "word", "word", "line", "line", "day")
+    .chain((unit) =>
+      fc.record({
+        unit: fc.constant(unit),
+        act: fc.constantFrom<TypedEdit["act"]>("insert", "insert", "insert", "delete", "delete", "replace", "copy"),
+        at: fc.nat(100_000),
+        count: fc.constantFrom(1, 1, 1, 2, 5),
+        from: fc.nat(100_000),
+        text: texts[unit],
+      }),
+    );
+}
 
 /** The stretch of a text that an edit takes away, in UTF-16 units, and what comes in its place. */
 export function replacedBy(text: string, { unit, act, at, count, from, text: typed }: TypedEdit) {

@@ -13,47 +13,11 @@ import type { Journal } from "../../server/journal/journal.ts";
 import { subjectName } from "../../server/journal/subject-text.ts";
 import { FEW } from "../support/random-runs.ts";
 import { afresh, FILES, journalOf, type Step, TODAY, taken } from "./edits.ts";
+import { titleLine } from "./title-lines.ts";
 
 // Titles are learnt from lines in whatever file and order, and taken back when the line that taught them goes. What a journal
 // answers after edits is what one of the same text answers that nobody read before.
 
-const TITLES = [
-  "The Sleepy Frog",
-  "Sleepy Frog",
-  "Frog",
-  "the sleepy frog",
-  "Late Bus Home",
-  "LATE BUS HOME",
-  "Late Bus",
-  "Bus",
-  "Heron's Dance",
-  "Return of the Heron",
-  "Minuet",
-  "Minuet in G",
-  "Study 14",
-  '"Winter Air"',
-  "Winter Air",
-  "Ground in G minor",
-];
-const BEHIND = [
-  " at 60",
-  ", bars 1-8",
-  ", line 1 at 60 clean",
-  " B: 72 ok",
-  " with the CD, too fast",
-  " all, 1 mistake",
-  " good",
-  " 2 times good",
-  " 10 min",
-  " in Ab, bridge, 120",
-  " A by memory, slip in bar 6",
-  " was fun today",
-  " and the Fly, bars 1-4",
-  " – head @ 168",
-  " – The Sleepy Frog",
-  "",
-];
-const BEFORE = ["", "", "", "", "easy ", "worked on ", "no ", "i like ", "10 min ", "Return of ", "The – "];
 const OTHERS = ["D minor, 8ths at 60 clean", "plan", "warm-up, 5 min", "-- a remark", "", "Lovely tone today.", "rest"];
 const DATES = [
   "2026-03-02",
@@ -66,15 +30,7 @@ const DATES = [
 ];
 const HEADS = ["", 'piece "Ground in G minor" as Ground: G minor', 'piece "The Sleepy Frog"', "names german"];
 
-const line = fc.oneof(
-  {
-    weight: 5,
-    arbitrary: fc
-      .tuple(fc.constantFrom(...BEFORE), fc.constantFrom(...TITLES), fc.constantFrom(...BEHIND))
-      .map((parts) => parts.join("")),
-  },
-  { weight: 1, arbitrary: fc.constantFrom(...OTHERS) },
-);
+const line = fc.oneof({ weight: 5, arbitrary: titleLine }, { weight: 1, arbitrary: fc.constantFrom(...OTHERS) });
 const day = fc
   .tuple(fc.constantFrom(...DATES), fc.array(line, { maxLength: 4 }))
   .map(([date, lines]) => [date, ...lines.map((each) => `  ${each}`)].join("\n"));

@@ -36,6 +36,17 @@ export const BETWEEN_NOTES: readonly string[] = list(
   joined("with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to"),
 );
 
+/** `F4 to G6`: how far. */
+export const UP_TO: ReadonlySet<string> = new Set(list("to | up to | bis | à | jusqu'à | tot | a | al | hasta"));
+
+/** Tonics that are words of a language as well: English a, German es, French la, Italian and Spanish mi, do. */
+export const TONICS_THAT_ARE_WORDS: ReadonlySet<string> = new Set(
+  list("a | as | es | des | la | si | mi | do | sol | re | ut"),
+);
+
+/** Between two subjects, for expressions: `C and G major`, `E major / E minor`. */
+export const JOINTS_OF_SUBJECTS = "and|&|\\+|\\/|und|et|e|y|en|u";
+
 /** What joins one thing with the next. */
 export const AND: readonly string[] = list("and | & | + | und | et | en | e | y");
 

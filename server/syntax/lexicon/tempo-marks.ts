@@ -36,6 +36,11 @@ export const BEFORE_NO_TEMPO: ReadonlySet<string> = new Set(
   ).split(" | "),
 );
 
+/** Nor is one that nothing else marks behind these: they say what it counts. */
+export const COUNTS_ELSE: ReadonlySet<string> = new Set(
+  "aim | target | until | no | nr | op | grade | take | over | within | than".split(" | "),
+);
+
 /** Nor is one before these. */
 export const UNITS: ReadonlySet<string> = new Set(
   (

@@ -1,4 +1,5 @@
 import { ABBREVIATIONS, SHORT_WORDS } from "../lexicon/abbreviations.ts";
+import { END_OF_PIECE } from "../lexicon/places/bars.ts";
 import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
@@ -41,11 +42,12 @@ export function isDashBetween(text: string, start: number, i: number, to: number
   if (before === "" || behind === "" || SIGN_LAST.test(before) || SIGN_FIRST.test(behind)) return false;
   if (/\d[-–]\d+$/.test(before)) return true; // `bars 17-32 - 54`
   if (/\d$/.test(before) && /^\d/.test(behind)) return false;
-  return !isRowAt(text, start, i, to) && !(PLACE_LAST.test(before) && /^(?:end|fin|ende|einde|fine)\b/i.test(behind));
+  return !isRowAt(text, start, i, to) && !(PLACE_LAST.test(before) && END_FIRST.test(behind));
 }
 
 const SIGN_LAST = /[+±~✓✔☑✗✘✕=<>→,;:–—-]$/u;
 const SIGN_FIRST = /^[+±~✓✔☑✗✘✕=<>→,;:–—-]/u;
+const END_FIRST = new RegExp(`^(?:${END_OF_PIECE})\\b`, "i");
 /** What a range may begin with: `17 - end`, `D - end`. */
 const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
 

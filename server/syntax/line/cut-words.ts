@@ -1,10 +1,20 @@
 import { DOTTED_BEFORE, DOTTED_BEHIND, SAID_WITHOUT_EQUALS } from "../lexicon/beats.ts";
+import {
+  ABOUT_AMOUNT,
+  COUNTED_BEHIND,
+  FREE_WORDS_BEHIND,
+  HOURS_BEHIND,
+  JOINED_TO_NUMBER,
+  MINUTES_BEHIND,
+  OF_ANOTHER_DAY,
+  VALUES_BESIDE_NUMBER,
+} from "../lexicon/beside-numbers.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 
 // What `LineCuts` looks for beside a number or a dash, in a few characters at a time.
 
 export const AT = /^(?:at|@)$/;
-export const GOAL = /(?:^|\s)(?:goal|was|were|since|stuck)\s+$/i;
+export const GOAL = new RegExp(`(?:^|\\s)(?:${OF_ANOTHER_DAY})\\s+$`, "i");
 export const BPM = /^\s?bpm(?![a-z])/i;
 /** Words before a number that make it a tempo by themselves. */
 export const MARKS: ReadonlySet<string> = new Set([
@@ -17,8 +27,7 @@ export const MARKS: ReadonlySet<string> = new Set([
 export const MARK_OPENERS: ReadonlySet<string> = new Set(["at", "@", ...TEMPO_WORDS, ...AT_WORDS, ...DOTTED_BEFORE]);
 /** Between a beat and its sign: `noire pointée =`, `quarter note =`. */
 export const BEHIND_BEAT: ReadonlySet<string> = new Set([".", "note", ...DOTTED_BEHIND]);
-export const NOTE_VALUES =
-  /^(?:8ths|16ths|32nds|4ths|quavers|crotchets|minims|semiquavers|quarters|eighths|sixteenths|triplets)$/;
+export const NOTE_VALUES = new RegExp(`^(?:${VALUES_BESIDE_NUMBER})$`);
 export const TO_THE_BEAT = /^\s+to (?:the|a)\s/;
 export const ROW_SIGN = /^(?:\/|-|–|—|→|->|>)$/;
 export const JOINT_BEHIND = /^\s*(?:\/|-|–|—|→|->|to\s)\s*\d\d/;
@@ -32,15 +41,12 @@ export const NUMBER_LAST = /(?:^|[^\d.:])[1-9]\d{1,2}(?:\s?bpm)?$/i;
 export const NUMBER_FIRST = /^[1-9]\d{1,2}(?:\s?bpm)?[.!]*(?:\s|,|$)/i;
 export const NOTE_LAST = /(?:^|\s)[A-G][#b♯♭]?$/;
 export const NOTE_FIRST = /^[A-G][#b♯♭]?(?:\s|,|$)/;
-export const MINUTES = /^\s+(?:min(?:\.|s|utes?|uten|uut|uti|utos?)?|mn)(?:\s|,|$)/i;
+export const MINUTES = new RegExp(`^\\s+(?:${MINUTES_BEHIND})(?:\\s|,|$)`, "i");
 /** Belongs to the amount behind it. */
-export const ABOUT =
-  /^(?:about|abt\.?|approx\.?|around|ca\.?|c\.|circa|roughly|etwa|rund|ungef(?:ähr|\.)|env\.?|environ|ongeveer|aprox\.?)$/i;
+export const ABOUT = new RegExp(`^(?:${ABOUT_AMOUNT})$`, "i");
 /** What follows them is as typed, numbers too. */
-export const FREE_WORDS = /(?:^|\s)(?:focus|with|sore)\s/i;
+export const FREE_WORDS = new RegExp(`(?:^|\\s)(?:${FREE_WORDS_BEHIND})\\s`, "i");
 /** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
-export const JOINS =
-  /^(?:to|and|&|of|or|->|→|[-–—/+x×]|bars?|measures?|meas\.?|lines?|pages?|pg\.?|letter|fig\.?|mvt\.?|movement|var\.?|variations?|verses?|(?:bb?|m|mes|pp?|ll?|t|s|z|sys)\.|takte?|mesures?|zeilen?|seiten?|lignes?|misur[ae]|battut[ae]|comp[aá]s(?:es)?|maat|maten|goal|\d*(?:h|hrs?|hours?)\.?|on|from|by)$/i;
-export const DECIMAL_HOURS = /^,\d{1,2}\s*(?:h|hrs?|hours?|std\.?|stunden?|heures?|uur|ore|horas?)(?:\s|[,.]|$)/i;
-export const COUNTED =
-  /^\s+(?:of|to|and|in|times?|mins?\.?|minutes?|m|h|hrs?|hours?|notes?|octaves?|degrees|sharps?|flats?|bars?|measures|days?|['′’&/–—-])(?:\s|,|$)/i;
+export const JOINS = new RegExp(`^(?:${JOINED_TO_NUMBER})$`, "i");
+export const DECIMAL_HOURS = new RegExp(`^,\\d{1,2}\\s*(?:${HOURS_BEHIND})(?:\\s|[,.]|$)`, "i");
+export const COUNTED = new RegExp(`^\\s+(?:${COUNTED_BEHIND})(?:\\s|,|$)`, "i");

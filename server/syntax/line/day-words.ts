@@ -35,10 +35,8 @@ function standsAsRest(words: LineWords, length: number): boolean {
   if (length > 1 || words.count === 1) return true;
   if (words.before(1) !== "") return true;
   const next = words.is(1, "sentence-sign") || (words.found(1) !== undefined && !words.is(1, "rest"));
-  return !next && (words.is(1, "rest", "filler") || !BEGIN_SENTENCES.includes(words.key(0)));
+  return !next && (words.is(1, "rest", "filler") || !words.is(0, "rest-or-sentence"));
 }
-
-const BEGIN_SENTENCES = ["off", "nothing", "away", "rest", "missed", "none"];
 
 function hasNumberedPlace(words: LineWords): boolean {
   return words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
@@ -46,8 +44,6 @@ function hasNumberedPlace(words: LineWords): boolean {
 
 /** How far from the part of the body its trouble may stand, in words. */
 const BESIDE_PART = 6;
-/** Beside `ok`, `fine` and the like, these take the trouble back. */
-const PAST = ["better", "gone", "besser", "weg", "mieux", "passé", "beter", "meglio", "mejor"];
 
 function body(words: LineWords): DayWords | undefined {
   if (words.has(...PRACTISED)) return undefined;
@@ -67,7 +63,7 @@ function isTakenBack(words: LineWords, trouble: number): boolean {
   let from = trouble;
   while (from > 0 && !/[,;.:]/.test(words.before(from))) from--;
   for (let i = from; i < words.count && (i <= trouble || !/[,;.:]/.test(words.before(i))); i++)
-    if (i !== trouble && (words.isGood(i) || PAST.includes(words.key(i)))) return true;
+    if (i !== trouble && (words.isGood(i) || words.is(i, "eased"))) return true;
   return false;
 }
 

@@ -1,3 +1,5 @@
+import { TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
+import { BEFORE_KEY } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
@@ -112,16 +114,13 @@ function isSentence(words: LineWords, subject: number, { sign, intends }: Signs)
   return strange > 4 || (strange > 1 && isPlain);
 }
 
-/** A tonic that is a word of a language as well: English a, German es, French la, Italian and Spanish mi, do. */
-const WORDS_TOO = /^(?:a|as|es|des|la|si|mi|do|sol|re|ut)$/i;
-
 /** A verb follows at once, or words do behind a tonic that may be no tonic: `A minor problem`. */
 function goesOnAsSentence(words: LineWords, subject: number): boolean {
   const behind = behindItem(words, subject);
   if (behind >= words.count || words.before(behind) !== "") return false;
   if (words.is(behind, "verb-behind")) return true; // `D minor is hard` is said of the scale
   const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
-  return isPlain && WORDS_TOO.test(words.typed(subject)) && !words.found(behind);
+  return isPlain && TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) && !words.found(behind);
 }
 
 function behindItem(words: LineWords, i: number): number {
@@ -136,7 +135,7 @@ function isTitleBefore(words: LineWords, title: TitleWords, subject: number): bo
   if (subject === title.from || hasPracticeWord(words, title.from, subject)) return false;
   const named = between(words, subject) > 0 || words.is(title.from, "title-kind");
   if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
-  const leads = ["in", "en"].includes(words.key(subject - 1));
+  const leads = BEFORE_KEY.has(words.key(subject - 1));
   return named && (title.isKind || (leads && words.isCapital(title.from)));
 }
 

@@ -1,3 +1,4 @@
+import { ARTICLES, CONNECTORS } from "../lexicon/title-words.ts";
 import { nameKey } from "../words/fold.ts";
 import type { Item, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
@@ -97,13 +98,9 @@ function isLedTo(words: LineWords, { from }: TitleMatch, first: number): boolean
     if (i > 0 && isProper(words, i)) return false;
     if (i > first && /[,;.]/.test(words.before(i))) return false;
   }
-  const before = ARTICLES.includes(words.key(from - 1)) ? from - 2 : from - 1;
-  return !/[,;.]/.test(words.before(from)) && !CONNECTORS.includes(words.key(before));
+  const before = ARTICLES.has(words.key(from - 1)) ? from - 2 : from - 1;
+  return !/[,;.]/.test(words.before(from)) && !CONNECTORS.has(words.key(before));
 }
-
-const ARTICLES = ["the", "a", "an", "der", "die", "das", "den", "dem", "la", "le", "les", "il", "el", "de", "het"];
-/** Between two names these make one title of them. */
-const CONNECTORS = ["of", "for", "and", "&", "or", "von", "vom", "für", "und", "de", "des", "du", "et", "di", "e", "y"];
 
 /** What follows belongs to the title, so that it is another one: `Study 15`, `The Frog and the Fly`, `Minuet in G`. */
 function goesOn(words: LineWords, { from, to }: TitleMatch): boolean {
@@ -113,7 +110,7 @@ function goesOn(words: LineWords, { from, to }: TitleMatch): boolean {
   if (isProper(words, to)) return true;
   const isKind = to - from === 1 || words.is(to - 1, "title-kind");
   if (isKind && ["in", "en"].includes(words.key(to))) return words.isCapital(to + 1) || !words.is(to + 1, "filler");
-  return CONNECTORS.includes(words.key(to)) && (isProper(words, to + 1) || isProper(words, to + 2));
+  return CONNECTORS.has(words.key(to)) && (isProper(words, to + 1) || isProper(words, to + 2));
 }
 
 /** A word in a capital that nothing else is known of; a letter alone is a section or a note. */

@@ -1,4 +1,5 @@
-import { BEFORE_NO_TEMPO, LEAD_TO_TEMPO, UNITS } from "../lexicon/tempo-marks.ts";
+import { JOINTS_OF_BARS, PLURALS_OF_BARS } from "../lexicon/places/bars.ts";
+import { BEFORE_NO_TEMPO, COUNTS_ELSE, LEAD_TO_TEMPO, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import type { Fraction, Item, Meaning, MeaningOf } from "../words/meaning.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
@@ -29,8 +30,6 @@ const BEFORE_TEMPO: readonly Meaning["type"][] = [
 ];
 /** In front of these it is one as well: they tell how it went, or how it was played. */
 const BEHIND_TEMPO: readonly Meaning["type"][] = ["outcome", "tries", "number", "range", "note value", "articulation"];
-/** Words right before a number that say what it counts, beside those before which none is a tempo. */
-const COUNTS_ELSE: ReadonlySet<string> = new Set("aim target until no nr op grade take over within than".split(" "));
 const WORD_BEFORE = /([\p{L}.]+)\s*$/u;
 const WORD_BEHIND = /^\s*(%|['′’]|\p{L}+\.?)/u;
 const ORDINAL = /^(?:st|nd|rd|th|euros?|pounds?)$/;
@@ -82,10 +81,9 @@ function isBehindBars({ start, end, meaning: bars }: Item, number: NumberItem, t
 }
 
 const ONE_RANGE = /^[^,]*-(?:\d+[a-f]?|end)$/;
-const ENDED_LIST = /\d\s*(?:&|\+|and|und|et|en|e|y)\s*\d+[a-f]?$/;
+const ENDED_LIST = new RegExp(`\\d\\s*(?:${JOINTS_OF_BARS})\\s*\\d+[a-f]?$`);
 /** Of a list of single bars: `bars 12, 30, 44`. */
-const PLURAL =
-  /^\P{L}*(?:bars|measures|meas|bb|mm|bs|ms|takte|takten|mesures|mes|maten|misure|battute|compases)\P{L}/iu;
+const PLURAL = new RegExp(`^\\P{L}*(?:${PLURALS_OF_BARS})\\P{L}`, "iu");
 
 /** Whether a number that nothing marks is a tempo: behind what was played, or in front of how it went. */
 export function isBareTempo(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {

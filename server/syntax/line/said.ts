@@ -1,3 +1,4 @@
+import { UP_TO } from "../lexicon/note-leads.ts";
 import { LEAD_TO_TEMPO } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
@@ -53,7 +54,7 @@ function goesOn(said: readonly Item[], item: Item, text: string): boolean {
 
 /** `F4 to G6`: how far, and no words. */
 function isUpTo({ meaning }: Item): boolean {
-  return meaning.type === "unknown" && /^(?:to|up to|bis|à|jusqu'à|tot|a|al|hasta)$/i.test(meaning.words);
+  return meaning.type === "unknown" && UP_TO.has(meaning.words.toLowerCase());
 }
 
 const BEHIND_SIGN = /[,.;–—-]\s*$/;

@@ -1,4 +1,4 @@
-import { ON_NOTE } from "../lexicon/note-leads.ts";
+import { JOINTS_OF_SUBJECTS, ON_NOTE } from "../lexicon/note-leads.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Columns, Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
 import type { Part } from "./cut.ts";
@@ -57,7 +57,7 @@ function keySet(placed: readonly Placed[]): Row | undefined {
   return { subject: set.item as Row["subject"], length: also ? 2 : 1 };
 }
 
-const JOINT = /^(?:and|&|\+|\/|und|et|e|y|en|u)(?: from| on)?$/i;
+const JOINT = new RegExp(`^(?:${JOINTS_OF_SUBJECTS})(?: from| on)?$`, "i");
 
 /** Whether words join two subjects: `C and G major`, `E major / E minor`. */
 export function isJoint(meaning: Meaning): boolean {

@@ -9,8 +9,6 @@ export interface Spoken {
   readonly opens?: true;
 }
 
-/** Words that set work only with a sign behind them: they begin other lines as well. */
-const SET_WITH_SIGN = ["set", "bring", "todo", "auf", "nextweek", "nextlesson"];
 const SIGN = /^[:=–—-]/;
 
 /** Set work, the teacher's word, or a question; undefined for any other line. */
@@ -37,9 +35,9 @@ function set(words: LineWords): Spoken | undefined {
   const length = words.lengthOf(from, "set-work");
   if (length > 0) {
     if (isBare(words, from + length)) return { type: "set", from: words.end, opens: true };
-    const isPlain = !SET_WITH_SIGN.includes(words.key(from)) || length > 1;
+    const isPlain = length > 1 || !words.is(from, "set-work-with-sign");
     const isSigned = SIGN.test(words.before(from + length));
-    if (isPlain || isSigned || (from > 0 && words.key(from) === "bring"))
+    if (isPlain || isSigned || (from > 0 && words.meaningOf(from, "set-work-with-sign") === "bring"))
       return { type: "set", from: words.words[from + length]?.start ?? words.end };
   }
   const later = words.first(1, words.count, "set-work");
@@ -70,16 +68,14 @@ function afterLesson(words: LineWords): number {
   return words.meaningOf(0, "heading") === "lesson" ? words.lengthOf(0, "heading") : 0;
 }
 
-const ARTICLES = ["the", "my", "der", "die", "mein", "meine", "le", "la", "mon", "ma", "il", "el", "de", "mijn"];
-
 function said(words: LineWords): Spoken | undefined {
-  if (words.key(0) === "said" && words.before(1).startsWith(":"))
+  if (words.meaningOf(0, "teacher-verb") === "said" && words.before(1).startsWith(":"))
     return words.count === 1
       ? { type: "said", from: words.end, opens: true }
       : { type: "said", from: words.words[1]!.start };
   if (words.has("tempo", "place")) return undefined;
   let at = afterLesson(words);
-  if (ARTICLES.includes(words.key(at))) at++;
+  if (words.is(at, "before-teacher")) at++;
   const isTeacher = words.is(at, "teacher");
   if (!isTeacher && !(isName(words, at) && !words.found(at))) return undefined;
   const second = words.isCapital(at + 1) && !words.is(at + 1, "teacher-verb") && words.before(at + 1) === "" ? 1 : 0;

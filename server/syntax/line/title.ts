@@ -1,3 +1,4 @@
+import { BEFORE_KEY_OF_TITLE } from "../lexicon/title-words.ts";
 import type { LineWords } from "./line-words.ts";
 
 /** Words that may be the title of a piece, by their place in the line. */
@@ -70,10 +71,8 @@ function isJoint(words: LineWords, i: number): boolean {
 /** `Sonata in a`, `Valse en la`, `Suite D`: a joint by its letters, and the key of the piece by its place. */
 function isKeyOfTitle(words: LineWords, i: number): boolean {
   if (/^[A-Z]$/.test(words.typed(i))) return true;
-  return IN.includes(words.key(i - 1)) && words.found(i)?.meaning.type === "note";
+  return BEFORE_KEY_OF_TITLE.has(words.key(i - 1)) && words.found(i)?.meaning.type === "note";
 }
-
-const IN = ["in", "en", "i"];
 
 /** Behind leading amounts, and words that say that something was practised. */
 export function firstWord(words: LineWords): number {
@@ -117,9 +116,8 @@ function isNameOfPlace(words: LineWords, i: number): boolean {
 
 /** `Giga from the green book`: where the piece comes from; `from the top` is a place. */
 function isOrigin(words: LineWords, i: number): boolean {
-  return (
-    words.key(i) === "from" && !words.found(i) && ["the", "my", "our"].includes(words.key(i + 1)) && !words.found(i + 2)
-  );
+  const length = words.lengthOf(i, "title-origin");
+  return length > 0 && !words.found(i) && !words.found(i + length);
 }
 
 /** Words that end a title and say that it was played: `again`, `from memory`, `with the CD`. */

@@ -1,3 +1,4 @@
+import { COUNTED_BY_WORD_BEHIND } from "../lexicon/beside-numbers.ts";
 import { wholeNumberOf } from "./fold.ts";
 import type { MeaningOf } from "./meaning.ts";
 import type { Found, Words } from "./words.ts";
@@ -103,14 +104,12 @@ const GROUP_WORDS: ReadonlyMap<string, number> = new Map([
   ["eights", 8],
 ]);
 
+const COUNTED = new RegExp(`^(?:${COUNTED_BY_WORD_BEHIND})`);
+
 /** The number counts something else, or is the first of slurred and tongued groups. */
 function isCounted(words: Words, i: number): boolean {
   const next = words.word(i);
-  return (
-    /^(?:oct|8v|okt|ott|notes?$|degrees|min|m$|['′’]|bars?|lines?|times?|x$|days|h$|hours?|sharps?|flats?|bpm|of|in|strings?|to$|[-–/+=])/.test(
-      next,
-    ) || words.is(i, "tongued", "tongue", "tongues", "tng", "slurred", "slur")
-  );
+  return COUNTED.test(next) || words.is(i, "tongued", "tongue", "tongues", "tng", "slurred", "slur");
 }
 
 /** `4 to a bow`, `two notes per bow`. */

@@ -1,4 +1,6 @@
 import { DOTTED_BEFORE, DOTTED_BEHIND, SAID_WITHOUT_EQUALS } from "../lexicon/beats.ts";
+import { COUNTED_BY_WORD_BEFORE, OF_ANOTHER_DAY } from "../lexicon/beside-numbers.ts";
+import { PLACES_BY_ORDINAL } from "../lexicon/places/bars.ts";
 import { APPROXIMATELY, AT_WORDS, BEFORE_NO_TEMPO, TEMPO_WORDS, UNITS } from "../lexicon/tempo-marks.ts";
 import { fold } from "./fold.ts";
 import type { Fraction, MeaningOf } from "./meaning.ts";
@@ -48,7 +50,7 @@ function isBehindNoTempo(words: Words, i: number, marked: number): boolean {
   return BEFORE_NO_TEMPO.has(before) && (marked === 0 || SAID_OF_ANOTHER_DAY.test(before));
 }
 
-const SAID_OF_ANOTHER_DAY = /^(?:goal|was|were|since|stuck)$/;
+const SAID_OF_ANOTHER_DAY = new RegExp(`^(?:${OF_ANOTHER_DAY})$`);
 
 /** After `at` these alone say that no tempo is meant. */
 const UNITS_OF_NO_TEMPO: ReadonlySet<string> = new Set(["%", "percent", "hz", "hertz", "cents"]);
@@ -150,7 +152,7 @@ export function numberAt(words: Words, i: number): Found<MeaningOf<"number" | "r
 }
 
 /** The words behind which a number counts what it is told to be, and nothing else. */
-const NUMBERED = /^(?:was|were|since|stuck|str|pos|fing|fret|capo|track|ch\b|chapter|valve)/;
+const NUMBERED = new RegExp(`^(?:${COUNTED_BY_WORD_BEFORE})`);
 
 /** `60.`, `104!!`, `60→72`: with what ends its sentence. A point before the name of a place belongs to an ordinal. */
 function endingNumber(words: Words, i: number): Found<MeaningOf<"number" | "range">> | undefined {
@@ -161,7 +163,7 @@ function endingNumber(words: Words, i: number): Found<MeaningOf<"number" | "rang
   return { length: 1, meaning: match[2] ? { type: "range", range: { low, high } } : { type: "number", value: low } };
 }
 
-const ORDINALS_PLACE = /^(?:takt|zeile|seite|satz|bar|bars|line|page|mvt|movement|regel|maat|mesure)/;
+const ORDINALS_PLACE = new RegExp(`^(?:${PLACES_BY_ORDINAL})`);
 
 /** The value of a beat: `quarter`, `crotchet`, `♩`, `1/4`, each dotted by `.` or `dotted`. */
 export function beatAt(words: Words, i: number): { readonly value: Fraction; readonly length: number } | undefined {

@@ -89,6 +89,7 @@ export const DUTCH_SIGNS: SignTable = {
     ),
     tired: "moe | vermoeid | uitgeput | koud | zwaar",
   },
+  eased: { eased: "beter | weg" },
   total: {
     total:
       "tot | tot. | total | tot. | totaal | in totaal | alles bij elkaar | bij elkaar | samen | opgeteld | alles samen",
@@ -111,6 +112,7 @@ export const DUTCH_SIGNS: SignTable = {
       "merkte op | legde uit",
     ),
   },
+  "before-teacher": { "before the teacher": "de | mijn" },
   teacher: {
     teacher: joined(
       "docent | docente | leraar | lerares | juf | meester | dirigent | mijn docent | mijn lerares",

@@ -83,6 +83,7 @@ export const ENGLISH_SIGNS: SignTable = {
     "inside a title": "at | in | on | the | a | an | from | of | and | with | to | all | just | very | only | for",
   },
   "title-lead": { "before a title": "on | at | with | through | the | my" },
+  "title-origin": { "where a piece is from": "from the | from my | from our" },
   "verb-behind": { verb: "is | was | are | were | sounds | feels | seems | sounded | felt" },
   "before-time": { "before a time": "after | before | in | within | until | till | for | every" },
   heading: {
@@ -118,6 +119,7 @@ export const ENGLISH_SIGNS: SignTable = {
     ill: "flu | ill | migraine | sick | cold | unwell | poorly | not well",
     "no time": "no chance to practise | no time | too tired",
   },
+  "rest-or-sentence": { "rest or sentence": "off | nothing | away | rest | missed | none" },
   "body-part": {
     "part of the body": joined(
       "arm | arms | back | chest | chop | chops | ear | ears | elbow | embouchure | eyes | finger | fingers",
@@ -138,6 +140,7 @@ export const ENGLISH_SIGNS: SignTable = {
     ),
     tired: "exhausted | tired | fatigued | worn out | cold",
   },
+  eased: { eased: "better | gone" },
   total: {
     total: joined(
       "tot | tot. | ttl | grand total | all in | all together | all told | altogether | in all | in total | overall | sum | total",
@@ -161,13 +164,16 @@ export const ENGLISH_SIGNS: SignTable = {
       "till next lesson | to do | todo | until next week",
     ),
   },
+  "set-work-with-sign": { "set work": "set | todo | next week | next lesson", bring: "bring" },
   "teacher-verb": {
+    said: "said",
     "says or wants": joined(
       "advised | advises | asked me | corrected | explained | insists | liked | likes | mentioned | noticed",
-      "pointed out | reckons | recommends | reminded me | said | says | showed me | shows | suggested",
+      "pointed out | reckons | recommends | reminded me | says | showed me | shows | suggested",
       "suggests | tells me | thinks | told | told me | wanted | wants | warned | wrote",
     ),
   },
+  "before-teacher": { "before the teacher": "the | my" },
   teacher: {
     teacher: "coach | conductor | my teacher | prof | professor | teacher | told | tutor",
   },

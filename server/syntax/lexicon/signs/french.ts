@@ -79,6 +79,7 @@ export const FRENCH_SIGNS: SignTable = {
     ),
     tired: "fatigué | fatiguée | fatiguées | fatigués | lourd | épuisé | épuisée | froid | froides",
   },
+  eased: { eased: "mieux | passé" },
   total: {
     total: "tot | tot. | totale | au total | en tout | temps total | total",
   },
@@ -102,6 +103,7 @@ export const FRENCH_SIGNS: SignTable = {
       "veut | voudrait",
     ),
   },
+  "before-teacher": { "before the teacher": "le | la | mon | ma" },
   teacher: {
     teacher: "chef | la prof | le prof | ma prof | mon prof | prof | professeur",
   },

@@ -72,6 +72,7 @@ export const GERMAN_SIGNS: SignTable = {
     ),
     tired: "müde | erschöpft | kalt | schwer",
   },
+  eased: { eased: "besser | weg" },
   total: {
     total:
       "zus | zus. | insg | insg. | ges | ges. | total | alles zusammen | alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
@@ -91,6 +92,7 @@ export const GERMAN_SIGNS: SignTable = {
   "teacher-verb": {
     "says or wants": "empfiehlt | fand | findet | hat gesagt | meint | meinte | möchte | rät | sagt | sagte | will",
   },
+  "before-teacher": { "before the teacher": "der | die | mein | meine" },
   teacher: {
     teacher: "dirigent | lehrer | lehrerin",
   },

@@ -98,6 +98,7 @@ export const ITALIAN_SIGNS: SignTable = {
       "pesante",
     ),
   },
+  eased: { eased: "meglio" },
   total: {
     total: "tot | tot. | totale | in totale | in tutto | tempo totale | complessivamente",
   },
@@ -120,6 +121,7 @@ export const ITALIAN_SIGNS: SignTable = {
       "propone | insiste | vorrebbe | spiega",
     ),
   },
+  "before-teacher": { "before the teacher": "il | la" },
   teacher: {
     teacher: joined(
       "maestro | maestra | insegnante | prof | professore | professoressa | direttore | il maestro | la maestra",

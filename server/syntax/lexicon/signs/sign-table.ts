@@ -12,18 +12,29 @@ export type SignClass =
   | "title-joint"
   /** Leads to a title, behind a word that says it was practised: `worked on the Gavotte`. */
   | "title-lead"
+  /** Where a piece comes from, and no place in it: `Giga from the green book`. */
+  | "title-origin"
   /** Behind a scale it makes a sentence of the line: `D minor is hard`. */
   | "verb-behind"
   /** What stands before an amount and says when, or how long: `after 10 min`. */
   | "before-time"
   | "heading"
   | "rest"
+  /** A word of rest that begins sentences as well: `off to the shops`. */
+  | "rest-or-sentence"
   | "body-part"
   | "body-trouble"
+  /** Takes the trouble back, as what says that something went well does: `wrist pain better`. */
+  | "eased"
   | "total"
   | "beside-total"
   | "set-work"
+  /** Sets work only with a sign behind it: it begins other lines as well. `bring` does so behind `lesson:`, too. */
+  | "set-work-with-sign"
+  /** By the meaning `said` also a heading: `said:`. */
   | "teacher-verb"
+  /** `my teacher`, `die Lehrerin`. */
+  | "before-teacher"
   | "teacher"
   | "title"
   | "question"

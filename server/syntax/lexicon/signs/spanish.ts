@@ -97,6 +97,7 @@ export const SPANISH_SIGNS: SignTable = {
     ),
     tired: "cansado | cansada | cansados | cansadas | agotado | agotada | fatigado | fatiga | frío | fríos | pesado",
   },
+  eased: { eased: "mejor" },
   total: {
     total: "tot | tot. | total | en total | en conjunto | tiempo total",
   },
@@ -119,6 +120,7 @@ export const SPANISH_SIGNS: SignTable = {
       "propone | insiste | explicó",
     ),
   },
+  "before-teacher": { "before the teacher": "el | la" },
   teacher: {
     teacher: joined(
       "maestro | maestra | profe | profesor | profesora | director | directora | mi profe | mi profesor",

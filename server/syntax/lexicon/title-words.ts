@@ -1,0 +1,21 @@
+// Small words in and around titles: a title may be in any language, whatever the names of notes. Common practice, no
+// source.
+
+/** Before a title, and part of it or not: `the Sleepy Frog`. */
+export const ARTICLES: ReadonlySet<string> = set(
+  "the | a | an | der | die | das | den | dem | la | le | les | il | el | de | het",
+);
+
+/** Between two names these make one title of them. */
+export const CONNECTORS: ReadonlySet<string> = set(
+  "of | for | and | & | or | von | vom | für | und | de | des | du | et | di | e | y",
+);
+
+/** Before the key of a piece: `Sonata in a`, `Valse en la`. */
+export const BEFORE_KEY_OF_TITLE: ReadonlySet<string> = set("in | en | i");
+/** The same before a tonic that a capital does not tell from a word. */
+export const BEFORE_KEY: ReadonlySet<string> = set("in | en");
+
+function set(words: string): ReadonlySet<string> {
+  return new Set(words.split(" | "));
+}
