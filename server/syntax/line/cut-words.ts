@@ -23,6 +23,8 @@ export const MARKS: ReadonlySet<string> = new Set([
   ...APPROXIMATELY,
   ...SAID_WITHOUT_EQUALS,
 ]);
+/** Such words as are something else right behind a number: its unit, or `up to`. */
+export const BEHIND_NUMBERS: ReadonlySet<string> = new Set(["à", "bpm", "b.p.m."]);
 /** What may stand before such a word, or before `at`, and belongs to it. */
 export const MARK_OPENERS: ReadonlySet<string> = new Set(["at", "@", ...TEMPO_WORDS, ...AT_WORDS, ...DOTTED_BEFORE]);
 /** Between a beat and its sign: `noire pointée =`, `quarter note =`. */

@@ -10,6 +10,7 @@ import {
   ABOUT,
   AT,
   BEHIND_BEAT,
+  BEHIND_NUMBERS,
   BPM,
   COUNTED,
   DECIMAL_HOURS,
@@ -245,10 +246,10 @@ export class LineCuts {
     const word = this.wordTo(last);
     const wordBefore = fold(text.slice(word, last + 1));
     if (AT.test(wordBefore)) return this.unlessGoal(this.withMark(word, true));
-    if (MARKS.has(wordBefore))
-      return this.isNumberBefore(word, wordBefore) || !this.isLikely(at, end)
-        ? -1
-        : this.leadOfMark(word, wordBefore, end);
+    const isBehindNumber = BEHIND_NUMBERS.has(wordBefore) && this.isBehindNumber(word);
+    if (isBehindNumber && wordBefore === "à") return -1; // `mes. 1 à 24`
+    if (MARKS.has(wordBefore) && !isBehindNumber)
+      return this.isLikely(at, end) ? this.leadOfMark(word, wordBefore, end) : -1;
     if (JOINS.test(wordBefore)) return this.isNextInRow(wordBefore, end) ? at : -1;
     if (this.isMinutes(end) && ABOUT.test(wordBefore)) return word;
     if (this.isMinutes(end) || this.isBpm(end) || TO_THE_BEAT.test(this.behind(end)))
@@ -284,9 +285,8 @@ export class LineCuts {
     return value >= SLOWEST && value <= FASTEST;
   }
 
-  /** `mes. 1 à 24`: up to. */
-  private isNumberBefore(word: number, mark: string): boolean {
-    return mark === "à" && /\d\s*$/.test(this.text.slice(this.start, word));
+  private isBehindNumber(word: number): boolean {
+    return /\d\s*$/.test(this.text.slice(this.start, word));
   }
 
   /** With the words before it that are part of the same mark: `metronome at 60`, `dotted crotchet 44`. */

@@ -121,11 +121,12 @@ function isBareMinutes(items: readonly Item[], i: number, text: string, subject:
   return isTimed && value >= LEAST_MINUTES && value <= MOST_MINUTES && /^\s*(?:$|,)/.test(text.slice(item.end));
 }
 
-function isNumber(item: Item): item is NumberItem {
+export function isNumber(item: Item): item is NumberItem {
   return item.meaning.type === "number" || item.meaning.type === "range";
 }
 
-function countsElse({ start, end }: Item, text: string): boolean {
+/** Whether the words right beside a number or range say that it is no tempo. */
+export function countsElse({ start, end }: Item, text: string): boolean {
   const before = fold(WORD_BEFORE.exec(text.slice(Math.max(0, start - LONGEST_WORD), start))?.[1] ?? "");
   const behind = fold(WORD_BEHIND.exec(text.slice(end, end + LONGEST_WORD))?.[1] ?? "");
   const plain = before.replace(/\.$/, "");

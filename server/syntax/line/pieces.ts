@@ -1,11 +1,12 @@
 import { BoundedMemo } from "../words/bounded-memo.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
-import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
+import { FASTEST, JOINTS, SLOWEST } from "../words/tempo-words.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { MINUTES } from "./cut-words.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { knownOf } from "./entry-rule.ts";
 import { LineCuts } from "./line-cuts.ts";
+import { countsElse, isNumber } from "./numbers.ts";
 import { firstOfPart, readPart } from "./part.ts";
 import { holds, itemsOf, moved, type Piece, pieceOf, type SplitPiece } from "./piece.ts";
 
@@ -51,7 +52,10 @@ export class PieceTable {
     const pieces = this.behind(text.slice(from, start));
     const known = pieces.get(rest);
     if (known !== undefined) return known ?? undefined;
-    const piece = this.shape(ownText(text.slice(from, to)), start - from, end - from);
+    // of `60 to 60` nothing tells that with another number it is a range
+    const piece = JOINED_NUMBER.test(rest)
+      ? undefined
+      : this.shape(ownText(text.slice(from, to)), start - from, end - from);
     pieces.set(rest, piece ?? null);
     return piece;
   }
@@ -100,6 +104,7 @@ export class PieceTable {
     const isJoined = ({ meaning: { type } }: Item): boolean => type === "unknown" || type === "note";
     if (items.length < 2 || items.some(isJoined)) return undefined;
     if (declarationWordAt(text, 0, text.length)) return undefined;
+    if (items.some((item) => isNumber(item) && countsElse(item, text))) return undefined; // `18 bars 33-40`
     const split: SplitPiece[] = [];
     for (const { start, end, meaning } of items) {
       const piece = this.of(text.slice(start, end));
@@ -118,6 +123,8 @@ export class PieceTable {
   }
 }
 
+/** A further number that goes on with the one before it. */
+const JOINED_NUMBER = new RegExp(`^\\s*(?:${JOINTS.join("|")}|/)\\s*\\d`, "i");
 /** Of texts without a number that may change. */
 const MOST_BYTES = 4_000_000;
 /** Openings such as `at ` and `at half=` are few, and so is what is said of a tempo. */

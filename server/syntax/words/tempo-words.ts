@@ -17,7 +17,7 @@ const RANGE = new RegExp(`^(${FIGURES})[-–](${FIGURES})$`);
 /** With what may follow without a space: a unit, `ish`, and signs that end a sentence. */
 const RATE = new RegExp(`^~?(${FIGURES})(?:(?:[-–—→]|->)(${FIGURES}))?(bpm|-?ish)?[.!]*$`, "i");
 /** What joins two numbers. */
-const JOINTS = ["to", "-", "–", "—", "→", "->", "bis"];
+export const JOINTS = ["to", "-", "–", "—", "→", "->", "bis"];
 
 /**
  * `at 72`, `@72`, `72 bpm`, `at quarter=72`, `♩. = 46`, `crotchet 60`, `MM=60`, `metronome at 50`, `ca. 60`, `80ish`,
