@@ -90,7 +90,10 @@ test("safe fixes keep the entries: their attempts, their terms, and every subjec
       for (const [i, { entries, day }] of a.entries()) {
         if (day?.date !== undefined) expect(b[i]!.day?.date).toBe(day.date);
         for (const [k, { subject, pattern }] of entries.entries()) {
-          if (subject) expect(b[i]!.entries[k]!.subject).toEqual(subject);
+          // titles are learnt by date: below one that is mended, a title may be known by fewer words
+          const isLearnt = day?.date === undefined && subject?.type === "title" && !subject.declared;
+          if (isLearnt) expect(b[i]!.entries[k]!.subject?.type).toBe("title");
+          else if (subject) expect(b[i]!.entries[k]!.subject).toEqual(subject);
           if (pattern) expect(b[i]!.entries[k]!.pattern).toEqual(pattern);
         }
       }
