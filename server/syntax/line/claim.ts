@@ -54,9 +54,13 @@ export function noteList(line: string, from: number, to: number, reading: NoteRe
     at = next.end;
   }
   if (!notes.some((note) => note.note)) return undefined;
+  if (notes.length < FEWEST_BEFORE_WORDS && /^\s+\p{L}/u.test(line.slice(notes.at(-1)!.end, to))) return undefined;
   const end = notes.at(-1)!.end + CLOSING_BARS.exec(line.slice(notes.at(-1)!.end, to))![0].length;
   return { type: "notes", start: notes[0]!.start, end, notes };
 }
+
+/** Fewer notes with words right behind them are what is said of these: `D minor at 60: C sharp late`. */
+const FEWEST_BEFORE_WORDS = 3;
 
 function claimedNote(
   line: string,

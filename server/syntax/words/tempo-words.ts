@@ -33,6 +33,7 @@ export function tempoAt(words: Words, i: number): Found<MeaningOf<"tempo">> | un
   const counted = mark.beat || rate.high !== rate.low ? undefined : beatBehind(words, behind);
   const said = counted || rate.said ? "surely" : mark.says;
   if (said === "nothing" || (said === "likely" && !isLikely(rate))) return undefined;
+  if (rate.high < LEAST_MEANT && !rate.said && !mark.beat && !mark.isGlued) return undefined; // `uneven at 6`
   if (!rate.said && UNITS.has(words.word(behind)) && !(said === "surely" && !UNITS_OF_NO_TEMPO.has(words.word(behind))))
     return undefined;
   if (mark.isMeasures && rate.low !== rate.high && !isBehindTerm(words, i)) return undefined;
@@ -51,6 +52,9 @@ function isBehindNoTempo(words: Words, i: number, marked: number): boolean {
 }
 
 const SAID_OF_ANOTHER_DAY = new RegExp(`^(?:${OF_ANOTHER_DAY})$`);
+
+/** Of a smaller number behind `at` a tempo is not even meant. */
+const LEAST_MEANT = 10;
 
 /** After `at` these alone say that no tempo is meant. */
 const UNITS_OF_NO_TEMPO: ReadonlySet<string> = new Set(["%", "percent", "hz", "hertz", "cents"]);

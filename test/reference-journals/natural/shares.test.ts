@@ -16,11 +16,11 @@ import { type Meant, TABLES, writtenLines } from "./written-lines.ts";
  */
 const REACHED: Readonly<Record<string, Readonly<Record<Figure, number>>>> = {
   a: { read: 202, false: 5, underlined: 0, tempos: 145, outcomes: 100, places: 46, minutes: 67 },
-  b: { read: 168, false: 4, underlined: 3, tempos: 105, outcomes: 89, places: 70, minutes: 65 },
-  all: { read: 370, false: 10, underlined: 3, tempos: 250, outcomes: 189, places: 116, minutes: 132 },
+  b: { read: 169, false: 4, underlined: 0, tempos: 106, outcomes: 89, places: 70, minutes: 65 },
+  all: { read: 371, false: 10, underlined: 0, tempos: 251, outcomes: 189, places: 116, minutes: 132 },
   new: { read: 36, false: 2, underlined: 0, tempos: 27, outcomes: 31, places: 8, minutes: 18 },
   more: { read: 179, false: 4, underlined: 0, tempos: 128, outcomes: 142, places: 50, minutes: 63 },
-  kept: { read: 141, false: 3, underlined: 1, tempos: 109, outcomes: 126, places: 41, minutes: 58 },
+  kept: { read: 141, false: 3, underlined: 0, tempos: 109, outcomes: 126, places: 41, minutes: 58 },
 };
 
 const LINES = TABLES.flatMap((table) => writtenLines(table));

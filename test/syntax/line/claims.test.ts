@@ -30,6 +30,16 @@ test("note lists run over spaces, bars, hyphens and commas", () => {
   `);
 });
 
+test("a note or two with words behind them are what was said of these", () => {
+  check(`
+    D minor at 60: C sharp late       => entry: D natural minor (natural unsaid) | tempo 60 | unknown C sharp late
+    D minor, 60: f#'' late every time => entry: D natural minor (natural unsaid) | tempo 60 | unknown f#'' late every time
+    D minor: D E late                 => entry: D natural minor (natural unsaid) | note D | note E | unknown late
+    D minor: D E F late               => entry: D natural minor (natural unsaid) | notes D E F | outcome late
+    D minor: D E                      => entry: D natural minor (natural unsaid) | notes D E
+  `);
+});
+
 test("and end at the first word that is no note", () => {
   check(`
     D minor: D E F G, slow            => entry: D natural minor (natural unsaid) | notes D E F G | without click slow
