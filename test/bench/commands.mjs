@@ -5,9 +5,8 @@ import { closeSync, existsSync, mkdirSync, mkdtempSync, openSync, readFileSync, 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { HANDS } from "../support/hands.mjs";
 import { MeasuringClient } from "./client.mjs";
-import { journalFiles, journalText, ledgerText } from "./journal.mjs";
+import { journalFiles, journalText, ledgerText, WRITERS } from "./journal.mjs";
 import { rounds } from "./measure.mjs";
 import { TEN_YEARS } from "./servers.mjs";
 
@@ -54,7 +53,7 @@ function tellCheck(table, hand, check, usual, ledger) {
 function checkOf({ cli }, folder, name) {
   const file = join(folder, name, "journal.practice");
   mkdirSync(join(folder, name));
-  writeFileSync(file, journalText({ ...TEN_YEARS, hand: HANDS[name] }));
+  writeFileSync(file, journalText({ ...TEN_YEARS, hand: WRITERS[name] }));
   return [process.execPath, cli, "check", file];
 }
 

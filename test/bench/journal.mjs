@@ -1,6 +1,12 @@
 // Writes the journals that the benchmark reads: invented, for measuring only, the same for the same seed.
+import { readFileSync } from "node:fs";
 import { Scale } from "tonal";
 import { dayLine, entryLine, HANDS, headLines, phaseLine, remarkLine } from "../support/hands.mjs";
+
+/** The usual hand's days, but for what stands in them: the lines of invented players (test/reference/README.md). */
+const WRITTEN = { ...HANDS.usual, days: writtenDays() };
+/** Whose journals are measured. */
+export const WRITERS = { ...HANDS, written: WRITTEN };
 
 const DAY = 86_400_000;
 const WEEKDAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
@@ -212,6 +218,7 @@ class Player {
  * lines a day, tempos that rise over the years, a remark here and there.
  */
 function* daysOf({ lines, wrong, seed = 1, from = "2016-01-04", hand = HANDS.usual }) {
+  if (hand.days) return yield* repeated(hand.days, lines, Date.parse(from));
   const player = new Player(seed, lines);
   const begins = Date.parse(from);
   let number = 0;
@@ -234,6 +241,30 @@ function* daysOf({ lines, wrong, seed = 1, from = "2016-01-04", hand = HANDS.usu
     text.push("");
     count += text.length;
     yield { date: written.date, text };
+  }
+}
+
+/** The lines of each day that players wrote, one after another. */
+function writtenDays() {
+  const rows = readFileSync(new URL("../reference/natural-lines.tsv", import.meta.url), "utf8")
+    .trimEnd()
+    .split("\n");
+  const days = new Map();
+  for (const row of rows.slice(1)) {
+    const [person, day, line] = row.split("\t");
+    const key = `${person} ${day}`;
+    days.set(key, [...(days.get(key) ?? []), `  ${line}`]);
+  }
+  return [...days.values()];
+}
+
+/** Written days, again and again, a day each, until there are so many lines. */
+function* repeated(days, lines, begins) {
+  for (let day = 0, count = HEAD_LINES; count < lines; day++) {
+    const date = new Date(begins + day * DAY).toISOString().slice(0, 10);
+    const text = [date, ...days[day % days.length], ""];
+    count += text.length;
+    yield { date, text };
   }
 }
 

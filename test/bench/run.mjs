@@ -1,11 +1,11 @@
 // npm run bench [-- --rounds N] [--only PART,…] [--hands NAME,…]: what Daystave costs beside a language server that
 // does nothing, beside ledger, with very many files and edits, and in an editor's window. Reports, never fails.
 import { parseArgs } from "node:util";
-import { HANDS } from "../support/hands.mjs";
 import { bundleAll } from "./bundle.mjs";
 import { compareCommands, compareFiles } from "./commands.mjs";
 import { measureEditor } from "./editor.mjs";
 import { compareLongDay, heapAfterEdits } from "./edits.mjs";
+import { WRITERS } from "./journal.mjs";
 import { compareDiagnostics, compareServers } from "./servers.mjs";
 import { Table } from "./table.mjs";
 
@@ -14,7 +14,7 @@ const { values } = parseArgs({
 });
 const count = Math.max(1, Math.floor(Number(values.rounds)) || 5);
 const table = new Table();
-const hands = namesIn(values.hands, Object.keys(HANDS));
+const hands = namesIn(values.hands, Object.keys(WRITERS));
 const bundles = await bundleAll();
 const measured = { bundles, count, hands, table };
 

@@ -1,6 +1,6 @@
 // The server beside one that does nothing, in each hand: ten years in one file, opened, hovered over, typed in.
 import { HANDS } from "../support/hands.mjs";
-import { journalText } from "./journal.mjs";
+import { journalText, WRITERS } from "./journal.mjs";
 import { life, longestSlice, rounds } from "./measure.mjs";
 
 export const TEN_YEARS = { lines: 44_000, wrong: 100 };
@@ -27,7 +27,7 @@ export async function compareServers({ bundles, count, hands, table }) {
 }
 
 function contendersOf({ daystave, empty }, name) {
-  const hand = HANDS[name];
+  const hand = WRITERS[name];
   const ten = journalText({ ...TEN_YEARS, hand });
   return [
     [`${name} ours`, { bundle: daystave, text: ten, hand }],
