@@ -3,15 +3,16 @@ import { nameNotesIn } from "../features/commands/name-notes.ts";
 import { askedFixesIn } from "../features/diagnostics/asked-fixes.ts";
 import { codeActionsIn } from "../features/diagnostics/code-actions.ts";
 import { diagnostic, textEdit } from "./convert.ts";
-import { foundDiagnostics } from "./diagnostics.ts";
+import { diagnosticsNear, foundDiagnostics } from "./diagnostics.ts";
 import type { Place } from "./session.ts";
 import { workspaceEdit } from "./workspace-edit.ts";
 
 export function codeActions(place: Place, { range, context, textDocument }: CodeActionParams): CodeAction[] {
   const { session, journal, uri } = place;
   if (!session.client.takesCodeActions) return []; // older clients take commands alone, and we have none
-  const mends = codeActionsIn(foundDiagnostics(place), range, context.only);
-  const asked = isAskedByHand(context)
+  const byHand = isAskedByHand(context);
+  const mends = codeActionsIn(byHand ? foundDiagnostics(place) : diagnosticsNear(place, range), range, context.only);
+  const asked = byHand
     ? [askedFixesIn, nameNotesIn].flatMap((actionsIn) => actionsIn(journal, uri, range, context.only))
     : [];
   return [...mends, ...asked].map((action) => ({

@@ -1,5 +1,5 @@
-import type { DocumentDiagnosticParams, DocumentDiagnosticReport } from "vscode-languageserver";
-import { diagnosticsOf, underlinedOf } from "../features/diagnostics/diagnostics.ts";
+import type { DocumentDiagnosticParams, DocumentDiagnosticReport, Range } from "vscode-languageserver";
+import { diagnosticsOf, diagnosticsOn, underlinedOf } from "../features/diagnostics/diagnostics.ts";
 import { hasHistory } from "../features/diagnostics/history-reading.ts";
 import type { Diagnostic } from "../features/types.ts";
 import type { Report } from "./reports.ts";
@@ -8,6 +8,12 @@ import type { Place } from "./session.ts";
 /** What is found by now, hints among it: what only the history tells comes once that is read. */
 export function foundDiagnostics({ session, journal, uri }: Place): readonly Diagnostic[] {
   return diagnosticsOf(journal, uri, session.dayOf(uri), { history: hasHistory(journal) });
+}
+
+/** The same on the lines of a range alone. */
+export function diagnosticsNear({ session, journal, uri }: Place, { start, end }: Range): readonly Diagnostic[] {
+  const lines = { first: start.line, last: end.line };
+  return diagnosticsOn(journal, uri, session.dayOf(uri), lines, { history: hasHistory(journal) });
 }
 
 export function reportOn({ session, journal, uri }: Place): Report {

@@ -3,8 +3,11 @@ import { readFileSync } from "node:fs";
 import { Scale } from "tonal";
 import { dayLine, entryLine, HANDS, headLines, phaseLine, remarkLine } from "../support/hands.mjs";
 
-/** The usual hand's days, but for what stands in them: the lines of invented players (test/reference/README.md). */
-const WRITTEN = { ...HANDS.usual, days: writtenDays() };
+/**
+ * The usual hand, but for what stands in its days: the lines of invented players of many instruments
+ * (test/reference/README.md), so that none is declared.
+ */
+const WRITTEN = { ...HANDS.usual, days: writtenDays(), begins: "2004-01-05" };
 /** Whose journals are measured. */
 export const WRITERS = { ...HANDS, written: WRITTEN };
 
@@ -218,7 +221,7 @@ class Player {
  * lines a day, tempos that rise over the years, a remark here and there.
  */
 function* daysOf({ lines, wrong, seed = 1, from = "2016-01-04", hand = HANDS.usual }) {
-  if (hand.days) return yield* repeated(hand.days, lines, Date.parse(from));
+  if (hand.days) return yield* repeated(hand.days, lines, Date.parse(hand.begins));
   const player = new Player(seed, lines);
   const begins = Date.parse(from);
   let number = 0;
@@ -278,7 +281,8 @@ function* repeated(days, lines, begins) {
 export function journalText(size) {
   const { hand = HANDS.usual } = size;
   const days = [...daysOf(size)].flatMap(({ text }) => text);
-  return [...headLines(hand, HEAD), "", ...days, ""].join(hand.end);
+  const head = hand.days ? ["player Noor"] : headLines(hand, HEAD);
+  return [...head, "", ...days, ""].join(hand.end);
 }
 
 /** The same journal in a file a day, by their names. What is declared stands in `journal.practice`. */

@@ -30,37 +30,76 @@ export function diagnosticsOf(
 ): readonly Diagnostic[] {
   if (!journal.files.has(uri)) return NONE;
   const last = journal.memo.latest<Latest>("diagnostics", uri);
-  const findings = fileFindings(journal, uri, today, { earlier: last?.findings, history });
-  const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
+  const { findings, told } = foundIn(journal, uri, today, history, last);
   const titles = history || isReadForTitles(journal) ? titleIndex(journal) : undefined;
   if (last?.findings === findings && last.titles === titles && sameHistory(last.told, told)) return last.diagnostics;
-  const now = placed(journal, findings, told, titles !== undefined);
+  const now = placed(journal, findings, told, (block, own) =>
+    titles ? withTitleHints(journal, uri, block, own) : own,
+  );
   const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
   journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told, titles, diagnostics });
   return diagnostics;
 }
 
 /**
- * What is underlined of it: hints are kept for whoever asks at the cursor. The same array while it says the same.
+ * What is underlined of it: hints are looked for when somebody asks at the cursor. The same array while it says the
+ * same.
  */
 export function underlinedOf(
   journal: Journal,
   uri: string,
   today: DayNumber,
-  options: { readonly history?: boolean } = {},
+  { history = true }: { readonly history?: boolean } = {},
 ): readonly Diagnostic[] {
-  const all = diagnosticsOf(journal, uri, today, options);
-  const last = journal.memo.latest<Underlined>("underlined", uri);
-  if (last?.all === all) return last.underlined;
-  const now = all.some(({ severity }) => severity === "hint") ? all.filter(({ severity }) => severity !== "hint") : all;
-  const underlined = last && sameDiagnostics(last.underlined, now) ? last.underlined : now;
-  journal.memo.setLatest<Underlined>("underlined", uri, { all, underlined });
-  return underlined;
+  if (!journal.files.has(uri)) return NONE;
+  const last = journal.memo.latest<Latest>("underlined", uri);
+  const { findings, told } = foundIn(journal, uri, today, history, last);
+  if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
+  const rows = new PlacedRows(findings.document, last?.rows);
+  const now = placed(journal, findings, told, (_, own) => underlined(journal, own), rows);
+  const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
+  journal.memo.setLatest<Latest>("underlined", uri, { findings, told, diagnostics, rows });
+  return diagnostics;
 }
 
-interface Underlined {
-  readonly all: readonly Diagnostic[];
-  readonly underlined: readonly Diagnostic[];
+/** Everything found on some lines, the first and the last among them, as `diagnosticsOf` tells of them. */
+export function diagnosticsOn(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  lines: { readonly first: number; readonly last: number },
+  { history = true }: { readonly history?: boolean } = {},
+): readonly Diagnostic[] {
+  if (!journal.files.has(uri)) return NONE;
+  const { findings, told } = foundIn(journal, uri, today, history, journal.memo.latest<Latest>("underlined", uri));
+  const { starts, blocks } = findings.document;
+  const isOn = (index: number) =>
+    starts[index]! <= lines.last && starts[index]! + blocks[index]!.lineCount > lines.first;
+  const on = { ...findings, told: findings.told.filter(isOn) };
+  const toldOn = told.filter(({ block }) => isOn(blocks.indexOf(block)));
+  const isTitled = history || isReadForTitles(journal);
+  return placed(journal, on, toldOn, (block, own) => (isTitled ? withTitleHints(journal, uri, block, own) : own));
+}
+
+/** What is found in a file, and what the history tells of it, by what was found before. */
+function foundIn(
+  journal: Journal,
+  uri: string,
+  today: DayNumber,
+  history: boolean,
+  last: Latest | undefined,
+): Pick<Latest, "findings" | "told"> {
+  const earlier = journal.memo.latest<FileFindings>("file findings", uri);
+  const findings = fileFindings(journal, uri, today, { earlier, history });
+  journal.memo.setLatest<FileFindings>("file findings", uri, findings);
+  const told = history ? historyFindings(journal, uri, findings, today) : stillTold(last, findings.document);
+  return { findings, told };
+}
+
+/** Those that are no hints. */
+function underlined(journal: Journal, findings: readonly LineFinding[]): readonly LineFinding[] {
+  if (findings.length === 0) return findings;
+  return journal.memo.of(findings, "underlined", () => findings.filter(({ code }) => CODES[code] !== "hint"));
 }
 
 /**
@@ -70,7 +109,8 @@ interface Underlined {
 export function readAhead(journal: Journal, uri: string, today: DayNumber): void {
   if (!journal.files.has(uri) || journal.memo.latest<Latest>("diagnostics", uri)) return;
   const findings = fileFindings(journal, uri, today, { history: true });
-  const diagnostics = placed(journal, findings, NO_HISTORY, false);
+  journal.memo.setLatest<FileFindings>("file findings", uri, findings);
+  const diagnostics = placed(journal, findings, NO_HISTORY, (_, own) => own);
   journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told: NO_HISTORY, diagnostics });
 }
 
@@ -80,6 +120,7 @@ interface Latest {
   readonly told: readonly HistoryFinding[];
   /** Undefined where the days of all files were not read for them yet. */
   readonly titles?: TitleIndex;
+  readonly rows?: PlacedRows;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -114,9 +155,10 @@ function sameHistory(a: readonly HistoryFinding[], b: readonly HistoryFinding[])
 
 function placed(
   journal: Journal,
-  { document, blocks, told, crossing, bearing: { uri } }: FileFindings,
+  { document, blocks, told, crossing }: FileFindings,
   history: readonly HistoryFinding[],
-  titled: boolean,
+  findingsOf: (block: Block, own: readonly LineFinding[]) => readonly LineFinding[],
+  rows?: PlacedRows,
 ): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
   const byBlock = new Map<Block, LineFinding[]>();
@@ -125,13 +167,52 @@ function placed(
     const block = document.blocks[index]!;
     const others = [...(crossing.get(block) ?? []), ...(byBlock.get(block) ?? [])];
     const own = blocks[index]!.findings;
-    const findings = titled ? withTitleHints(journal, uri, block, own) : own;
-    const all = others.length
-      ? [...findings, ...others].sort((a, b) => a.line - b.line || a.start - b.start || a.end - b.end)
-      : findings;
-    for (const each of placedBlock(journal, block, all, document.starts[index]!, document)) found.push(each);
+    const place = (): readonly Diagnostic[] => {
+      const findings = findingsOf(block, own);
+      const all = others.length ? [...findings, ...others].sort(inOrder) : findings;
+      return all.length === 0 ? NONE : placedBlock(journal, block, all, document.starts[index]!, document);
+    };
+    const diagnostics = rows && others.length === 0 ? rows.of(index, own, place) : place();
+    for (const each of diagnostics) found.push(each);
   }
   return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
+}
+
+function inOrder(a: LineFinding, b: LineFinding): number {
+  return a.line - b.line || a.start - b.start || a.end - b.end;
+}
+
+interface PlacedRow {
+  readonly own: readonly LineFinding[];
+  readonly first: number;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** The diagnostics of each block of a file by its own findings alone: those of blocks that stay are kept. */
+class PlacedRows {
+  private readonly rows = new Map<Block, PlacedRow>();
+  private readonly before: ReadonlyMap<Block, PlacedRow>;
+  private readonly head: Block | undefined;
+
+  constructor(
+    private readonly document: Document,
+    before: PlacedRows | undefined,
+  ) {
+    // where declarations would be put in goes by the head
+    this.head = document.blocks[0];
+    this.before = before && before.head === this.head ? before.rows : new Map();
+  }
+
+  of(index: number, own: readonly LineFinding[], place: () => readonly Diagnostic[]): readonly Diagnostic[] {
+    const { blocks, starts } = this.document;
+    if (index === blocks.length - 1) return place(); // its last line's fixes may go by the line before it
+    const block = blocks[index]!;
+    const first = starts[index]!;
+    const known = this.before.get(block);
+    const row = known?.own === own && known.first === first ? known : { own, first, diagnostics: place() };
+    this.rows.set(block, row);
+    return row.diagnostics;
+  }
 }
 
 /** The blocks with something to tell, those of which the history tells among them. */

@@ -1,4 +1,4 @@
-import type { Block, Document } from "../../syntax/document/document.ts";
+import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { DayNumber } from "../calendar.ts";
 import { dayOfBlock } from "../day-of-block.ts";
@@ -95,7 +95,7 @@ function indexed(titled: Titled): Indexed {
   const taught = new Map<string, readonly DatedTitle[]>();
   let same = last?.taught.size === files.size;
   for (const [uri, document] of files) {
-    const titles = found.taught.get(document) ?? taughtIn(titled, document);
+    const titles = found.taught.get(document) ?? taughtAgain(titled, document, last?.files.get(uri));
     found.taught.set(document, titles);
     taught.set(uri, titles);
     same &&= sameTitles(titles, last?.taught.get(uri));
@@ -124,14 +124,27 @@ function firstOther({ taught: a }: TitleIndex, { taught: b }: TitleIndex): DayNu
   return Math.min(a[i]?.day ?? Number.POSITIVE_INFINITY, b[i]?.day ?? Number.POSITIVE_INFINITY);
 }
 
-/** What a file teaches: of each title the first place in it. */
-function taughtIn(titled: Titled, { blocks }: Document): readonly DatedTitle[] {
-  const all = blocks.flatMap((block) => {
+/** What a file teaches; what it taught before where the days that an edit touched teach what they did. */
+function taughtAgain(titled: Titled, now: Document, before: Document | undefined): readonly DatedTitle[] {
+  const known = before && foundIn(titled).taught.get(before);
+  if (!before || !known) return taughtIn(titled, now);
+  const changed = changedBlocks(before, now);
+  const gone = datedIn(titled, before.blocks.slice(changed.from, changed.before));
+  const come = datedIn(titled, now.blocks.slice(changed.from, changed.after));
+  return sameTitles(gone, come) ? known : taughtIn(titled, now);
+}
+
+function datedIn(titled: Titled, blocks: readonly Block[]): DatedTitle[] {
+  return blocks.flatMap((block) => {
     const { day, taught } = dayTitles(titled, block);
     return taught.map((each): DatedTitle => ({ ...each, day: day! }));
   });
+}
+
+/** What a file teaches: of each title the first place in it. */
+function taughtIn(titled: Titled, { blocks }: Document): readonly DatedTitle[] {
   const first = new Map<string, DatedTitle>();
-  for (const each of all.sort(inOrder)) if (!first.has(each.key)) first.set(each.key, each);
+  for (const each of datedIn(titled, blocks).sort(inOrder)) if (!first.has(each.key)) first.set(each.key, each);
   return [...first.values()];
 }
 

@@ -13,8 +13,13 @@ const STEPS = /[mM][23]|A2|\+2|./gs;
 
 /** The claim that stands after a colon: notes, or steps in letters; undefined for anything else. */
 export function claimAfterColon(line: string, from: number, to: number, reading: NoteReading): Claim | undefined {
-  return lettersOfSteps(line, from, to) ?? noteList(line, from, to, reading);
+  const claim = lettersOfSteps(line, from, to) ?? noteList(line, from, to, reading);
+  const isFew = claim?.type === "notes" && claim.notes.length < FEWEST_BEFORE_WORDS;
+  return isFew && /^\s+\p{L}/u.test(line.slice(claim.end, to)) ? undefined : claim;
 }
+
+/** Fewer notes with words right behind them are what is said of these: `D minor at 60: C sharp late`. */
+const FEWEST_BEFORE_WORDS = 3;
 
 /** Tones and semitones in letters need no word before them once a colon stands: at least five, and no note list. */
 function lettersOfSteps(line: string, from: number, to: number): Claim | undefined {
@@ -54,13 +59,9 @@ export function noteList(line: string, from: number, to: number, reading: NoteRe
     at = next.end;
   }
   if (!notes.some((note) => note.note)) return undefined;
-  if (notes.length < FEWEST_BEFORE_WORDS && /^\s+\p{L}/u.test(line.slice(notes.at(-1)!.end, to))) return undefined;
   const end = notes.at(-1)!.end + CLOSING_BARS.exec(line.slice(notes.at(-1)!.end, to))![0].length;
   return { type: "notes", start: notes[0]!.start, end, notes };
 }
-
-/** Fewer notes with words right behind them are what is said of these: `D minor at 60: C sharp late`. */
-const FEWEST_BEFORE_WORDS = 3;
 
 function claimedNote(
   line: string,

@@ -20,6 +20,8 @@ export class PieceTable {
   private readonly numbered = new Map<string, BoundedMemo<Piece | null>>();
   /** The items of what short pieces end in: those without commas often end alike. */
   private readonly ends = new BoundedMemo<readonly Item[]>(MOST_BYTES_OF_ENDS, (items) => ITEM_BYTES * items.length);
+  /** Of all that was put into `numbered` since it was empty: no less than it holds. */
+  private numberedBytes = 0;
   private readonly empty: Piece;
   private readonly cuts = new LineCuts();
 
@@ -57,14 +59,19 @@ export class PieceTable {
       ? undefined
       : this.shape(ownText(text.slice(from, to)), start - from, end - from);
     pieces.set(rest, piece ?? null);
+    if (piece) this.numberedBytes += bytesOf(piece);
     return piece;
   }
 
   private behind(opening: string): BoundedMemo<Piece | null> {
     const known = this.numbered.get(opening);
     if (known) return known;
-    if (this.numbered.size >= MOST_OPENINGS) this.numbered.clear();
+    if (this.numbered.size >= MOST_OPENINGS || this.numberedBytes > MOST_BYTES) {
+      this.numbered.clear();
+      this.numberedBytes = 0;
+    }
     const memo = new BoundedMemo<Piece | null>(MOST_BYTES_BEHIND, (piece) => (piece ? bytesOf(piece) : 0));
+    this.numberedBytes += OPENING_BYTES;
     this.numbered.set(ownText(opening), memo);
     return memo;
   }
@@ -127,8 +134,9 @@ export class PieceTable {
 const JOINED_NUMBER = new RegExp(`^\\s*(?:${JOINTS.join("|")}|/)\\s*\\d`, "i");
 /** Of texts without a number that may change. */
 const MOST_BYTES = 4_000_000;
-/** Openings such as `at ` and `at half=` are few, and so is what is said of a tempo. */
-const MOST_OPENINGS = 20;
+/** Openings such as `at ` and `at half=` are few; in lines without commas anything may stand before a number. */
+const MOST_OPENINGS = 2000;
+const OPENING_BYTES = 500;
 const MOST_BYTES_BEHIND = 200_000;
 const MOST_BYTES_OF_ENDS = 500_000;
 /** In UTF-16 units. */
