@@ -5,7 +5,7 @@
 
 /** The metronome, or the tempo itself: `metro 60`, `click at 60`, `MM=60`. */
 export const TEMPO_WORDS: readonly string[] =
-  "tempo | speed | metronome | metro | met. | met | metr. | bpm | b.p.m. | click | mm | m.m. | m.m | metronom | métronome | métro".split(
+  "tempo | speed | metronome | metro | met. | met | metr. | click | mm | m.m. | m.m | metronom | métronome | métro".split(
     " | ",
   );
 
@@ -21,7 +21,7 @@ export const APPROXIMATELY: readonly string[] =
 /** Right before a number they leave it the tempo that it may be: `max 80`, `then 72`, `up to 80`. */
 export const LEAD_TO_TEMPO: ReadonlySet<string> = new Set(
   (
-    "max | max. | maximum | reached | hit | then | now | finally | tried | just | only | also | from | to | best | even | later | " +
+    "bpm | b.p.m. | max | max. | maximum | reached | hit | then | now | finally | tried | just | only | also | from | to | best | even | later | " +
     "dann | danach | bis | maximal | jetzt | noch | ab | puis | ensuite | jusqu'à | enfin | dan | daarna | tot | poi | fino | a | " +
     "luego | hasta | después"
   ).split(" | "),
