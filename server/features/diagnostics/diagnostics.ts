@@ -36,9 +36,7 @@ export function diagnosticsOf(
   const now = placed(journal, findings, told, (block, own) =>
     titles ? withTitleHints(journal, uri, block, own) : own,
   );
-  const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
-  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told, titles, diagnostics });
-  return diagnostics;
+  return kept(journal, "diagnostics", uri, { findings, told, titles, diagnostics: now });
 }
 
 /**
@@ -57,9 +55,7 @@ export function underlinedOf(
   if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
   const rows = new PlacedRows(findings.document, last?.rows);
   const now = placed(journal, findings, told, (_, own) => underlined(journal, own), rows);
-  const diagnostics = last && sameDiagnostics(last.diagnostics, now) ? last.diagnostics : now;
-  journal.memo.setLatest<Latest>("underlined", uri, { findings, told, diagnostics, rows });
-  return diagnostics;
+  return kept(journal, "underlined", uri, { findings, told, rows, diagnostics: now });
 }
 
 /** Everything found on some lines, the first and the last among them, as `diagnosticsOf` tells of them. */
@@ -76,9 +72,18 @@ export function diagnosticsOn(
   const isOn = (index: number) =>
     starts[index]! <= lines.last && starts[index]! + blocks[index]!.lineCount > lines.first;
   const on = { ...findings, told: findings.told.filter(isOn) };
-  const toldOn = told.filter(({ block }) => isOn(blocks.indexOf(block)));
+  const here = new Set(blocks.filter((_, index) => isOn(index)));
+  const toldOn = told.filter(({ block }) => here.has(block));
   const isTitled = history || isReadForTitles(journal);
   return placed(journal, on, toldOn, (block, own) => (isTitled ? withTitleHints(journal, uri, block, own) : own));
+}
+
+/** What is told of a file from now on: the same array where it says what the one before said. */
+function kept(journal: Journal, name: string, uri: string, now: Latest): readonly Diagnostic[] {
+  const before = journal.memo.latest<Latest>(name, uri)?.diagnostics;
+  const diagnostics = before && sameDiagnostics(before, now.diagnostics) ? before : now.diagnostics;
+  journal.memo.setLatest<Latest>(name, uri, { ...now, diagnostics });
+  return diagnostics;
 }
 
 /** What is found in a file, and what the history tells of it, by what was found before. */
