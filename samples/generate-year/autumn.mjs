@@ -5,7 +5,8 @@ Mon 30
 g dm3 well; cd nearly
 p fan1
 Wed 30
-g am; inv
+g am; inv; hi nearly
+-- the thumb is to stand a little further round, and the top notes do not know it yet
 p fan2 slow nearly
 -- the nephew interrupts on the second half of the beat, every time
 Thu
@@ -29,7 +30,7 @@ p fan2 nearly
 week 2026-09-07
 Mon 30
 w five
-g td
+g td; am nearly
 p fan2 nearly
 Wed 25
 c tAm well; lam1; lam2 slow nearly
@@ -54,7 +55,7 @@ Tue 15
 . = sight-reading, 10 min
 Wed 30
 w five
-g cd
+g cd; hi
 f stile
 p fan1
 Thu
@@ -90,7 +91,8 @@ p fan2 well
 week 2026-09-28
 Mon 30
 w tones
-g dm3 uneven
+g dm3 uneven; hi nearly
+-- slower than in August, and the hand is quieter
 s att slow nearly
 -- a study in E, so there is no getting away from it
 p fan3 slow nearly
@@ -116,7 +118,7 @@ t90 with the consort
 Sun 45
 w tonesT
 c tAm; lam2
-p fan3 nearly; fan1
+p fan3 nearly
 
 week 2026-10-05
 Mon 30
@@ -124,7 +126,7 @@ g gm row
 f cd
 p fan3 nearly
 Tue 20
-. em; bb4; att nearly
+. em; bb4
 Wed rest
 Fri 30
 w tones
@@ -168,7 +170,7 @@ t90 with the consort
 = Lamps, on tenor recorder, from the top, at 54 nearly
 Sun 35
 w tones
-g dim
+g dim; hi nearly
 p fan3; fan2 uneven
 
 week 2026-10-19
@@ -194,12 +196,13 @@ p fan3 slow clean
 
 week 2026-10-26
 Mon 30
-g dm3 row
+g dm3 row; hi
 s att
 p fan1
 Wed 30
 w five
-g cd
+g cd; am nearly
+-- not met since September: the hand remembers the way, and not the pace
 p fan3 nearly
 Thu
 l45
@@ -230,7 +233,7 @@ Tue 15
 -- tired, and it shows in the fourth finger first
 Wed rest
 Fri 35
-g bb4; chrom nearly
+g am; bb4; chrom nearly
 -- last met in March. The low G sharp and I are on terms again.
 p fan2; fan3
 Sun 45
@@ -265,13 +268,13 @@ t100 with the consort
 -- a hall with a wooden floor: everything comes back a moment later, and kinder
 Sun 40
 w tones
-g eb well
+g eb well; hi nearly
 f chain2 well
 p fanall; lam2 well
 
 week 2026-11-16
 Mon 25
-g dm3 nearly; em well
+g dm3 nearly; em well; am well
 p fanall well
 Tue 15
 . wt nearly; gm

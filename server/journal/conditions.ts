@@ -229,10 +229,10 @@ function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
   const { tempo, outcomes, said } = trial;
   const verdicts = said.flatMap(({ meaning }) => (meaning.type === "outcome" ? [meaning] : []));
   const good = verdicts.some(({ says }) => says === "reached");
-  const reached = outcomes.length === 0 ? null : isReached(good, verdicts.some(isAmiss), tries);
-  return tempo
-    ? { tempo, outcomes, tries, reached, conditions, place }
-    : { outcomes, tries, reached, conditions, place };
+  const amiss = verdicts.some(isAmiss);
+  const reached = outcomes.length === 0 ? null : isReached(good, amiss, tries);
+  const got = outcomes.length === 0 ? 0 : triesReached(good, amiss, tries);
+  return { ...(tempo ? { tempo } : {}), outcomes, tries, reached, got, conditions, place };
 }
 
 /**
@@ -243,6 +243,11 @@ function attempt(trial: Trial, conditions: Conditions, place: Place): Attempt {
  */
 export function isReached(good: boolean, amiss: boolean, { got, count }: Attempt["tries"]): boolean {
   return good && !amiss && got * 2 >= count;
+}
+
+/** In how many of the tries it was reached: in 4 of `clean 4 of 5`, in 1 of `clean`, in none of `uneven`. */
+export function triesReached(good: boolean, amiss: boolean, { got }: Attempt["tries"]): number {
+  return good && !amiss ? got : 0;
 }
 
 function tempoOf({ bpm, low, beat }: MeaningOf<"tempo">): Tempo {

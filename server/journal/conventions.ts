@@ -6,7 +6,7 @@ import type { ScaleKind } from "../music/scales/kind.ts";
 import { kindById } from "../music/scales/kinds.ts";
 import type { Tuning } from "../music/tuning/temperament.ts";
 import { nameKey } from "../syntax/words/fold.ts";
-import type { Declared } from "./declarations/declared.ts";
+import type { Declared, PlayingLimit } from "./declarations/declared.ts";
 import type { NoteValue, Tonguing } from "./model.ts";
 
 export type DeclaredPiece = Extract<Declared, { readonly type: "piece" | "movement" }>;
@@ -15,6 +15,8 @@ export type DeclaredPiece = Extract<Declared, { readonly type: "piece" | "moveme
 export interface Conventions {
   readonly instrument?: string;
   readonly instruments: ReadonlyMap<string, Instrument>;
+  /** How long an instrument may be played on a day, by the key of its name. */
+  readonly limits: ReadonlyMap<string, PlayingLimit>;
   readonly noteValue?: NoteValue;
   readonly usualTonguing: Tonguing;
   /** Undefined where none is declared. */
@@ -42,6 +44,7 @@ export function conventionsOf(declared: readonly Declared[], names: NoteNames): 
     instruments: new Map(
       all("instrument").flatMap(({ id, instrument }) => (instrument ? [[nameKey(id), instrument] as const] : [])),
     ),
+    limits: new Map(all("instrument").flatMap(({ id, limit }) => (limit ? [[nameKey(id), limit] as const] : []))),
     noteValue: all("note value").at(-1)?.value,
     usualTonguing: all("usual articulation")[0]?.articulation.tonguing ?? "single",
     tuning: all("pitch").map(({ a, temperament }) => ({ a, temperament }))[0],

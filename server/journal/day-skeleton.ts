@@ -17,6 +17,8 @@ export class DaySkeleton {
   entries = 0;
   /** Entries that are planned and not done. */
   plannedEntries = 0;
+  /** The indices of planned phases in which nothing was done. */
+  readonly unplayedPhases = new Set<number>();
   rest = false;
   private dayPlanned = false;
   private phasePlanned = false;
@@ -36,6 +38,7 @@ export class DaySkeleton {
     this.ensureSitting(line);
     this.phasePlanned = planned;
     this.phases.push({ phase, line, minutes, sitting: this.sittings.length - 1, entryMinutes: 0 });
+    if (this.planned) this.unplayedPhases.add(this.phases.length - 1);
   }
 
   planDay(): void {
@@ -61,7 +64,10 @@ export class DaySkeleton {
     const planned = this.planned && !counted;
     this.entries++;
     if (planned) this.plannedEntries++;
-    else this.phases.at(-1)!.entryMinutes += minutes;
+    else {
+      this.phases.at(-1)!.entryMinutes += minutes;
+      this.unplayedPhases.delete(this.phases.length - 1);
+    }
     return planned;
   }
 

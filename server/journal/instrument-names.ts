@@ -1,5 +1,6 @@
 import { namesShortenedTo } from "../music/instruments/instruments.ts";
-import { nameKey } from "../syntax/words/fold.ts";
+import { NAMES_IN_LANGUAGES } from "../music/instruments/names-in-languages.ts";
+import { nameKey, phraseKey, withoutAccents } from "../syntax/words/fold.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 
 /**
@@ -11,4 +12,16 @@ export function instrumentsMeant(words: string, vocabulary: Vocabulary): readonl
   if (shared.length > 0) return shared;
   const near = vocabulary.nearest(words, vocabulary.instrumentNames);
   return near === undefined ? [] : [near];
+}
+
+/** The id of the instrument that is called so in another language than English, with its accents or without. */
+export function instrumentAbroad(words: string): string | undefined {
+  const key = plainKey(words);
+  return Object.values(NAMES_IN_LANGUAGES)
+    .flatMap((names) => Object.entries(names))
+    .find(([, names]) => names.split(" | ").some((name) => plainKey(name) === key))?.[0];
+}
+
+function plainKey(words: string): string {
+  return phraseKey(withoutAccents(words.trim()));
 }

@@ -1,16 +1,15 @@
 import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { type Block, changedBlocks, type Document } from "../syntax/document/document.ts";
-import { LineReader } from "../syntax/line/line-reader.ts";
-import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
-import { NO_NAMES, Vocabulary } from "../syntax/words/vocabulary.ts";
-import { type Conventions, conventionsOf } from "./conventions.ts";
-import { DayWalk, type KnownTitles, LONG_DAY } from "./day-walk.ts";
+import type { Line } from "../syntax/line/line.ts";
+import type { Vocabulary } from "../syntax/words/vocabulary.ts";
+import type { Conventions } from "./conventions.ts";
+import { DayWalk, type KnownTitles } from "./day-walk.ts";
 import { declarationKey } from "./declarations/declaration-key.ts";
-import type { DeclarationContext, Declared } from "./declarations/declared.ts";
-import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from "./declarations/declared-names.ts";
-import { languageWords } from "./language.ts";
+import type { Declaration, DeclarationContext, Declared } from "./declarations/declared.ts";
+import { lentDeclarations, lentNames } from "./lending.ts";
+import { Memo, sameItems } from "./memo.ts";
 import type { BlockModel } from "./model.ts";
-import { readBlock, withTitles } from "./read-block.ts";
+import { withTitles } from "./read-block.ts";
 import { isReadForTitles, knownTitles } from "./titles/journal-titles.ts";
 
 /** The name of the file that marks the top of a journal. */
@@ -42,6 +41,7 @@ interface Settled {
 interface Carried {
   readonly settled?: Settled;
   readonly addresses?: readonly string[];
+  readonly lent?: readonly Document[];
 }
 
 /**
@@ -50,14 +50,17 @@ interface Carried {
 export class Journal {
   private settled: Settled | undefined;
   private sorted: readonly string[] | undefined;
+  /** The `journal.practice` files above that say `shared`, the nearest first. */
+  private readonly lent: readonly Document[];
 
   constructor(
     /** The folder's address, or the file's own for a file that stands alone. */
     readonly root: string,
     readonly files: ReadonlyMap<string, Document>,
     readonly memo: Memo = new Memo(),
-    { settled, addresses }: Carried = {},
+    { settled, addresses, lent = NOTHING_LENT }: Carried = {},
   ) {
+    this.lent = lent;
     this.settled = settled;
     this.sorted = addresses;
   }
@@ -81,7 +84,14 @@ export class Journal {
     return new Journal(this.root, files, this.memo, {
       settled,
       addresses: sameFiles ? this.sorted : this.addressesOf(files),
+      lent: this.lent,
     });
+  }
+
+  /** The same journal below others that lend it what it does not declare, the nearest first. */
+  withLent(lent: readonly Document[]): Journal {
+    if (sameItems(lent, this.lent)) return this;
+    return new Journal(this.root, this.files, this.memo, { addresses: this.sorted, lent });
   }
 
   /** Undefined where none were asked for yet. */
@@ -123,7 +133,9 @@ export class Journal {
 
   /** The same, not kept where it was not kept before: for going through a whole journal once. */
   readOnce(block: Block): BlockModel {
-    return this.withTitles(block, this.memo.modelOnce(block, this.vocabulary));
+    const titles = this.titlesOf(block);
+    const model = this.ownModelOnce(block);
+    return titles ? withTitles({ block, model }, titles, this.partContext) : model;
   }
 
   /** The same where all days were read for their titles by now, else as read by itself: for what cannot wait. */
@@ -134,6 +146,16 @@ export class Journal {
   /** A block as read by itself: for what titles do not bear on, as no other block need be read for it. */
   ownModel(block: Block): BlockModel {
     return this.memo.model(block, this.vocabulary);
+  }
+
+  /** The same, not kept where it was not kept before. */
+  ownModelOnce(block: Block): BlockModel {
+    return this.memo.modelOnce(block, this.vocabulary);
+  }
+
+  /** The lines of a block as `ownModel` has them, one by one and not kept. */
+  linesOnce(block: Block): Iterable<Line> {
+    return this.memo.linesOnce(block, this.vocabulary);
   }
 
   /** Of each line of a block the titles it names that were written before; undefined where none does. */
@@ -173,21 +195,31 @@ export class Journal {
   private settle(): Settled {
     if (this.settled) return this.settled;
     const blocks = this.addresses.flatMap((uri) => this.declaringBlocksOf(uri).map((block) => ({ uri, block })));
-    const [names = ENGLISH_NAMES] = blocks.flatMap(({ block }) => this.memo.noteNames(block) ?? []);
-    const vocabulary = this.memo.vocabulary(
-      names,
-      blocks.flatMap(({ block }) => this.memo.names(block)),
+    const lent = this.lent.flatMap((document) => document.blocks.filter((block) => this.mayDeclare(block)));
+    const all = [...blocks.map(({ block }) => block), ...lent];
+    const [names = ENGLISH_NAMES] = all.flatMap((block) => this.memo.noteNames(block) ?? []);
+    const ownNames = blocks.flatMap(({ block }) => this.memo.names(block));
+    const namesLent = lentNames(
+      ownNames,
+      lent.flatMap((block) => this.memo.names(block)),
     );
+    const vocabulary = this.memo.vocabulary(names, [...ownNames, ...namesLent]);
+    const declarationsIn = (block: Block) =>
+      this.memo.model(block, vocabulary).declarations.map((each) => each.declaration);
     const declared: Declared[] = [];
+    const bearing: Declaration[] = [];
     const declaredIn = new Map<string, string>();
     for (const { uri, block } of blocks) {
-      for (const { declaration } of this.memo.model(block, vocabulary).declarations) {
+      for (const declaration of declarationsIn(block)) {
         const key = declarationKey(declaration);
         if (key !== undefined && !declaredIn.has(key)) declaredIn.set(key, uri);
-        if (declaration.declared && (declaration.declared.type !== "note value" || isMarker(uri)))
-          declared.push(declaration.declared);
+        if (!declaration.declared || (declaration.declared.type === "note value" && !isMarker(uri))) continue;
+        declared.push(declaration.declared);
+        bearing.push(declaration);
       }
     }
+    for (const declaration of lentDeclarations(bearing, lent.flatMap(declarationsIn)))
+      if (declaration.declared) declared.push(declaration.declared);
     this.settled = {
       vocabulary,
       names,
@@ -226,167 +258,4 @@ export class Journal {
   }
 }
 
-/** The language of most journals. */
-const ENGLISH_WORDS = languageWords(ENGLISH_NAMES);
-
-/** Declarations that settle nothing for other entries. */
-const WITHOUT_CONVENTION: readonly Declared["type"][] = [
-  "aim",
-  "set",
-  "concert",
-  "names",
-  "phase",
-  "activity",
-  "outcome",
-  "articulation",
-];
-
-/** Half-typed declarations each settle something else, and much may hang on that: the latest handful is remembered. */
-function conventionsMemo(): BoundedMemo<Conventions> {
-  return new BoundedMemo(CONVENTIONS_BYTES * 8, () => CONVENTIONS_BYTES);
-}
-
-const CONVENTIONS_BYTES = 2_000_000;
-
-/**
- * What was found out about parts and blocks, kept by their text or identity. Owned by whoever owns the journal, and
- * shared by its successive states: a block that no edit touched is not read again.
- */
-export class Memo {
-  private readonly languages = new Map([[ENGLISH_NAMES, ENGLISH_WORDS]]);
-  private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
-  private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
-  private models = new WeakMap<Block, BlockModel>();
-  private reader: LineReader | undefined;
-  /** The day of very many lines that was read last: an edit in it has only the lines read that it changed. */
-  private longDay: { readonly block: Block; readonly model: BlockModel } | undefined;
-  private known: { readonly key: string; readonly vocabulary: Vocabulary } | undefined;
-  private settledConventions = conventionsMemo();
-  private readonly derived = new Map<string, WeakMap<object, object>>();
-
-  private readonly latestByFile = new Map<string, Map<string, unknown>>();
-
-  names(block: Block): readonly DeclaredName[] {
-    return remembered(this.blockNames, block, () => declaredNamesIn(block));
-  }
-
-  noteNames(block: Block): NoteNames | undefined {
-    if (!this.blockNoteNames.has(block)) this.blockNoteNames.set(block, namesDeclaredIn(block));
-    return this.blockNoteNames.get(block);
-  }
-
-  vocabulary(noteNames: NoteNames, names: readonly DeclaredName[]): Vocabulary {
-    const key = JSON.stringify([noteNames.id, names]);
-    if (this.known?.key === key) return this.known.vocabulary;
-    const language = this.languages.get(noteNames) ?? languageWords(noteNames);
-    this.languages.set(noteNames, language);
-    const declared = names.length ? gathered(names) : NO_NAMES;
-    const vocabulary = new Vocabulary(language, noteNames, declared);
-    this.known = { key, vocabulary };
-    this.models = new WeakMap();
-    this.reader = new LineReader(vocabulary);
-    this.longDay = undefined;
-    this.settledConventions = conventionsMemo();
-    this.derived.clear();
-    this.latestByFile.clear();
-    return vocabulary;
-  }
-
-  partContext(vocabulary: Vocabulary): DeclarationContext {
-    const known = vocabulary === this.known?.vocabulary ? this.reader : undefined;
-    return { vocabulary, memo: known ?? new LineReader(vocabulary) };
-  }
-
-  /** Only for the vocabulary given out last: an older state of the journal reads its blocks anew. */
-  model(block: Block, vocabulary: Vocabulary): BlockModel {
-    const context = this.partContext(vocabulary);
-    if (vocabulary !== this.known?.vocabulary) return readBlock(block, context);
-    return remembered(this.models, block, () => {
-      const model = readBlock(block, context, this.longDay);
-      if (block.lineCount > LONG_DAY) this.longDay = { block, model };
-      return model;
-    });
-  }
-
-  modelOnce(block: Block, vocabulary: Vocabulary): BlockModel {
-    const kept = vocabulary === this.known?.vocabulary ? this.models.get(block) : undefined;
-    return kept ?? readBlock(block, this.partContext(vocabulary));
-  }
-
-  declared(block: Block, vocabulary: Vocabulary): readonly Declared[] {
-    return this.model(block, vocabulary).declarations.flatMap(({ declaration }) =>
-      declaration.declared ? [declaration.declared] : [],
-    );
-  }
-
-  /**
-   * The same object for the same declarations, in whatever file. One object goes with one vocabulary, so that what is
-   * derived from it may rest on both.
-   */
-  conventions(
-    declared: readonly Declared[],
-    { vocabulary, names }: Pick<Settled, "vocabulary" | "names">,
-  ): Conventions {
-    const bearing = declared.filter(({ type }) => !WITHOUT_CONVENTION.includes(type));
-    if (vocabulary !== this.known?.vocabulary) return conventionsOf(bearing, names);
-    return this.settledConventions.of(JSON.stringify(bearing), () => conventionsOf(bearing, names));
-  }
-
-  /** Something derived from an immutable object, under a name, for as long as the object and the vocabulary last. */
-  of<T extends object>(object: object, name: string, make: () => T): T {
-    let map = this.derived.get(name);
-    if (!map) {
-      map = new WeakMap();
-      this.derived.set(name, map);
-    }
-    return remembered(map, object, make) as T;
-  }
-
-  /**
-   * Something derived from an immutable object and from what else bears on it: made anew where one of the inputs is
-   * another than the last time.
-   */
-  from<T>(object: object, name: string, inputs: readonly unknown[], make: () => T): T {
-    const cell = this.of(object, name, (): Cell<T> => ({}));
-    if (cell.last && sameItems(cell.last.inputs, inputs)) return cell.last.value;
-    const value = make();
-    cell.last = { inputs, value };
-    return value;
-  }
-
-  /** What was last derived under a name for a file, for the next state of the file to build on. */
-  latest<T>(name: string, uri: string): T | undefined {
-    return this.latestByFile.get(name)?.get(uri) as T | undefined;
-  }
-
-  /** For a file that is gone. */
-  forget(uri: string): void {
-    for (const byFile of this.latestByFile.values()) byFile.delete(uri);
-  }
-
-  setLatest<T>(name: string, uri: string, value: T): void {
-    let byFile = this.latestByFile.get(name);
-    if (!byFile) {
-      byFile = new Map();
-      this.latestByFile.set(name, byFile);
-    }
-    byFile.set(uri, value);
-  }
-}
-
-interface Cell<T> {
-  last?: { readonly inputs: readonly unknown[]; readonly value: T };
-}
-
-/** Whether two lists hold the same objects. */
-export function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((each, i) => each === b[i]);
-}
-
-function remembered<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {
-  const known = map.get(key);
-  if (known !== undefined) return known;
-  const value = make();
-  map.set(key, value);
-  return value;
-}
+const NOTHING_LENT: readonly Document[] = [];

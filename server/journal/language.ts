@@ -1,10 +1,12 @@
 import { CHORD_SYMBOLS } from "../music/chords/chord-dictionary.ts";
 import { CHORDS } from "../music/chords/chord-kinds.ts";
 import { INSTRUMENTS } from "../music/instruments/instruments.ts";
+import { NAMES_IN_LANGUAGES } from "../music/instruments/names-in-languages.ts";
 import { inLanguage, type NamesId, NOTE_NAMES, type NoteNames } from "../music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../music/patterns/pattern.ts";
 import { KINDS } from "../music/scales/kinds.ts";
 import { outcomeWords } from "../syntax/lexicon/outcomes.ts";
+import { withoutAccents } from "../syntax/words/fold.ts";
 import { symbolKey } from "../syntax/words/joined-key.ts";
 import { keySetPhrases } from "../syntax/words/key-sets.ts";
 import { LanguageWords } from "../syntax/words/language-words.ts";
@@ -69,6 +71,7 @@ function languagePhrases(names: NoteNames): readonly Phrase[] {
     ...merged([...patterns(), ...terms.filter(isPattern)]),
     ...variants(),
     ...instruments(),
+    ...instrumentsIn(names.id),
   ];
 }
 
@@ -218,5 +221,23 @@ function instruments(): Phrase[] {
     ];
   });
 }
+
+/** What instruments are called in the journal's language; short names mean other things too often. */
+function instrumentsIn(language: NamesId): Phrase[] {
+  if (language === "english") return [];
+  return Object.entries(NAMES_IN_LANGUAGES[language]).flatMap(([id, names]) => {
+    const words = names.split(" | ").flatMap((name) => [name, withoutAccents(name)]);
+    const meaning = { type: "instrument", id, declared: false } as const;
+    const clear = words.filter((word) => word.length >= CLEAR);
+    const behind = words.filter((word) => word.length < CLEAR);
+    return [
+      { words: clear, meaning, foreign: true as const },
+      { words: behind, meaning: { ...meaning, behindOn: true as const }, foreign: true as const },
+    ].filter((phrase) => phrase.words.length > 0);
+  });
+}
+
+/** In letters: a name as long as this is nothing else. */
+const CLEAR = 10;
 
 const FLAT = /\b([A-G])b\b/;

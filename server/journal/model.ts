@@ -55,6 +55,8 @@ export interface Attempt {
   readonly tries: { readonly got: number; readonly count: number };
   /** Said to be reached and not denied, in at least half of the tries; null where nothing was said of how it went. */
   readonly reached: boolean | null;
+  /** In how many of the tries it was reached: none of them where it was uneven, or nothing was said. */
+  readonly got: number;
   readonly conditions: Conditions;
   readonly place: Place;
 }

@@ -9,6 +9,7 @@ import { DaySkeleton } from "./day-skeleton.ts";
 import { readDeclaration } from "./declarations/declaration.ts";
 import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
 import type { BlockModel, DayFrame, Entry, Soreness } from "./model.ts";
+import { isPlanRemark } from "./plan-remark.ts";
 import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 
 /**
@@ -17,17 +18,30 @@ import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
  * @param before an earlier state of the same day, by the same names: its lines need not be read again
  */
 export function readBlock(block: Block, context: DeclarationContext, before?: ReadBlock): BlockModel {
-  const head = !block.day;
-  const known = before && !head ? linesByText(before) : undefined;
-  const byItself = (text: string): Line => parseLine(text, { ...context, head });
-  const carry = head ? undefined : new DayCarry(context, byItself);
-  const lines = block.lines.map((text) => {
-    const line = known?.get(text) ?? byItself(text);
-    return carry?.read(line, text) ?? line;
-  });
-  const reader = new BlockReader(context, before && !head ? entriesByLine(before.model) : undefined);
+  const earlier = block.day ? before : undefined;
+  const lines = [...readLines(block, context, earlier && linesByText(earlier))];
+  const reader = new BlockReader(context, earlier && entriesByLine(earlier.model));
   for (const [i, line] of lines.entries()) reader.take(line, i, block.lines[i]!);
   return reader.model(lines);
+}
+
+/**
+ * The lines of a block one by one, for whoever needs each of them once: those of a long day are many times its text.
+ *
+ * @param known lines that were read before, by their text
+ */
+export function* readLines(
+  block: Block,
+  context: DeclarationContext,
+  known?: ReadonlyMap<string, Line>,
+): Generator<Line, void, undefined> {
+  const head = !block.day;
+  const byItself = (text: string): Line => parseLine(text, { ...context, head });
+  const carry = head ? undefined : new DayCarry(context, byItself);
+  for (const text of block.lines) {
+    const line = known?.get(text) ?? byItself(text);
+    yield carry?.read(line, text) ?? line;
+  }
 }
 
 /** The same model, with the lines read anew that name a title which the journal knows by then. */
@@ -158,11 +172,11 @@ class BlockReader {
     if (sore) this.sore.push({ place: { line, start, end }, words: text.slice(start, end) });
   }
 
-  /** A remark right under an entry, or under such a remark, belongs to that entry. */
+  /** A remark right under an entry, or under such a remark, belongs to that entry; the plan's own are none of it. */
   private takeRemark(line: LineOf<"remark">, index: number): void {
     const entry = this.entries.at(-1);
     if (!entry || index !== this.lastRemarked + 1 || !line.remark) return;
     this.lastRemarked = index;
-    entry.remarks.push(line.remark.text);
+    if (!isPlanRemark(line.remark.text)) entry.remarks.push(line.remark.text);
   }
 }

@@ -1,11 +1,11 @@
 import { patternById, type Variant } from "../music/patterns/pattern.ts";
 import type { EntryLine } from "../syntax/line/line.ts";
-import { nameKey } from "../syntax/words/fold.ts";
 import type { Item, Meaning, MeaningOf } from "../syntax/words/meaning.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import { attemptsOf } from "./conditions.ts";
 import type { EntryCount } from "./day-skeleton.ts";
 import type { Entry, PatternRef, PiecePlace, Subject } from "./model.ts";
+import { isPlanRemark } from "./plan-remark.ts";
 
 /** The entry that a line says, as if it stood in a day by itself; names are resolved, figures come later. */
 export function readEntry(source: EntryLine, line: number, vocabulary: Vocabulary): Entry {
@@ -34,9 +34,9 @@ export function readEntry(source: EntryLine, line: number, vocabulary: Vocabular
   };
 }
 
-/** The remark at the end of its line, where it is one and says something. */
+/** The remark at the end of its line, where it is one and says something of what was played. */
 export function ownRemarks({ remark }: EntryLine): readonly string[] {
-  return remark?.text ? [remark.text] : [];
+  return remark?.text && !isPlanRemark(remark.text) ? [remark.text] : [];
 }
 
 /** What of an entry counts for its day: planned or not, it counts once it says how it went, or that it was done. */
@@ -74,6 +74,6 @@ function placeOf(items: readonly Item[]): PiecePlace | undefined {
   const places = items.flatMap((item) => (item.meaning.type === "place" ? [item.meaning] : []));
   if (!places.length) return undefined;
   const movement = places.find((place) => place.word === "mvt")?.text.slice("mvt ".length);
-  const text = places.filter((place) => place.word !== "mvt").map((place) => nameKey(place.text));
+  const text = places.filter((place) => place.word !== "mvt").map((place) => place.text);
   return { ...(movement === undefined ? {} : { movement }), text: text.join(", ") };
 }

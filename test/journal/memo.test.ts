@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { Memo } from "../../server/journal/journal.ts";
+import { Memo } from "../../server/journal/memo.ts";
 
 test("what is derived from an object is made anew where something that bears on it is another", () => {
   const memo = new Memo();

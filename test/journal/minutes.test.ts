@@ -47,6 +47,15 @@ test("what is planned counts for nothing", () => {
   checkFindings(["2026-03-02 plan", "D minor, 90 min"], []);
 });
 
+test("nor does a planned phase in which nothing was played; what was played in one does", () => {
+  const played = ["2026-03-02, 20 min", "fluency, 10 min", "D minor, 10 min, 60 clean"];
+  checkFindings([...played, "pieces, 20 min, plan", "G minor, 20 min"], []);
+  checkFindings([...played, "pieces, 20 min, plan"], []);
+  checkFindings([...played, "plan", "pieces, 20 min", "G minor, at 50"], []);
+  checkFindings([...played, "pieces, 20 min, plan", "G minor, 20 min, 50 clean"], ["1 minutes-sum"]);
+  checkFindings(["2026-03-02, 70 min", "lesson, 30 min, plan", "D minor", "pieces", "E minor"], ["1 long-stretch"]);
+});
+
 test("over an hour in one sitting with no break, but not with others or in a lesson, nor on a day of rest", () => {
   checkFindings(["2026-03-02, 61 min"], ["1 long-stretch"]);
   checkFindings(["2026-03-02, 60 min"], []);

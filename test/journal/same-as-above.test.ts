@@ -40,7 +40,7 @@ describe("the subject above", () => {
   ])("%j", (day, expected) => expect(last(day)).toBe(expected));
 
   test("German", () =>
-    expect(last("d-Moll, 60\ndito, 66 sauber", "names german\n")).toBe("d-Moll natural, 66, sauber"));
+    expect(last("d-Moll, 60\ndito, 66 sauber", "names german\n")).toBe("d-Moll natürlich, 66, sauber"));
 });
 
 describe("how it was played goes on, but for what the line says itself", () => {

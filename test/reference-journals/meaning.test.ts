@@ -179,6 +179,6 @@ test("what the child's teacher declares and sets", () => {
     "piece, word study, title Tutor book, key G major",
     "set, entry entry, subject meaning G major, items [meaning span, reach degrees, count 5; meaning articulation, id slurred, tonguing slurred; meaning without click, id slow], days 5",
     "set, entry entry, subject meaning title, title Tutor book, declared true, items [meaning place, word page, text page 14; meaning place, word lines, text lines 3-5]",
-    "set, words clap line 4, then say it in tu-ru",
+    "set, words clap line 4, then say it in tu-ru, asTitle entry, subject meaning title, title clap line 4, then say it in tu-ru, declared false, items []",
   ]);
 });

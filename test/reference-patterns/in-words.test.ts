@@ -27,7 +27,7 @@ const codesOn = (line: string) => diagnosticsOf(journalOf(journalWith(line)), UR
 /** The line with its notes written out as a claim; as it is where there are none. */
 function written(line: string): string {
   const text = journalWith(line);
-  const answer = writeNotes(journalOf(text), URI, { line: 1, character: 0 });
+  const answer = writeNotes(journalOf(text), URI, { line: 1, character: 0 }, { today: TODAY });
   return answer.ok ? edited(text, answer.edits).split("\n")[1]! : line;
 }
 
@@ -154,7 +154,7 @@ test("as text, leaps say whose order they are in", async () => {
   const { stdout } = await daystave(["notes", "C major, leaps, slow", "--today", "2026-03-02"]);
   // The order is this project's own: test/music/patterns/leaps.test.ts.
   expect(stdout).toContain(
-    "\n  as played    C4 A4 F4 D4 B4 G4 C5 E4 C4\n  order        of 2026-03-02: the same all day; another day has another\n",
+    "\n  as played      C4 A4 F4 D4 B4 G4 C5 E4 C4\n  order          drawn for 2026-03-02: the same all day, another the next\n",
   );
   expect((await daystave(["notes", "C major, thirds, slow"])).stdout).not.toContain("  order ");
 });

@@ -4,8 +4,12 @@ import { describe, expect, test } from "vitest";
 import { CODES } from "../../server/checks/codes.ts";
 import { diagnosticsOf } from "../../server/features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../server/features/types.ts";
+import { bodySaidIn } from "../../server/journal/body-said.ts";
+import { filesSharingBody } from "../../server/journal/body-shared.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
+import { datedBlocks } from "../../server/journal/dated-blocks.ts";
 import { Journal } from "../../server/journal/journal.ts";
+import { isShared } from "../../server/journal/lending.ts";
 import { NOTE_NAMES } from "../../server/music/notes/note-names.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 
@@ -84,6 +88,45 @@ describe("a journal for each language of note names", () => {
 test("the journal of theory: nothing is found in it but advice", () => {
   expect(grave(found(folder("theory")))).toEqual([]);
   expect(folder("theory").get("file:///j/week.practice")!.split("\n").length).toBeGreaterThan(25);
+});
+
+describe("the journals of three pupils", () => {
+  const PUPILS = ["ingrid", "sefa", "tobin"];
+  const texts = (...path: string[]) => [...folder("pupils", ...path).values()];
+  const lent = createDocument(texts()[0]!);
+  const journals = new Map(
+    PUPILS.map((name) => {
+      const files = [...folder("pupils", name)].map(([uri, text]) => [uri, createDocument(text)] as const);
+      return [name, new Journal("file:///j", new Map(files)).withLent([lent])] as const;
+    }),
+  );
+
+  test("there is a folder for each, and what is lent lies above them", () => {
+    expect(readdirSync(join(ROOT, "samples/pupils")).sort()).toEqual([...PUPILS, "journal.practice"].sort());
+    expect(isShared(lent)).toBe(true);
+  });
+
+  test.each(PUPILS)("%s: it says that it is invented, and nothing is found in it", (name) => {
+    expect(texts(name).join("\n")).toMatch(/^-- An invented journal: /m);
+    const journal = journals.get(name)!;
+    expect(journal.addresses.flatMap((uri) => diagnosticsOf(journal, uri, TODAY))).toEqual([]);
+  });
+
+  test("two say something of the body, and one of them shares it", () => {
+    const said = [...journals].map(([name, journal]) => {
+      const days = datedBlocks(journal, 0, TODAY);
+      return [
+        name,
+        days.some(({ block }) => bodySaidIn(journal, block).length > 0),
+        filesSharingBody(journal).size > 0,
+      ];
+    });
+    expect(said).toEqual([
+      ["ingrid", true, true],
+      ["sefa", true, false],
+      ["tobin", false, false],
+    ]);
+  });
 });
 
 interface Section {

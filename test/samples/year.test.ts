@@ -102,6 +102,18 @@ describe("what its history shows", () => {
   test("falling: where the tongue learnt to be softer", () => check("falling", "G major", "straight"));
   test("too early: what was begun three weeks ago", () => check("too early", "F whole-tone", "straight"));
 
+  test("falling in autumn: the arpeggio that is learnt again with another thumb", () =>
+    check("falling", "F major arpeggio", "straight"));
+
+  test("a scale comes back after six weeks without it, slower", () => {
+    const weeks = named("A harmonic minor", "straight").weeks;
+    const at = weeks.findIndex(({ week }) => week === "2026-W44");
+    const [before, after] = [weeks[at - 1]!, weeks[at]!];
+    const [last, first] = [before, after].map(({ week }) => weekIndex(parseWeekLabel(week)!));
+    expect(first! - last! - 1).toBe(6);
+    expect(after.bestClean!).toBeLessThan(before.bestClean!);
+  });
+
   test("an arpeggio comes back after eight weeks and more without it", () => {
     const weeks = named("G minor arpeggio", "straight").weeks.map(({ week }) => weekIndex(parseWeekLabel(week)!));
     expect(Math.max(...weeks.slice(1).map((week, i) => week - weeks[i]!))).toBeGreaterThan(8);

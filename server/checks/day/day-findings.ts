@@ -2,6 +2,7 @@ import { type DayNumber, parseIsoDate } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { DaySkeleton } from "../../journal/day-skeleton.ts";
 import { type DayVisitor, type DayWalk, type LinePlace, LONG_DAY, type LongDay } from "../../journal/day-walk.ts";
+import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
 import type { LineReader } from "../../syntax/line/line-reader.ts";
@@ -24,6 +25,15 @@ export interface BlockFindings {
 }
 
 const NONE: readonly LineFinding[] = [];
+
+/** The checks of days by some conventions, made once for them. */
+export function dayFindings(journal: Journal, conventions: Conventions): DayFindings {
+  return journal.memo.of(
+    conventions,
+    "day findings",
+    () => new DayFindings(journal.partContext, conventions, journal.dayWalk),
+  );
+}
 
 /**
  * Runs the checks of single lines and of days over whole blocks. It lasts as long as the words and the conventions that
@@ -99,10 +109,14 @@ export class DayFindings implements DayVisitor {
     this.takeMinutes(day.skeleton, block);
   }
 
+  /** Of lines without a day above them the first is marked: one date is missing, however many lines wait for it. */
   private takeHead({ lines }: Block): void {
+    let isMarked = false;
     for (const [line, text] of lines.entries()) {
       const read = parseLine(text, { ...this.context, head: true });
-      this.add(this.checked(read, text, true), line);
+      const found = this.checked(read, text, true);
+      this.add(isMarked ? found.filter(({ code }) => code !== "no-day") : found, line);
+      isMarked ||= found.some(({ code }) => code === "no-day");
       if (read.type === "declaration") this.declares = true;
     }
   }

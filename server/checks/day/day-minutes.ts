@@ -16,7 +16,7 @@ export interface AmountFinding {
 export function checkDayMinutes(skeleton: DaySkeleton): readonly AmountFinding[] {
   const found: AmountFinding[] = [];
   addSums(skeleton, found);
-  if (!skeleton.rest && !skeleton.allPlanned) addLongStretches(skeleton, found);
+  addLongStretches(skeleton, found);
   return found;
 }
 
@@ -46,29 +46,43 @@ function addExcess(
   found.push({ line, at: (amount) => finding("minutes-sum", amount, message) });
 }
 
-/** For each phase its own minutes, or what its entries state. */
-function partsOfSitting({ phases }: DaySkeleton, sitting: number): number {
+/** For each phase its own minutes, or what its entries state. What was planned and not played counts for nothing. */
+function partsOfSitting({ phases, unplayedPhases }: DaySkeleton, sitting: number): number {
   let sum = 0;
-  for (const stretch of phases) if (stretch.sitting === sitting) sum += stretch.minutes ?? stretch.entryMinutes;
+  for (const [i, stretch] of phases.entries())
+    if (stretch.sitting === sitting && !unplayedPhases.has(i)) sum += stretch.minutes ?? stretch.entryMinutes;
   return sum;
 }
 
 function addLongStretches(skeleton: DaySkeleton, found: AmountFinding[]): void {
-  for (let i = 0; i < skeleton.sittings.length; i++) {
-    const sitting = skeleton.sittings[i]!;
-    const minutes = sitting.breaks.length > 0 ? 0 : minutesAlone(skeleton, sitting, i);
-    if (minutes <= LONGEST_STRETCH) continue;
-    const message = `About ${minutes} minutes with no break noted. Hands, breath and ears do better with pauses; \`break, 10 min\` notes one. If anything hurts, stop, and ask a teacher or a doctor.`;
+  for (const { sitting, minutes } of longStretches(skeleton)) {
+    const message = `About ${minutes} minutes with no break noted: were there pauses? \`break, 10 min\` notes one. If something hurts, stop and rest, and tell your teacher; see a doctor if it lasts or comes back.`;
     found.push({ line: sitting.line, at: (amount) => finding("long-stretch", amount, message) });
   }
+}
+
+/** A sitting that was long, with no pause noted; its minutes without what was played with others. */
+export interface LongStretch {
+  readonly sitting: Sitting;
+  readonly minutes: number;
+}
+
+/** None on a day of rest, and none in what was only planned. */
+export function longStretches(skeleton: DaySkeleton): readonly LongStretch[] {
+  if (skeleton.rest || skeleton.allPlanned) return [];
+  return skeleton.sittings.flatMap((sitting, i) => {
+    const minutes = sitting.breaks.length > 0 ? 0 : minutesAlone(skeleton, sitting, i);
+    return minutes > LONGEST_STRETCH ? [{ sitting, minutes }] : [];
+  });
 }
 
 /** Minutes of a sitting without what was played with others, where pauses come by themselves. */
 function minutesAlone(skeleton: DaySkeleton, sitting: Sitting, index: number): number {
   const isTotal = index === 0 && skeleton.sittings.length > 1;
   let whole = (isTotal ? undefined : sitting.minutes) ?? partsOfSitting(skeleton, index);
-  for (const { phase, minutes, sitting: own } of skeleton.phases) {
+  for (const [i, { phase, minutes, sitting: own }] of skeleton.phases.entries()) {
     if (own !== index || phase === undefined || !PLAYED_WITH_OTHERS.includes(phase)) continue;
+    if (skeleton.unplayedPhases.has(i)) continue;
     if (minutes === undefined) return 0;
     whole -= minutes;
   }

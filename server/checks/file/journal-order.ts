@@ -1,5 +1,6 @@
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
+import { plainText } from "../../syntax/words/plain-text.ts";
 import { type Finding, finding, quoted, type Stretch } from "../finding.ts";
 
 /** One day of a file, as far as its place among the others goes. */
@@ -11,42 +12,53 @@ export interface DatedDay {
   readonly planned: boolean;
 }
 
+/** The same with its line in the file, from 0. */
+export interface DayInFile extends DatedDay {
+  readonly line: number;
+}
+
 /** What the other files of the journal say of a file's days. */
 export interface DaysElsewhere {
-  /** Days that a file before it has, with the name of the first such file. */
+  /** Days that a file before it has, with the path of the first such file, and the line. */
   readonly earlier: ReadonlyMap<DayNumber, string>;
   /** Days of this file at odds with the order of the files (`strayDays`), with the name of the file beside it. */
   readonly stray: ReadonlyMap<DayNumber, string>;
+  /** Folders that repeat each other's days, in words, by the day of this file on which that is said. */
+  readonly siblings: ReadonlyMap<DayNumber, string>;
 }
 
 /** Findings on the days of one file, in its order, by the index of the day they stand on. */
 export function checkDayOrder(
-  days: readonly DatedDay[],
+  days: readonly DayInFile[],
   today: DayNumber,
-  { earlier, stray }: DaysElsewhere = NOTHING_ELSEWHERE,
+  { earlier, stray, siblings }: DaysElsewhere = NOTHING_ELSEWHERE,
 ): readonly { readonly day: number; readonly finding: Finding }[] {
   const { newestFirst, regular } = orderOf(days);
-  const isAlone = ({ date }: DatedDay): boolean => date <= today && !earlier.has(date) && !stray.has(date);
+  const isAlone = ({ date }: DatedDay): boolean =>
+    date <= today && !earlier.has(date) && !stray.has(date) && !siblings.has(date);
   // Regular days have their latest at an end.
-  const bound = earlier.size + stray.size > 0 ? days : [days[0], days.at(-1)];
+  const bound = earlier.size + stray.size + siblings.size > 0 ? days : [days[0], days.at(-1)];
   if (regular && bound.every((day) => day === undefined || isAlone(day))) return [];
   const found: { day: number; finding: Finding }[] = [];
-  const seen = new Set<DayNumber>();
-  for (const [day, { date, place: stretch, planned }] of days.entries()) {
+  const seen = new Map<DayNumber, number>();
+  for (const [day, { date, place: stretch, planned, line }] of days.entries()) {
     const before = days[day - 1]?.date;
     const departs = before !== undefined && (newestFirst ? date > before : date < before);
     const beside = stray.get(date);
-    if (seen.has(date)) found.push({ day, finding: duplicateDay(stretch, date) });
-    else if (earlier.has(date)) found.push({ day, finding: duplicateDay(stretch, date, earlier.get(date)) });
+    const above = seen.get(date);
+    const folders = siblings.get(date);
+    if (above !== undefined) found.push({ day, finding: duplicateDay(stretch, date, `above, in line ${above + 1}`) });
+    else if (earlier.has(date)) found.push({ day, finding: duplicateDay(stretch, date, `in ${earlier.get(date)}`) });
+    else if (folders !== undefined) found.push({ day, finding: sameDays(stretch, folders) });
     else if (beside !== undefined) found.push({ day, finding: strayDay(stretch, date, beside) });
     else if (departs) found.push({ day, finding: outOfOrder(stretch, date, before, newestFirst) });
-    seen.add(date);
+    if (above === undefined) seen.set(date, line);
     if (date > today && !planned) found.push({ day, finding: futureDay(stretch, date) });
   }
   return found;
 }
 
-export const NOTHING_ELSEWHERE: DaysElsewhere = { earlier: new Map(), stray: new Map() };
+export const NOTHING_ELSEWHERE: DaysElsewhere = { earlier: new Map(), stray: new Map(), siblings: new Map() };
 
 /** The fewest pairs of files in order from which an order of the files is taken. */
 const PAIRS_IN_ORDER = 2;
@@ -100,13 +112,20 @@ export function orderOf(days: readonly Pick<DatedDay, "date">[]): {
   return { newestFirst: falling > rising, regular: Math.max(rising, falling) === Math.max(0, days.length - 1) };
 }
 
-/** @param file the name of the file that has the day already, where that is another */
-function duplicateDay(stretch: Stretch, date: DayNumber, file?: string): Finding {
-  const where = file === undefined ? "above already" : `in ${quoted(file)} already`;
+/** @param where the day is already */
+function duplicateDay(stretch: Stretch, date: DayNumber, where: string): Finding {
   return finding(
     "duplicate-day",
     stretch,
-    `${isoDate(date)} stands ${where}. If it was another sitting, \`session\` says so below the first.`,
+    `${isoDate(date)} is already ${plainText(where, " ")}. For a second sitting, write \`session\` under that day.`,
+  );
+}
+
+function sameDays(stretch: Stretch, folders: string): Finding {
+  return finding(
+    "duplicate-day",
+    stretch,
+    `The folders ${plainText(folders, " ")} have the same days, as those of several players do. Put an empty file named \`journal.practice\` into each: then each is a journal of its own.`,
   );
 }
 
@@ -114,16 +133,12 @@ function strayDay(stretch: Stretch, date: DayNumber, file: string): Finding {
   return finding(
     "day-order",
     stretch,
-    `${isoDate(date)} reaches into the days of ${quoted(file)}, while most files of this journal follow each other. Is the date right?`,
+    `${isoDate(date)} falls among the days of ${quoted(file)}, but most files of this journal do not overlap. Is the date right?`,
   );
 }
 
 function futureDay(stretch: Stretch, date: DayNumber): Finding {
-  return finding(
-    "future-day",
-    stretch,
-    `${isoDate(date)} lies ahead. If it is meant as a plan, \`plan\` belongs on this line; otherwise a digit is wrong.`,
-  );
+  return finding("future-day", stretch, `${isoDate(date)} is in the future. Add \`plan\`, or check the date.`);
 }
 
 function outOfOrder(
@@ -132,11 +147,11 @@ function outOfOrder(
   before: DayNumber,
   newestFirst: boolean,
 ): Finding {
-  const rest = newestFirst ? "the newest first" : "the oldest first";
+  const rest = newestFirst ? "newest first" : "oldest first";
   return finding(
     "day-order",
     stretch,
-    `${isoDate(date)} stands behind ${isoDate(before)}, while most of this file has ${rest}. Is the date right?`,
+    `${isoDate(date)} comes after ${isoDate(before)}, but this file runs ${rest}. Is the date right?`,
   );
 }
 
@@ -144,6 +159,6 @@ export function duplicateDeclaration({ line }: Declaration, text: string): Findi
   return finding(
     "duplicate-declaration",
     line,
-    `\`${quoted(text.slice(line.start, line.end))}\`: this was declared before; the first one counts.`,
+    `\`${quoted(text.slice(line.start, line.end))}\`: this is declared already, and the first one counts. Delete one of them.`,
   );
 }

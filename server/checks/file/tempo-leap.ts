@@ -4,7 +4,7 @@ import { shown } from "../../history/trend-words.ts";
 import { isoDate } from "../../journal/calendar.ts";
 import { type Finding, finding, type Stretch } from "../finding.ts";
 
-/** So many times the best so far is worth a question. Two integers, so that 90 behind 60 is exactly not. */
+/** So many times the best before is worth a question. Two integers, so that 90 after 60 is exactly not. */
 const LEAP = { numerator: 3, denominator: 2 };
 
 /** An attempt that was reached far above everything before it, and the best until then. */
@@ -34,6 +34,6 @@ export function tempoLeap({ record, best }: Leap, tempo: Stretch): Finding {
   return finding(
     "tempo-leap",
     tempo,
-    `${tempoOf(record.rate!)} is over one and a half times the best so far, ${tempoOf(best.rate!)} ${when}. If it is true, let it stand; often a digit, the beat or the note value is a slip.`,
+    `${tempoOf(record.rate!)} is over one and a half times your best before, ${tempoOf(best.rate!)} ${when}. If that is right, leave it. Otherwise check the digits, beat and note value.`,
   );
 }

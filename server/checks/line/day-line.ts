@@ -1,4 +1,5 @@
 import { civil, type DayNumber, dayNumber, isoDate, parseIsoDate, weekday } from "../../journal/calendar.ts";
+import { inFigures } from "../../syntax/line/day-line.ts";
 import type { LineOf } from "../../syntax/line/line.ts";
 import { type Finding, finding, replacement } from "../finding.ts";
 
@@ -10,17 +11,19 @@ export function checkDayLine(line: LineOf<"day">, text: string): readonly Findin
 
 function dateFindings(line: LineOf<"day">): readonly Finding[] {
   if (parseIsoDate(line.date) !== undefined) return [];
-  const { offers, certain } = datesMeant(line.date);
+  const { figures, weekday } = inFigures(line.date);
+  const { offers, certain } = datesMeant(figures);
+  const behind = weekday === undefined ? "" : ` ${weekday}`;
   const fixes = offers.map((offer) =>
-    replacement(`Change to ${offer}`, { start: line.start, end: line.dateEnd }, offer, certain),
+    replacement(`Change to ${offer}${behind}`, { start: line.start, end: line.dateEnd }, offer + behind, certain),
   );
-  const exists = /^\d{4}-\d{2}-\d{2}$/.test(line.date) ? "is no day of the calendar" : "is not written year-month-day";
-  const instead = offers.length ? ` ${offers.join(" or ")}?` : "";
+  const fault = /^\d{4}-\d{2}-\d{2}$/.test(line.date) ? "is not in the calendar" : "is not in the form year-month-day";
+  const instead = offers.length ? ` Did you mean ${offers.join(" or ")}?` : "";
   return [
     finding(
       "bad-date",
       { start: line.start, end: line.dateEnd },
-      `${line.date} ${exists}, so what stands below belongs to no day.${instead}`,
+      `${line.date} ${fault}, so the lines below have no date.${instead}`,
       fixes,
     ),
   ];
@@ -74,7 +77,7 @@ function weekdayFindings(line: LineOf<"day">, text: string): readonly Finding[] 
     finding(
       "wrong-weekday",
       item,
-      `${isoDate(date)} is a ${name}, not a ${WEEKDAYS[item.meaning.day - 1]}. One of the two is a slip.`,
+      `${isoDate(date)} is a ${name}, not a ${WEEKDAYS[item.meaning.day - 1]}. Either the date or the weekday is wrong.`,
       [
         replacement(`Change to ${offer}`, item, offer),
         replacement(`Change the date to ${isoDate(other)}`, { start: line.start, end: line.dateEnd }, isoDate(other)),

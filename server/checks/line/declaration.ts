@@ -31,14 +31,15 @@ function faultFinding({ start, end, code, because, offers = [] }: Fault, text: s
     );
   }
   if (code === "unclosed-quote")
-    return finding(code, { start, end }, `${sentence}: a second one belongs behind the name.`, [
+    return finding(code, { start, end }, `${sentence}.`, [
       { title: "Close the quote", safe: false, edits: [{ start: end, end, text: '"' }] },
     ]);
-  const instead = offers.length ? `: ${offers.map(offered).join(" or ")}` : "";
+  const isNamed = offers.every((offer) => because.includes(offer));
+  const guess = isNamed ? "" : ` Did you mean ${offers.map(offered).join(" or ")}?`;
   return finding(
     code,
     { start, end },
-    `${sentence}${instead}.`,
+    `${sentence}.${guess}`,
     offers.map((offer) => replacement(`Change to ${offered(offer)}`, { start, end }, offer)),
   );
 }
@@ -54,7 +55,7 @@ function belowDay({ line }: Declaration, text: string): Finding {
   return finding(
     "bad-declaration",
     line,
-    `\`${line.word}\` holds for the whole journal, so it stands above the first day.`,
+    `\`${line.word}\` applies to the whole journal: move it above the first day.`,
     [{ title: "Move it above the first day", safe: false, edits: [gone], head: words }],
   );
 }

@@ -43,14 +43,14 @@ function repeatedTerms(line: EntryLine, text: string, vocabulary: Vocabulary): r
 function repeated(item: Item, earlier: Item, text: string): Finding {
   const first = quoted(text.slice(earlier.start, earlier.end));
   const second = quoted(text.slice(item.start, item.end));
-  const message = `"${first}" stands on this line already; "${second}" says the same thing again, or something else. One of them belongs on a line of its own.`;
+  const message = `"${first}" is already on this line. Put "${second}" on a line of its own, or take one out.`;
   const start = text.slice(0, item.start).replace(/[\s,]+$/, "").length;
   return finding("repeated-term", item, message, [
-    { title: `Remove "${second}"`, safe: false, edits: [{ start, end: item.end, text: "" }] },
+    { title: `Take out "${second}"`, safe: false, edits: [{ start, end: item.end, text: "" }] },
   ]);
 }
 
-/** An outcome stands behind the tempo it belongs to. */
+/** An outcome comes after the tempo it belongs to. */
 function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Finding[] {
   return swappedOutcomes(items).map(({ from, to, tempo }) => {
     const first = items[from]!;
@@ -58,23 +58,18 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
     const outcome = text.slice(first.start, last.end);
     const rate = text.slice(items[tempo]!.start, items[tempo]!.end);
     const stretch = { start: first.start, end: items[tempo]!.end };
-    return finding(
-      "outcome-order",
-      stretch,
-      `How it went stands behind its tempo: "${quoted(`${rate} ${outcome}`)}".`,
-      [
-        {
-          title: `Write "${quoted(`${rate} ${outcome}`)}"`,
-          safe: !goesOn(items[tempo + 1], items[tempo]!, text),
-          edits: [
-            {
-              ...withComma(stretch, text),
-              text: `${comma(stretch, text)}${rate} ${outcome}${parted(items, tempo, text)}`,
-            },
-          ],
-        },
-      ],
-    );
+    return finding("outcome-order", stretch, `How it went comes after the tempo: "${quoted(`${rate} ${outcome}`)}".`, [
+      {
+        title: `Write "${quoted(`${rate} ${outcome}`)}"`,
+        safe: !goesOn(items[tempo + 1], items[tempo]!, text),
+        edits: [
+          {
+            ...withComma(stretch, text),
+            text: `${comma(stretch, text)}${rate} ${outcome}${parted(items, tempo, text)}`,
+          },
+        ],
+      },
+    ]);
   });
 }
 
@@ -88,7 +83,7 @@ function triesWithoutOutcome(items: readonly Item[], text: string): readonly Fin
   return items.flatMap((item, i) => {
     if (item.meaning.type !== "tries" || items[i - 1]?.meaning.type === "outcome") return [];
     const typed = quoted(text.slice(item.start, item.end));
-    return finding("unknown-term", item, `"${typed}": how it went belongs before it, as in \`clean ${typed}\`.`);
+    return finding("unknown-term", item, `Say how it went before "${typed}", as in \`clean ${typed}\`.`);
   });
 }
 
@@ -119,7 +114,7 @@ function temposOutOfRange(items: readonly Item[], text: string): readonly Findin
     return finding(
       "tempo-range",
       item,
-      `${quoted(text.slice(item.start, item.end))}: a metronome goes from ${SLOWEST} to ${FASTEST} beats a minute. Is a digit missing, or one too many?`,
+      `"${quoted(text.slice(item.start, item.end))}" is outside ${SLOWEST} to ${FASTEST} beats a minute. A digit too many, or too few?`,
     );
   });
 }

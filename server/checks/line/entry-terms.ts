@@ -9,6 +9,7 @@ import { type MeaningType, TERM_TYPES } from "../../syntax/words/term-types.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, offered, quoted, replacement, type Stretch } from "../finding.ts";
+import { listed } from "../listed.ts";
 
 /** Every word of an entry says something that has its place there. */
 export function checkEntryTerms(
@@ -32,7 +33,7 @@ export function checkEntryTerms(
 const BEHIND_SUBJECT: readonly MeaningType[] = [...TERM_TYPES, "kind", "part of a kind", "chord kind"];
 
 function dash(item: Item, text: string): Finding {
-  const message = "Terms are separated by commas; a dash by itself says nothing here.";
+  const message = "Put a comma here: a dash alone says nothing.";
   const start = item.start - (/\s/.test(text[item.start - 1] ?? "") ? 1 : 0);
   const fixes = text.slice(0, start).trim() === "" ? [] : [{ start, end: item.end, text: "," }];
   return finding(
@@ -49,7 +50,7 @@ function unknownSubject(item: Item, typed: string, context: Pick<LineContext, "v
   const found = unknown(
     item,
     typed,
-    "a scale, notes, or a title in quotes belongs first",
+    "A scale, notes, or a title in quotes comes first",
     near === undefined ? [] : [near],
   );
   const isName = /^\p{Lu}/u.test(typed) && !/["“”„«»]/.test(typed);
@@ -75,7 +76,7 @@ const SUBJECT_WORDS = [
   "dominant seventh",
 ];
 
-/** Notes right behind the subject without their colon are one finding, with the colon as its mend. */
+/** Notes right behind the subject without their colon are one finding, with the colon as its fix. */
 function notesWithoutColon(line: EntryLine, i: number, text: string): readonly Finding[] | undefined {
   const isNote = (item: Item | undefined): boolean =>
     item?.meaning.type === "note" || (item?.meaning.type === "unknown" && /^[-–|]$/.test(item.meaning.words));
@@ -89,7 +90,7 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   const subject = line.subject;
   const stretch = { start: notes[0]!.start, end: run.at(-1)!.end };
   const behind = i === 0 && subject && subject.end <= stretch.start && line.claims.length === 0;
-  const mend = behind
+  const fixes = behind
     ? [
         {
           title: "Put a colon before the notes",
@@ -102,11 +103,11 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
     finding(
       "unknown-term",
       stretch,
-      `Notes stand behind a colon, after the subject: \`D minor: ${quoted(text.slice(stretch.start, stretch.end))}\`.`.replace(
+      `Put a colon before the notes: \`D minor: ${quoted(text.slice(stretch.start, stretch.end))}\`.`.replace(
         "D minor",
         subject ? quoted(text.slice(subject.start, subject.end)) : "D minor",
       ),
-      mend,
+      fixes,
     ),
   ];
 }
@@ -115,8 +116,7 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
 function noSuchInversion(item: Stretch, inversion: number, chord: string): Finding | undefined {
   const notes = chordById(chord)?.degrees.length ?? 0;
   if (inversion < notes) return undefined;
-  const message =
-    "A triad has two inversions, as it has three notes: the third belongs to chords of four, on their seventh.";
+  const message = "A triad has only two inversions: a third needs a chord of four notes.";
   return finding("arpeggio-note", item, message);
 }
 
@@ -136,12 +136,12 @@ function termFinding(
   switch (meaning.type) {
     case "unknown":
       if (typed === "-") return dash(item, text);
-      if (hasTooManySigns(typed)) return unknown(item, typed, "a note has at most two sharps or flats", []);
+      if (hasTooManySigns(typed)) return unknown(item, typed, "A note has at most two sharps or flats", []);
       if (/^on\s+\S/i.test(typed)) return unknownInstrument(item, typed, context);
       return unknown(
         item,
         typed,
-        "a term belongs here: a pattern, an articulation, a tempo, how it went",
+        "A pattern, articulation, tempo or outcome can go here",
         nearestTo(typed, types, context),
       );
     case "quoted":
@@ -151,34 +151,34 @@ function termFinding(
     case "inversion":
       return line.subject?.meaning.type === "chord"
         ? noSuchInversion(item, meaning.inversion, line.subject.meaning.chord)
-        : unknown(item, typed, "inversions belong to arpeggios and chords", []);
+        : misplaced(item, typed, "inversions belong to arpeggios and chords");
     case "number":
     case "range":
       return finding(
         "unknown-term",
         item,
-        `${typed}: nothing says what this counts. A tempo is written \`at ${typed}\`, minutes \`${typed} min\`, bars \`bars ${typed}\`.`,
+        `What is ${typed}? Write \`at ${typed}\` for a tempo, \`${typed} min\` for time, \`bars ${typed}\` for a place.`,
         [replacement(`Write "at ${typed}"`, item, `at ${typed}`)],
       );
     case "note":
       return finding(
         "unknown-term",
         item,
-        `${typed}: notes stand behind a colon, after the subject: \`D minor: D E F G A Bb C D\`.`,
+        `"${typed}" does not go here: notes come after a colon, as in \`D minor: D E F G A Bb C D\`.`,
       );
     default:
       return MISPLACED[meaning.type] === undefined
         ? undefined
-        : finding(
-            "unknown-term",
-            item,
-            `"${quoted(typed)}" has no place here: ${MISPLACED[meaning.type]}.`,
-            misplacedFixes(item, typed, meaning),
-          );
+        : misplaced(item, typed, MISPLACED[meaning.type]!, misplacedFixes(item, typed, meaning));
   }
 }
 
-/** Behind `on`, where the name of an instrument belongs. */
+/** Words that are known, and go elsewhere: `rule` says where. */
+export function misplaced(item: Item, typed: string, rule: string, fixes: readonly FindingFix[] = []): Finding {
+  return finding("unknown-term", item, `"${quoted(typed)}" does not go here: ${rule}.`, fixes);
+}
+
+/** After `on`, where the name of an instrument goes. */
 function unknownInstrument(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
   const named = typed.replace(/^on\s+/i, "");
   const name = named.replace(/^["“”„«»]|["“”„«»]$/g, "");
@@ -186,36 +186,35 @@ function unknownInstrument(item: Item, typed: string, context: Pick<LineContext,
   if (meant.length < 2) {
     const offers = meant.map((each) => `on ${each}`);
     const words = name === named ? typed : name;
-    return unknown(item, words, "behind `on` stands an instrument that is known or declared", offers);
+    return unknown(item, words, "After `on` comes an instrument", offers);
   }
   const fixes = meant.map((each) => replacement(`Change to "on ${each}"`, item, `on ${each}`));
-  const choices = `${meant.slice(0, -1).join(", ")} or ${meant.at(-1)}`;
-  return finding("unknown-term", item, `"${quoted(name)}" stands for several instruments: ${choices}.`, fixes);
+  return finding("unknown-term", item, `Which instrument is "${quoted(name)}": ${listed(meant, "or")}?`, fixes);
 }
 
 /** What is known, but not as a term of an entry. */
 const MISPLACED: Partial<Record<Meaning["type"], string>> = {
-  scale: "one line is for one subject, and this is a second one",
-  chord: "one line is for one subject, and this is a second one",
-  title: "one line is for one subject, and this is a second one",
-  figure: "one line is for one subject, and this is a second one",
-  activity: "one line is for one subject, and this is a second one",
-  free: "one line is for one subject, and this is a second one",
-  chain: "one line is for one subject, and this is a second one",
-  several: "one line is for one subject, and this is a second one",
-  "faulty subject": "one line is for one subject, and this is a second one",
-  kind: "a kind of scale stands right behind its tonic, as in `D minor`",
-  "part of a kind": "a kind of scale stands right behind its tonic, as in `D harmonic minor`",
-  "chord kind": "a chord stands right behind its root, as in `D minor arpeggio`",
-  weekday: "a weekday stands on a day line",
-  clock: "a time of day stands on a `session` line",
-  phase: "a phase stands on a line of its own",
-  "line word": "it stands on a line of its own",
-  date: "a date opens a day, or belongs to a declaration",
-  goal: "a goal belongs to a piece's declaration",
-  bars: "bars are named as in `bars 17-32`",
-  days: "days belong to work that is `set`",
-  "last note": "it belongs to a piece's declaration",
+  scale: "this line already has something to play; start a new line",
+  chord: "this line already has something to play; start a new line",
+  title: "this line already has something to play; start a new line",
+  figure: "this line already has something to play; start a new line",
+  activity: "this line already has something to play; start a new line",
+  free: "this line already has something to play; start a new line",
+  chain: "this line already has something to play; start a new line",
+  several: "this line already has something to play; start a new line",
+  "faulty subject": "this line already has something to play; start a new line",
+  kind: "a kind of scale comes right after its tonic, as in `D minor`",
+  "part of a kind": "a kind of scale comes right after its tonic, as in `D harmonic minor`",
+  "chord kind": "a chord comes right after its root, as in `D minor arpeggio`",
+  weekday: "a weekday goes on a day line",
+  clock: "a time of day goes on a `session` line",
+  phase: "a phase goes on a line of its own",
+  "line word": "it goes on a line of its own",
+  date: "a date opens a day, or goes in a declaration",
+  goal: "a goal goes in a piece's declaration",
+  bars: "bars are written as in `bars 17-32`",
+  days: "days go with work that is `set`",
+  "last note": "it goes in a piece's declaration",
 };
 
 function misplacedFixes(item: Item, typed: string, meaning: Meaning): readonly FindingFix[] {
@@ -224,11 +223,11 @@ function misplacedFixes(item: Item, typed: string, meaning: Meaning): readonly F
   return [replacement(`Write "${bars}"`, item, bars)];
 }
 
-/** Words that are not known, and what may have been meant. */
+/** Words that are not known, what can go there in a sentence without its stop, and what may have been meant. */
 export function unknown(item: Item, typed: string, expected: string, offers: readonly string[]): Finding {
   const guess = offers[0] === undefined ? "" : ` Did you mean ${offered(offers[0])}?`;
   const fixes = offers.map((each) => replacement(`Change to ${offered(each)}`, item, each));
-  return finding("unknown-term", item, `"${quoted(typed)}" is not known here: ${expected}.${guess}`, fixes);
+  return finding("unknown-term", item, `I do not know "${quoted(typed)}". ${expected}.${guess}`, fixes);
 }
 
 /** What is counted on a journal's lines. */
@@ -288,7 +287,7 @@ function quotedTerm(
   if (!closed) return unclosedQuote(item);
   if (vocabulary.pattern(name) !== undefined) return undefined;
   const near = vocabulary.nearest(nameKey(name), vocabulary.declared.patterns);
-  const message = `No pattern called "${quoted(name)}" is declared.${near === undefined ? ` A declaration says its degrees: \`pattern "${quoted(name)}": 1 3 2 4\`.` : ` Did you mean "${near}"?`}`;
+  const message = `There is no pattern "${quoted(name)}" yet.${near === undefined ? ` Declare it with its degrees: \`pattern "${quoted(name)}": 1 3 2 4\`.` : ` Did you mean "${near}"?`}`;
   return finding(
     "unknown-pattern",
     item,
@@ -298,7 +297,7 @@ function quotedTerm(
 }
 
 export function unclosedQuote(item: { readonly start: number; readonly end: number }): Finding {
-  return finding("unclosed-quote", item, "This quote does not close: a second one belongs behind the name.", [
+  return finding("unclosed-quote", item, "The closing quote is missing after the name.", [
     { title: "Close the quote", safe: false, edits: [{ start: item.end, end: item.end, text: '"' }] },
   ]);
 }
@@ -317,12 +316,12 @@ function variant(
 ): Finding | undefined {
   if (pattern?.meaning.type !== "pattern") {
     const having = PATTERNS.filter(({ variants }) => isAmong(variants, id)).map(({ names }) => names[0]!);
-    const message = `"${id}" says how a pattern is played, and no pattern of the language stands on this line. These have it: ${having.join(", ")}.`;
+    const message = `"${id}" is a way of playing a pattern; name one: ${listed(having, "or")}.`;
     return finding("unknown-term", item, message, [withoutTerm(item, text, line)]);
   }
   const { names, variants } = patternById(pattern.meaning.id)!;
   if (isAmong(variants, id)) return undefined;
-  const has = variants.length ? `it has ${variants.join(" and ")}` : "it has no other form";
+  const has = variants.length ? `it has ${variants.join(" and ")}` : "it has only one form";
   const offers = variants.map((each) => replacement(`Change to ${each}`, item, each));
   return finding("unknown-pattern", item, `${names[0]} has no ${id} form: ${has}.`, [
     ...offers,

@@ -3,7 +3,7 @@ import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
 
-/** Lines that are no part of a journal's language, or stand where they cannot be. */
+/** Lines that are no part of a journal's language, or are where they cannot be. */
 export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "text" | "head">): readonly Finding[] {
   switch (line.type) {
     case "prose":
@@ -13,7 +13,7 @@ export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "tex
         finding(
           "conflict-marker",
           line,
-          "Two versions of this journal were merged and this mark was left: keep the lines that are right and remove the marks.",
+          "Keep the lines that are right and delete the markers: two versions of this journal were merged, and this marker was left behind.",
         ),
       ];
     case "too long":
@@ -21,11 +21,11 @@ export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "tex
         finding(
           "line-too-long",
           { start: 0, end: line.length },
-          `This line has ${line.length} characters and was not read: one line holds ${LONGEST_LINE} at most. Break it into several.`,
+          `Break this line into several: it has ${line.length} characters and was not read. A line can have at most ${LONGEST_LINE}.`,
         ),
       ];
     case "near declaration": {
-      const message = `"${quoted(line.word.meaning.words)}" opens no declaration. Did you mean \`${line.nearest}\`?`;
+      const message = `"${quoted(line.word.meaning.words)}" is not a declaration. Did you mean \`${line.nearest}\`?`;
       return [
         finding("unknown-declaration", line.word, message, [
           replacement(`Change to "${line.nearest}"`, line.word, line.nearest),
@@ -44,18 +44,15 @@ export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "tex
 
 function prose(line: { readonly start: number; readonly end: number }, text: string): Finding {
   const start = text.length - text.trimStart().length;
-  return finding(
-    "prose",
-    line,
-    "This reads as a sentence: it is kept and counts for nothing. A remark begins with `--`.",
-    [{ title: "Make it a remark", safe: false, edits: [{ start, end: start, text: "-- " }] }],
-  );
+  return finding("prose", line, "Kept as written, not counted. A remark begins with `--`.", [
+    { title: "Make it a remark", safe: false, edits: [{ start, end: start, text: "-- " }] },
+  ]);
 }
 
 function noDay(line: { readonly start: number; readonly end: number }): Finding {
   return finding(
     "no-day",
     line,
-    "No day stands above this line, so nothing says when it was: a date belongs before it, written year-month-day, as in `2026-03-02`.",
+    "There is no date above this line. Write one, in the form year-month-day, as in `2026-03-02`.",
   );
 }

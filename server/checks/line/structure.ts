@@ -2,7 +2,7 @@ import type { Line } from "../../syntax/line/line.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
-import { nearestTo, unknown, withCountedWords } from "./entry-terms.ts";
+import { misplaced, nearestTo, unknown, withCountedWords } from "./entry-terms.ts";
 
 type FrameLine = Extract<
   Line,
@@ -15,18 +15,18 @@ const MAY_SAY: Readonly<
 > = {
   day: {
     types: ["weekday", "amount", "line word"],
-    expected: "a day line has a weekday, minutes, `plan`, or `rest` with a reason",
+    expected: "a day line takes a weekday, minutes, `plan`, or `rest` with a reason",
   },
   session: {
     types: ["line word", "clock", "number", "amount", "with", "focus"],
-    expected: "a session has a time of day and minutes",
+    expected: "a session takes a time of day and minutes",
   },
   phase: {
     types: ["phase", "amount", "line word", "with", "focus"],
-    expected: "a phase has minutes, `plan`, or `with` and words",
+    expected: "a phase takes minutes, `plan`, or `with` and words",
   },
-  break: { types: ["line word", "amount"], expected: "a break has minutes" },
-  plan: { types: ["line word"], expected: "nothing more belongs on this line" },
+  break: { types: ["line word", "amount"], expected: "a break takes minutes" },
+  plan: { types: ["line word"], expected: "nothing more goes on this line" },
   rest: { types: [], expected: "" },
 };
 
@@ -36,10 +36,10 @@ export function checkFrame(line: Line, context: Pick<LineContext, "text" | "voca
   const impossible = (line.items as readonly Item[]).flatMap((item) => badMinutes(item, context.text));
   return line.type === "entry" || line.type === "total"
     ? impossible
-    : [...misplaced(line as FrameLine, context), ...impossible];
+    : [...outOfPlace(line as FrameLine, context), ...impossible];
 }
 
-function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
+function outOfPlace(line: FrameLine, context: Pick<LineContext, "text" | "vocabulary">): readonly Finding[] {
   const rest = line.items.findIndex(({ meaning }) => meaning.type === "line word" && meaning.id === "rest");
   if (line.type === "rest") return [];
   const { types, expected } = MAY_SAY[line.type];
@@ -51,9 +51,17 @@ function misplaced(line: FrameLine, context: Pick<LineContext, "text" | "vocabul
       line.type === "phase" && item.meaning.type === "unknown"
         ? [replacement(`Write "with ${quoted(typed)}"`, item, `with ${typed}`)]
         : [];
-    const found = unknown(item, typed, expected, nearestTo(typed, types, context));
+    if (!NOTHING_KNOWN.includes(item.meaning.type)) return misplaced(item, typed, expected);
+    const found = unknown(item, typed, sentence(expected), nearestTo(typed, types, context));
     return { ...found, fixes: [...found.fixes, ...withWords] };
   });
+}
+
+/** What a word is where nothing is made of it. */
+const NOTHING_KNOWN: readonly Meaning["type"][] = ["unknown", "number", "range"];
+
+function sentence(words: string): string {
+  return words[0]!.toUpperCase() + words.slice(1);
 }
 
 function badMinutes(item: Item, text: string): readonly Finding[] {
@@ -62,7 +70,7 @@ function badMinutes(item: Item, text: string): readonly Finding[] {
     finding(
       "bad-minutes",
       item,
-      `"${quoted(text.slice(item.start, item.end))}" is no amount of practice: minutes go from 1 to 1,440 a day, and from 0 to 59 behind an hour.`,
+      `"${quoted(text.slice(item.start, item.end))}" is not a possible time: 1 to 1,440 minutes a day, 0 to 59 after hours.`,
     ),
   ];
 }

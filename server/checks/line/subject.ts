@@ -7,10 +7,11 @@ import { type Note, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { ClaimedNote, EntryLine } from "../../syntax/line/line.ts";
+import { parseLine } from "../../syntax/line/parse-line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement, type Stretch } from "../finding.ts";
-import { checkKey } from "../notes/key.ts";
+import { checkKey, type OwnWords } from "../notes/key.ts";
 import { checkNoteList } from "../notes/note-list.ts";
 import { checkOtherMinor, type OpenSubject } from "../notes/other-scale.ts";
 import { checkListInRange, checkNotesInRange, type NamedAt } from "../notes/range.ts";
@@ -21,17 +22,15 @@ import { isUnclosed, unclosedQuote } from "./entry-terms.ts";
 /** An entry names one subject that can be, within the instrument's reach, and what it claims of it is true. */
 export function checkSubject(
   line: EntryLine,
-  { text, vocabulary, conventions }: Pick<LineContext, "text" | "vocabulary" | "conventions">,
+  { text, ...context }: SubjectContext & Pick<LineContext, "text">,
 ): readonly Finding[] {
   if (line.same && line.subject?.start === line.same.start) return []; // told where it stands
-  return subjectFindings(readEntry(line, 0, vocabulary), text, { vocabulary, conventions });
+  return subjectFindings(readEntry(line, 0, context.vocabulary), text, context);
 }
 
-function subjectFindings(
-  entry: Entry,
-  text: string,
-  context: Pick<LineContext, "vocabulary" | "conventions">,
-): readonly Finding[] {
+type SubjectContext = Pick<LineContext, "vocabulary" | "memo" | "conventions">;
+
+function subjectFindings(entry: Entry, text: string, context: SubjectContext): readonly Finding[] {
   const { subject } = entry.source;
   // An unknown word there is told by itself.
   if (!subject) return entry.source.items[0]?.meaning.type === "unknown" ? [] : [noSubject(entry.source)];
@@ -49,15 +48,14 @@ function noSubject(line: EntryLine): Finding {
   return finding(
     "no-subject",
     line,
-    "What was practised is missing: a scale (`D minor`), notes (`notes E5 F5`), or a title in quotes belongs first.",
+    "Say what you played first: a scale (`D minor`), notes (`notes E5 F5`), or a title in quotes.",
   );
 }
 
 function faulty({ start, end, meaning }: Item<FaultySubject>, names: NoteNames): Finding {
   const { code, because, offers, certain } = meaning;
   const sentence = because[0]!.toUpperCase() + because.slice(1);
-  const instead =
-    offers.length === 0 ? "" : offers.length === 1 ? `: ${shown(offers[0]!)}` : `: ${offers.map(shown).join(" or ")}`;
+  const guess = offers.length === 0 ? "" : ` Did you mean ${offers.map(shown).join(" or ")}?`;
   const fixes = offers.map((offer) =>
     replacement(
       offer.includes("\n") ? "Write one line for each" : `Change to "${quoted(offer)}"`,
@@ -66,14 +64,19 @@ function faulty({ start, end, meaning }: Item<FaultySubject>, names: NoteNames):
       certain,
     ),
   );
-  const help = code === "unknown-key" && !offers.length ? `. ${whatNotesAre(names)}` : "";
-  return finding(code, { start, end }, `${sentence}${help}${instead}.`, fixes);
+  const where = code === "unknown-key" && offers.length ? ` in ${languageOf(names)} names` : "";
+  const help = code === "unknown-key" && !offers.length ? ` ${whatNotesAre(names)}` : "";
+  return finding(code, { start, end }, `${sentence}${where}.${help}${guess}`, fixes);
 }
 
-function whatNotesAre({ id, words, name }: NoteNames): string {
-  if (words === null) return "The notes are the letters A to G, with up to two sharps or flats";
-  const examples = [0, 6, -2].map((fifths) => name(nameAtFifths(fifths)));
-  return `The journal names notes in ${id[0]!.toUpperCase()}${id.slice(1)}, as ${examples.join(", ")}`;
+function languageOf({ id }: NoteNames): string {
+  return id[0]!.toUpperCase() + id.slice(1);
+}
+
+function whatNotesAre(names: NoteNames): string {
+  if (names.words === null) return "Notes are the letters A to G, with up to two sharps or flats.";
+  const examples = [0, 6, -2].map((fifths) => names.name(nameAtFifths(fifths)));
+  return `The journal names notes in ${languageOf(names)}, as ${examples.join(", ")}.`;
 }
 
 function shown(offer: string): string {
@@ -93,7 +96,7 @@ function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<LineCon
   return finding(
     "unknown-title",
     subject,
-    `"${quoted(title)}" is not declared, so nothing is known of its key or goal.${hint}`,
+    `"${quoted(title)}" is not declared yet, so its key and goal are not known.${hint}`,
     [...guess, ...declare],
   );
 }
@@ -104,12 +107,8 @@ function declarationOf(title: string): readonly FindingFix[] {
   return [{ title: `Declare piece "${quoted(title)}"`, safe: false, edits: [], head: `piece "${title}"` }];
 }
 
-function musicFindings(
-  entry: Entry,
-  subject: Item,
-  text: string,
-  { conventions }: Pick<LineContext, "conventions">,
-): readonly Finding[] {
+function musicFindings(entry: Entry, subject: Item, text: string, context: SubjectContext): readonly Finding[] {
+  const { conventions } = context;
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
   const meaning = entry.subject!;
   if (meaning.type === "figure" || meaning.type === "technique") {
@@ -123,17 +122,66 @@ function musicFindings(
   // A declaration that cannot be read says so itself.
   if (!toPlay) return meaning.type === "scale" ? [] : claimsOnNothing(entry);
   return [
-    ...checkKey(toPlay, subject, conventions.names),
+    ...checkKey(toPlay, subject, conventions.names, inOwnWords(entry, text, context)),
     ...rangeFindings(entry, text, conventions),
-    ...claimFindings(entry, toPlay, text, conventions),
+    ...claimFindings(entry, toPlay, text, context),
   ];
 }
 
+/**
+ * The subject as the line has it, where these words say all of it by themselves: not where a kind comes further on, or
+ * is left unsaid.
+ */
+function ownWords(entry: Entry, text: string, context: SubjectContext): string | undefined {
+  const { subject, same } = entry.source;
+  const isUnsaid = entry.subject?.type === "scale" && entry.subject.unsaid !== undefined;
+  if (!entry.subject || !subject || subject.start === same?.start || isUnsaid) return undefined;
+  const typed = text.slice(subject.start, subject.end);
+  const shown = subjectText(entry.subject, context.conventions.names);
+  if (typed === shown) return shown;
+  return saysAlone(typed, shown, context) ? quoted(typed) : undefined;
+}
+
+/** Whether words by themselves name the subject that is shown so. */
+function saysAlone(words: string, shown: string, { vocabulary, memo, conventions }: SubjectContext): boolean {
+  const alone = parseLine(words, { vocabulary, memo, head: false });
+  const read = alone.type === "entry" && alone.items.length === 0 ? readEntry(alone, 0, vocabulary).subject : undefined;
+  return read !== undefined && subjectText(read, conventions.names) === shown;
+}
+
+function inOwnWords(entry: Entry, text: string, context: SubjectContext): OwnWords {
+  const { start, end } = entry.source.subject!;
+  const typed = text.slice(start, end);
+  return {
+    words: () => ownWords(entry, text, context),
+    on: (tonic, shown) => {
+      const own = typed.replace(/^[^\s-]+/, /^\p{Ll}/u.test(typed) ? tonic.toLowerCase() : tonic);
+      return saysAlone(own, shown, context) ? own : shown;
+    },
+  };
+}
+
+/** The pattern as the line has it, with its variant. */
+function ownPattern({ pattern, source }: Entry, text: string): string | undefined {
+  if (pattern?.type !== "known") return undefined;
+  const words = (["pattern", "variant"] as const).flatMap((type) => {
+    const item = source.items.find(({ meaning }) => meaning.type === type);
+    return item ? [text.slice(item.start, item.end)] : [];
+  });
+  return words.length === (pattern.variant ? 2 : 1) ? quoted(words.join(" ")) : undefined;
+}
+
 /** `minor` with nothing said of which. */
-function openSubject({ source, subject }: Entry, names: NoteNames): OpenSubject | undefined {
+function openSubject({ source, subject }: Entry, text: string, context: SubjectContext): OpenSubject | undefined {
   if (subject?.type !== "scale" || subject.kind !== "natural minor" || subject.unsaid !== "natural") return undefined;
   const { start, end } = source.subject!;
-  const as = (kind: string): string => subjectText({ ...subject, kind }, names);
+  const { names } = context.conventions;
+  const typed = text.slice(start, end);
+  const as = (kind: string): string => {
+    const shown = subjectText({ ...subject, kind }, names);
+    const own = `${typed} ${kind.replace(" minor", "")}`;
+    return typed !== subjectText({ ...subject, kind: "minor" }, names) && saysAlone(own, shown, context) ? own : shown;
+  };
   return { start, end, as };
 }
 
@@ -141,11 +189,7 @@ function openSubject({ source, subject }: Entry, names: NoteNames): OpenSubject 
 function claimsOnNothing({ source }: Entry): readonly Finding[] {
   const claims = source.claims.filter(({ type }) => type !== "signature");
   return claims.map((claim) =>
-    finding(
-      "unknown-term",
-      claim,
-      "Notes and steps behind a colon are checked beside one scale or one arpeggio; this line names neither.",
-    ),
+    finding("unknown-term", claim, "Notes and steps after a colon can be checked only for a single scale or arpeggio."),
   );
 }
 
@@ -170,13 +214,15 @@ function claimFindings(
   entry: Entry,
   subject: NonNullable<ReturnType<typeof subjectToPlay>>,
   text: string,
-  conventions: LineContext["conventions"],
+  context: SubjectContext,
 ): readonly Finding[] {
+  if (entry.source.claims.length === 0) return [];
+  const { conventions } = context;
   const { names } = conventions;
-  const name = subjectText(entry.subject!, names);
+  const name = ownWords(entry, text, context) ?? subjectText(entry.subject!, names);
   const conditions = entry.attempts[0]?.conditions;
   const toPlay = exerciseToPlay(entry, conditions, conventions);
-  const open = openSubject(entry, names);
+  const open = openSubject(entry, text, context);
   const orOtherMinor = (
     claim: Stretch,
     what: "notes" | "steps",
@@ -195,7 +241,7 @@ function claimFindings(
     if (!toPlay) return [];
     const { pattern, variant, direction, reach, instrument } = toPlay;
     const played = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
-    const patternName = entry.pattern && patternText(entry.pattern);
+    const patternName = ownPattern(entry, text) ?? (entry.pattern && patternText(entry.pattern));
     const found = orOtherMinor(claim, "notes", (beside) =>
       checkNoteList(claim.notes, {
         subject: beside,

@@ -21,6 +21,14 @@ interface Named {
   readonly signature: KeySignature | null;
 }
 
+/** The subject in its line's own words: as it is, and on another tonic, where these say the same as what is shown. */
+export interface OwnWords {
+  readonly words: () => string | undefined;
+  readonly on: (tonic: string, shown: string) => string;
+}
+
+const AS_SHOWN: OwnWords = { words: () => undefined, on: (_, shown) => shown };
+
 function scaleNamed(tonic: NoteName, subject: ScaleToPlay, names: NoteNames): Named {
   return { tonic, text: scaleName(subject, tonic, names), signature: keySignature(tonic, subject.kind) };
 }
@@ -77,12 +85,19 @@ function isKeyed(subject: ScaleToPlay | ChordToPlay): boolean {
  * key are judged by their tonic: one on which neither a major nor a minor key of up to seven accidentals begins (E#, Fb
  * and B# among them, not Cb). So is the blues. The fix replaces `stretch`, which is the subject's.
  */
-export function checkKey(subject: ScaleToPlay | ChordToPlay, stretch: Stretch, names: NoteNames): readonly Finding[] {
+export function checkKey(
+  subject: ScaleToPlay | ChordToPlay,
+  stretch: Stretch,
+  names: NoteNames,
+  own: OwnWords = AS_SHOWN,
+): readonly Finding[] {
   const found = subject.type === "scale" ? theoreticalScale(subject, names) : theoreticalChord(subject, names);
   if (!found) return [];
   const [here, usual] = found;
-  const fix = replacement(`Change to ${usual.text}`, stretch, usual.text);
-  const message = `${wouldNeed(here, names)} ${otherName(usual, isKeyed(subject))}`;
+  const text = own.on(names.name(usual.tonic), usual.text);
+  const fix = replacement(`Change to ${text}`, stretch, text);
+  const called = { ...here, text: own.words() ?? here.text };
+  const message = `${wouldNeed(called, names)} ${otherName(usual, isKeyed(subject))}`;
   return [finding("theoretical-key", stretch, message, [fix])];
 }
 

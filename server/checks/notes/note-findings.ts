@@ -1,3 +1,4 @@
+import { ordinal } from "../../music/scales/scale.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import type { Code } from "../codes.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement } from "../finding.ts";
@@ -61,24 +62,48 @@ function typedName({ note, text }: ClaimedNote, style: NoteStyle): string {
   return note ? shownName(note, style) : quoted(text);
 }
 
-/** `figure 3 of thirds, going up, is F A`. */
+/** The notes of the figure that one belongs to, by their places among those expected. */
+function figureOf({ best: { reading } }: Compared, { falling, figure }: ExpectedNote): readonly number[] {
+  return [...reading.notes.keys()].filter((i) => {
+    const each = reading.notes[i]!;
+    return each.figure === figure && each.falling === falling;
+  });
+}
+
+/** Patterns named by what each of their figures is. */
+const NAMED_BY_FIGURE = /^(?:thirds|fourths|fifths|sixths|sevenths|octaves|tenths|triads)$/;
+
+/** `The fourth third going up is F A`; of other patterns, and far up, `Figure 3 of threes, going up, is E F G`. */
 function figureClause(compared: Compared, expected: ExpectedNote): string {
-  const { notes } = compared.best.reading;
-  const { falling, figure } = expected;
-  const whole = notes.filter((each) => each.figure === figure && each.falling === falling);
-  const way = falling ? "going down" : "going up";
-  const word = whole.length === 1 ? "Note" : "Figure";
-  return `${word} ${figure + 1} of ${patternName(compared.claimed)}, ${way}, is ${namesOf(compared, whole)}`;
+  const whole = figureOf(compared, expected).map((i) => compared.best.reading.notes[i]!);
+  const way = expected.falling ? "going down" : "going up";
+  const pattern = patternName(compared.claimed);
+  const place = expected.figure + 1;
+  const which =
+    NAMED_BY_FIGURE.test(pattern) && place <= 20
+      ? `The ${ordinal(place)} ${pattern.slice(0, -1)} ${way}`
+      : `${whole.length === 1 ? "Note" : "Figure"} ${place} of ${pattern}, ${way},`;
+  return `${which} is ${namesOf(compared, whole)}`;
+}
+
+/** The same figure as it was typed; a note of it alone where others are missing, or too many. */
+function figureTyped(compared: Compared, expected: ExpectedNote, typed: ClaimedNote): string {
+  const { notes, best, style } = compared;
+  const figure = figureOf(compared, expected);
+  const steps = best.alignment.steps.filter((step) => figure.includes(step.expected));
+  const isWhole = steps.length === figure.length && steps.every(({ type }) => type !== "extra" && type !== "missing");
+  const shown = isWhole ? steps.map((step) => notes[step.typed]!) : [typed];
+  return shown.map((note) => typedName(note, style)).join(" ");
 }
 
 function noNoteMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const { claimed, style } = compared;
   const german =
     claimed.names.words === null && /^h/iu.test(typed.text)
-      ? " (H is German for B: `names german` in the journal reads it)"
+      ? " (H is German for B: declare `names german` to use it)"
       : "";
   const signs = /[#♯b♭x𝄪𝄫]{3}/u.test(typed.text) ? " (a note has at most two sharps or flats)" : "";
-  const none = `${quoted(typed.text)} names no note${german}${signs}`;
+  const none = `${quoted(typed.text)} is not a note name${german}${signs}`;
   if (compared.best.reading.unordered) return `${none}.`;
   return `${none}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
 }
@@ -89,7 +114,8 @@ function wrongMessage(compared: Compared, typed: ClaimedNote, expected: Expected
   if (!note) return noNoteMessage(compared, typed, expected);
   const [right, wrong] = [shownName(expected.note, style), typedName(typed, style)];
   if (expected.resolves) return `${claimed.subjectText} resolves on ${right}, its tonic, not on ${wrong}.`;
-  if (best.reading.patterned) return `${figureClause(compared, expected)}: ${wrong} stands where ${right} belongs.`;
+  if (best.reading.patterned)
+    return `${figureClause(compared, expected)}, not ${figureTyped(compared, expected, typed)}.`;
   const way = wayOf(best.reading, expected);
   if (way === "" && belongs(best.reading, note)) {
     const before = best.reading.notes[at - 1];
@@ -119,7 +145,7 @@ function octaveMessage(compared: Compared, typed: ClaimedNote, expected: Expecte
   const hint = "BC".includes(expected.note.letter)
     ? ` ${strokes ? "Octaves" : "Octave numbers"} change from ${last} to ${first}.`
     : "";
-  return `${wrong} is the right note in the wrong octave: ${right} belongs here.${hint}`;
+  return `${wrong} is the right note in the wrong octave: write ${right}.${hint}`;
 }
 
 function replaced(compared: Compared, step: AlignmentStep): Finding {

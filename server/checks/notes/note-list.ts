@@ -53,9 +53,9 @@ function wholeMessage(compared: Compared, differences: readonly Difference[]): s
     const differing = `${countDiffering(differences)} of these ${notes.length} notes are not in ${subjectText}`;
     return `${differing}, which has ${namesOf(compared, ownNotes(best.reading), SHOWN)}.`;
   }
-  if (type === "octave") return `These notes are right but for their octave numbers: ${what} goes ${shown}.`;
+  if (type === "octave") return `Only the octave numbers are wrong: ${what} goes ${shown}.`;
   if (type === "missing" || type === "extra") {
-    return `${what} goes ${shown}: ${best.reading.notes.length} notes, and ${notes.length} stand here.`;
+    return `${what} goes ${shown}: ${best.reading.notes.length} notes, and ${notes.length} are given here.`;
   }
   const count = Math.min(notes.length, countDiffering(differences)) || notes.length;
   return `${count} of these ${notes.length} notes differ from ${what}, which goes ${shown}.`;

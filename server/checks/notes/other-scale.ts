@@ -25,7 +25,7 @@ export function checkOtherMinor(
   const other = OPEN_MINOR.find((id) => fits(kindById(id)!));
   if (other === undefined) return undefined;
   const name = subject.as(other);
-  const message = `These are the ${what} of ${name}. \`minor\` alone is read as the natural minor: name the ${other}, if that was played.`;
+  const message = `These are the ${what} of ${name}. \`minor\` alone means the natural minor here: name the ${other} if you played it.`;
   const fix = replacement(`Change the subject to ${name}`, subject, name);
   return finding("other-scale", { start: claim.start, end: claim.end }, message, [fix]);
 }

@@ -61,7 +61,7 @@ export function checkNotesInRange(
   if (absent.length === 0) return [];
   const written = inStyleOf(text, names);
   const range = `${written(instrument.low)} to ${written(instrument.high)} as written`;
-  const soft = instrument.soft ? ` Its range is not firm: ${instrument.soft}.` : "";
+  const soft = instrument.soft ? ` Its range varies: ${instrument.soft}.` : "";
   const told = absent.map(written);
   const lacks =
     instrument.family === "voice"

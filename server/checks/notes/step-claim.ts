@@ -85,7 +85,7 @@ function howItDiffers(
   const { steps, falls } = right;
   const at = steps.findIndex((step, index) => claimed[index] !== undefined && step !== claimed[index]);
   if (at === -1) {
-    const count = `${subjectText} has ${steps.length} steps up to the octave, and ${claimed.length} stand here`;
+    const count = `${subjectText} has ${steps.length} steps up to the octave, and ${claimed.length} are given here`;
     return `${count}: ${shown}.`;
   }
   // An octatonic scale read the other way round has other notes than `octatonic` names.
@@ -93,7 +93,7 @@ function howItDiffers(
   const where = isOctatonic ? "" : `, ${namesAround(subject, at, falls, names)},`;
   const is = isOctatonic ? distanceInWords(steps[at]!) : stepInWords(subject, at, right);
   const missing =
-    steps.length === claimed.length ? "" : ` It has ${steps.length} steps, and ${claimed.length} stand here.`;
+    steps.length === claimed.length ? "" : ` It has ${steps.length} steps, and ${claimed.length} are given here.`;
   const rising = subject.kind.id === "melodic minor" && !falls ? " Steps are those of the rising form." : "";
   const way = falls ? ", read downward" : "";
   return `${sentence(`${place(at)} of ${subjectText}`)}${way}${where} is ${is}, not ${distanceInWords(claimed[at]!)}: ${shown}.${missing}${rising}`;
@@ -125,7 +125,7 @@ export function checkSteps(
   direction?: Direction,
 ): readonly Finding[] {
   if (subject.type === "chord") {
-    const message = `${subjectText} has no step formula: steps belong to scales, and a chord moves by thirds and more.`;
+    const message = `${subjectText} has no steps to check: a chord moves by thirds and more.`;
     return [finding("step-formula", claim, message)];
   }
   if (areInCents(subject.kind.degrees)) return checkCents(claim, subject, subjectText);
@@ -133,7 +133,7 @@ export function checkSteps(
   const claimed = readSteps(claim.words);
   if (!claimed || claimed.style === "cents") {
     const shown = printSteps(formulas[0]!.steps, likelyStyle(claim.words));
-    const message = `${quoted(claim.words)} cannot be read as steps: write T and S, W and H, or semitones as digits (three are A, 3 or m3). ${subjectText} has ${shown}.`;
+    const message = `Write steps as T and S, W and H, or semitones in digits (three are A, 3 or m3): "${quoted(claim.words)}" cannot be read. ${subjectText} has ${shown}.`;
     return [finding("step-formula", claim, message, fixTo(claim, shown))];
   }
   if (formulas.some(({ steps }) => steps.join() === claimed.steps.join())) return [];

@@ -19,7 +19,7 @@ export function quotedName(body: Body): {
       : { start: body.start - body.word.length, end: body.start };
     return {
       end: at.end,
-      faults: [fault(at, `the name after \`${body.word}\` stands in quotes`, words ? [`"${words}"`] : [])],
+      faults: [fault(at, `put the name after \`${body.word}\` in quotes`, words ? [`"${words}"`] : [])],
     };
   }
   if (!token.quote.closed) return { end: token.end, faults: [unclosed(token)] };
@@ -30,7 +30,12 @@ export function quotedName(body: Body): {
 }
 
 export function unclosed(token: Pick<Token, "start" | "end">): Fault {
-  return { start: token.start, end: token.end, code: "unclosed-quote", because: "this quote does not close" };
+  return {
+    start: token.start,
+    end: token.end,
+    code: "unclosed-quote",
+    because: "the closing quote is missing after the name",
+  };
 }
 
 /** The parts of a body from a column on, those that are empty left out. */

@@ -1,7 +1,7 @@
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { Declaration } from "./declared.ts";
 
-const SAID_ONCE = ["player", "pitch", "names", "hide notes", "usual articulation"];
+const SAID_ONCE = ["player", "pitch", "names", "hide notes", "shared", "share body", "usual articulation"];
 
 /** What a second declaration would say again; undefined for what may be said often. */
 export function declarationKey({ line, declared }: Declaration): string | undefined {

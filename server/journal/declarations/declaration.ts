@@ -19,6 +19,8 @@ const READERS: Readonly<Record<string, (body: Body) => Reading>> = {
   pitch: readPitch,
   names: readNames,
   "hide notes": readHideNotes,
+  shared: () => ({ declared: { type: "shared" }, faults: [] }),
+  "share body": () => ({ declared: { type: "share body" }, faults: [] }),
   "note value": readNoteValue,
   "usual articulation": readUsualArticulation,
   piece: readPiece,

@@ -31,14 +31,28 @@ export interface PieceFacts {
   readonly signature?: number;
 }
 
+/** How long an instrument may be played on a day, as a new one or one just mended is broken in. */
+export interface PlayingLimit {
+  readonly minutes: number;
+  /** The last day on which that holds; missing: from now on. */
+  readonly until?: DayNumber;
+}
+
 /** What a declaration says. Names keep the form they were typed in. */
 export type Declared =
   | { readonly type: "player"; readonly words: string }
   /** With the instrument itself where more is said of it than its name. */
-  | { readonly type: "instrument"; readonly id: string; readonly instrument?: Instrument }
+  | {
+      readonly type: "instrument";
+      readonly id: string;
+      readonly instrument?: Instrument;
+      readonly limit?: PlayingLimit;
+    }
   | { readonly type: "pitch"; readonly a: number; readonly temperament: Temperament }
   | { readonly type: "names"; readonly id: NamesId }
   | { readonly type: "hide notes" }
+  | { readonly type: "shared" }
+  | { readonly type: "share body" }
   | { readonly type: "note value"; readonly value: NoteValue }
   | { readonly type: "usual articulation"; readonly articulation: MeaningOf<"articulation"> }
   | ({
@@ -59,6 +73,8 @@ export type Declared =
       readonly type: "set";
       readonly entry?: EntryLine;
       readonly words?: string;
+      /** The words with their terms, as they would be an entry: of a piece that was never declared. */
+      readonly asTitle?: EntryLine;
       readonly days?: number;
       readonly by?: DayNumber;
     }
@@ -114,7 +130,7 @@ export function readDate(item: { readonly start: number; readonly end: number; r
         start,
         end: item.end,
         code: "bad-date",
-        because: `\`${word}\` wants a date that exists, written year-month-day`,
+        because: `after \`${word}\` comes a date that exists, in the form year-month-day`,
       },
     ],
   };

@@ -38,16 +38,16 @@ export function readFingering(
 
 function notOf(body: Body, { start, end }: Stretch): string {
   return /fingering/i.test(body.text.slice(start, end))
-    ? "a fingering is declared for recorders only; only the instrument's name belongs here"
-    : "only the instrument's name belongs here";
+    ? "write only the instrument's name: fingerings are for recorders"
+    : "write only the instrument's name";
 }
 
 function notAccepted(body: Body, at: Stretch, system: FingeringSystem | undefined): Fault {
-  if (system) return fault(at, "an instrument has one fingering, and this is the second that is named");
+  if (system) return fault(at, "name one fingering: this is the second");
   const near = body.vocabulary.nearest(body.text.slice(at.start, at.end), ACCEPTED);
   return fault(
     at,
-    "behind the name of a recorder its fingering may stand: `baroque fingering`, `english fingering` or `german fingering`",
+    "after the name of a recorder may come its fingering: `baroque fingering`, `english fingering` or `german fingering`",
     near ? [near] : [],
   );
 }
@@ -66,5 +66,5 @@ export function readHalfHoles(
   const halfHoles = notes?.flatMap((note) => (note?.octave === undefined ? [] : [{ ...note, octave: note.octave }]));
   if (notes && halfHoles?.length === notes.length) return { halfHoles, faults: [] };
   const at = { start: from + lead, end: from + lead + words.length };
-  return { faults: [fault(at, "behind the range stand its half holes at most, with their octaves: `half holes D#4`")] };
+  return { faults: [fault(at, "after the range only its half holes may come, with their octaves: `half holes D#4`")] };
 }

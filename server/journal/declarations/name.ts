@@ -11,7 +11,7 @@ export function readNamed(body: Body): Reading {
   if (name === undefined) return { faults };
   const rest = trimmed(body, end);
   const declared = { type: body.word as "focus" | "phase" | "activity", name };
-  return { declared, faults: rest.text ? [fault(rest, "nothing more belongs on this line")] : [] };
+  return { declared, faults: rest.text ? [fault(rest, "nothing more goes on this line")] : [] };
 }
 
 /** `outcome "in the zone": reached`. */
@@ -23,7 +23,7 @@ export function readOutcome(body: Body): Reading {
   if (says) return { declared: { type: "outcome", name, says }, faults: [] };
   const near = rest.text ? body.vocabulary.nearest(rest.text, VERDICTS) : undefined;
   const at = rest.text ? rest : { start: body.start - body.word.length, end };
-  const because = "what it says of a tempo belongs after the colon: `reached`, `nearly` or `not`";
+  const because = "say after the colon whether the tempo counts: `reached`, `nearly` or `not`";
   return { declared: { type: "outcome", name }, faults: [fault(at, because, near ? [near] : [])] };
 }
 
@@ -34,7 +34,7 @@ export function readArticulation(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, end));
   const tonguing = rest.text === "" ? TONGUINGS[0] : tonguingOf(rest.text);
   const declared = { type: "articulation", name, tonguing: tonguing ?? TONGUINGS[0] } as const;
-  return { declared, faults: tonguing ? [] : [fault(rest, `one of ${TONGUINGS.join(", ")} belongs here`, TONGUINGS)] };
+  return { declared, faults: tonguing ? [] : [fault(rest, `write one of ${TONGUINGS.join(", ")} here`, TONGUINGS)] };
 }
 
 /** `pattern "zigzag": 1 3 2 4, step 2`. */

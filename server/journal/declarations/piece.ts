@@ -36,7 +36,7 @@ export function readMovement(body: Body): Reading {
       faults: [
         fault(
           number ?? { start: end - 1, end },
-          'the number of the movement belongs after the title: `movement "Sonata" 2 "Allegro"`',
+          'put the number of the movement after the title: `movement "Sonata" 2 "Allegro"`',
         ),
       ],
     };
@@ -45,7 +45,12 @@ export function readMovement(body: Body): Reading {
   const title = known ?? name;
   const undeclared =
     known === undefined
-      ? [fault({ start: trimmed(body, body.start).start, end }, `no piece called "${name.slice(0, 40)}" is declared`)]
+      ? [
+          fault(
+            { start: trimmed(body, body.start).start, end },
+            `there is no piece "${name.slice(0, 40)}" yet: declare it first`,
+          ),
+        ]
       : [];
   const from = afterColon(body, own?.quote ? own.end : number.end);
   const facts = pieceFacts(body, from);
@@ -67,7 +72,7 @@ function pieceFacts(body: Body, from: number): { readonly facts: PieceFacts; rea
   for (const item of bodyParts(body, from).flatMap((part) => part.items)) {
     const fact = pieceFact(item, faults);
     if (fact) facts = { ...facts, ...fact };
-    else faults.push(fault(item, `of a piece one may say ${PIECE_TERMS}`));
+    else faults.push(fault(item, `about a piece you may say ${PIECE_TERMS}`));
   }
   return { facts, faults };
 }
@@ -130,11 +135,9 @@ export function readConcert(body: Body): Reading {
     else if (meaning.type === "quoted") {
       if (!meaning.closed) found.push(unclosed(item));
       titles.push(body.vocabulary.title(meaning.text) ?? meaning.text.trim());
-    } else found.push(fault(item, 'of a concert one says its day and its pieces: `on DATE: "TITLE", "TITLE"`'));
+    } else found.push(fault(item, 'about a concert say its day and its pieces: `on DATE: "TITLE", "TITLE"`'));
   }
   if (on === undefined && found.length === 0)
-    found.push(
-      fault({ start: trimmed(body, body.start).start, end }, "the day of the concert belongs here: `on 2026-05-09`"),
-    );
+    found.push(fault({ start: trimmed(body, body.start).start, end }, "say when the concert is: `on 2026-05-09`"));
   return { declared: { type: "concert", name, on, titles }, faults: found };
 }

@@ -1,4 +1,5 @@
 import type { Instrument } from "../../music/instruments/instrument.ts";
+import { instrumentById } from "../../music/instruments/instruments.ts";
 import { midi } from "../../music/notes/note.ts";
 import { NOTE_NAMES, namesById } from "../../music/notes/note-names.ts";
 import { declaredTemperament } from "../../music/tuning/declared-temperament.ts";
@@ -6,58 +7,83 @@ import { readTemperament, TEMPERAMENT_SPELLINGS } from "../../music/tuning/read-
 import { EQUAL } from "../../music/tuning/temperament.ts";
 import type { Part } from "../../syntax/line/cut.ts";
 import { fold, phraseKey } from "../../syntax/words/fold.ts";
-import type { MeaningOf } from "../../syntax/words/meaning.ts";
+import type { Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
 import { noteAt } from "../../syntax/words/note-word.ts";
 import { isQuote, tokenise } from "../../syntax/words/token.ts";
-import { instrumentsMeant } from "../instrument-names.ts";
+import { instrumentAbroad, instrumentsMeant } from "../instrument-names.ts";
 import { afterColon, bodyItems, bodyParts, quotedName, trimmed, wordAt } from "./body.ts";
-import { type Body, type Fault, fault, type Reading } from "./declared.ts";
+import { type Body, type Declared, type Fault, fault, type Reading } from "./declared.ts";
 import { readFingering, readHalfHoles } from "./fingering.ts";
+import { withoutLimit } from "./playing-limit.ts";
 
 const LOWEST_PITCH = 380;
 const HIGHEST_PITCH = 480;
 
 export function readPlayer(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, body.start));
-  if (!rest.text) return { faults: [fault(wordOf(body), "a name belongs after `player`")] };
+  if (!rest.text) return { faults: [fault(wordOf(body), "write a name after `player`")] };
   return { declared: { type: "player", words: rest.text }, faults: [] };
 }
 
+interface InstrumentReading {
+  readonly declared?: Extract<Declared, { readonly type: "instrument" }>;
+  readonly faults: readonly Fault[];
+}
+
 /** `instrument alto recorder, german fingering`, `instrument "my flute": D4 to B5, half holes D#4`. */
-export function readInstrument(body: Body): Reading {
+export function readInstrument(whole: Body): Reading {
+  const { body, limit, faults } = withoutLimit(whole, whole.start);
+  const reading = instrumentOf(body);
+  const declared = reading.declared && limit ? { ...reading.declared, limit } : reading.declared;
+  return { ...(declared ? { declared } : {}), faults: [...reading.faults, ...faults] };
+}
+
+function instrumentOf(body: Body): InstrumentReading {
   const rest = trimmed(body, afterColon(body, body.start));
   if (/^["“”„«»]/.test(rest.text)) return ownInstrument(body);
   const parts = bodyParts(body, rest.start);
-  const named = instrumentIn(body, parts[0]);
-  if (!named) return { faults: [noInstrument(body, parts[0])] };
+  const [first, ...others] = parts;
+  const named = first && instrumentIn(body, first);
+  if (!named) return { faults: [noInstrument(body, first)] };
   const { id } = named;
-  const { instrument, faults } = readFingering(body, id, parts);
+  const items = named.isWhole ? [] : first.items;
+  const { instrument, faults } = readFingering(body, id, [{ ...first, items }, ...others]);
   return { declared: { type: "instrument", id, ...(instrument && { instrument }) }, faults };
 }
 
-/** Here `piano` can only be the instrument, which as a term it is behind `on` alone. */
-function instrumentIn({ text, vocabulary }: Body, part: Part | undefined): MeaningOf<"instrument"> | undefined {
-  if (!part) return undefined;
-  const known = vocabulary.meanings(phraseKey(text.slice(part.start, part.end))) ?? [];
-  return [...part.items.slice(0, 1).map(({ meaning }) => meaning), ...known].find(
-    (meaning): meaning is MeaningOf<"instrument"> => meaning.type === "instrument",
-  );
+/**
+ * Here `piano` can only be the instrument, which as a term it is behind `on` alone; and it may be called as in any
+ * language. Its name is the whole part, or opens it.
+ */
+function instrumentIn({ text, vocabulary }: Body, part: Part): { id: string; isWhole: boolean } | undefined {
+  const words = text.slice(part.start, part.end);
+  const whole = vocabulary.meanings(phraseKey(words))?.find(isInstrument)?.id ?? instrumentAbroad(words);
+  if (whole !== undefined) return { id: whole, isWhole: true };
+  const first = part.items[0]?.meaning;
+  return first && isInstrument(first) ? { id: first.id, isWhole: false } : undefined;
+}
+
+function isInstrument(meaning: Meaning): meaning is MeaningOf<"instrument"> {
+  return meaning.type === "instrument";
 }
 
 function noInstrument(body: Body, part: Part | undefined): Fault {
   const meant = part ? instrumentsMeant(body.text.slice(part.start, part.end), body.vocabulary) : [];
-  if (meant.length > 1) return fault(part!, "the word stands for several instruments, and one is meant", meant);
+  if (meant.length > 1) return fault(part!, "say which instrument: this name could be any of several", meant);
   return fault(
     part ?? wordOf(body),
-    'no instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`',
+    'this instrument is not known: to declare it, put its name in quotes and give its range, `instrument "my flute": D4 to B5`',
     meant,
   );
 }
 
-function ownInstrument(body: Body): Reading {
+function ownInstrument(body: Body): InstrumentReading {
   const { name, end, faults } = quotedName(body);
   if (name === undefined) return { faults };
   const rest = trimmed(body, afterColon(body, end));
+  const like = knownInstrument(body, end);
+  if (like)
+    return { declared: { type: "instrument", id: name, instrument: { ...like, id: name, names: [name] } }, faults: [] };
   const match = /^(\S+)\s+to\s+(\S+)(.*)$/is.exec(rest.text);
   const [low, high] = [match?.[1], match?.[2]?.replace(/,$/, "")].map(
     (word) => noteAt(tokenise(word ?? ""), 0, body.vocabulary.notes)?.note,
@@ -66,10 +92,7 @@ function ownInstrument(body: Body): Reading {
     return {
       declared: { type: "instrument", id: name },
       faults: [
-        fault(
-          rest.text ? rest : wordOf(body),
-          "its range belongs here, lowest note to highest with their octaves: `D4 to B5`",
-        ),
+        fault(rest.text ? rest : wordOf(body), "give its range, lowest note to highest with their octaves: `D4 to B5`"),
       ],
     };
   }
@@ -77,7 +100,7 @@ function ownInstrument(body: Body): Reading {
   if (midi(range.low) >= midi(range.high))
     return {
       declared: { type: "instrument", id: name },
-      faults: [fault(rest, "the lowest note stands first, then the highest")],
+      faults: [fault(rest, "put the lowest note first, then the highest")],
     };
   const { halfHoles, faults: beyond } = readHalfHoles(body, rest.end - match![3]!.length);
   const instrument: Instrument = {
@@ -91,6 +114,14 @@ function ownInstrument(body: Body): Reading {
   return { declared: { type: "instrument", id: name, instrument }, faults: beyond };
 }
 
+/** `"new alto": alto recorder`: one of a known kind by a name of its own. */
+function knownInstrument(body: Body, end: number): Instrument | undefined {
+  const from = afterColon(body, end);
+  const parts = bodyParts(body, from);
+  const named = parts[0] && parts.length === 1 ? instrumentIn(body, parts[0]) : undefined;
+  return named?.isWhole ? instrumentById(named.id) : undefined;
+}
+
 /** `pitch A=415`, `pitch A=415, Vallotti`, `pitch A=415, "Chapel organ": 0 76.0 193.2 …`. */
 export function readPitch(body: Body): Reading {
   const [first, second, third] = bodyParts(body, afterColon(body, body.start));
@@ -98,10 +129,10 @@ export function readPitch(body: Body): Reading {
   if (!match) return { faults: [pitchFault(body, first)] };
   const a = Number(match[1]);
   if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
-    return { faults: [fault(first!, `A is anything from ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
+    return { faults: [fault(first!, `A can be ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
   if (!second) return { declared: { type: "pitch", a, temperament: EQUAL }, faults: [] };
   if (isQuote(body.text[second.start] ?? "")) return ownTemperament(body, a, second.start);
-  const more = third ? [fault(third, "nothing belongs after the temperament")] : [];
+  const more = third ? [fault(third, "nothing more goes after the temperament")] : [];
   const read = readTemperament(body.text.slice(second.start, second.end));
   if (read.ok) return { declared: { type: "pitch", a, temperament: read.temperament }, faults: more };
   const start = second.end - read.word.length;
@@ -130,8 +161,8 @@ function pitchFault(body: Body, part: Part | undefined): Fault {
   const typed = part ? body.text.slice(part.start, part.end) : "";
   const [, pitch = "", temperament = ""] = /^((?:A4?\s*=?\s*)?[\d.]+(?:\s*hz)?)\s+(\S.*)$/is.exec(typed) ?? [];
   if (PITCH.test(pitch) && readTemperament(temperament).ok)
-    return fault(part!, "a comma belongs before the temperament", [`${pitch}, ${temperament}`]);
-  return fault(part ?? wordOf(body), "the pitch of A in hertz belongs here: `pitch A=440`");
+    return fault(part!, "put a comma before the temperament", [`${pitch}, ${temperament}`]);
+  return fault(part ?? wordOf(body), "give the pitch of A in hertz: `pitch A=440`");
 }
 
 function nearestTemperament({ vocabulary }: Body, word: string): readonly string[] {
@@ -147,13 +178,13 @@ export function readNames(body: Body): Reading {
   const known = NOTE_NAMES.map(({ id }) => id);
   const near = body.vocabulary.nearest(fold(rest.text), known);
   const at = rest.text ? rest : wordOf(body);
-  return { faults: [fault(at, `a language of note names belongs here: ${known.join(", ")}`, near ? [near] : [])] };
+  return { faults: [fault(at, `choose a language of note names: ${known.join(", ")}`, near ? [near] : [])] };
 }
 
 /** `hide notes`. */
 export function readHideNotes(body: Body): Reading {
   const rest = trimmed(body, body.start);
-  const faults = rest.text ? [fault(rest, "nothing belongs behind `hide notes`")] : [];
+  const faults = rest.text ? [fault(rest, "nothing more goes after `hide notes`")] : [];
   return { declared: { type: "hide notes" }, faults };
 }
 
@@ -165,7 +196,7 @@ export function readNoteValue(body: Body): Reading {
       faults: [
         fault(
           restOf(body),
-          "a note value belongs here: `quarters`, `8ths`, `triplets`, `16ths`",
+          "choose a note value: `quarters`, `8ths`, `triplets`, `16ths`",
           nearestOf(body, "note value"),
         ),
       ],
@@ -181,7 +212,7 @@ export function readUsualArticulation(body: Body): Reading {
       faults: [
         fault(
           restOf(body),
-          "an articulation belongs here: `slurred`, `tongued`, `staccato`, `t-k`",
+          "choose an articulation: `slurred`, `tongued`, `staccato`, `t-k`",
           nearestOf(body, "articulation"),
         ),
       ],

@@ -1,18 +1,17 @@
+import type { Part } from "../../syntax/line/cut.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
-import { parseEntry } from "../../syntax/line/parse-entry.ts";
+import { parseEntry, withWordsBeside } from "../../syntax/line/parse-entry.ts";
 import type { Item, MeaningOf } from "../../syntax/words/meaning.ts";
 import { afterColon, bodyParts, trimmed, unclosed } from "./body.ts";
 import { type Body, type Fault, fault, type Reading, readDate } from "./declared.ts";
+import { declaredTitleIn } from "./declared-title.ts";
 
 /** `aim SUBJECT, TERMS by DATE`. */
 export function readAim(body: Body): Reading {
   const { entry, by, faults } = readWork(body);
   if (!entry.subject)
     return {
-      faults: [
-        ...faults,
-        noSubject(body, "what is aimed at belongs after `aim`: `aim D minor, thirds, 8ths at 96 by 2026-04-30`"),
-      ],
+      faults: [...faults, noSubject(body, "say what you aim at: `aim D minor, thirds, 8ths at 96 by 2026-04-30`")],
     };
   return { declared: { type: "aim", entry, by }, faults };
 }
@@ -23,10 +22,10 @@ export function readSet(body: Body): Reading {
   const subject = entry.subject?.meaning;
   if (!subject)
     return {
-      faults: [...faults, noSubject(body, "what is set belongs after `set`: a subject, or any words in quotes")],
+      faults: [...faults, noSubject(body, "say what is set: a scale or a piece, or any words in quotes")],
     };
   if (subject.type === "title" && !subject.declared)
-    return { declared: { type: "set", words: subject.title, days, by }, faults };
+    return { declared: { type: "set", words: subject.title, asTitle: entry, days, by }, faults };
   return { declared: { type: "set", entry, days, by }, faults };
 }
 
@@ -41,7 +40,7 @@ interface Work {
 function readWork(body: Body): Work {
   const from = afterColon(body, body.start);
   const rest = trimmed(body, from);
-  const parsed = parseEntry(body.text.slice(0, body.end), rest.start, rest.end, bodyParts(body, from), body);
+  const parsed = parseWork(body, rest, bodyParts(body, from));
   const faults: Fault[] = [];
   let by: number | undefined;
   let days: number | undefined;
@@ -58,6 +57,18 @@ function readWork(body: Body): Work {
   const quote = bodyParts(body, from)[0]?.items[0] as Item<MeaningOf<"quoted">> | undefined;
   if (quote?.meaning.type === "quoted" && !quote.meaning.closed) faults.push(unclosed(quote));
   return { entry: { ...parsed, items }, by, days, faults };
+}
+
+/** What names no subject otherwise may be of a declared title without quotes. */
+function parseWork(
+  body: Body,
+  { start, end }: { readonly start: number; readonly end: number },
+  parts: readonly Part[],
+): EntryLine {
+  const text = body.text.slice(0, body.end);
+  const parsed = parseEntry(text, start, end, parts, body);
+  const title = parsed.subject ? undefined : declaredTitleIn(body, { start, end }, parts);
+  return title ? withWordsBeside(parseEntry(text, start, end, parts, body, title), text, parts) : parsed;
 }
 
 function noSubject(body: Body, because: string): Fault {

@@ -3,7 +3,28 @@ import { keysOf, LineWords } from "../../syntax/line/line-words.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { DayNumber } from "../calendar.ts";
-import type { CandidateLine, TaughtTitle } from "./title-reading.ts";
+
+/** A title that a line writes with a tempo or a numbered place, so that it is known from then on. */
+export interface TaughtTitle {
+  readonly title: string;
+  /** What makes two spellings the same title. */
+  readonly key: string;
+  /** Within its block. */
+  readonly line: number;
+}
+
+/** A line that may name a title known by then: it was read as none, or as one that is longer. */
+export interface CandidateLine {
+  readonly line: number;
+  /** Its words, as titles are compared. */
+  readonly keys: readonly string[];
+  /** The word at which its own subject would begin. */
+  readonly first: number;
+  /** One of its first two words is in a capital, as a short form is. */
+  readonly named: boolean;
+  /** The title it was read to have, by its words. */
+  readonly own?: { readonly from: number; readonly to: number; readonly key: string };
+}
 
 /** A title that a line teaches, and the day of that line. */
 export interface DatedTitle extends TaughtTitle {

@@ -16,7 +16,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "C", alter: 0, octave: 4 },
     high: { letter: "C", alter: 0, octave: 6 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared",
+    soft: "voices differ: you can declare a range of your own",
     leeway: VOICE,
   },
   {
@@ -26,7 +26,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "A", alter: 0, octave: 3 },
     high: { letter: "A", alter: 0, octave: 5 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared",
+    soft: "voices differ: you can declare a range of your own",
     leeway: VOICE,
   },
   {
@@ -36,7 +36,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "E", alter: 0, octave: 3 },
     high: { letter: "F", alter: 0, octave: 5 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared",
+    soft: "voices differ: you can declare a range of your own",
     leeway: VOICE,
   },
   {
@@ -46,7 +46,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "G", alter: 0, octave: 3 },
     high: { letter: "G", alter: 0, octave: 5 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared",
+    soft: "voices differ: you can declare a range of your own",
     leeway: VOICE,
   },
   {
@@ -56,7 +56,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "C", alter: 0, octave: 3 },
     high: { letter: "C", alter: 0, octave: 5 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared; notes are read here as they sound, in whichever clef",
+    soft: "voices differ: you can declare a range of your own; notes are read here as they sound, in whichever clef",
     leeway: VOICE,
   },
   {
@@ -66,7 +66,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "F", alter: 0, octave: 2 },
     high: { letter: "F", alter: 0, octave: 4 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared",
+    soft: "voices differ: you can declare a range of your own",
     leeway: VOICE,
   },
   {
@@ -76,7 +76,7 @@ export const VOICES: readonly Instrument[] = [
     low: { letter: "D", alter: 0, octave: 2 },
     high: { letter: "D", alter: 0, octave: 4 },
     sounding: AT_PITCH,
-    soft: "voices differ, and a range of your own may be declared",
+    soft: "voices differ: you can declare a range of your own",
     leeway: VOICE,
   },
 ];

@@ -29,7 +29,7 @@ export function readDegree(word: string): Degree | undefined {
 export function degreesIn(formula: string): readonly Degree[] {
   return formula.split(" ").map((word) => {
     const degree = readDegree(word);
-    if (!degree) throw new RangeError(`${word} is no degree`);
+    if (!degree) throw new RangeError(`${word} is not a degree`);
     return degree;
   });
 }

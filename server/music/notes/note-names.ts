@@ -23,12 +23,14 @@ export interface NoteNames {
   /** What major and minor are called; the first is shown. */
   readonly major: readonly string[];
   readonly minor: readonly string[];
+  /** What the forms of a minor scale are called, by their English words. */
+  readonly forms: Readonly<Record<"natural" | "harmonic" | "melodic", string>>;
   /** A hyphen joins the tonic with the mode, and tonics of minor keys are in lower case: `fis-Moll`. */
   readonly hyphened: boolean;
   /** A name as in a list of notes: `Fis`, `fa#`. */
   readonly name: (name: NoteName, spelling?: Spelling) => string;
   /**
-   * A tonic and English words for what is on it: `fis-Moll melodic` for F# and `melodic minor`. The mode goes first
+   * A tonic and English words for what is on it: `fis-Moll melodisch` for F# and `melodic minor`. The mode goes first
    * where it is not English; `tonic` is how the tonic is spelled, where not as usual.
    */
   readonly key: (name: NoteName, words: string, tonic?: string) => string;
@@ -76,6 +78,7 @@ export const ENGLISH_NAMES: NoteNames = {
   ]),
   major: ["major"],
   minor: ["minor"],
+  forms: { natural: "natural", harmonic: "harmonic", melodic: "melodic" },
   hyphened: false,
   name: printName,
   key: (name, words, tonic = printName(name)) => [tonic, words].join(" ").trimEnd(),
@@ -96,6 +99,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     accidentals: new Map(),
     major: ["Dur"],
     minor: ["Moll"],
+    forms: { natural: "natürlich", harmonic: "harmonisch", melodic: "melodisch" },
     hyphened: true,
     name: (name) => capital(germanicNames(name, GERMAN_LETTERS, GERMAN_IRREGULAR)[0]!),
   }),
@@ -106,6 +110,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     accidentals: new Map(),
     major: ["majeur", "groot", "grote terts"],
     minor: ["mineur", "klein", "kleine terts"],
+    forms: { natural: "natuurlijk", harmonic: "harmonisch", melodic: "melodisch" },
     hyphened: false,
     name: (name) => capital(germanicNames(name, DUTCH_LETTERS, NONE)[0]!),
   }),
@@ -117,6 +122,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     further: [["ut", { letter: "C", alter: 0 }]],
     major: "majeur",
     minor: "mineur",
+    forms: { natural: "naturel", harmonic: "harmonique", melodic: "mélodique" },
   }),
   syllabic("italian", {
     called: ["italiano"],
@@ -125,6 +131,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     bare: { sharp: "diesis", flat: "bemolle", natural: "bequadro" },
     major: "maggiore",
     minor: "minore",
+    forms: { natural: "naturale", harmonic: "armonica", melodic: "melodica" },
   }),
   syllabic("spanish", {
     called: ["español", "espanol", "castellano"],
@@ -133,6 +140,7 @@ export const NOTE_NAMES: readonly NoteNames[] = [
     bare: { sharp: "sostenido", flat: "bemol", natural: "becuadro" },
     major: "mayor",
     minor: "menor",
+    forms: { natural: "natural", harmonic: "armónica", melodic: "melódica" },
   }),
 ];
 
@@ -181,17 +189,24 @@ export function keysInOtherWords(
   return names[mode].slice(1).map((said) => withKeys({ ...names, [mode]: [said] }).key(name, words, tonic));
 }
 
-/** A kind of scale or chord without its tonic, in English words: `Moll melodic` for `melodic minor`. */
-export function kindText(words: string, { id, major, minor }: Pick<NoteNames, "id" | "major" | "minor">): string {
+/** A kind of scale or chord without its tonic, by its English words: `Moll melodisch` for `melodic minor`. */
+export function kindText(
+  words: string,
+  { id, major, minor, forms }: Pick<NoteNames, "id" | "major" | "minor" | "forms">,
+): string {
   const mode = id === "english" ? undefined : MODE.exec(words)?.[0];
   if (mode === undefined) return words;
-  const rest = words.replace(MODE, "").replace(/\s+/g, " ").trim();
+  const rest = words
+    .replace(MODE, "")
+    .replace(FORM, (form) => forms[form as keyof typeof forms])
+    .replace(/\s+/g, " ")
+    .trim();
   return `${(mode === "major" ? major : minor)[0]!} ${rest}`.trimEnd();
 }
 
 /**
  * English words for a kind of scale or chord with major and minor in the language: `melodic minor` is also `Moll
- * melodic`, as it is shown, and `melodic Moll`.
+ * melodisch`, as it is shown, and `melodic Moll`.
  */
 export function inLanguage(words: string, names: NoteNames): readonly string[] {
   const { id, major, minor } = names;
@@ -202,6 +217,7 @@ export function inLanguage(words: string, names: NoteNames): readonly string[] {
 }
 
 const MODE = /\b(?:major|minor)\b/;
+const FORM = /\b(?:natural|harmonic|melodic)\b/;
 
 function capital(text: string): string {
   return text[0]!.toUpperCase() + text.slice(1);
@@ -235,9 +251,10 @@ interface Syllabic {
   readonly further?: readonly (readonly [string, NoteName])[];
   readonly major: string;
   readonly minor: string;
+  readonly forms: NoteNames["forms"];
 }
 
-function syllabic(id: NamesId, { called, stems, words, bare, further = [], major, minor }: Syllabic): NoteNames {
+function syllabic(id: NamesId, { called, stems, words, bare, further = [], major, minor, forms }: Syllabic): NoteNames {
   const spelled = new Map<string, NoteName>(further);
   for (const letter of LETTERS)
     for (const [sign, alter] of SIGN_WORDS) spelled.set(SYLLABLES[letter] + sign, { letter, alter });
@@ -263,6 +280,7 @@ function syllabic(id: NamesId, { called, stems, words, bare, further = [], major
     accidentals,
     major: [major],
     minor: [minor],
+    forms,
     hyphened: false,
     name,
   });

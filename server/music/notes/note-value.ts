@@ -32,11 +32,27 @@ export interface NearestSteps {
   readonly above?: number;
 }
 
-/** The metronome steps around a tempo in beats a minute, which need not be whole. */
+/** The notches of the metronome around a tempo in beats a minute, which need not be whole. */
 export function nearestSteps(bpm: number): NearestSteps {
   return {
     below: METRONOME_STEPS.findLast((step) => step < bpm),
     at: METRONOME_STEPS.find((step) => step === bpm),
     above: METRONOME_STEPS.find((step) => step > bpm),
   };
+}
+
+/**
+ * How many notches of the metronome it is from one tempo to another, parts of one counted: one from 72 to 76, a half
+ * from 72 to 74, less than nought downwards. Beyond the scale its last notch goes on.
+ */
+export function notchesBetween(from: number, to: number): number {
+  return placeOf(to) - placeOf(from);
+}
+
+/** Where a tempo lies on the scale, in notches from its lowest setting. */
+function placeOf(bpm: number): number {
+  const above = METRONOME_STEPS.findIndex((step) => step > bpm);
+  const upper = above === -1 ? METRONOME_STEPS.length - 1 : Math.max(1, above);
+  const [low, high] = [METRONOME_STEPS[upper - 1]!, METRONOME_STEPS[upper]!];
+  return upper - 1 + (bpm - low) / (high - low);
 }

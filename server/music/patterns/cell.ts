@@ -17,7 +17,7 @@ const HIGHEST = 22;
 export function parseCell(text: string, step = 1): CellReading {
   const words = text.split(/[\s,]+/u).filter((word) => word !== "");
   if (words.length === 0) return { ok: false, reason: "a pattern needs at least one degree, as in `1 3 2 4`" };
-  if (words.length > 64) return { ok: false, reason: "a pattern may have 64 degrees at most", at: 64 };
+  if (words.length > 64) return { ok: false, reason: "a pattern can have at most 64 degrees", at: 64 };
   if (!Number.isInteger(step) || step < 1 || step > 14) {
     return { ok: false, reason: "the step is a whole number of degrees from 1 to 14", at: "step" };
   }
@@ -26,7 +26,7 @@ export function parseCell(text: string, step = 1): CellReading {
     const degree = /^-?[0-9]{1,9}$/u.test(word) ? Number(word) : Number.NaN;
     const shown = `\`${word.slice(0, 40)}\``;
     if (Number.isNaN(degree)) {
-      const reason = `${shown} is no degree: degrees are whole numbers, 1 the first note, 8 the octave, 0 the step below`;
+      const reason = `${shown} is not a degree: degrees are whole numbers, 1 the first note, 8 the octave, 0 the note below the first`;
       return { ok: false, reason, at };
     }
     if (degree < LOWEST || degree > HIGHEST) {

@@ -234,7 +234,7 @@ export const PATTERNS: readonly Pattern[] = [
     form: { type: "drawn" },
     variants: [],
     sentence:
-      "Leaps: every note once, from the tonic and back to it, by leaps, in an order that each day draws anew; the same all day. A direction says nothing here.",
+      "Leaps: every note once, from the tonic and back to it, by leaps, in an order that each day draws anew; the same all day. A direction changes nothing here.",
   },
 ];
 

@@ -44,7 +44,7 @@ export function ambitusOf(
   const hypo = plagalName(kind);
   if (!compass) {
     const both = `authentic, going up to the octave of its last note, or plagal (${hypo}), from a fourth below it to a fifth above`;
-    return { form: "undecided", sentence: `It may be ${both}: a declared range tells which.` };
+    return { form: "undecided", sentence: `It may be ${both}: a declared range says which.` };
   }
   const [low, high] = midi(compass.from) <= midi(compass.to) ? [compass.from, compass.to] : [compass.to, compass.from];
   const range = `Its range, ${noteText(low, names)} to ${noteText(high, names)},`;
@@ -53,13 +53,13 @@ export function ambitusOf(
   if (!final)
     return {
       form: "undecided",
-      sentence: `${range} does not have its last note, so nothing tells whether it is authentic or plagal.`,
+      sentence: `${range} does not have its last note, so it is not clear whether it is authentic or plagal.`,
     };
   const forms = new Set(finals.map((each) => formOf(each, low, high)));
   if (forms.size > 1)
     return {
       form: "undecided",
-      sentence: `${range} has more than one ${names.name(last)}: the octave of the last note, as in \`last note ${noteText(final, names)}\`, tells whether it is authentic or plagal (${hypo}).`,
+      sentence: `${range} has more than one ${names.name(last)}: the octave of the last note, as in \`last note ${noteText(final, names)}\`, says whether it is authentic or plagal (${hypo}).`,
     };
   const form = formOf(final, low, high);
   return { form, sentence: `${range} goes ${extent(final, low, high, names)}: ${CLAUSES[form](hypo)}.` };

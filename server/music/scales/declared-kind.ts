@@ -33,11 +33,11 @@ function readDegrees(words: readonly string[], first: number): Reading {
     const at = index + first;
     const degree = readDegree(word);
     if (!degree) {
-      return refusal(`${quoted(word)} is no degree: write 1 to 7, up to two # or b before, as in \`1 b2 3\``, at);
+      return refusal(`${quoted(word)} is not a degree: write 1 to 7, up to two # or b before, as in \`1 b2 3\``, at);
     }
     if (degree.step === 7) {
       const closes = word === "8" && index === words.length - 1;
-      if (!closes) return refusal(`${quoted(word)} passes the octave: only a closing \`8\` may stand there`, at);
+      if (!closes) return refusal(`${quoted(word)} passes the octave: only a closing \`8\` may come there`, at);
       continue;
     }
     const before = degrees.at(-1);
@@ -52,7 +52,7 @@ function readDegrees(words: readonly string[], first: number): Reading {
       );
     }
     if (before && degree.step < before.step) {
-      return refusal(`${quoted(word)} stands after ${quoted(words[index - 1]!)}: degrees go upward by number`, at);
+      return refusal(`${quoted(word)} comes after ${quoted(words[index - 1]!)}: degrees go upward by number`, at);
     }
     if (before && degree.semitones <= before.semitones) {
       return refusal(`${quoted(word)} is not higher than ${quoted(words[index - 1]!)} before it: a scale rises`, at);
@@ -80,7 +80,7 @@ function readCents(words: readonly string[], first: number): Reading {
     const at = index + first;
     const value = /^[0-9]{1,4}(\.[0-9]{1,4})?$/u.test(word) ? Number(word) : Number.NaN;
     if (Number.isNaN(value))
-      return refusal(`${quoted(word)} is no number of cents above the tonic, as in \`cents 0 150 300\``, at);
+      return refusal(`${quoted(word)} is not a number of cents above the tonic, as in \`cents 0 150 300\``, at);
     if (index === 0 && value !== 0) return refusal(`cents start with \`0\`, the tonic, not with ${quoted(word)}`, at);
     if (index > 0 && value <= cents.at(-1)!) {
       return refusal(`${quoted(word)} is not higher than ${quoted(words[index - 1]!)} before it: a scale rises`, at);
@@ -144,7 +144,7 @@ export function declaredKind(name: string, text: string): DeclaredKind {
   const { degrees } = reading;
   if (degrees.length < 2)
     return refusal("a scale needs at least two notes, as in `1 b2 3 4 5 b6 7`", start + rising.length);
-  if (degrees.length > MOST_NOTES) return refusal(`a scale may have ${MOST_NOTES} notes at most`, start + MOST_NOTES);
+  if (degrees.length > MOST_NOTES) return refusal(`a scale can have at most ${MOST_NOTES} notes`, start + MOST_NOTES);
   const back = turn < 0 ? undefined : readForm(words.slice(turn + 1), turn + 1, inCents);
   if (back && !back.ok) return back;
   const falling = back?.degrees;

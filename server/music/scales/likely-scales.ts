@@ -165,7 +165,7 @@ function raisedThird(ending: Ending): string {
 
 /** Neither among the notes of the signature nor a raised third. */
 function outside(ending: Ending): Readings {
-  const why = `${notAmong(ending)} So the ending does not tell.`;
+  const why = `${notAmong(ending)} So the ending does not decide.`;
   return [bySignature(ending, "major", why), bySignature(ending, "minor", why)];
 }
 

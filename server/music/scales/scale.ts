@@ -172,7 +172,8 @@ function isUsual(kind: ScaleKind, forms: readonly (readonly NoteName[])[], names
 export function sensibleSpelling(kind: ScaleKind, tonic: NoteName, names: readonly NoteName[]): SpellingVerdict {
   const forms = writtenForms(kind, tonic);
   const length = kind.degrees.length;
-  if (names.length !== length) return { ok: false, reason: `it has ${length} notes, and ${names.length} stand here` };
+  if (names.length !== length)
+    return { ok: false, reason: `it has ${length} notes, and ${names.length} are given here` };
   let best = -1;
   let blame = forms[0]!;
   for (const form of forms) {
@@ -183,5 +184,5 @@ export function sensibleSpelling(kind: ScaleKind, tonic: NoteName, names: readon
   const found = names[best]!;
   const expected = blame[best]!;
   const same = pitchClass(found) === pitchClass(expected) ? ", the same key by another letter" : "";
-  return { ok: false, reason: `${printName(found)} stands where ${printName(expected)} belongs${same}`, at: best };
+  return { ok: false, reason: `${printName(found)} should be ${printName(expected)}${same}`, at: best };
 }

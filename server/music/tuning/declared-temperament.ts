@@ -38,7 +38,7 @@ export function declaredTemperament(name: string, text: string): DeclaredTempera
     if (at < first) continue;
     const value = centsIn(word, ratios);
     if (value === undefined)
-      return refusal(`${quoted(word)} is ${ratios ? "no ratio" : "no number of cents and no ratio"}`, at);
+      return refusal(`${quoted(word)} is ${ratios ? "not a ratio" : "neither a number of cents nor a ratio"}`, at);
     if (cents.length === 0 && value !== 0)
       return refusal(`the first of the twelve is C, \`0\` in cents or \`1\` as a ratio, not ${quoted(word)}`, at);
     const closes = Math.abs(value - OCTAVE) < 1e-6 && at === words.length - 1 && cents.length === KEYS;
@@ -51,7 +51,7 @@ export function declaredTemperament(name: string, text: string): DeclaredTempera
   }
   if (cents.length < KEYS)
     return refusal(
-      `a temperament needs twelve keys, C to B, in cents or ratios, and ${cents.length || "none"} stand here`,
+      `a temperament needs twelve keys, C to B, in cents or ratios, and ${cents.length || "none"} are given`,
       words.length,
     );
   return { ok: true, temperament: { id: "declared", name, cents } };

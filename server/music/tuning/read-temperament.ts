@@ -35,7 +35,7 @@ export function readTemperament(typed: string): ReadTemperament {
   const alike = TEMPERAMENTS.filter(({ names }) => key.length > 2 && names.some((name) => wordsOf(name).includes(key)));
   return {
     ok: false,
-    reason: `a temperament belongs here: ${TEMPERAMENT_NAMES.join(", ")}`,
+    reason: `choose a temperament: ${TEMPERAMENT_NAMES.join(", ")}`,
     word: text,
     near: alike.map(({ names }) => names[0]),
   };
@@ -60,7 +60,7 @@ function readJust(text: string, on: string | undefined, typed: string | undefine
   if (tonic) return { ok: true, temperament: { id: "just", tonic } };
   return {
     ok: false,
-    reason: "just intonation stands on a note: just on C, just on F#, just on Bb",
+    reason: "just intonation needs a note: just on C, just on F#, just on Bb",
     word: typed ?? text,
     near: [],
   };

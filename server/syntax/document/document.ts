@@ -1,4 +1,4 @@
-import { DATE_SIGNS, isDayLine, isSpace } from "../line/day-line.ts";
+import { DATE_SIGNS, dateOpenings, isDayLine, isSpace } from "../line/day-line.ts";
 import { mayDeclareName, NAMING_WORDS, QUOTES } from "../line/naming-line.ts";
 
 export type LineEnd = "\n" | "\r\n" | "\r" | "";
@@ -243,7 +243,8 @@ function mayOpenOrName(): RegExp {
   // U+2028 and U+2029 end a line for an expression: each of a run would be a beginning.
   const space = "[^\\S\\n\\r\\u2028\\u2029]";
   const naming = `(?:${NAMING_WORDS.join("|")})${space}*[${QUOTES}]`;
-  return new RegExp(`^${space}*(?:[-*•]${space}+)?(?:\\d+[${DATE_SIGNS.replace("-", "\\-")}]\\d|${naming})`, "gim");
+  const date = `\\d+[${DATE_SIGNS.replace("-", "\\-")}]\\d|${dateOpenings()}`;
+  return new RegExp(`^${space}*(?:[-*•]${space}+)?(?:${date}|${naming})`, "gim");
 }
 
 /** The line ends from one offset to another. */

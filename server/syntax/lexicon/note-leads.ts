@@ -10,6 +10,12 @@ export const ON_NOTE: readonly string[] = list(
   joined("on | from | off | auf | von | ab | sur | depuis | op | van | vanaf | su | da | en | sobre | desde"),
 );
 
+/** `on tenor recorder`, `auf Tenorblockflöte`. */
+export const ON_INSTRUMENT: readonly string[] = list("on | auf | sur");
+
+/** Those among them that may open a range: `long tones from G to D`. */
+export const FROM_NOTE: readonly string[] = list("from | von | ab | depuis | van | vanaf | da | desde");
+
 /** `chromatic starting on C`: what may stand before `on` and `from`. */
 export const BEFORE_LEAD: readonly string[] = list("starting | beginning | start | starts | begin | begins");
 

@@ -1,3 +1,5 @@
+import { MONTH_WORDS, WEEKDAY_WORDS } from "../lexicon/calendar-words.ts";
+
 /** A date-like word and where it stands; the end is excluded. */
 export interface DateWord {
   readonly text: string;
@@ -6,8 +8,9 @@ export interface DateWord {
 }
 
 /**
- * Whether a line begins a day: its first word is date-like, three groups of digits joined by `-`, `.`, `/` or a dash,
- * the first or the last of four digits. It need not be a date that exists, nor be written as ISO 8601.
+ * Whether a line begins a day: it opens with a date, in three groups of digits joined by `-`, `.`, `/` or a dash, the
+ * first or the last of four digits; or as `28 Feb 2026`, `Saturday, February 28, 2026`, `20260228`. It need not be a
+ * date that exists, nor be written as ISO 8601.
  */
 export function isDayLine(line: string): boolean {
   return dateWord(line) !== undefined;
@@ -17,7 +20,7 @@ export function isDayLine(line: string): boolean {
 export function dateWord(line: string): DateWord | undefined {
   const start = afterBullet(line, skipSpace(line, 0));
   const first = skipDigits(line, start);
-  if (first === start || !isSign(line[first])) return undefined;
+  if (first === start || !isSign(line[first])) return dateInWords(line, start);
   const second = skipDigits(line, first + 1);
   if (second === first + 1 || !isSign(line[second])) return undefined;
   const end = skipDigits(line, second + 1);
@@ -25,8 +28,62 @@ export function dateWord(line: string): DateWord | undefined {
   return { text: line.slice(start, end), start, end };
 }
 
+/** A date that a player writes in another way; only one with its year. */
+function dateInWords(line: string, start: number): DateWord | undefined {
+  const text = IN_WORDS.exec(line.slice(start, start + LONGEST_DATE))?.[0];
+  const end = start + (text?.length ?? 0);
+  return text !== undefined && endsWord(line, end) ? { text, start, end } : undefined;
+}
+
+/** In UTF-16 units; with a weekday before it. */
+export const LONGEST_DATE = 48;
+
 /** What may stand between the groups: `-`, `.`, `/`, and the dashes that an editor puts in the place of `-`. */
 export const DATE_SIGNS = "-./‐‑–—−";
+
+const MONTH = `(?:${wordsOf(MONTH_WORDS)})\\.?`;
+const DAY = "\\d{1,2}(?:\\.|st|nd|rd|th|er|º)?";
+const SIGN = `[${DATE_SIGNS.replace("-", "\\-")}]`;
+const SPACE = "[ \\t\u00A0]+";
+const OF = `(?:${SPACE}(?:of|de|di))?`;
+/** `28 February`, `28. Februar`, `28 de febrero`, `February 28th`. */
+const NAMED = `(?:${DAY}${OF}${SPACE}${MONTH}|${MONTH}${SPACE}${DAY})(?:,|${SPACE}de)?${SPACE}\\d{4}`;
+const IN_FIGURES = `\\d{4}${SIGN}\\d{1,2}${SIGN}\\d{1,2}|\\d{1,2}${SIGN}\\d{1,2}${SIGN}\\d{4}|(?:19|20)\\d{6}`;
+const ARTICLE = `(?:the|am|den|le|el)${SPACE}`;
+const WEEKDAY = `(?:${wordsOf(WEEKDAY_WORDS)})[.,]{0,2}${SPACE}(?:${ARTICLE})?`;
+
+const IN_WORDS = new RegExp(`^(?:${WEEKDAY}|${ARTICLE})?(?:${NAMED}|${IN_FIGURES})`, "iu");
+
+/**
+ * A date of a day line in figures: `2026-2-28` for `Sat 28 Feb 2026`, `2026-02-28` for `20260228`; any other as it is.
+ * The weekday is what stands before it.
+ */
+export function inFigures(text: string): { readonly figures: string; readonly weekday?: string } {
+  const before = BEFORE_DATE.exec(text)![0];
+  const weekday = new RegExp(`^${ARTICLE}`, "i").test(before) ? undefined : /^\p{L}+/u.exec(before)?.[0];
+  const date = text.slice(before.length);
+  const month = MONTH_WORDS.findIndex((words) => namesOneOf(date, words)) + 1;
+  const [day, year] = date.match(/\d+/g)!;
+  const figures = month > 0 ? `${year}-${month}-${day}` : date.replace(/^(\d{4})(\d{2})(\d{2})$/, "$1-$2-$3");
+  return { figures, ...(weekday === undefined ? {} : { weekday }) };
+}
+
+const BEFORE_DATE = new RegExp(`^(?:${WEEKDAY}|${ARTICLE})?`, "iu");
+
+function namesOneOf(date: string, words: string): boolean {
+  const word = /\p{L}{3,}/u.exec(date.replace(/\d+(?:st|nd|rd|th)/i, ""))?.[0].toLowerCase();
+  return word !== undefined && words.split(" | ").includes(word);
+}
+
+/** What a date in words opens with, for an expression: `28 Feb`, `Feb 28`, `Sat 2`, eight digits. */
+export function dateOpenings(): string {
+  return `(?:19|20)\\d{6}|${DAY}${OF}${SPACE}${MONTH}|${MONTH}${SPACE}\\d|(?:${WEEKDAY}|${ARTICLE})(?:\\d|${MONTH})`;
+}
+
+function wordsOf(rows: readonly string[]): string {
+  const words = rows.flatMap((row) => row.split(" | "));
+  return words.sort((a, b) => b.length - a.length).join("|");
+}
 
 function isSign(character: string | undefined): boolean {
   return character !== undefined && DATE_SIGNS.includes(character);

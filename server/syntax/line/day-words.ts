@@ -1,4 +1,5 @@
 import type { Item } from "../words/meaning.ts";
+import { BESIDE_PART, isTakenBack } from "./body-words.ts";
 import type { LineWords } from "./line-words.ts";
 
 /** What is said of the day itself, or of the player: no practice is counted of it. */
@@ -42,9 +43,6 @@ function hasNumberedPlace(words: LineWords): boolean {
   return words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
 }
 
-/** How far from the part of the body its trouble may stand, in words. */
-const BESIDE_PART = 6;
-
 function body(words: LineWords): DayWords | undefined {
   if (words.has(...PRACTISED)) return undefined;
   const trouble = words.first(0, words.count, "body-trouble");
@@ -55,16 +53,8 @@ function body(words: LineWords): DayWords | undefined {
   if (part < 0 && !isAlone) return undefined;
   if (words.first(Math.max(0, trouble - 2), trouble, "negation") >= 0) return undefined;
   if (isTakenBack(words, trouble)) return undefined;
-  return { type: "body", sore: words.meaningOf(trouble, "body-trouble") !== "tired" };
-}
-
-/** `wrist pain better`, `thumb stiff but fine`: within its clause, as `thumb sore, tone good` is still sore. */
-function isTakenBack(words: LineWords, trouble: number): boolean {
-  let from = trouble;
-  while (from > 0 && !/[,;.:]/.test(words.before(from))) from--;
-  for (let i = from; i < words.count && (i <= trouble || !/[,;.:]/.test(words.before(i))); i++)
-    if (i !== trouble && (words.isGood(i) || words.is(i, "eased"))) return true;
-  return false;
+  const meaning = words.meaningOf(trouble, "body-trouble");
+  return { type: "body", sore: meaning !== "tired" && meaning !== "cold" };
 }
 
 /**

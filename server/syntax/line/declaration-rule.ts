@@ -39,6 +39,8 @@ export function isDeclaration(
 ): boolean {
   const body = text.slice(wordEnd, end).trim();
   if (isQuote(body[0] ?? "")) return true;
+  if (word === "shared") return context.head && body === "";
+  if (word === "share body") return body === ""; // with anything more it is no consent
   if (word === "aim" || word === "set")
     return context.head ? !isSentence(body) : opensEntry(text, wordEnd, end, context);
   if (!context.head) return !QUOTED.includes(word) && hasItsShape(word, body, context);

@@ -7,6 +7,8 @@ export const DECLARATION_WORDS = [
   "pitch",
   "names",
   "hide notes",
+  "shared",
+  "share body",
   "note value",
   "usual articulation",
   "piece",
@@ -25,7 +27,7 @@ export const DECLARATION_WORDS = [
 ] as const;
 
 /** Hyphens and spaces in them are the same, or may be left out. */
-const OF_TWO_WORDS = ["note value", "usual articulation", "hide notes"];
+const OF_TWO_WORDS = ["note value", "usual articulation", "hide notes", "share body"];
 
 const FIRST_LETTERS = DECLARATION_WORDS.map((word) => word.charCodeAt(0));
 

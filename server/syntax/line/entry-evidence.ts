@@ -209,7 +209,7 @@ function isShouted({ text, start, end }: LineWords): boolean {
 /** `Major arpeggios legato`, `Double tonguing, G5`: an exercise by its own words. */
 function byTrade({ text }: LineWords, title: TitleWords, { start, end: itsEnd }: Item): Evidence {
   const end = Math.max(itsEnd, title.end);
-  const meaning = { type: "technique", name: text.slice(start, end).toLowerCase() } as const;
+  const meaning = { type: "technique", name: text.slice(start, end) } as const;
   return { subject: { start, end, meaning } };
 }
 

@@ -1,5 +1,6 @@
 import type { Item, Meaning } from "../words/meaning.ts";
 import { isSubjectType } from "../words/term-types.ts";
+import { isBareValue } from "./numbers.ts";
 import type { Known } from "./piece.ts";
 import { isJoint } from "./several.ts";
 
@@ -141,7 +142,7 @@ function areKnown(items: readonly Item[], behindTempo: boolean): boolean {
   return (
     items.length > 0 &&
     items.every((item, i) => {
-      counts ||= item.meaning.type === "tempo" || item.meaning.type === "place";
+      counts ||= item.meaning.type === "tempo" || item.meaning.type === "place" || isTempoBetween(items, i);
       return (
         isKnownItem(item, items[i + 1], items.length === 1, counts) ||
         (GOING_ON.includes(item.meaning.type) && isBehindJoint(items, i))
@@ -149,6 +150,15 @@ function areKnown(items: readonly Item[], behindTempo: boolean): boolean {
     })
   );
 }
+
+/** `slurred 60 clean`: behind how it is played and in front of how it went. */
+function isTempoBetween(items: readonly Item[], i: number): boolean {
+  const [before, { meaning }, behind] = [items[i - 1], items[i]!, items[i + 1]];
+  if (!before || !behind || meaning.type !== "number" || !isBareValue(meaning.value)) return false;
+  return WAYS.includes(before.meaning.type) && (behind.meaning.type === "outcome" || behind.meaning.type === "tries");
+}
+
+const WAYS: readonly Meaning["type"][] = ["articulation", "pattern", "note value", "rhythm", "span", "direction"];
 
 function isKnownItem({ meaning }: Item, next: Item | undefined, alone: boolean, counts: boolean): boolean {
   if (meaning.type === "note") return !meaning.lower || alone;

@@ -1,7 +1,7 @@
 import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { type Cut, isRemarkMark, type Part, separatorText } from "./cut.ts";
-import { dateWord, isSpace } from "./day-line.ts";
+import { dateWord, isSpace, LONGEST_DATE } from "./day-line.ts";
 import { dittoMark } from "./ditto-mark.ts";
 import { EntryFold, type Role } from "./entry-fold.ts";
 import { EntryRule } from "./entry-rule.ts";
@@ -106,7 +106,7 @@ export class LineReader {
     while (first < to && isSpace(text.charCodeAt(first))) first++;
     if (first === to) return "blank";
     const code = text.charCodeAt(first);
-    if (code < 64 || code > 122) {
+    if (code < 64 || code > 122 || hasFourDigits(text, first, to)) {
       const other = this.openingSign(text, from, first, to);
       if (other) return other;
     } else this.start = first;
@@ -275,6 +275,18 @@ export class LineReader {
     }
     this.tangled = fold.end() || this.minutes === 0;
   }
+}
+
+/** Of a year: only then a line that begins with a letter may open with a date, `Sat 28 Feb 2026`. */
+function hasFourDigits(text: string, from: number, to: number): boolean {
+  const end = Math.min(to, from + LONGEST_DATE);
+  let digits = 0;
+  for (let i = from; i < end; i++) {
+    const code = text.charCodeAt(i);
+    digits = code >= 48 && code <= 57 ? digits + 1 : 0;
+    if (digits === 4) return true;
+  }
+  return false;
 }
 
 const BULLET = /^[\s\uFEFF]*(?:[-*•]\s+)?/;

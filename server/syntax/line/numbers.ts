@@ -89,8 +89,7 @@ const PLURAL = new RegExp(`^\\P{L}*(?:${PLURALS_OF_BARS})\\P{L}`, "iu");
 export function isBareTempo(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {
   const item = items[i]!;
   if (!isNumber(item) || countsElse(item, text)) return false;
-  const top = topOf(item.meaning);
-  if (top < SLOWEST_BARE || top > FASTEST_BARE || !Number.isInteger(top)) return false;
+  if (!isBareValue(topOf(item.meaning))) return false;
   const before = thingBefore(items, i, subject)?.meaning.type;
   const next = items[i + 1];
   const isSaid = next !== undefined && BEHIND_TEMPO.includes(next.meaning.type);
@@ -98,6 +97,11 @@ export function isBareTempo(items: readonly Item[], i: number, text: string, sub
   const follows = before !== undefined && BEFORE_TEMPO.includes(before);
   const isApart = before !== "unknown" || /[,;.–—-]\s*$/.test(text.slice(0, item.start)) || isLed(item, text);
   return follows || isSaid || (ends && before !== undefined && isApart);
+}
+
+/** Whether a number with nothing beside it may be a tempo. */
+export function isBareValue(value: number): boolean {
+  return value >= SLOWEST_BARE && value <= FASTEST_BARE && Number.isInteger(value);
 }
 
 /** What stands before an item: the subject is none of the items. */

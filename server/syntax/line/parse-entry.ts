@@ -227,7 +227,7 @@ function loneNote(
     return at({
       type: "faulty subject",
       code: "ambiguous-subject",
-      because: `${typed} is one note`,
+      because: `${typed} is a single note`,
       offers: [`notes ${typed}`, `long tones on ${typed}`],
       certain: false,
     });
@@ -238,7 +238,7 @@ function loneNote(
   return at({
     type: "faulty subject",
     code: "ambiguous-subject",
-    because: `a lower-case ${typed} may be ${major} or ${minor}`,
+    because: `a small ${typed} could be major or minor`,
     offers: [major, minor],
     certain: false,
   });

@@ -1,4 +1,5 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
+import { ON_INSTRUMENT } from "../lexicon/note-leads.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
 import { articulationAt, looksLikeArticulation } from "../words/articulation-words.ts";
@@ -247,6 +248,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = byOpening([
   ["by due", [dateAt]],
   ["until", [dateAt, placeAt]],
   ["on", [instrumentAt, dateAt]],
+  [ON_INSTRUMENT.filter((word) => word !== "on").join(" "), [instrumentAt]],
   ["last", [lastNoteAt, placeAt]],
   ["focus with sore", [freeWordsAt]],
   ["steps step", [stepsAt]],

@@ -5,6 +5,7 @@ import { BESIDE, isCondition, MEANING_TRAITS, type OnceBits, onceBit, onceKey } 
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { claimAfterColon } from "./claim.ts";
 import { declarationWordAt } from "./declaration-word.ts";
+import { countsElse, isNumber } from "./numbers.ts";
 import { readPart } from "./part.ts";
 
 /** What was said of how a tempo went. */
@@ -150,7 +151,7 @@ export function pieceOf(
     hasTempo: walk.hasTempo,
     beat: walk.beat,
     bpm: walk.bpm,
-    tangled: walk.tangled,
+    tangled: walk.tangled || items.some((item) => isNumber(item) && countsElse(item, text)), // `20 bars 17-32`
     once: walk.once,
     oncePerTempo: walk.oncePerTempo,
     bears: walk.bears,
@@ -322,10 +323,10 @@ function isInRange(meaning: MeaningOf<"tempo" | "number" | "range">): boolean {
   return Math.min(low, high) >= SLOWEST && Math.max(low, high) <= FASTEST;
 }
 
-/** Articulations count by their tonguing, rhythms by whether they are even. */
+/** Articulations count by their tonguing, even rhythms by being even. */
 function toldAs(meaning: Meaning): string | undefined {
   if (meaning.type === "articulation" && !meaning.half) return `articulation ${meaning.tonguing}`;
-  return meaning.type === "rhythm" ? `rhythm ${meaning.even}` : undefined;
+  return meaning.type === "rhythm" ? `rhythm ${meaning.even ? "even" : meaning.id}` : undefined;
 }
 
 /** The items of a piece with its own number, from its first column on. */

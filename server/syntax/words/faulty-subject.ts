@@ -53,7 +53,7 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
   const offers = half.meaning.offers.map((kind) => key(tonic.note, kind, words.text(i, i + tonic.length)));
   return ambiguous(
     length,
-    `"${words.text(i + tonic.length, i + length)}" does not name a kind of scale by itself`,
+    `"${words.text(i + tonic.length, i + length)}" alone does not name a kind of scale`,
     offers,
     offers.length === 1 && !words.phrase(i + length, "kind"), // `D harmonic` before another kind is another scale
   );
@@ -68,7 +68,7 @@ function misspeltKind(words: Words, i: number): Found<FaultySubject> | undefined
   const near = words.vocabulary.nearest(word, kinds);
   if (near === undefined) return undefined;
   const offer = `${words.text(i, i + tonic.length)} ${near}`;
-  const because = `"${word.slice(0, 40)}" is no kind of scale`;
+  const because = `"${word.slice(0, 40)}" is not a kind of scale`;
   return {
     length: tonic.length + 1,
     meaning: { type: "faulty subject", code: "unknown-term", because, offers: [offer], certain: false },
@@ -104,7 +104,7 @@ function undeclaredScale(words: Words, i: number): Found<FaultySubject> | undefi
   if (!quoted || !tonic || words.vocabulary.title(quoted.text) !== undefined) return undefined;
   const near = words.vocabulary.nearest(quoted.text, words.vocabulary.declared.scales);
   const offers = near === undefined ? [] : [`"${near}" on ${words.text(i + 2, i + 2 + tonic.length)}`];
-  const because = `no scale called "${quoted.text.slice(0, 40)}" is declared`;
+  const because = `there is no scale "${quoted.text.slice(0, 40)}" yet: declare it first`;
   return {
     length: 2 + tonic.length,
     meaning: { type: "faulty subject", code: "unknown-declaration", because, offers, certain: false },

@@ -1,3 +1,4 @@
+import { FROM_NOTE, ON_NOTE } from "../lexicon/note-leads.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { joinedNotes, type Notes, notesAt, rangeAt } from "./note-rows.ts";
 import { timesAt } from "./quantity-words.ts";
@@ -54,9 +55,10 @@ function notesInRow(words: Words, i: number): Notes | undefined {
 
 function longTones(words: Words, i: number, named: number): Found<Figure> {
   const bare = { length: named - i, meaning: { type: "figure", figure: "long tones", notes: [] } } as const;
-  const on = words.is(named, "on", "in");
-  const range = on ? undefined : rangeAt(words, named + (words.is(named, "from") ? 1 : 0));
-  if (range) return { length: named - i + (words.is(named, "from") ? 1 : 0) + range.length, meaning: bare.meaning };
+  const from = words.is(named, ...FROM_NOTE) ? 1 : 0;
+  const on = words.is(named, "in", ...ON_NOTE);
+  const range = on && !from ? undefined : rangeAt(words, named + from);
+  if (range) return { length: named - i + from + range.length, meaning: bare.meaning };
   const start = named + (on ? 1 : 0);
   if (words.phrase(start, "instrument")) return bare; // `on A clarinet` is no note A
   const scale = scaleAt(words, start);
@@ -68,7 +70,7 @@ function longTones(words: Words, i: number, named: number): Found<Figure> {
 
 /** `five-note scale on D`. */
 function scaleOfNotes(words: Words, i: number, named: number, figure: Figure["figure"]): Found<Figure> {
-  const on = words.is(named, "on", "in", "from") ? words.note(named + 1) : undefined;
+  const on = words.is(named, "in", ...ON_NOTE) ? words.note(named + 1) : undefined;
   const isTonic = on && !on.lower;
   return {
     length: named - i + (isTonic ? 1 + on.length : 0),

@@ -23,8 +23,8 @@ export function placePhrases(language: LexiconLanguage): readonly Phrase[] {
     }
   };
   for (const table of tables) addRoles(table, add);
-  const named = own.named
-    .split(" | ")
+  const named = [own.whole, own.named]
+    .flatMap((list) => list.split(" | "))
     .map((name): Phrase => ({ words: [name], meaning: { type: "place", word: "named", text: name }, foreign: true }));
   return [
     ...[...words.values()].map(({ word, meaning }): Phrase => ({ words: [word], meaning, foreign: true })),

@@ -220,13 +220,20 @@ export function signatureAt(words: Words, i: number): Found<MeaningOf<"signature
   return signature(2, count, /^[s#♯]/.test(words.word(i + 1)));
 }
 
-/** `96 bars` of a piece; `5 days` of set work. */
+/** `96 bars` of a piece; `5 days` of set work. In `Fantasia 1 bars 9-12` the number is the title's. */
 export function countAt(words: Words, i: number): Found<MeaningOf<"bars" | "days">> | undefined {
   const count = words.whole(i);
   if (!count) return undefined;
-  if (words.is(i + 1, "bars", "bar", "measures")) return { length: 2, meaning: { type: "bars", count } };
+  if (words.is(i + 1, "bars", "bar", "measures"))
+    return namesPlace(words, i + 1) ? undefined : { length: 2, meaning: { type: "bars", count } };
   if (words.is(i + 1, "days", "day")) return { length: 2, meaning: { type: "days", count } };
   return undefined;
+}
+
+/** `bars 9-12`, `bar 7`; not `bars 60`, which may be a tempo behind a count. */
+function namesPlace(words: Words, i: number): boolean {
+  const next = words.typed(i + 1);
+  return /^\d+[-–]\d+$/.test(next) || (words.is(i, "bar") && /^\d+$/.test(next));
 }
 
 /** `19:30`, `9.00` in front of a sitting. */

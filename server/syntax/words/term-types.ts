@@ -83,7 +83,7 @@ const MEANING_TYPES = {
   inversion: term("what", "once", "fixed", "always"),
   place: term("what", "freely", "names", "never"),
   instrument: term("what", "once", "names", ["claim", "span"]),
-  direction: term("how", "once for each tempo", "fixed", ["claim", "span"], false),
+  direction: term("how", "once for each tempo", "fixed", ["claim", "span"]),
   span: term("how", "once for each tempo", "fixed or figures", "always"),
   articulation: term("how", "once for each tempo", "fixed or figures", "never"),
   rhythm: term("how", "once for each tempo", "fixed or figures", "never"),

@@ -1,3 +1,4 @@
+import { ON_INSTRUMENT } from "../lexicon/note-leads.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { amountAt } from "./quantity-words.ts";
 import { tempoAt } from "./tempo-words.ts";
@@ -29,7 +30,7 @@ function endsFreeWords(words: Words, i: number): boolean {
  * nothing else.
  */
 export function instrumentAt(words: Words, i: number): Found<MeaningOf<"instrument" | "unknown">> | undefined {
-  const on = words.is(i, "on") ? 1 : 0;
+  const on = words.is(i, ...ON_INSTRUMENT) ? 1 : 0;
   const quoted = on ? words.quoted(i + 1) : undefined;
   const declared = quoted?.quote?.closed ? words.vocabulary.instrument(quoted.text) : undefined;
   if (declared !== undefined) return { length: 2, meaning: { type: "instrument", id: declared, declared: true } };

@@ -48,7 +48,7 @@ function directions(): Phrase[] {
     phrase(
       "up and down | up down | ascending and descending | both ways",
       { type: "direction", id: "up and down" },
-      "Up, then down again: what is meant when nothing is said.",
+      "Up, then down again: the default.",
     ),
     phrase(
       "top down | down and up | down up | from the top down",
@@ -79,7 +79,7 @@ function rhythms(): Phrase[] {
   const of = (words: string, even: boolean, sentence: string): Phrase =>
     phrase(words, { type: "rhythm", id: words.split(" | ")[0]!, even }, sentence);
   return [
-    of("even | evenly", true, "All notes the same length: what is meant when nothing is said."),
+    of("even | evenly", true, "All notes the same length: the default."),
     of("dotted", false, "Long and short in turn."),
     of("reverse dotted | scotch snap", false, "Short and long in turn."),
     of("swung | swing", false, "Pairs of long and short, nearer to two and one."),
@@ -154,7 +154,7 @@ function outcomes(): Phrase[] {
     of(
       "tense",
       "not",
-      "Held by effort: it does not count as reached, however clean. Rest, and ask a teacher if it stays.",
+      "Held by effort: it does not count as reached, however clean. Rest; if it lasts or comes back, ask your teacher.",
     ),
     of("broke down | stopped | breakdown", "not", "It came to a stop."),
   ];
@@ -167,10 +167,10 @@ function manners(): Phrase[] {
     of("by heart | from memory | memorised | memorized", "Without the page."),
     of("by ear", "Found by listening, not reading."),
     of("at sight", "Read for the first time."),
-    of("hide notes", "The names of its notes stay out of sight until they are asked for."),
-    of("sung | singing", "Sung: its minutes count, it has no rate."),
-    of("silent | silently", "Fingers only: its minutes count, it has no rate."),
-    of("mental | mentally", "In the mind only: its minutes count, it has no rate."),
+    of("hide notes", "The names of its notes are not shown until you ask."),
+    of("sung | singing", "Sung: its minutes count, its tempo does not."),
+    of("silent | silently", "Fingers only: its minutes count, its tempo does not."),
+    of("mental | mentally", "In the mind only: its minutes count, its tempo does not."),
   ];
 }
 
@@ -193,9 +193,9 @@ function phases(): Phrase[] {
   return [
     of("warm-up", "First notes: breath, fingers, sound."),
     of("groundwork | slow work", "Slow work, for form."),
-    of("fluency", "Tempo and variety, once the form stands."),
+    of("fluency", "Tempo and variety, once the form is secure."),
     of("studies", "Studies."),
-    of("pieces", "The pieces in hand."),
+    of("pieces", "Your current pieces."),
     of("reading", "Reading at sight."),
     of("together", "Playing with others."),
     of("lesson", "A lesson with a teacher."),
@@ -210,7 +210,7 @@ function lineWords(): Phrase[] {
     phrase(
       "plan | planned",
       { type: "line word", id: "plan" },
-      "What follows is meant to be done and counts for nothing yet.",
+      "What follows is meant to be done, and is not counted yet.",
     ),
     phrase("rest | rest day", { type: "line word", id: "rest" }, "A day without playing."),
     phrase("done", { type: "done" }, "A planned or set line that was done."),

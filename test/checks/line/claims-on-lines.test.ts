@@ -25,7 +25,7 @@ const check = (line: string, ...expected: readonly string[]): void => expect(fou
 
 describe("`minor` leaves open which", () => {
   const other = (what: string, name: string, kind: string): string =>
-    `information other-scale: These are the ${what} of ${name}. \`minor\` alone is read as the natural minor: name the ${kind}, if that was played.`;
+    `information other-scale: These are the ${what} of ${name}. \`minor\` alone means the natural minor here: name the ${kind} if you played it.`;
   test("the notes of another minor are advice, and the subject is offered", () => {
     check(
       "E minor: E F# G A B C D# E",
@@ -119,6 +119,6 @@ test("a triad has two inversions", () => {
   check("A dominant seventh, 3rd inversion, slow");
   check(
     "D minor arpeggio, 3rd inversion, slow",
-    "error arpeggio-note: A triad has two inversions, as it has three notes: the third belongs to chords of four, on their seventh.",
+    "error arpeggio-note: A triad has only two inversions: a third needs a chord of four notes.",
   );
 });

@@ -25,17 +25,17 @@ const DAY = "2026-03-02\n";
 test("behind `on`", () => {
   check(
     `${DAY}D minor, on kazoo`,
-    '         ^^^^^^^^ unknown-term: "on kazoo" is not known here: behind `on` stands an instrument that is known or declared.',
+    '         ^^^^^^^^ unknown-term: I do not know "on kazoo". After `on` comes an instrument.',
     [],
   );
   check(
     `${DAY}D minor, on basoon`,
-    '         ^^^^^^^^^ unknown-term: "on basoon" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on bassoon"?',
+    '         ^^^^^^^^^ unknown-term: I do not know "on basoon". After `on` comes an instrument. Did you mean "on bassoon"?',
     ['Change to "on bassoon"'],
   );
   check(
     `${DAY}D minor, on soprano`,
-    '         ^^^^^^^^^^ unknown-term: "soprano" stands for several instruments: soprano recorder, soprano saxophone, soprano crumhorn or soprano voice.',
+    '         ^^^^^^^^^^ unknown-term: Which instrument is "soprano": soprano recorder, soprano saxophone, soprano crumhorn or soprano voice?',
     [
       'Change to "on soprano recorder"',
       'Change to "on soprano saxophone"',
@@ -48,12 +48,12 @@ test("behind `on`", () => {
 test("in quotes behind `on`", () => {
   check(
     `instrument "my flute": D4 to B5\n${DAY}D minor, on "my fute", slow`,
-    '         ^^^^^^^^^^^^ unknown-term: "my fute" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on my flute"?',
+    '         ^^^^^^^^^^^^ unknown-term: I do not know "my fute". After `on` comes an instrument. Did you mean "on my flute"?',
     ['Change to "on my flute"'],
   );
   check(
     `${DAY}D minor, on “Tenor Recorder”`,
-    '         ^^^^^^^^^^^^^^^^^^^ unknown-term: "Tenor Recorder" is not known here: behind `on` stands an instrument that is known or declared. Did you mean "on tenor recorder"?',
+    '         ^^^^^^^^^^^^^^^^^^^ unknown-term: I do not know "Tenor Recorder". After `on` comes an instrument. Did you mean "on tenor recorder"?',
     ['Change to "on tenor recorder"'],
   );
 });
@@ -61,12 +61,12 @@ test("in quotes behind `on`", () => {
 test("in a declaration", () => {
   check(
     "instrument keyboard",
-    '           ^^^^^^^^ bad-declaration: The word stands for several instruments, and one is meant: "piano" or "harpsichord" or "organ".',
+    '           ^^^^^^^^ bad-declaration: Say which instrument: this name could be any of several. Did you mean "piano" or "harpsichord" or "organ"?',
     ['Change to "piano"', 'Change to "harpsichord"', 'Change to "organ"'],
   );
   check(
     "instrument basoon",
-    '           ^^^^^^ bad-declaration: No instrument of this name is known; declare one with its range: `instrument "my flute": D4 to B5`: "bassoon".',
+    '           ^^^^^^ bad-declaration: This instrument is not known: to declare it, put its name in quotes and give its range, `instrument "my flute": D4 to B5`. Did you mean "bassoon"?',
     ['Change to "bassoon"'],
   );
 });
@@ -86,7 +86,7 @@ test("a word that the journal declares is that instrument, whatever else it is s
 test("a voice beyond its usual range: the finding says that voices differ, and how to declare one's own", () =>
   check(
     `${DAY}notes G3 E6, on alto voice`,
-    "^^^^^^^^^^^ out-of-range: Beyond the usual range of the alto voice: E6 (E3 to F5 as written). Its range is not firm: voices differ, and a range of your own may be declared.",
+    "^^^^^^^^^^^ out-of-range: Beyond the usual range of the alto voice: E6 (E3 to F5 as written). Its range varies: voices differ: you can declare a range of your own.",
     [],
   ));
 
@@ -107,6 +107,6 @@ test("notes behind a colon that name their octave are held against the range, th
 test("an octave that is wrong is told in the player's own way: it changes at C", () =>
   check(
     `names german\n${DAY}C-Dur: c' d' e' f' g' a' h'' c''`,
-    "                         ^^^ scale-note: h'' is the right note in the wrong octave: h' belongs here. Octaves change from H to C.",
+    "                         ^^^ scale-note: h'' is the right note in the wrong octave: write h'. Octaves change from H to C.",
     ["Change h'' to h'"],
   ));

@@ -26,22 +26,22 @@ test("a variant that the pattern has not: those that it has are offered, or none
     '-> Take out "linked": F major, triads, slow',
   ]);
   check("F major, pedal alternating, slow", [
-    "unknown-pattern: pedal has no alternating form: it has no other form.",
+    "unknown-pattern: pedal has no alternating form: it has only one form.",
     '-> Take out "alternating": F major, pedal, slow',
   ]);
   check("F major, leaps, returning", [
-    "unknown-pattern: leaps has no returning form: it has no other form.",
+    "unknown-pattern: leaps has no returning form: it has only one form.",
     '-> Take out "returning": F major, leaps',
   ]);
 });
 
 test("a variant without a pattern, or beside a declared one: the patterns that have it are told", () => {
   check("F major, returning, slow", [
-    'unknown-term: "returning" says how a pattern is played, and no pattern of the language stands on this line. These have it: growing.',
+    'unknown-term: "returning" is a way of playing a pattern; name one: growing.',
     '-> Take out "returning": F major, slow',
   ]);
   check('F major, "zigzag", linked, slow', [
-    'unknown-term: "linked" says how a pattern is played, and no pattern of the language stands on this line. These have it: threes, fours, fives.',
+    'unknown-term: "linked" is a way of playing a pattern; name one: threes, fours or fives.',
     '-> Take out "linked": F major, "zigzag", slow',
   ]);
 });

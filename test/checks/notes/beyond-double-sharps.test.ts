@@ -17,7 +17,7 @@ function check(line: string, ...found: readonly string[]): void {
 // Letters with more than two accidentals are no notes of the language; wherever one stands, what is accepted is told.
 test("as a tonic", () => {
   const noNote = (typed: string) =>
-    `There is no note ${typed}. The notes are the letters A to G, with up to two sharps or flats.`;
+    `There is no note ${typed}. Notes are the letters A to G, with up to two sharps or flats.`;
   check("F### major, slow", `unknown-key on F### major: ${noNote("F###")}`);
   check("Fbbb minor arpeggio, slow", `unknown-key on Fbbb minor arpeggio: ${noNote("Fbbb")}`);
   check("Fxx major, slow", `unknown-key on Fxx major: ${noNote("Fxx")}`);
@@ -27,7 +27,7 @@ test("as a tonic", () => {
 test("among the notes of a claim", () => {
   check(
     "F major: F G A### Bb C D E F, slow",
-    "scale-note on A###: A### names no note (a note has at most two sharps or flats): F major has A here.",
+    "scale-note on A###: A### is not a note name (a note has at most two sharps or flats): F major has A here.",
   );
 });
 
@@ -45,7 +45,7 @@ test("in a figure", () => {
     const beyond = /\w*(?:###|bbb)\w*/.exec(line)![0];
     check(
       line,
-      `unknown-key on ${figure}: There is no note ${beyond}. The notes are the letters A to G, with up to two sharps or flats.`,
+      `unknown-key on ${figure}: There is no note ${beyond}. Notes are the letters A to G, with up to two sharps or flats.`,
     );
   }
 });
@@ -53,7 +53,7 @@ test("in a figure", () => {
 test("behind `from`", () => {
   check(
     "C major, from Fbbb to, slow",
-    'unknown-term on from Fbbb to: "from Fbbb to" is not known here: a note has at most two sharps or flats.',
+    'unknown-term on from Fbbb to: I do not know "from Fbbb to". A note has at most two sharps or flats.',
   );
 });
 

@@ -121,17 +121,17 @@ describe("a wrong key", () => {
   });
   test("a word that is no note keeps its place", () => {
     check("D natural minor", "D E F G A H C D", [
-      "          ^ scale-note: H names no note (H is German for B: `names german` in the journal reads it): D natural minor has Bb here.",
+      "          ^ scale-note: H is not a note name (H is German for B: declare `names german` to use it): D natural minor has Bb here.",
       "          -> Change H to Bb",
     ]);
     check("D natural minor", "D E F G A### Bb C D", [
-      "        ^^^^ scale-note: A### names no note (a note has at most two sharps or flats): D natural minor has A here.",
+      "        ^^^^ scale-note: A### is not a note name (a note has at most two sharps or flats): D natural minor has A here.",
       "        -> Change A### to A",
     ]);
   });
   test("the right name in the wrong octave says so", () => {
     check("D major", "D4 E4 F#4 G4 A4 B4 C#4 D5", [
-      "                   ^^^ scale-note: C#4 is the right note in the wrong octave: C#5 belongs here. Octave numbers change from B to C.",
+      "                   ^^^ scale-note: C#4 is the right note in the wrong octave: write C#5. Octave numbers change from B to C.",
       "                   -> Change C#4 to C#5",
     ]);
     const between: Beside = {
@@ -141,7 +141,7 @@ describe("a wrong key", () => {
       "D major",
       "D5 E5 F#5 G5 A5 B5 C#6 D6",
       [
-        "^^^^^^^^^^^^^^^^^^^^^^^^^ scale-note: These notes are right but for their octave numbers: D major goes D E F# G A B C# D.",
+        "^^^^^^^^^^^^^^^^^^^^^^^^^ scale-note: Only the octave numbers are wrong: D major goes D E F# G A B C# D.",
         "-> Write the notes of D major",
       ],
       between,
@@ -177,7 +177,7 @@ describe("missing and extra notes", () => {
       "      -> Put in the 3 missing notes",
     ]);
     check("D natural minor", "F A", [
-      "^^^ missing-note: D natural minor goes D E F G A Bb C D: 8 notes, and 2 stand here.",
+      "^^^ missing-note: D natural minor goes D E F G A Bb C D: 8 notes, and 2 are given here.",
       "-> Write the notes of D natural minor",
     ]);
     checkMend("D natural minor", "D E F A Bb C D", "D E F G A Bb C D");
@@ -218,7 +218,7 @@ describe("patterns", () => {
       "D melodic minor",
       "D F E G F A G B A C# B D D B C A Bb G A F G E F D",
       [
-        "                           ^ pattern-notes: Figure 1 of thirds, going down, is D Bb: B stands where Bb belongs.",
+        "                           ^ pattern-notes: The first third going down is D Bb, not D B.",
         "                           -> Change B to Bb",
       ],
       thirds,
@@ -228,23 +228,20 @@ describe("patterns", () => {
     check(
       "D natural minor",
       "D F E G F G G Bb A C Bb D",
-      [
-        "          ^ pattern-notes: Figure 3 of thirds, going up, is F A: G stands where A belongs.",
-        "          -> Change G to A",
-      ],
+      ["          ^ pattern-notes: The third third going up is F A, not F G.", "          -> Change G to A"],
       thirds,
     );
     check(
       "D natural minor",
       "D F E G F G Bb A C Bb D",
       [
-        "          ^ pattern-notes: Figure 3 of thirds, going up, is F A: A is missing between F and G.",
+        "          ^ pattern-notes: The third third going up is F A: A is missing between F and G.",
         "          -> Put in A",
       ],
       thirds,
     );
     check("D minor broken chord", "D F A F G D", [
-      "        ^ pattern-notes: Figure 2 of a broken chord in threes, going up, is F A D: G stands where A belongs.",
+      "        ^ pattern-notes: Figure 2 of a broken chord in threes, going up, is F A D, not F G D.",
       "        -> Change G to A",
     ]);
   });
@@ -274,7 +271,7 @@ describe("patterns", () => {
       "C major",
       "C E D F D F E A E G F A F A G B G B A C",
       [
-        "              ^ pattern-notes: Figure 2 of zigzag, going up, is D F E G: A stands where G belongs.",
+        "              ^ pattern-notes: Figure 2 of zigzag, going up, is D F E G, not D F E A.",
         "              -> Change A to G",
       ],
       zigzag,
@@ -319,7 +316,7 @@ describe("leaps", () => {
     check(
       "D natural minor",
       "D A H",
-      ["    ^ scale-note: H names no note (H is German for B: `names german` in the journal reads it)."],
+      ["    ^ scale-note: H is not a note name (H is German for B: declare `names german` to use it)."],
       leaps,
     );
   });
@@ -382,7 +379,7 @@ describe("the chromatic scale", () => {
       "C chromatic",
       "C C# D C# D E D D# E",
       [
-        "            ^ pattern-notes: Figure 2 of threes, going up, is C# D D#: E stands where D# belongs.",
+        "            ^ pattern-notes: Figure 2 of threes, going up, is C# D D#, not C# D E.",
         "            -> Change E to D#",
       ],
       { ...threes, ...fiveNotes },

@@ -105,13 +105,11 @@ describe("what is wrong stays wrong, and is told by its figure", () => {
     return found[0]!.message;
   };
   test("a note of a figure beyond the octave", () => {
-    expect(message("C E D F E G F A G B A C B E C")).toBe(
-      "Figure 7 of thirds, going up, is B D: E stands where D belongs.",
-    );
+    expect(message("C E D F E G F A G B A C B E C")).toBe("The seventh third going up is B D, not B E.");
   });
   test("a figure on the way back, where the tonic at the top is played once", () => {
     expect(message("C E D F E G F A G B A C B D C A B G A F G E F C E C D B C")).toBe(
-      "Figure 5 of thirds, going down, is F D: C stands where D belongs.",
+      "The fifth third going down is F D, not F C.",
     );
   });
   test("a close on another note", () => {

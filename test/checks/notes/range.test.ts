@@ -37,7 +37,7 @@ test("beyond an end that is not firm nothing is said of the next few notes", () 
   check(
     "garklein recorder",
     "E6",
-    "The garklein recorder has no E6 (C4 to C6 as written). Its range is not firm: some reach D6 (from memory).",
+    "The garklein recorder has no E6 (C4 to C6 as written). Its range varies: some reach D6 (from memory).",
   );
   check("bass recorder", "G4");
   check("horn in F", "C2");
@@ -47,7 +47,7 @@ test("beyond an end that is not firm nothing is said of the next few notes", () 
   check(
     "soprano voice",
     "A3",
-    "Beyond the usual range of the soprano voice: A3 (C4 to C6 as written). Its range is not firm: voices differ, and a range of your own may be declared.",
+    "Beyond the usual range of the soprano voice: A3 (C4 to C6 as written). Its range varies: voices differ: you can declare a range of your own.",
   );
 });
 
@@ -90,7 +90,7 @@ test("says where the range is not firm", () => {
   check(
     "contrabass recorder",
     "A4",
-    "The contrabass recorder has no A4 (F2 to F4 as written). Its range is not firm: read here as written at pitch; some parts are written an octave lower.",
+    "The contrabass recorder has no A4 (F2 to F4 as written). Its range varies: read here as written at pitch; some parts are written an octave lower.",
   );
 });
 

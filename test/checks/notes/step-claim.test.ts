@@ -146,7 +146,7 @@ describe("what is said", () => {
     check(
       "D major",
       "T T S T T T",
-      "D major has 7 steps up to the octave, and 6 stand here: T T S T T T S.",
+      "D major has 7 steps up to the octave, and 6 are given here: T T S T T T S.",
       "T T S T T T S",
     );
   });
@@ -164,13 +164,12 @@ describe("what is said", () => {
     check(
       "D major",
       "T W S T T T S",
-      "T W S T T T S cannot be read as steps: write T and S, W and H, or semitones as digits (three are A, 3 or m3). D major has W W H W W W H.",
+      'Write steps as T and S, W and H, or semitones in digits (three are A, 3 or m3): "T W S T T T S" cannot be read. D major has W W H W W W H.',
       "W W H W W W H",
     );
   });
   test("a chord has none", () => {
-    const message =
-      "D minor arpeggio has no step formula: steps belong to scales, and a chord moves by thirds and more.";
+    const message = "D minor arpeggio has no steps to check: a chord moves by thirds and more.";
     check("D minor arpeggio", "T T S T T", message);
   });
 });

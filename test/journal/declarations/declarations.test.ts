@@ -54,10 +54,12 @@ function said(declared: Declared): string {
     case "player":
       return declared.words;
     case "instrument": {
-      const own = declared.instrument;
+      const { instrument: own, limit } = declared;
       const halfHoles = own?.halfHoles && `half holes ${own.halfHoles.map(noteText).join(" ")}`;
+      const until = limit?.until === undefined ? "" : ` until ${isoDate(limit.until)}`;
+      const most = limit && `at most ${limit.minutes} a day${until}`;
       const range = own && `${noteText(own.low)} to ${noteText(own.high)}`;
-      return [declared.id, range, own?.fingering, halfHoles].filter(Boolean).join(", ");
+      return [declared.id, range, own?.fingering, halfHoles, most].filter(Boolean).join(", ");
     }
     case "pitch":
       return `A=${declared.a} ${temperamentText(declared.temperament, printName)}`;
@@ -103,6 +105,8 @@ function said(declared: Declared): string {
     case "pattern":
       return `${declared.name}: ${declared.cell!.degrees.join(" ")}${declared.cell!.step === 1 ? "" : `, step ${declared.cell!.step}`}`;
     case "hide notes":
+    case "shared":
+    case "share body":
       return "from now on";
     default:
       return declared.name;
@@ -131,11 +135,25 @@ test("what is said of the journal", () => {
     instrument Mezzo-Soprano                            => mezzo-soprano voice
     instrument oboe d’amore                             => oboe d'amore
     instrument piano                                    => piano
+    instrument Altblockflöte                            => alto recorder
+    instrument Alt-Blockflöte                           => alto recorder
+    instrument flute à bec alto                         => alto recorder
+    instrument flûte à bec ténor                        => tenor recorder
+    instrument altviool                                 => viola
+    instrument flauto dolce contralto                   => alto recorder
+    instrument flauta de pico soprano                   => soprano recorder
     instrument "my flute": D4 to B5                     => my flute, D4 to B5
     instrument “my flute”: D4 to B5, half holes D#4     => my flute, D4 to B5, half holes D#4
     instrument "my flute": D4 to B5 half holes D#4 F♯4  => my flute, D4 to B5, half holes D#4 F#4
     instrument "my flute": D4 to B5\u2028half holes D#4\u2028F♯4 => my flute, D4 to B5, half holes D#4 F#4
+    instrument "new alto": alto recorder                => new alto, F4 to G6
+    instrument alto recorder, at most 15 min a day      => alto recorder, at most 15 a day
+    instrument "new alto": Altblockflöte, at most 1 h per day until 2026-04-30 => new alto, F4 to G6, at most 60 a day until 2026-04-30
+    instrument "my flute": D4 to B5, half holes D#4, at most 20' a day => my flute, D4 to B5, half holes D#4, at most 20 a day
     hide notes                                          => from now on
+    shared                                              => from now on
+    share body                                          => from now on
+    Share-body -- my teacher asked me                   => from now on
     Hide-Notes -- by ear this year                      => from now on
     pitch A=415                                         => A=415 equal
     pitch a = 415 Hz                                    => A=415 equal
@@ -230,6 +248,9 @@ test("faults of what is said of the journal", () => {
     instrument "my flute": D4 to B5, loud   => bad-declaration: loud
     instrument "my flute": D4 to B5, half holes D => bad-declaration: half holes D
     instrument "my flute"                   => bad-declaration: instrument
+    instrument cello, at most a little      => bad-declaration: at most a little
+    instrument cello, at most 15 min        => bad-declaration: at most 15 min
+    instrument cello, at most 15 min a day until May => bad-date: May
     instrument "my flute": D4               => bad-declaration: D4
     instrument "my flute": B5 to D4         => bad-declaration: B5 to D4
     instrument "my flute: D4 to B5          => unclosed-quote: "my flute: D4 to B5 -> "

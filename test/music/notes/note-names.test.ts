@@ -196,23 +196,27 @@ test("what is no note in a language", () => {
 test("a key with what else is on its tonic", () => {
   const told = (id: string, text: string, words: string) => namesById(id)!.key(parseNote(text)!, words);
   expect(told("english", "F#", "melodic minor")).toBe("F# melodic minor");
-  expect(told("german", "F#", "melodic minor")).toBe("fis-Moll melodic");
+  expect(told("german", "F#", "melodic minor")).toBe("fis-Moll melodisch");
   expect(told("german", "Bb", "major pentatonic")).toBe("B-Dur pentatonic");
   expect(told("german", "D", "dorian")).toBe("D dorian");
   expect(told("german", "A", "minor arpeggio")).toBe("a-Moll arpeggio");
   expect(told("dutch", "Bb", "major")).toBe("Bes majeur");
-  expect(told("french", "F#", "natural minor")).toBe("fa dièse mineur natural");
+  expect(told("french", "F#", "natural minor")).toBe("fa dièse mineur naturel");
   expect(told("italian", "Eb", "dominant seventh")).toBe("mi bemolle dominant seventh");
   expect(told("spanish", "F##", "minor")).toBe("fa doble sostenido menor");
   expect(namesById("french")!.key(parseNote("F#")!, "minor", "fa#")).toBe("fa# mineur");
 });
 
 test("kinds with major and minor in a language, first as in it, then in English", () => {
-  expect(inLanguage("melodic minor", namesById("german")!)).toEqual(["Moll melodic", "melodic Moll", "melodic minor"]);
+  expect(inLanguage("melodic minor", namesById("german")!)).toEqual([
+    "Moll melodisch",
+    "melodic Moll",
+    "melodic minor",
+  ]);
   expect(inLanguage("major", namesById("dutch")!)).toEqual(["majeur", "groot", "grote terts", "major"]);
   expect(inLanguage("dorian", namesById("french")!)).toEqual(["dorian"]);
   expect(inLanguage("minor", ENGLISH_NAMES)).toEqual(["minor"]);
-  expect(kindText("melodic minor", namesById("german")!)).toBe("Moll melodic");
+  expect(kindText("melodic minor", namesById("german")!)).toBe("Moll melodisch");
   expect(kindText("melodic minor", ENGLISH_NAMES)).toBe("melodic minor");
 });
 

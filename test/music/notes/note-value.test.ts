@@ -5,6 +5,7 @@ import {
   METRONOME_STEPS,
   type NoteValue,
   nearestSteps,
+  notchesBetween,
   notesPerMinute,
 } from "../../../server/music/notes/note-value.ts";
 import reference from "../../reference/metronome-steps.json" with { type: "json" };
@@ -67,4 +68,13 @@ test("the step below is below, the step above is above, and none lies between bu
     }),
     { seed: 71 },
   );
+});
+
+test("notches between two tempos, parts of one counted", () => {
+  expect(notchesBetween(72, 76)).toBe(1);
+  expect(notchesBetween(76, 66)).toBe(-3);
+  expect(notchesBetween(72, 74)).toBe(0.5);
+  expect(notchesBetween(40, 208)).toBe(METRONOME_STEPS.length - 1);
+  expect(notchesBetween(36, 40)).toBe(2);
+  expect(notchesBetween(208, 212)).toBe(0.5);
 });

@@ -95,7 +95,7 @@ describe("what else it may be (common practice, no source)", () => {
   test("a note that is not in the signature does not tell: both keys of the signature", () => {
     check("Eb", 2, "D major", "B natural minor");
     expect(reasonsOf("Eb", 2)[0]).toBe(
-      "Eb is not among the notes of 2 sharps. So the ending does not tell. D major has this signature.",
+      "Eb is not among the notes of 2 sharps. So the ending does not decide. D major has this signature.",
     );
   });
 });
@@ -155,14 +155,14 @@ describe("authentic and plagal (bounds of the church modes: common practice, no 
   test("without a range both are possible", () => {
     expect(ambitus("E").form).toBe("undecided");
     expect(ambitus("E").sentence).toBe(
-      "It may be authentic, going up to the octave of its last note, or plagal (hypophrygian), from a fourth below it to a fifth above: a declared range tells which.",
+      "It may be authentic, going up to the octave of its last note, or plagal (hypophrygian), from a fourth below it to a fifth above: a declared range says which.",
     );
   });
   test("the octave of the last note decides where a range has several", () => {
     expect(ambitus("D", "C4", "E6")).toEqual({
       form: "undecided",
       sentence:
-        "Its range, C4 to E6, has more than one D: the octave of the last note, as in `last note D4`, tells whether it is authentic or plagal (hypodorian).",
+        "Its range, C4 to E6, has more than one D: the octave of the last note, as in `last note D4`, says whether it is authentic or plagal (hypodorian).",
     });
     expect(ambitus("D4", "C4", "E6").sentence).toContain("goes from a second below D4 to a 16th above it: authentic");
     expect(ambitus("D5", "C4", "E6").form).toBe("mixed");

@@ -202,11 +202,11 @@ describe("sensible spellings (accept_rule of test/reference/scales-other-and-arp
     expect(verdict("major", "F#", "F# G# A# B C# D# E#")).toEqual(usual);
     expect(verdict("major", "F#", "F# G# A# B C# D# F")).toEqual({
       ok: false,
-      reason: "F stands where E# belongs, the same key by another letter",
+      reason: "F should be E#, the same key by another letter",
       at: 6,
     });
     expect(verdict("melodic minor", "D", "D E F G A Bb C")).toEqual(usual);
-    expect(verdict("major", "F#", "F# G# A#")).toEqual({ ok: false, reason: "it has 7 notes, and 3 stand here" });
+    expect(verdict("major", "F#", "F# G# A#")).toEqual({ ok: false, reason: "it has 7 notes, and 3 are given here" });
   });
   test("one note at a time", () => {
     expect(acceptsName(kind("whole-tone"), tonic("C"), 4, false, tonic("Gb"))).toBe(true);

@@ -32,16 +32,16 @@ test("as ratios, those of its just intonation", () => {
 test("what is no temperament is told on the word that does not fit", () => {
   const eleven = "100 200 300 400 500 600 700 800 900 1000 1100";
   expect(read(`0 ${eleven}`)).toHaveLength(12);
-  expect(read("")).toContain("0: a temperament needs twelve keys, C to B, in cents or ratios, and none stand here");
+  expect(read("")).toContain("0: a temperament needs twelve keys, C to B, in cents or ratios, and none are given");
   expect(read("0 100 200")).toContain(
-    "3: a temperament needs twelve keys, C to B, in cents or ratios, and 3 stand here",
+    "3: a temperament needs twelve keys, C to B, in cents or ratios, and 3 are given",
   );
   expect(read(`50 ${eleven}`)).toContain("0: the first of the twelve is C, `0` in cents or `1` as a ratio, not `50`");
   expect(read(`0 ${eleven} 1150`)).toContain("12: `1150` is one too many: there are twelve keys");
   expect(read(`0 ${eleven} 1200 1300`)).toContain("12: `1200` is one too many");
   expect(read("0 100 90")).toBe("2: `90` is not higher than `100` before it: the keys rise");
   expect(read("0 1200 1300")).toBe("1: `1200` reaches the octave, and belongs below it");
-  expect(read("0 C# 200")).toBe("1: `C#` is no number of cents and no ratio");
-  expect(read("1 1.5 2")).toBe("1: `1.5` is no ratio");
-  expect(read("1 9/0 2")).toBe("1: `9/0` is no ratio");
+  expect(read("0 C# 200")).toBe("1: `C#` is neither a number of cents nor a ratio");
+  expect(read("1 1.5 2")).toBe("1: `1.5` is not a ratio");
+  expect(read("1 9/0 2")).toBe("1: `9/0` is not a ratio");
 });

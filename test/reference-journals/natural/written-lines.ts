@@ -6,6 +6,7 @@ import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { ENGLISH_NAMES } from "../../../server/music/notes/note-names.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
+import type { Files } from "../../support/temporary-folder.ts";
 
 // The lines of the tables that test/reference/README.md tells about, beside what the product makes of them.
 
@@ -44,18 +45,46 @@ export const TABLES = ["natural-lines", "new-hands", "more-hands", "kept-hands"]
 type Table = (typeof TABLES)[number];
 
 /** The lines of one table, read in a journal for each player. `folder` is that of the tables. */
-export function writtenLines(table: Table, folder = join(import.meta.dirname, "../../reference")): WrittenLine[] {
+export function writtenLines(table: Table, folder = REFERENCE): WrittenLine[] {
+  return playersOf(table, folder).flatMap(({ meant, names }) => readBy(meant, names));
+}
+
+/** The same lines as the files of a journal for each player. */
+export function writtenJournals(table: Table): Files[] {
+  return playersOf(table, REFERENCE).map(({ meant, names }) => ({
+    "a.practice": asWritten(meant).text,
+    ...(names && { "journal.practice": `names ${names}` }),
+  }));
+}
+
+const REFERENCE = join(import.meta.dirname, "../../reference");
+
+interface Player {
+  /** The names of notes, where they are not the usual ones. */
+  readonly names: string | null;
+  readonly meant: readonly Meant[];
+}
+
+function playersOf(table: Table, folder: string): Player[] {
   const players = JSON.parse(readFileSync(join(folder, `${table}.json`), "utf8")) as Record<
     string,
-    { readonly names: string | null }
+    Pick<Player, "names">
   >;
   const meant = meantIn(readFileSync(join(folder, `${table}.tsv`), "utf8"));
-  return Object.entries(players).flatMap(([person, { names }]) =>
-    readBy(
-      meant.filter((each) => each.person === person),
-      names,
-    ),
-  );
+  return Object.entries(players).map(([player, { names }]) => ({
+    names,
+    meant: meant.filter(({ person }) => person === player),
+  }));
+}
+
+/** One player's lines, each below its day; and at which line of the text each is, from 0. */
+function asWritten(meant: readonly Meant[]): { readonly text: string; readonly at: readonly number[] } {
+  const lines: string[] = [];
+  const at = meant.map((each, i) => {
+    if (each.day !== meant[i - 1]?.day) lines.push(each.day);
+    return lines.push(`  ${each.line}`) - 1;
+  });
+  return { text: lines.join("\n"), at };
 }
 
 function meantIn(text: string): Meant[] {
@@ -70,14 +99,9 @@ function meantIn(text: string): Meant[] {
 const URI = "file:///j/a.practice";
 const TODAY = parseIsoDate("2027-01-01")!;
 
-/** One player's lines, each below its day, with the names of notes declared where they are not the usual ones. */
 function readBy(meant: readonly Meant[], names: string | null): WrittenLine[] {
-  const lines: string[] = [];
-  const at = meant.map((each, i) => {
-    if (each.day !== meant[i - 1]?.day) lines.push(each.day);
-    return lines.push(`  ${each.line}`) - 1;
-  });
-  const files = new Map([[URI, createDocument(lines.join("\n"))]]);
+  const { text, at } = asWritten(meant);
+  const files = new Map([[URI, createDocument(text)]]);
   if (names) files.set("file:///j/journal.practice", createDocument(`names ${names}`));
   const journal = new Journal("file:///j", files);
   const rows = new Map(lineRows(journal, URI, ENGLISH_NAMES).map((row) => [row.line, row]));

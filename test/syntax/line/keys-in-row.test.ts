@@ -56,8 +56,8 @@ test("several forms of one minor", () => {
   `);
   const french = journalOf("names french\n\n2026-03-02 Mon\nsol m nat - harm - mél, at 60\n");
   expect(attemptsOfJournal(french).map(({ subject }) => subject)).toEqual([
-    "sol mineur natural",
-    "sol mineur harmonic",
-    "sol mineur melodic",
+    "sol mineur naturel",
+    "sol mineur harmonique",
+    "sol mineur mélodique",
   ]);
 });

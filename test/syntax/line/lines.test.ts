@@ -128,13 +128,25 @@ test("days", () => {
 test("what is no day", () => {
   check(`
     26-03-02         => prose
-    20260302         => prose
     2026-03          => prose
     2026-03/02       => day: 2026-03/02
     12026-03-02      => prose
     2026-03-02T10:00 => prose
-    2 March 2026     => prose
-    Mon 2026-03-02   => prose
+    2 March          => prose
+    Mon 2 March      => prose
+  `);
+});
+
+test("a date with its year opens a day, however it is written: what is below is not of the day above", () => {
+  check(`
+    20260302                 => day: 20260302
+    2 March 2026             => day: 2 March 2026
+    Mon 2026-03-02           => day: Mon 2026-03-02
+    Mon, 2nd Mar. 2026, 40 min => day: Mon, 2nd Mar. 2026 | 40 min
+    March 2nd, 2026          => day: March 2nd, 2026
+    Montag, den 2. März 2026 => day: Montag, den 2. März 2026
+    le 2 mars 2026           => day: le 2 mars 2026
+    2 de marzo de 2026       => day: 2 de marzo de 2026
   `);
 });
 

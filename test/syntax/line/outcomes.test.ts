@@ -82,7 +82,7 @@ test("a journal's own words come first", () => {
 test("other languages, beside English", () => {
   const words = {
     german: "sauber => reached\nfast => nearly\nnicht schlecht => reached\nzu schnell => not\nok => reached",
-    french: "très propre => reached\npas mal => nearly\ntrop vite => not\nclean => reached",
+    french: "très propre => reached\npas mal => reached\ntrop vite => not\nclean => reached",
     dutch: "heel goed => reached\nbijna => nearly\nslordig => not",
     italian: "molto bene => reached\nquasi => nearly\nsporco => not",
     spanish: "muy bien => reached\ncasi => nearly\nsucio => not",

@@ -135,3 +135,12 @@ test("places by their names", () => {
     to the end       => place to the end
   `);
 });
+
+test("a number in front of the bars is the title's", () => {
+  const rows = rowsOf(`
+    Fantasia 1 bars 1-16 q=60       => entry: title Fantasia 1 (undeclared) | place bars 1-16 | tempo 1/4=60
+    Fantasia no. 1, bars 9–12       => entry: title Fantasia no. 1 (undeclared) | place bars 9-12
+    Sonata 2 bar 7                  => entry: title Sonata 2 (undeclared) | place bars 7
+  `);
+  for (const [typed, meaning] of rows) expect([typed, lineText(read(typed!))]).toEqual([typed, meaning]);
+});

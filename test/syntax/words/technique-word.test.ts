@@ -186,7 +186,7 @@ test("completion offers it at the beginning of a line", () => {
 
 test("the hover says when it was last practised", () => {
   const journal = journalOf("2026-03-01 Sun\nlip slurs, at 60 clean\n\n2026-03-02 Mon\nlip slurs, at 66\n");
-  expect(hoverAt(journal, URI, { line: 4, character: 2 }, { today: TODAY })?.markdown).toContain("at 60 clean");
+  expect(hoverAt(journal, URI, { line: 4, character: 2 }, { today: TODAY })?.markdown).toContain("60 clean");
 });
 
 test("the format reference names every technique and activity", () => {

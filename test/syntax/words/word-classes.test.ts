@@ -29,7 +29,9 @@ test("words tell the kinds of lines, each in its own language", () => {
     english mon          => heading: sitting
     english day off      => rest: rest
     english flu          => rest: ill
-    english throbbing    => body-trouble: sore
+    english throbbing    => body-trouble: hurts
+    english stiff        => body-trouble: sore
+    english cold         => body-trouble: cold, rest: ill
     english tired        => beside-total: beside a total, body-trouble: tired
     english fugue        => title-kind: kind of piece
     english all majors   => scope: all majors
@@ -40,7 +42,7 @@ test("words tell the kinds of lines, each in its own language", () => {
     dutch huiswerk       => set-work: set work
     italian tonalita     => -
     italian tutte le tonalita => scope: all keys
-    spanish muñeca       => body-part: part of the body
+    spanish muñeca       => body-part: arm or leg
   `);
 });
 

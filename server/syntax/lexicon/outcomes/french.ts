@@ -7,13 +7,13 @@ export const FRENCH_OUTCOMES: OutcomeWords = {
   reached: `
     acquis | aisé | aisée | assez bien | assez propre | beau | beaucoup mieux | bien | bien en place | bon | bonne |
     c'est bon | en place | enfin | facile | fluide | impeccable | joli | jolie | juste | léger | net | nette |
-    nickel | ok | oui | parfait | passe | propre | propre partout | régulier | régulière | réussi | réussie | sans
+    nickel | ok | oui | parfait | pas mal | passe | propre | propre partout | régulier | régulière | réussi | réussie | sans
     erreur | sans faute | solide | souple | stable | super | sûr | tranquille | très bien | très propre | ça marche
     | ça passe | ça va
   `,
   nearly: `
     arrêts | bof | comme ci comme ça | correct | en progrès | encore fragile | erreurs | faute | fautes | fragile |
-    inégal | limite | mieux | moyen | moyennement | pas encore sûr | pas mal | pas trop mal | passable | presque |
+    inégal | limite | mieux | moyen | moyennement | pas encore sûr | pas trop mal | passable | presque |
     presque bien | presque propre | un peu mieux | à peu près | à revoir | ça vient
   `,
   not: `

@@ -24,10 +24,10 @@ export const DUTCH_PLACES: PlaceTable = {
   end: "eind | einde | het eind | het einde",
   before: "voor",
   after: "na",
+  whole: "vanaf het begin | van begin tot eind | helemaal | het geheel | hele stuk | het hele stuk",
   named: joined(
-    "vanaf het begin | van begin tot eind | begin | het begin | einde | slot | coda | helemaal | het geheel",
-    "hele stuk | het hele stuk | met herhaling | met herhalingen | zonder herhaling | zonder herhalingen",
-    "tot het eind | tot het einde | doorwerking | expositie | reprise | thema | refrein | opmaat | middendeel",
-    "A-deel | B-deel",
+    "begin | het begin | einde | slot | coda | met herhaling | met herhalingen | zonder herhaling",
+    "zonder herhalingen | tot het eind | tot het einde | doorwerking | expositie | reprise | thema | refrein",
+    "opmaat | middendeel | A-deel | B-deel",
   ),
 };

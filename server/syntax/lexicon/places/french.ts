@@ -28,11 +28,15 @@ export const FRENCH_PLACES: PlaceTable = {
   end: "fin | la fin",
   before: "avant",
   after: "après",
+  whole: joined(
+    "tout | tout d'un trait | depuis le début | du début | du début à la fin | en entier | en entière | entier",
+    "entière | tout le morceau | toute la pièce | le tout",
+  ),
   named: joined(
-    "page entière | pages entières | trio | mineur | la reprise | tout | tout d'un trait | avec reprise | avec reprises | avec les reprises | sans reprise | sans reprises | sans les reprises | coda",
-    "depuis le début | du début | du début à la fin | début | le début | début seulement | développement | en entier",
-    "en entière | enchaîné | entier | entière | exposition | fin | la fin | fin seulement | jusqu'à la fin",
+    "page entière | pages entières | trio | mineur | la reprise | avec reprise | avec reprises",
+    "avec les reprises | sans reprise | sans reprises | sans les reprises | coda | début | le début",
+    "début seulement | développement | enchaîné | exposition | fin | la fin | fin seulement | jusqu'à la fin",
     "jusqu'au bout | jusqu'à la reprise | milieu | le milieu | refrain | reprise | réexposition | thème | pont",
-    "tout le morceau | toute la pièce | le tout | introduction | intro | cadence finale | levée",
+    "introduction | intro | cadence finale | levée",
   ),
 };

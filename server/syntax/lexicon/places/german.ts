@@ -29,11 +29,14 @@ export const GERMAN_PLACES: PlaceTable = {
   end: "Ende | zum Ende | Schluss | zum Schluss",
   before: "vor",
   after: "nach",
+  whole: joined(
+    "ganz | ganz durch | einmal durch | am Stück | das Ganze | ganzes Stück | das ganze Stück | komplett",
+    "vom Anfang | von Anfang an | von vorne | von vorn | von Anfang bis Ende",
+  ),
   named: joined(
-    "ganz | ganz durch | einmal durch | bis zum Doppelstrich | Trio | Minore | am Stück | Anfang | Auftakt | A-Teil | B-Teil | C-Teil | Beginn | das Ganze | Durchführung | Exposition",
-    "ganzes Stück | das ganze Stück | komplett | mit Wdh | mit Wdh. | mit Wiederholungen | mit Wiederholung",
-    "ohne Wdh | ohne Wdh. | ohne Wiederholungen | ohne Wiederholung | Mittelteil | Reprise | Schluss | Schlussteil",
-    "vom Anfang | von Anfang an | von vorne | von vorn | bis Ende | bis zum Ende | bis Schluss | bis zum Schluss",
-    "von Anfang bis Ende | Thema | Refrain | Überleitung | Kadenz | Einleitung | Coda",
+    "bis zum Doppelstrich | Trio | Minore | Anfang | Auftakt | A-Teil | B-Teil | C-Teil | Beginn | Durchführung",
+    "Exposition | mit Wdh | mit Wdh. | mit Wiederholungen | mit Wiederholung | ohne Wdh | ohne Wdh.",
+    "ohne Wiederholungen | ohne Wiederholung | Mittelteil | Reprise | Schluss | Schlussteil | bis Ende",
+    "bis zum Ende | bis Schluss | bis zum Schluss | Thema | Refrain | Überleitung | Kadenz | Einleitung | Coda",
   ),
 };

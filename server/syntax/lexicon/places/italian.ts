@@ -28,10 +28,12 @@ export const ITALIAN_PLACES: PlaceTable = {
   end: "fine | la fine",
   before: "prima di",
   after: "dopo",
+  whole: joined(
+    "dall'inizio | dal principio | tutto intero | per intero | tutto il brano | tutto il pezzo",
+    "dall'inizio alla fine",
+  ),
   named: joined(
-    "dall'inizio | dal principio | da capo | da capo al fine | inizio | l'inizio | fine | finale | coda",
-    "tutto intero",
-    "per intero | tutto il brano | tutto il pezzo | dall'inizio alla fine | fino alla fine | con ritornelli",
+    "da capo | da capo al fine | inizio | l'inizio | fine | finale | coda | fino alla fine | con ritornelli",
     "con i ritornelli | senza ritornelli | sviluppo | esposizione | ripresa | tema | ritornello | introduzione",
     "cadenza | levare",
   ),

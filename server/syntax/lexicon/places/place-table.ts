@@ -34,6 +34,8 @@ export interface PlaceTable {
   readonly end: string;
   readonly before: string;
   readonly after: string;
-  /** Places by their name alone. */
+  /** All of the piece, from its beginning on. */
+  readonly whole: string;
+  /** Other places by their name alone. */
   readonly named: string;
 }

@@ -29,10 +29,13 @@ export const SPANISH_PLACES: PlaceTable = {
   end: "final | el final | fin",
   before: "antes de",
   after: "después de",
+  whole: joined(
+    "desde el principio | desde el comienzo | entero | entera | completo | completa | toda la pieza",
+    "toda la obra | de principio a fin",
+  ),
   named: joined(
-    "desde el principio | desde el comienzo | principio | el principio | comienzo | final | el final | coda | entero",
-    "entera | completo | completa | toda la pieza | toda la obra | de principio a fin | hasta el final",
-    "con repeticiones | sin repeticiones | desarrollo | exposición | reexposición | tema | estribillo | introducción",
+    "principio | el principio | comienzo | final | el final | coda | hasta el final | con repeticiones",
+    "sin repeticiones | desarrollo | exposición | reexposición | tema | estribillo | introducción",
     "cadencia final | anacrusa",
   ),
 };

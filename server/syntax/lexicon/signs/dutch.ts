@@ -74,20 +74,25 @@ export const DUTCH_SIGNS: SignTable = {
     "no time": "geen tijd | te moe",
   },
   "body-part": {
+    "arm or leg": joined(
+      "arm | armen | duim | duimen | vinger | vingers | hand | handen | pols | polsen | elleboog | knie",
+      "pink | wijsvinger | middelvinger | ringvinger | onderarm | linkerhand | rechterhand",
+    ),
+    ear: "oor | oren | gehoor | oorsuizen",
     "part of the body": joined(
-      "arm | armen | duim | duimen | vinger | vingers | hand | handen | pols | polsen | elleboog | schouder",
-      "schouders | nek | rug | hoofd | lip | lippen | kaak | tong | keel | stem | oor | oren | knie | pink",
-      "wijsvinger | middelvinger | ringvinger | onderarm | embouchure | borst | ogen | linkerhand | rechterhand",
-      "kaken",
+      "schouder | schouders | nek | rug | hoofd | lip | lippen | kaak | tong | keel | stem | embouchure",
+      "borst | ogen | kaken",
     ),
   },
   "body-trouble": {
-    sore: joined(
-      "pijn | doet pijn | deed pijn | doen pijn | pijnlijk | zeer | kramp | stijf | gevoelloos | tintelt",
-      "tintelingen | gezwollen | brandt | branderig | verkrampt | trilt | zwak | duizelig | oorsuizen | blaar",
-      "blaren | overbelast | rauw | hees | gespannen",
+    hurts: joined(
+      "pijn | doet pijn | deed pijn | doen pijn | pijnlijk | doet zeer | kramp | krampen | gevoelloos",
+      "tintelt | tintelingen | gezwollen | duizelig | hees",
     ),
-    tired: "moe | vermoeid | uitgeput | koud | zwaar",
+    sore: "zeer | stijf | brandt | branderig | trilt | zwak | oorsuizen | blaar | blaren | overbelast | rauw | suizen | suist | piepen | dof",
+    tense: "verkrampt | gespannen",
+    tired: "moe | vermoeid | uitgeput",
+    cold: "koud | zwaar",
   },
   eased: { eased: "beter | weg" },
   total: {

@@ -121,24 +121,34 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   "rest-or-sentence": { "rest or sentence": "off | nothing | away | rest | missed | none" },
   "body-part": {
+    "arm or leg": joined(
+      "arm | arms | elbow | finger | fingers | fingertips | forearm | hand | hands | knee | knuckle",
+      "left hand | pinky | right hand | thumb | thumbs | wrist | wrists | little finger | index finger",
+      "middle finger | ring finger | 4th finger | 5th finger | knees | leg | legs | hip | hips | shins",
+      "wrist bone | palm | palms | elbows | forearms",
+    ),
+    ear: "ear | ears | hearing | tinnitus",
     "part of the body": joined(
-      "arm | arms | back | chest | chop | chops | ear | ears | elbow | embouchure | eyes | finger | fingers",
-      "fingertips | forearm | gums | hand | hands | head | jaw | knee | knuckle | left hand | lip | lips | neck",
-      "pinky | right hand | shoulder | shoulders | teeth | throat | thumb | thumbs | tongue | voice | wrist",
-      "wrists | little finger | index finger | middle finger | ring finger | 4th finger | 5th finger | knees",
-      "leg | legs | hip | hips | shins | wrist bone | palm | palms | spine | lower back | upper back | tendon",
-      "tendons | hearing | vocal cords | cheek | cheeks | tooth | elbows | forearms",
+      "back | chest | chop | chops | embouchure | eyes | gums | head | jaw | lip | lips | neck | shoulder",
+      "shoulders | teeth | throat | tongue | voice | spine | lower back | upper back | tendon | tendons",
+      "vocal cords | cheek | cheeks | tooth",
     ),
   },
   "body-trouble": {
-    sore: joined(
-      "ache | ached | aches | aching | blister | blisters | bruised | burning | cramp | cramping | cramps",
-      "dead | giving out | gone | hoarse | hurt | hurting | hurts | numb | pain | painful | raw | shot | sore",
-      "stiff | strained | swollen | tense | tight | tingling | throbbing | tremor | trembling | weak | weakness",
-      "dizzy | light-headed | locked | locks up | will not obey | won't obey | ringing | muffled | rsi",
-      "sprained | inflamed | spasm | twinge | bleeding",
+    hurts: joined(
+      "ache | ached | aches | aching | cramp | cramping | cramps | hurt | hurting | hurts | numb | numbness",
+      "pain | pains | painful | sore | soreness | swollen | tingles | tingling | throbbing | throbs",
+      "tremor | dizzy | light-headed | lightheaded | rsi | sprained | inflamed | spasm | twinge | twinges",
+      "twinged | cramped | hoarse | lost my voice | voice lost | lost voice | no voice",
     ),
-    tired: "exhausted | tired | fatigued | worn out | cold",
+    sore: joined(
+      "blister | blisters | bruised | burning | burns | dead | giving out | gone | raw | shot | stiff",
+      "stiffness | strained | trembling | weak | weakness | locked | locks | locks up | will not obey",
+      "won't obey | ringing | rings | ring | buzzing | muffled | dull | bleeding | tinnitus",
+    ),
+    tense: "tense | tight",
+    tired: "exhausted | tired | fatigued | worn out",
+    cold: "cold",
   },
   eased: { eased: "better | gone" },
   total: {
@@ -191,7 +201,7 @@ export const ENGLISH_SIGNS: SignTable = {
     again: "again",
   },
   negation: {
-    negation: "isn't | never | no | not | wasn't | without",
+    negation: "didn't | doesn't | don't | isn't | never | no | not | wasn't | without",
   },
   "not-a-tempo-after": {
     "number that is no tempo": joined(

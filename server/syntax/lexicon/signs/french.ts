@@ -66,18 +66,23 @@ export const FRENCH_SIGNS: SignTable = {
     "no time": "pas de temps | pas eu le temps | pas le temps",
   },
   "body-part": {
-    "part of the body": joined(
-      "auriculaire | bras | cou | coude | doigt | doigts | dos | gorge | langue | lèvre | lèvres | main | mains",
-      "mâchoire | nuque | poignet | pouce | tête | épaule | épaules",
-    ),
+    "arm or leg": "auriculaire | bras | coude | doigt | doigts | main | mains | poignet | pouce",
+    ear: "oreille | oreilles | audition | acouphène | acouphènes",
+    "part of the body": "cou | dos | gorge | langue | lèvre | lèvres | mâchoire | nuque | tête | épaule | épaules",
   },
   "body-trouble": {
-    sore: joined(
-      "crampe | crispé | douleur | douloureux | engourdi | fait mal | mal | mal au | mal à | raide | tendu",
-      "brûle | brûlure | picotements | fourmillements | enflé | faible | tremble | tremblement | vertige",
-      "vertiges | acouphènes | ampoule | ampoules | courbatures | raideur | tendinite",
+    hurts: joined(
+      "crampe | crampes | douleur | douleurs | douloureux | douloureuse | engourdi | engourdie | fait mal",
+      "font mal | mal au | mal aux | mal à | picotements | fourmillements | enflé | enflée | vertige",
+      "vertiges | courbatures | tendinite | enroué | enrouée | aphone",
     ),
-    tired: "fatigué | fatiguée | fatiguées | fatigués | lourd | épuisé | épuisée | froid | froides",
+    sore: joined(
+      "mal | raide | raideur | brûle | brûlure | faible | tremble | tremblement | acouphènes | acouphène",
+      "ampoule | ampoules | siffle | sifflent | bourdonne | bourdonnent | bourdonnement | sifflement",
+    ),
+    tense: "crispé | tendu",
+    tired: "fatigué | fatiguée | fatiguées | fatigués | épuisé | épuisée",
+    cold: "lourd | froid | froides",
   },
   eased: { eased: "mieux | passé" },
   total: {
@@ -121,7 +126,7 @@ export const FRENCH_SIGNS: SignTable = {
     again: "de nouveau",
   },
   negation: {
-    negation: "ne | non | pas | sans",
+    negation: "aucun | aucune | ne | non | pas | sans",
   },
   repetitions: {
     times: "fois",

@@ -59,18 +59,24 @@ export const GERMAN_SIGNS: SignTable = {
     ill: "krank | erkältet | grippe | kopfweh | kopfschmerzen",
   },
   "body-part": {
-    "part of the body": joined(
-      "arm | arme | daumen | ellbogen | finger | hals | hand | handgelenk | hände | kiefer | kopf | lippe",
-      "lippen | nacken | rücken | schulter | schultern | zeigefinger | zunge",
-    ),
+    "arm or leg": "arm | arme | daumen | ellbogen | finger | hand | handgelenk | hände | zeigefinger",
+    ear: "ohr | ohren | gehör | ohrensausen | tinnitus",
+    "part of the body": "hals | kiefer | kopf | lippe | lippen | nacken | rücken | schulter | schultern | zunge",
   },
   "body-trouble": {
-    sore: joined(
-      "brennt | schmerzen | schmerzt | steif | taub | tun weh | tut weh | verkrampft | verspannt | weh | wund",
-      "zieht | weh getan | taubheit | kribbeln | kribbelt | krampf | geschwollen | schwach | zittern | zittert",
-      "schwindlig | ohrensausen | tinnitus | blase | blasen | entzündet | pocht | schmerz",
+    hurts: joined(
+      "schmerz | schmerzen | schmerzhaft | schmerzt | taub | taubheit | tun weh | tut weh | tat weh",
+      "taten weh | weh | weh getan | kribbeln | kribbelt | krampf | krämpfe | geschwollen | schwindelig",
+      "schwindlig | heiser | stimme weg",
     ),
-    tired: "müde | erschöpft | kalt | schwer",
+    sore: joined(
+      "brennen | brennt | steif | wund | zieht | schwach | zittern | zittert | ohrensausen | tinnitus",
+      "blase | blasen | entzündet | pocht | gehorcht nicht | gehorchen nicht | klingeln | klingelt | pfeifen",
+      "pfeift | rauschen | rauscht | sausen | dumpf",
+    ),
+    tense: "verkrampft | verspannt",
+    tired: "müde | erschöpft",
+    cold: "kalt | schwer",
   },
   eased: { eased: "besser | weg" },
   total: {
@@ -107,7 +113,7 @@ export const GERMAN_SIGNS: SignTable = {
     again: "nochmal",
   },
   negation: {
-    negation: "kein | keine | nicht",
+    negation: "kein | keine | keinen | keinerlei | nicht | ohne",
   },
   repetitions: {
     times: "mal",

@@ -79,24 +79,30 @@ export const ITALIAN_SIGNS: SignTable = {
     "no time": "niente tempo | senza tempo | non ho avuto tempo | troppo stanco | troppo stanca",
   },
   "body-part": {
+    "arm or leg": joined(
+      "braccio | braccia | pollice | pollici | dito | dita | mano | mani | polso | polsi | gomito",
+      "gomiti | ginocchio | mignolo | indice | medio | anulare | avambraccio | mano sinistra",
+      "mano destra",
+    ),
+    ear: "orecchio | orecchie | udito | acufene | acufeni",
     "part of the body": joined(
-      "braccio | braccia | pollice | pollici | dito | dita | mano | mani | polso | polsi | gomito | gomiti",
       "spalla | spalle | collo | schiena | testa | labbro | labbra | mascella | mandibola | lingua | gola",
-      "voce | orecchio | orecchie | ginocchio | mignolo | indice | medio | anulare | avambraccio | imboccatura",
-      "petto | occhi | mano sinistra | mano destra",
+      "voce | imboccatura | petto | occhi",
     ),
   },
   "body-trouble": {
+    hurts: joined(
+      "dolore | dolori | dolente | fa male | fanno male | male al | male alla | male ai | mal di | crampo",
+      "crampi | intorpidito | intorpidita | formicolio | gonfio | gonfia | vertigini | indolenzito",
+      "indolenzita | roco | rauco | roca | rauca",
+    ),
     sore: joined(
-      "dolore | dolori | fa male | fanno male | male al | male alla | male ai | dolente | crampo | crampi",
-      "rigido | rigida | rigidità | intorpidito | intorpidita | formicolio | gonfio | gonfia | brucia",
-      "bruciore | trema | tremore | debole | debolezza | vertigini | acufene | vescica | vesciche | indolenzito",
-      "indolenzita | teso | tesa | roco | rauco",
+      "rigido | rigida | rigidità | brucia | bruciore | trema | tremore | debole | debolezza | acufene",
+      "vescica | vesciche | acufeni | fischia | fischiano | fischio | ronza | ronzano | ronzio",
     ),
-    tired: joined(
-      "stanco | stanca | stanchi | stanche | affaticato | affaticata | esausto | esausta | freddo | fredde",
-      "pesante",
-    ),
+    tense: "teso | tesa",
+    tired: "stanco | stanca | stanchi | stanche | affaticato | affaticata | esausto | esausta",
+    cold: "freddo | fredde | pesante",
   },
   eased: { eased: "meglio" },
   total: {

@@ -22,7 +22,12 @@ export type SignClass =
   | "rest"
   /** A word of rest that begins sentences as well: `off to the shops`. */
   | "rest-or-sentence"
+  /** By its meaning: an `arm or leg` is apart from what one breathes, speaks and sings with, and so is an `ear`. */
   | "body-part"
+  /**
+   * By its meaning: `hurts` by itself; `sore` beside a part of the body, as the word has other meanings. No reason to
+   * stop are `tense` beside a part of the body, `tired` by itself, and `cold` beside a part of the body.
+   */
   | "body-trouble"
   /** Takes the trouble back, as what says that something went well does: `wrist pain better`. */
   | "eased"

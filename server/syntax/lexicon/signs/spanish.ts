@@ -81,21 +81,29 @@ export const SPANISH_SIGNS: SignTable = {
     "no time": "sin tiempo | no tuve tiempo | falta de tiempo | demasiado cansado | demasiado cansada",
   },
   "body-part": {
-    "part of the body": joined(
+    "arm or leg": joined(
       "brazo | brazos | pulgar | pulgares | dedo | dedos | mano | manos | muñeca | muñecas | codo | codos",
-      "hombro | hombros | cuello | espalda | cabeza | labio | labios | mandíbula | lengua | garganta | voz",
-      "oído | oídos | oreja | rodilla | meñique | índice | anular | antebrazo | embocadura | pecho | ojos",
-      "mano izquierda | mano derecha",
+      "rodilla | meñique | índice | anular | antebrazo | mano izquierda | mano derecha",
+    ),
+    ear: "oído | oídos | oreja | orejas | acúfenos",
+    "part of the body": joined(
+      "hombro | hombros | cuello | espalda | cabeza | labio | labios | mandíbula | lengua | garganta",
+      "voz | embocadura | pecho | ojos",
     ),
   },
   "body-trouble": {
-    sore: joined(
-      "dolor | dolores | duele | duelen | dolía | dolorido | dolorida | calambre | calambres | rígido | rígida",
-      "rigidez | entumecido | entumecida | hormigueo | hinchado | hinchada | quema | ardor | escozor | tiembla",
-      "temblor | débil | debilidad | mareo | mareado | mareada | zumbido | acúfenos | ampolla | ampollas",
-      "tenso | tensa | ronco | ronca",
+    hurts: joined(
+      "dolor | duele | duelen | dolía | dolorido | dolorida | calambre | calambres | entumecido",
+      "entumecida | hormigueo | hinchado | hinchada | mareo | mareado | mareada | ronco | ronca | afónico | afónica",
     ),
-    tired: "cansado | cansada | cansados | cansadas | agotado | agotada | fatigado | fatiga | frío | fríos | pesado",
+    sore: joined(
+      "dolores | rígido | rígida | rigidez | quema | ardor | escozor | tiembla | temblor | débil",
+      "debilidad | zumbido | acúfenos | ampolla | ampollas | zumba",
+      "zumban | pitan | pitido",
+    ),
+    tense: "tenso | tensa",
+    tired: "cansado | cansada | cansados | cansadas | agotado | agotada | fatigado | fatiga",
+    cold: "frío | fríos | pesado",
   },
   eased: { eased: "mejor" },
   total: {

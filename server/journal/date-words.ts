@@ -1,0 +1,74 @@
+import { civil, type DayNumber, shortWeekday, weekday } from "./calendar.ts";
+
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+] as const;
+
+const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
+
+/** `16 March`, as a sentence has it; with its year where that is another one than that of the day it is read on. */
+export function dateInWords(day: DayNumber, read: DayNumber): string {
+  return `${dayOfMonth(day)} ${MONTHS[civil(day).month - 1]!}${yearBeside(day, read)}`;
+}
+
+/** `2 Nov`, for a table; likewise. */
+export function shortDate(day: DayNumber, read: DayNumber): string {
+  return `${dayOfMonth(day)} ${MONTHS[civil(day).month - 1]!.slice(0, 3)}${yearBeside(day, read)}`;
+}
+
+/** `Mon 26 Oct`; likewise. */
+export function weekdayDate(day: DayNumber, read: DayNumber): string {
+  return `${shortWeekday(day)} ${shortDate(day, read)}`;
+}
+
+/** `today`, `yesterday`, `16 March`: as it opens what is said of a day. */
+export function dayInWords(day: DayNumber, read: DayNumber): string {
+  if (day === read) return "today";
+  return day === read - 1 ? "yesterday" : dateInWords(day, read);
+}
+
+function dayOfMonth(day: DayNumber): number {
+  return civil(day).day;
+}
+
+function yearBeside(day: DayNumber, read: DayNumber): string {
+  const { year } = civil(day);
+  return year === civil(read).year ? "" : ` ${year}`;
+}
+
+const DAYS_OF_WEEK = 7;
+
+/** A day as it stands behind what was done on it: `today`, `yesterday`, within a week `Mon 16 Nov`, else `9 Nov`. */
+export function dayBack(day: DayNumber, read: DayNumber): string {
+  const back = read - day;
+  if (back === 0) return "today";
+  if (back === 1) return "yesterday";
+  return back > 0 && back < DAYS_OF_WEEK ? weekdayDate(day, read) : shortDate(day, read);
+}
+
+/** `Sunday 22 November`. */
+export function longDate(day: DayNumber): string {
+  return `${WEEKDAYS[weekday(day) - 1]!} ${dateInWords(day, day)}`;
+}
+
+/** `25 May to 22 November 2026`: from one day to another with the year, as it heads a page that is kept. */
+export function datesInWords(first: DayNumber, last: DayNumber): string {
+  const whole = `${dateInWords(last, last)} ${civil(last).year}`;
+  return first === last ? whole : `${dateInWords(first, last)} to ${whole}`;
+}
+
+/** `Nov`; 1 is January. */
+export function shortMonth(month: number): string {
+  return MONTHS[month - 1]!.slice(0, 3);
+}
