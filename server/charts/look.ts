@@ -1,29 +1,23 @@
-import { type Attributes, element, escapeXml, figure, idFrom } from "./svg.ts";
+import { type Attributes, element, escapeXml, idFrom } from "./svg.ts";
 
 /** Where a chart is drawn, and with which colours. */
-export type Look = PaletteLook | ClassesLook;
+export type Look = PageLook | PictureLook;
 
-interface Frame {
-  /** In pixels, as is the height; what is smaller than a chart needs is made larger. */
-  readonly width: number;
-  readonly height: number;
+/**
+ * In a page, which has the colours: every mark has a class, `chart-…`, and the style sheet speaks to it. It is as wide
+ * as its place; texts keep their size.
+ */
+export interface PageLook {
+  readonly kind: "page";
   /** Different for each chart on one page, so that ids are. Any text. */
   readonly id: string;
 }
 
-/** With colours of its own, for a picture that cannot see the page that it stands in. */
-export interface PaletteLook extends Frame {
-  readonly kind: "palette";
+/** A picture of one width, with colours of its own, as it cannot see the page that it stands in. */
+export interface PictureLook {
+  readonly kind: "picture";
+  readonly id: string;
   readonly palette: ChartPalette;
-}
-
-/**
- * With the colours of the page: lines and text in `currentColor`, amounts in `--chart-amount` and the inside of open
- * dots in `--chart-background` where the page sets them. Every part has a class, `chart-…`, that a style sheet may
- * speak to.
- */
-export interface ClassesLook extends Frame {
-  readonly kind: "classes";
 }
 
 /** CSS colours. */
@@ -33,15 +27,8 @@ export interface ChartPalette {
   readonly amount: string;
 }
 
-/** In pixels: the size of a chart in a hover, and in a row of the preview. */
-export const HOVER_SIZE = { width: 320, height: 92 } as const;
-export const ROW_SIZE = { width: 304, height: 92 } as const;
-
-const PAGE_COLOURS: ChartPalette = {
-  foreground: "currentColor",
-  background: "var(--chart-background, none)",
-  amount: "var(--chart-amount, currentColor)",
-};
+/** What a mark of a chart is, which is its class behind `chart-`. */
+export type Ink = "month" | "best" | "join" | "band" | "reached" | "other" | "inside" | "tick" | "aim" | "grid";
 
 /** `#1f6feb`, `teal`, `rgb(31 111 235 / 80%)`; nothing that could name a file or an address. */
 const COLOUR =
@@ -49,10 +36,8 @@ const COLOUR =
 
 const LONGEST_COLOUR = 80;
 
-/** The colours to draw with. What is not a plain CSS colour in a palette gives way to the picture's own. */
-export function coloursOf(look: Look): ChartPalette {
-  if (look.kind === "classes") return PAGE_COLOURS;
-  const { foreground, background, amount } = look.palette;
+/** What is not a plain CSS colour in a palette gives way to the picture's own. */
+function coloursOf({ foreground, background, amount }: ChartPalette): ChartPalette {
   const plain = (colour: string, otherwise: string) =>
     colour.length <= LONGEST_COLOUR && COLOUR.test(colour.trim()) ? colour.trim() : otherwise;
   return {
@@ -62,76 +47,134 @@ export function coloursOf(look: Look): ChartPalette {
   };
 }
 
-/** The size in whole pixels, at least what is needed and at most what a screen shows. */
-export function sizeOf(look: Look, least: { readonly width: number; readonly height: number }): Size {
-  const within = (value: number, from: number) =>
-    Number.isFinite(value) ? Math.min(Math.max(Math.round(value), from), MOST_PIXELS) : from;
-  return { width: within(look.width, least.width), height: within(look.height, least.height) };
+/** How a mark is painted: by its class in a page, by colours of its own in a picture. */
+export function paint(look: Look, ink: Ink): Attributes {
+  const named = { class: `chart-${ink}` };
+  return look.kind === "page" ? named : { ...named, ...PAINTS[ink](coloursOf(look.palette)) };
 }
 
-const MOST_PIXELS = 4000;
+/** The diameter of a dot where there is room, in pixels, and of the inside of an open one. */
+const DOT = 4.5;
+const INSIDE = 2.5;
 
-export interface Size {
-  readonly width: number;
-  readonly height: number;
+const PAINTS: Readonly<Record<Ink, (colours: ChartPalette) => Attributes>> = {
+  month: ({ foreground }) => ({ ...lineOf(foreground, 1), "stroke-opacity": 0.16, "shape-rendering": "crispEdges" }),
+  grid: ({ foreground }) => ({ ...lineOf(foreground, 1), "stroke-opacity": 0.16, "shape-rendering": "crispEdges" }),
+  best: ({ amount }) => lineOf(amount, 1.5),
+  join: ({ amount }) => ({ ...lineOf(amount, 1), "stroke-opacity": 0.6 }),
+  band: ({ amount }) => ({ fill: amount, "fill-opacity": 0.25 }),
+  reached: ({ foreground }) => dotOf(foreground, DOT),
+  other: ({ foreground }) => dotOf(foreground, DOT),
+  inside: ({ background }) => dotOf(background, INSIDE),
+  tick: ({ foreground }) => ({ ...lineOf(foreground, 1), "stroke-opacity": 0.7 }),
+  aim: ({ foreground }) => lineOf(foreground, 2),
+};
+
+function lineOf(stroke: string, width: number): Attributes {
+  return { fill: "none", stroke, "stroke-width": width };
 }
 
-/** In pixels. */
-export const FONT_SIZE = 10;
+function dotOf(stroke: string, width: number): Attributes {
+  return { ...lineOf(stroke, width), "stroke-linecap": "round" };
+}
+
+/** How wide the space is that marks are placed in, whatever its width in pixels. */
+export const WIDE = 1000;
+
+/**
+ * A path in a space `WIDE` across and in pixels downwards. What is drawn across is stretched; the width of its lines is
+ * not.
+ */
+export function mark(look: Look, ink: Ink, d: string): string {
+  return d === "" ? "" : element("path", { ...paint(look, ink), d, "vector-effect": "non-scaling-stroke" });
+}
+
+/** The space that `mark` draws in, as wide as what it stands in. */
+export function stretched(height: number, ...marks: readonly string[]): string {
+  const box = {
+    width: "100%",
+    height,
+    viewBox: `0 0 ${WIDE} ${height}`,
+    preserveAspectRatio: "none",
+    overflow: "visible",
+    "aria-hidden": "true",
+  };
+  return element("svg", { class: "chart-plot", ...box }, ...marks);
+}
+
+/** A dot at each place: a line without length, whose round ends make the dot. */
+export function dots(places: readonly { readonly x: number; readonly y: number }[]): string {
+  return places.map(({ x, y }) => `M${tenth(x)},${tenth(y)}h0`).join("");
+}
+
+/** To one decimal, as it stands in a path. */
+export function tenth(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+/** A place in the stretched space as a share of the width, for what is not stretched. */
+export function share(x: number): string {
+  return `${tenth(x / (WIDE / 100))}%`;
+}
+
+/** In pixels, in a picture. A page says so itself. */
+export const FONT_SIZE = 11;
 /** About how wide a character is, in parts of the font's size: enough to keep texts apart. */
-const CHARACTER_WIDTH = 0.62;
+const CHARACTER_WIDTH = 0.6;
 
 /** About how wide a text is, in pixels. */
 export function textWidth(text: string): number {
   return [...text].length * FONT_SIZE * CHARACTER_WIDTH;
 }
 
-/** A text that is at most so many pixels wide, cut with an ellipsis where it is longer. */
-export function fitted(text: string, width: number): string {
-  const most = Math.max(1, Math.floor(width / (FONT_SIZE * CHARACTER_WIDTH)));
-  const characters = [...text];
-  return characters.length > most ? `${characters.slice(0, most - 1).join("")}…` : text;
-}
-
 /** A text of a chart. */
 export function label(text: string, attributes: Attributes): string {
-  return element("text", attributes, escapeXml(text));
+  return element("text", { class: "chart-label", ...attributes }, escapeXml(text));
 }
 
-/** The line that bars stand on, through the whole width, so many pixels from the top. */
-export function baseline(y: number, { width }: Size, { foreground }: ChartPalette): string {
-  const d = `M0,${figure(y)}H${width}`;
-  return element("path", { class: "chart-grid", d, fill: "none", stroke: foreground, "stroke-opacity": 0.4 });
+/** A chart that a screen reader is told of: its name, and what it shows in words. */
+export interface Told {
+  readonly title: string;
+  readonly text: string;
 }
+
+/** `parts` with the name and the words of the whole, and the attributes that tie them to it. */
+export function told(look: Look, { title, text }: Told): { readonly attributes: Attributes; readonly words: string } {
+  const id = idFrom(look.id);
+  return {
+    attributes: { role: "img", "aria-labelledby": `${id}-title`, "aria-describedby": `${id}-desc` },
+    words:
+      element("title", { id: `${id}-title` }, escapeXml(title)) +
+      element("desc", { id: `${id}-desc` }, escapeXml(text)),
+  };
+}
+
+const XMLNS = "http://www.w3.org/2000/svg";
 
 /**
- * The whole picture: an image to a screen reader, with its name and what it shows in words. `kind` is its class.
+ * A chart that stands in a page. Its left edge is that of what it shows: numbers hang out to the left, and it is the
+ * page that leaves room for them.
  */
-export function picture(
-  look: Look,
-  size: Size,
-  { kind, title, text }: { readonly kind: string; readonly title: string; readonly text: string },
+export function inPage(kind: string, height: number, attributes: Attributes, ...parts: readonly string[]): string {
+  return element("svg", { xmlns: XMLNS, class: `chart ${kind}`, width: "100%", height, ...attributes }, ...parts);
+}
+
+/** In pixels: what numbers on the left, and half a word on the right, take of a picture. */
+const LEFT = 30;
+const RIGHT = 6;
+
+/** The same as a picture of its own, with room for the numbers. */
+export function asPicture(
+  { palette }: PictureLook,
+  { width, height }: { readonly width: number; readonly height: number },
+  attributes: Attributes,
+  words: string,
   ...parts: readonly string[]
 ): string {
-  const id = idFrom(look.id);
-  const attributes: Attributes = {
-    xmlns: "http://www.w3.org/2000/svg",
-    class: `chart ${kind}`,
-    role: "img",
-    "aria-labelledby": `${id}-title`,
-    "aria-describedby": `${id}-desc`,
-    width: size.width,
-    height: size.height,
-    viewBox: `0 0 ${size.width} ${size.height}`,
-    "font-size": FONT_SIZE,
-    "font-family": look.kind === "palette" ? "system-ui, sans-serif" : undefined,
-    fill: coloursOf(look).foreground,
-  };
-  return element(
-    "svg",
-    attributes,
-    element("title", { id: `${id}-title` }, escapeXml(title)),
-    element("desc", { id: `${id}-desc` }, escapeXml(text)),
-    ...parts,
-  );
+  const { foreground } = coloursOf(palette);
+  const plot = { x: LEFT, width: width - LEFT - RIGHT, height, overflow: "visible", "aria-hidden": "true" };
+  const font = { "font-size": FONT_SIZE, "font-family": "system-ui, sans-serif", fill: foreground };
+  const box = { width, height, viewBox: `0 0 ${width} ${height}` };
+  const whole = { xmlns: XMLNS, class: "chart", ...box, ...font, ...attributes };
+  return element("svg", whole, words, element("svg", plot, ...parts));
 }

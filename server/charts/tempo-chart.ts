@@ -1,31 +1,27 @@
-import { spanLabels, weekCount } from "../history/week-span.ts";
-import {
-  type ChartPalette,
-  coloursOf,
-  FONT_SIZE,
-  fitted,
-  type Look,
-  label,
-  picture,
-  sizeOf,
-  textWidth,
-} from "./look.ts";
-import { type Drawing, element, figure } from "./svg.ts";
-import { frameOf, isRate, shownRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
-import { belowBest, bestLine, type Dots, dotsOf, trendBand } from "./tempo-marks.ts";
+import { weekCount } from "../history/week-span.ts";
+import { asPicture, inPage, type Look, label, mark, share, stretched, told, WIDE } from "./look.ts";
+import { monthLabels, monthLines } from "./months.ts";
+import { type Drawing, figure } from "./svg.ts";
+import { frameOf, isRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
+import { bestDots, bestLines, bestOfDays, type Dots, everyDot, isSlow, slowWeeks, trendBand } from "./tempo-marks.ts";
 import { type TempoPlot, tempoPlot } from "./tempo-plot.ts";
 import { describeTempo } from "./tempo-words.ts";
 
-const LEAST_SIZE = { width: 160, height: 60 };
+/** A chart in full: its title above, the names of the months below. In pixels. */
+const FULL = { height: 120, top: 22, bottom: 92, ticks: 97, months: 115, leastWidth: 250 } as const;
+/** In a row of the page. */
+const ROW = { height: 44, top: 8, bottom: 34, ticks: 38.5, leastWidth: 130 } as const;
+/** In a hover. */
+export const HOVER_SIZE = { width: 364, height: 72 } as const;
+const HOVER = { top: 5, bottom: 48, ticks: 51.5, months: 69, leastWidth: 320 } as const;
 
-/** In pixels. */
-const DOT = 2.2;
-const SMALL_DOT = 1.2;
-const TICK = 4;
-/** How far below the slowest tempo the line stands that the weeks stand on. */
-const BASELINE = 2;
-const AIM = 14;
-const AIM_WIDTH = 2.5;
+/** How long the tick of a week of slow work is, and how far a number stands from the chart, in pixels. */
+const TICK = 3;
+const BESIDE = 6;
+/** From the middle of a number to the line that it stands on, in pixels. */
+const HALF_TEXT = 4;
+/** How long the mark of an aim is, in the stretched space. */
+const AIM = 24;
 
 /**
  * The tempos of a strand by week: dots for attempts, a step line for the weekly best, a band for the trend where there
@@ -33,128 +29,144 @@ const AIM_WIDTH = 2.5;
  */
 export function tempoChart(data: TempoChart, look: Look): Drawing {
   const frame = frameOf(data);
-  const hasTempo = frame.attempts.length > 0 || frame.weeks.some(({ bestClean }) => isRate(bestClean));
-  if (!hasTempo) return { ok: false, reason: nothingIn(frame) };
-  const size = sizeOf(look, LEAST_SIZE);
-  const colours = coloursOf(look);
-  const plot = tempoPlot(data, frame, size);
-  const dots = dotsOf(frame, plot);
+  if (!hasTempo(frame)) return { ok: false, reason: nothingIn(frame) };
+  const size = look.kind === "page" ? FULL : HOVER;
+  const plot = tempoPlot(data, frame, { ...size, sides: look.kind === "page" ? "round" : "ends" });
+  const dots = everyDot(frame, plot);
   const text = describeTempo(data, frame, dots.left);
-  const svg = picture(
-    look,
-    size,
-    { kind: "tempo-chart", title: data.title, text },
-    gridMarks(plot, colours),
-    bandMark(data, frame, plot, colours),
-    bestMarks(frame, plot, colours),
-    attemptMarks(dots, Math.min(DOT, Math.max(SMALL_DOT, plot.week / 4)), colours),
-    aimMark(frame, plot, colours),
-    labels(data, frame, plot, colours),
+  const { attributes, words } = told(look, { title: data.title, text });
+  const height = look.kind === "page" ? FULL.height : HOVER_SIZE.height;
+  const parts = [
+    stretched(
+      height,
+      monthLines(look, frame.span, size.top - 3, size.ticks),
+      look.kind === "page" ? gridLines(plot, look) : "",
+      marks(data, frame, plot, dots, { look, ticks: size.ticks }),
+      aimMark(frame, plot, look),
+    ),
+    sideLabels(plot),
+    monthLabels(frame.span, size.months, size.leastWidth),
+  ];
+  if (look.kind === "picture") return { ok: true, text, svg: asPicture(look, HOVER_SIZE, attributes, words, ...parts) };
+  const heading = data.axis === "" ? "" : label(data.axis, { x: -SIDE, y: 11 });
+  const kind = frame.aim ? "tempo-chart has-aim" : "tempo-chart";
+  return { ok: true, text, svg: inPage(kind, height, attributes, words, ...parts, aimLabel(frame, plot), heading) };
+}
+
+/** How far to the left of a chart in a page its numbers begin, in pixels. */
+const SIDE = 28;
+
+/**
+ * The same in a row of a table, small and without a name of its own: of each day only the best and the nearest tempo
+ * that was not reached; a week of slow work is a tick, or one such would flatten half a year. Undefined where there is
+ * no tempo.
+ */
+export function tempoRow(data: TempoChart): string | undefined {
+  const frame = frameOf(data);
+  if (!hasTempo(frame)) return undefined;
+  const shown = withoutSlow(frame);
+  const look: Look = { kind: "page", id: "" };
+  const plot = tempoPlot(data, { ...shown, aim: undefined }, { ...ROW, sides: "ends" });
+  const marksOfRow = marks(data, shown, plot, bestDots(shown.attempts, plot), { look, ticks: ROW.ticks });
+  const ticks = ticksOf(frame, plot, { look, ticks: ROW.ticks });
+  return inPage(
+    "tempo-row",
+    ROW.height,
+    { "aria-hidden": "true" },
+    stretched(ROW.height, monthLines(look, frame.span, 0, ROW.height), marksOfRow, ticks),
+    sideLabels(plot),
   );
-  return { ok: true, svg, text };
+}
+
+/** The names of the months above the rows, over the same weeks. */
+export function monthAxis({ span }: Pick<TempoChart, "span">): string {
+  const look: Look = { kind: "page", id: "" };
+  const marksOfAxis = stretched(16, monthLines(look, span, 13, 16));
+  return inPage("month-axis", 16, { "aria-hidden": "true" }, marksOfAxis, monthLabels(span, 11, ROW.leastWidth));
+}
+
+/** The frame with only what a small chart draws as tempos; all of it where every week was one of slow work. */
+function withoutSlow(frame: TempoFrame): TempoFrame {
+  const attempts = bestOfDays(frame.attempts);
+  const slow = new Set(frame.weeks.filter(isSlow).map(({ index }) => index));
+  const weeks = frame.weeks.filter(({ index }) => !slow.has(index));
+  const tested = attempts.filter(({ day }) => !slow.has(weekOf(day, frame)));
+  if (tested.length === 0 && !weeks.some(({ bestClean }) => isRate(bestClean))) return { ...frame, attempts };
+  return { ...frame, weeks, attempts: tested };
+}
+
+/** The running number of a day's week. */
+function weekOf(day: number, { firstDay, span }: TempoFrame): number {
+  return span.first + Math.floor((day - firstDay) / 7);
+}
+
+function hasTempo({ attempts, weeks }: TempoFrame): boolean {
+  return attempts.length > 0 || weeks.some(({ bestClean }) => isRate(bestClean));
 }
 
 function nothingIn({ span }: TempoFrame): string {
   const weeks = weekCount(span);
   const when = weeks === 1 ? "this week" : `in these ${weeks} weeks`;
-  return `No tempo is written ${when}. Write one and how it went on the exercise's line, such as \`at 60 clean\`, and its chart begins.`;
+  return `There is no tempo ${when}. Write one and how it went on the exercise's line, such as \`at 60 clean\`, and its chart begins.`;
 }
 
-function gridMarks({ grid, left, right, bottom }: TempoPlot, { foreground }: ChartPalette): string {
-  const across = grid.map(({ y }) => `M${figure(left)},${figure(y)}H${figure(right)}`).join("");
-  return element(
-    "g",
-    { class: "chart-grid", fill: "none", stroke: foreground },
-    element("path", { d: across, "stroke-opacity": 0.16 }),
-    element("path", { d: `M${figure(left)},${figure(bottom + BASELINE)}H${figure(right)}`, "stroke-opacity": 0.4 }),
-  );
+interface Drawn {
+  readonly look: Look;
+  /** Where ticks begin, in pixels from the top. */
+  readonly ticks: number;
 }
 
-function bandMark({ trend }: TempoChart, { weeks }: TempoFrame, plot: TempoPlot, { amount }: ChartPalette): string {
-  const d = trendBand(weeks, trend, plot);
-  if (d === "") return "";
-  // The outline keeps it in sight where it is narrow.
-  const paint = { fill: amount, "fill-opacity": 0.3, stroke: amount, "stroke-opacity": 0.55 };
-  return element("path", { class: "chart-band", d, ...paint });
-}
-
-function bestMarks({ weeks }: TempoFrame, plot: TempoPlot, { foreground }: ChartPalette): string {
-  const d = bestLine(weeks, plot);
-  if (d === "") return "";
-  const ticks = belowBest(weeks, plot).map((x) => `M${figure(x)},${figure(plot.bottom + BASELINE)}v${TICK}`);
-  return element(
-    "g",
-    { class: "chart-best", fill: "none", stroke: foreground, "stroke-width": 1.25 },
-    element("path", { class: "chart-line", d, "stroke-linejoin": "round" }),
-    ticks.length === 0 ? "" : element("path", { class: "chart-tick", d: ticks.join("") }),
-  );
-}
-
-/** Those that were reached lie on top. `radius` is in pixels. */
-function attemptMarks({ dots }: Dots, radius: number, { foreground, background }: ChartPalette): string {
-  const circles = (those: boolean) =>
-    dots.filter(({ reached }) => reached === those).map(({ x, y }) => element("circle", { cx: x, cy: y, r: radius }));
-  const group = (name: string, paint: Readonly<Record<string, string>>, marks: readonly string[]) =>
-    marks.length === 0 ? "" : element("g", { class: name, ...paint }, ...marks);
+/** Band, lines and dots, what matters most on top. */
+function marks(
+  { trend }: TempoChart,
+  frame: TempoFrame,
+  plot: TempoPlot,
+  { reached, other }: Omit<Dots, "left">,
+  drawn: Drawn,
+): string {
+  const { look } = drawn;
+  const { best, join } = bestLines(frame.weeks, plot);
   return [
-    group("chart-other", { fill: background, stroke: foreground }, circles(false)),
-    group("chart-reached", { fill: foreground }, circles(true)),
+    mark(look, "band", trend ? trendBand(frame.weeks, trend, plot) : ""),
+    mark(look, "join", join),
+    mark(look, "best", best),
+    ticksOf(frame, plot, drawn),
+    mark(look, "other", other),
+    mark(look, "inside", other),
+    mark(look, "reached", reached),
   ].join("");
 }
 
-/** A short mark at the aim's date, or with an arrow at the right edge where that lies beyond the weeks shown. */
-function aimMark({ aim }: TempoFrame, plot: TempoPlot, { amount }: ChartPalette): string {
-  if (!aim) return "";
-  const place = plot.day(aim.day);
-  const beyond = place > plot.right;
-  const end = beyond ? plot.right : Math.min(place + AIM / 2, plot.right);
-  const start = Math.max(end - AIM, plot.left);
-  const [y, tip] = [plot.y(aim.rate), figure(end)];
-  const arrow = `M${figure(end - 4)},${figure(y - 3.5)}L${tip},${figure(y)}L${figure(end - 4)},${figure(y + 3.5)}`;
-  return element("path", {
-    class: "chart-aim",
-    d: `M${figure(start)},${figure(y)}H${tip}${beyond ? arrow : ""}`,
-    fill: "none",
-    stroke: amount,
-    "stroke-width": AIM_WIDTH,
-  });
+function ticksOf({ weeks }: TempoFrame, plot: TempoPlot, { look, ticks }: Drawn): string {
+  const each = slowWeeks(weeks, plot).map((x) => `M${figure(x)},${figure(ticks)}v${TICK}`);
+  return mark(look, "tick", each.join(""));
 }
 
-function labels(data: TempoChart, frame: TempoFrame, plot: TempoPlot, colours: ChartPalette): string {
-  const tempos = plot.grid.map(({ y, text }) =>
-    label(text, { x: plot.left - 4, y: y + FONT_SIZE * 0.35, "text-anchor": "end" }),
-  );
-  const texts = [...heading(data, frame, plot, colours), ...tempos, ...weekLabels(frame, plot)];
-  return element("g", { class: "chart-labels", "fill-opacity": 0.85 }, ...texts);
+function gridLines({ sides }: TempoPlot, look: Look): string {
+  return mark(look, "grid", sides.map(({ y }) => `M0,${figure(y)}H${WIDE}`).join(""));
 }
 
-/** Above the chart: how tempos are counted, and the aim behind a sample of its mark. */
-function heading(
-  { axis, notation }: TempoChart,
-  { aim }: TempoFrame,
-  plot: TempoPlot,
-  colours: ChartPalette,
-): string[] {
-  const text = aim ? fitted(`aim ${shownRate(aim.rate, notation)} by ${aim.date}`, plot.right / 2) : "";
-  const sample = plot.right - textWidth(text) - AIM;
-  const left = axis === "" ? [] : [label(fitted(axis, (aim ? sample : plot.right) - 8), { x: 0, y: FONT_SIZE - 1 })];
-  if (!aim) return left;
-  const mark = { d: `M${figure(sample)},${figure(FONT_SIZE * 0.55)}h${AIM - 4}`, fill: "none", stroke: colours.amount };
-  return [
-    ...left,
-    element("path", { class: "chart-aim-sample", ...mark, "stroke-width": AIM_WIDTH }),
-    label(text, { x: sample + AIM, y: FONT_SIZE - 1 }),
-  ];
+function sideLabels({ sides }: TempoPlot): string {
+  return sides.map(({ y, text }) => label(text, { x: -BESIDE, y: y + HALF_TEXT, "text-anchor": "end" })).join("");
 }
 
-/** The first and the last week; the last alone where there is no room for both. */
-function weekLabels({ told }: TempoFrame, plot: TempoPlot): string[] {
-  const y = plot.bottom + BASELINE + FONT_SIZE + 3;
-  const [first, last] = spanLabels(told);
-  const start = plot.x(told.first);
-  const apart = start + textWidth(first) + 8 <= plot.right - textWidth(last);
-  return [
-    ...(apart && weekCount(told) > 1 ? [label(first, { x: start, y })] : []),
-    label(last, { x: plot.right, y, "text-anchor": "end" }),
-  ];
+/** Where the mark of an aim ends: at its day, or at the axis' end where that lies beyond or is not said. */
+function endOfAim({ aim }: TempoFrame, plot: TempoPlot): number {
+  return aim?.day === undefined ? WIDE : Math.min(WIDE, plot.day(aim.day) + AIM / 2);
+}
+
+function aimMark(frame: TempoFrame, plot: TempoPlot, look: Look): string {
+  if (!frame.aim) return "";
+  const end = endOfAim(frame, plot);
+  return mark(look, "aim", `M${figure(Math.max(0, end - AIM))},${figure(plot.y(frame.aim.rate))}H${figure(end)}`);
+}
+
+/** Behind the mark where that stands at the axis' end, else above it. */
+function aimLabel(frame: TempoFrame, plot: TempoPlot): string {
+  if (!frame.aim) return "";
+  const end = endOfAim(frame, plot);
+  const y = plot.y(frame.aim.rate);
+  return end === WIDE
+    ? label("aim", { x: "100%", dx: BESIDE, y: y + HALF_TEXT })
+    : label("aim", { x: share(end - AIM / 2), y: y - BESIDE, "text-anchor": "middle" });
 }

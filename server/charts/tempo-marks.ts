@@ -1,108 +1,151 @@
-import { area, curveStepAfter, line } from "d3-shape";
 import { median } from "simple-statistics";
-import type { Trend } from "../history/trend.ts";
+import { type Trend, weeksSince } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
+import { dots, tenth } from "./look.ts";
 import { isRate, type TempoFrame, type TimedAttempt } from "./tempo-data.ts";
 import type { TempoPlot } from "./tempo-plot.ts";
 
-const DIGITS = 2;
+/** Over so many weeks without a figure a thin line still joins the best of the weeks before and behind. */
+const MOST_JOINED = 8;
+
+/** The `d` of two paths. */
+export interface BestLines {
+  /** The weekly best: level through its week, a step to the next. */
+  readonly best: string;
+  /** A line over weeks without a figure, which guides the eye and claims nothing. */
+  readonly join: string;
+}
+
+export function bestLines(weeks: readonly Week[], plot: TempoPlot): BestLines {
+  const reached = weeks.flatMap(({ index, bestClean }) => (isRate(bestClean) ? [{ index, rate: bestClean }] : []));
+  let best = "";
+  let join = "";
+  for (const [at, { index, rate }] of reached.entries()) {
+    const before = reached[at - 1];
+    const [start, end, y] = [plot.week(index), plot.week(index + 1), plot.y(rate)].map(tenth);
+    const goesOn = before?.index === index - 1;
+    best += `${goesOn ? `V${y}` : `M${start},${y}`}H${end}`;
+    if (before && !goesOn && index - before.index - 1 <= MOST_JOINED)
+      join += `M${tenth(plot.week(before.index + 1))},${tenth(plot.y(before.rate))}H${start}V${y}`;
+  }
+  return { best, join };
+}
+
+/** Where the weeks of slow work have their tick, from left to right: in the middle of the week. */
+export function slowWeeks(weeks: readonly Week[], plot: TempoPlot): number[] {
+  return weeks.flatMap((week) => (isSlow(week) ? [plot.week(week.index + 0.5)] : []));
+}
+
+/** A week of slow work has a best that the trend does not count. */
+export function isSlow({ bestClean, tested }: Week): boolean {
+  return isRate(bestClean) && !tested;
+}
+
+/** The least half of a band's height, and how far it may reach beyond the scale, in pixels. */
+const LEAST_HALF = 2;
+const BEYOND = 4;
 
 /**
- * The weekly best as the `d` of a path: level through its week, a step to the next; a week without a figure is a gap.
+ * Along the trend's line, as wide as half of its weeks lie from it; empty where there is none to show. The line goes
+ * through the median week and the median of their figures, as a Theil–Sen line does (W. J. Conover, "Practical
+ * Nonparametric Statistics"; SciPy's `theilslopes`, method "separate").
  */
-export function bestLine(weeks: readonly Week[], plot: TempoPlot): string {
-  const corners = weeks.flatMap(({ index: week, bestClean }, at) => {
-    if (!isRate(bestClean)) return [];
-    const rate = bestClean;
-    const next = weeks[at + 1];
-    const goesOn = next?.index === week + 1 && isRate(next.bestClean);
-    return goesOn
-      ? [{ week, rate }]
-      : [
-          { week, rate },
-          { week: week + 1, rate },
-          { week: week + 1, rate: null },
-        ];
+export function trendBand(weeks: readonly Week[], { slope, verdict, since }: Trend, plot: TempoPlot): string {
+  const tested = weeksSince(weeks, since).flatMap((week) => {
+    const rate = figureOf(week);
+    return week.tested && isRate(rate) ? [{ week: week.index, rate }] : [];
   });
-  const path = line<(typeof corners)[number]>()
-    .defined(({ rate }) => rate !== null)
-    .x(({ week }) => plot.x(week))
-    .y(({ rate }) => plot.y(rate!))
-    .curve(curveStepAfter)
-    .digits(DIGITS);
-  return path(corners) ?? "";
-}
-
-/** Where the weeks that were worked below best have their tick, from left to right: in the middle of the week. */
-export function belowBest(weeks: readonly Week[], plot: TempoPlot): number[] {
-  return weeks.flatMap(({ index, bestClean, tested }) => (isRate(bestClean) && !tested ? [plot.x(index + 0.5)] : []));
-}
-
-/**
- * Where the trend lies, as the `d` of a closed path; empty where there is none to show. It opens to both sides from the
- * median tested week and the median best of those weeks, through which a Theil–Sen line goes (W. J. Conover, "Practical
- * Nonparametric Statistics"; SciPy's `theilslopes`, method "separate"), by the lowest and the highest slope of its
- * interval.
- */
-export function trendBand(weeks: readonly Week[], trend: Trend, plot: TempoPlot): string {
-  const { low, high, verdict } = trend;
-  const tested = weeks.flatMap(({ index, tested, bestClean }) =>
-    tested && isRate(bestClean) ? [{ week: index, rate: bestClean }] : [],
-  );
   if ((verdict !== "rising" && verdict !== "falling") || tested.length < 2) return "";
-  if (low === null || high === null || !Number.isFinite(low) || !Number.isFinite(high)) return "";
-  const week = median(tested.map((each) => each.week));
-  const rate = median(tested.map((each) => each.rate));
-  const first = tested[0]!.week;
-  const last = tested.at(-1)!.week;
-  // On a ratio scale a straight line is bent, so that it takes a point every half week. What falls below the scale, or
-  // below nothing, stands on its edge.
-  const halfWeeks = Array.from({ length: (last - first) * 2 + 1 }, (_, half) => first + half / 2);
-  const path = area<number>()
-    .x((at) => plot.x(at + 0.5))
-    .y0((at) => plot.y(rate + Math.min(low * (at - week), high * (at - week))))
-    .y1((at) => plot.y(rate + Math.max(low * (at - week), high * (at - week))))
-    .digits(DIGITS);
-  return path(halfWeeks) ?? "";
+  if (slope === null || !Number.isFinite(slope)) return "";
+  const middle = { week: median(tested.map((each) => each.week)), rate: median(tested.map((each) => each.rate)) };
+  const rateAt = (week: number) => middle.rate + slope * (week - middle.week);
+  const away = median(tested.map(({ week, rate }) => Math.abs(plot.y(rate) - plot.y(rateAt(week)))));
+  const half = Math.max(LEAST_HALF, away);
+  // On a ratio scale a straight line is bent, so that it takes a point every half week.
+  const [first, last] = [tested[0]!.week, tested.at(-1)!.week];
+  const points = Array.from({ length: (last - first) * 2 + 1 }, (_, at) => {
+    const week = first + at / 2;
+    return { x: tenth(plot.week(week + 0.5)), y: plot.y(rateAt(week)) };
+  });
+  const within = (y: number) => Math.min(Math.max(y, plot.top - BEYOND), plot.bottom + BEYOND);
+  const there = points.map(({ x, y }) => `${x},${tenth(within(y - half))}`);
+  const back = points.map(({ x, y }) => `${x},${tenth(within(y + half))}`).reverse();
+  return `M${[...there, ...back].join("L")}Z`;
 }
 
-export interface Dot {
-  readonly x: number;
-  readonly y: number;
-  /** Drawn full; an open dot says no more than that it was not noted as reached. */
-  readonly reached: boolean;
+/** What the trend is fitted on. */
+function figureOf({ usual }: Week): number | null {
+  return usual;
 }
 
+/** The attempts as the `d` of two paths, a dot each. */
 export interface Dots {
-  readonly dots: readonly Dot[];
+  readonly reached: string;
+  /** An open dot says no more than that it was not noted as reached. */
+  readonly other: string;
   /** How many attempts have no dot, as there were too many to tell apart. */
   readonly left: number;
 }
 
-/** So many dots can still be told apart in a small chart, and a hover carries them. */
+/** So many dots can still be told apart, and a hover carries them. */
 const MOST_DOTS = 300;
-/** In pixels. */
-const COLUMN = 2;
+/** In the stretched space. */
+const COLUMN = 6;
 
 /**
  * One dot for each attempt, at its day and rate; those in the very same place share one. Where there are more than can
- * be told apart, the highest that was reached and the highest that was not stand for those within two pixels from left
- * to right.
+ * be told apart, the highest that was reached and the highest that was not stand for those close by.
  */
-export function dotsOf({ attempts }: TempoFrame, plot: TempoPlot): Dots {
+export function everyDot({ attempts }: TempoFrame, plot: TempoPlot): Dots {
   const placed = attempts.map((attempt) => dotOf(attempt, plot));
   const different = unique(placed, ({ x, y, reached }) => `${x} ${y} ${reached}`);
-  if (different.length <= MOST_DOTS) return { dots: different, left: 0 };
+  if (different.length <= MOST_DOTS) return { ...byKind(different), left: 0 };
   const highestFirst = [...different].sort((a, b) => a.y - b.y || a.x - b.x);
   const kept = unique(highestFirst, ({ x, reached }) => `${Math.floor(x / COLUMN)} ${reached}`);
   const shown = new Set(kept.map(({ x, y, reached }) => `${x} ${y} ${reached}`));
   const left = placed.filter(({ x, y, reached }) => !shown.has(`${x} ${y} ${reached}`)).length;
-  return { dots: kept.sort((a, b) => a.x - b.x || a.y - b.y), left };
+  return { ...byKind(kept.sort((a, b) => a.x - b.x || a.y - b.y)), left };
+}
+
+/** One filled dot for the best of each day, one open one for the nearest tempo above it that was not reached. */
+export function bestDots(attempts: readonly TimedAttempt[], plot: TempoPlot): Omit<Dots, "left"> {
+  return byKind(bestOfDays(attempts).map((attempt) => dotOf(attempt, plot)));
+}
+
+/** Of each day the best that was reached, and the nearest above it that was not; where none was, the lowest. */
+export function bestOfDays(attempts: readonly TimedAttempt[]): readonly TimedAttempt[] {
+  const days = new Map<number, TimedAttempt[]>();
+  for (const attempt of attempts) {
+    const known = days.get(attempt.day);
+    if (known) known.push(attempt);
+    else days.set(attempt.day, [attempt]);
+  }
+  return [...days.values()].flatMap((own) => {
+    const best = own.filter(({ reached }) => reached).reduce<TimedAttempt | undefined>(faster, undefined);
+    const above = own
+      .filter(({ reached, rate }) => !reached && (best === undefined || rate > best.rate))
+      .reduce<TimedAttempt | undefined>((a, b) => (a && a.rate <= b.rate ? a : b), undefined);
+    return [...(best ? [best] : []), ...(above ? [above] : [])];
+  });
+}
+
+function faster(a: TimedAttempt | undefined, b: TimedAttempt): TimedAttempt {
+  return a && a.rate >= b.rate ? a : b;
+}
+
+interface Dot {
+  readonly x: number;
+  readonly y: number;
+  readonly reached: boolean;
 }
 
 function dotOf({ day, rate, reached }: TimedAttempt, plot: TempoPlot): Dot {
   const rounded = (value: number) => Math.round(value * 10) / 10;
   return { x: rounded(plot.day(day)), y: rounded(plot.y(rate)), reached: reached === true };
+}
+
+function byKind(those: readonly Dot[]): Omit<Dots, "left"> {
+  return { reached: dots(those.filter((dot) => dot.reached)), other: dots(those.filter((dot) => !dot.reached)) };
 }
 
 /** The first of each key, in order. */

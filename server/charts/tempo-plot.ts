@@ -1,67 +1,62 @@
-import { type ScaleContinuousNumeric, scaleLinear, scaleLog } from "d3-scale";
-import { firstDay, weekCount } from "../history/week-span.ts";
-import { FONT_SIZE, type Size, textWidth } from "./look.ts";
+import type { WeekSpan } from "../history/week-span.ts";
+import { placeOfDay, placeOfWeek } from "./months.ts";
 import { counted, isRate, shownRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
+import { type TempoScale, tempoScale } from "./tempo-scale.ts";
 
-/** Where things stand in a tempo chart, in pixels from its top left corner. */
+/** Where things stand in a tempo chart: across in the stretched space, downwards in pixels. */
 export interface TempoPlot {
-  readonly left: number;
-  readonly right: number;
+  readonly span: WeekSpan;
   readonly top: number;
   readonly bottom: number;
-  /** How wide a week is. */
-  readonly week: number;
-  /** Where a week begins, from left to right, by its running number; with parts of a week, where those are over. */
-  x(week: number): number;
-  /** Where the middle of a day is, from left to right. */
+  /** Where a week begins, by its running number; with parts of a week, where those are over. */
+  week(week: number): number;
+  /** Where the middle of a day is. */
   day(day: number): number;
   /** A rate to a place from top to bottom; what lies outside the scale stands on its edge. */
   y(rate: number): number;
-  /** The tempos that have a line across, slowest first. */
-  readonly grid: readonly GridTempo[];
+  /** The tempos that stand at the side, slowest first. */
+  readonly sides: readonly SideTempo[];
 }
 
-export interface GridTempo {
+export interface SideTempo {
   readonly y: number;
   readonly text: string;
 }
 
-/**
- * Half of the span that the slowest and the fastest tempo have at least between them, as a ratio: within it a wobble
- * stays one.
- */
-const LEAST_HALF = 1.15;
-/** The ratio that is left free above and below. */
-const ROOM = 1.03;
-const DAYS_OF_WEEK = 7;
-/** In pixels. */
-const LINES_APART = 22;
+/** How a chart is laid out, in pixels. */
+export interface PlotSize {
+  readonly top: number;
+  readonly bottom: number;
+  /** What its numbers at the side are: the slowest and the fastest tempo, or round ones. */
+  readonly sides: "ends" | "round";
+}
 
-/** The frame's week columns from left to right; tempos on a ratio scale, so that ten per cent is as high everywhere. */
-export function tempoPlot(data: TempoChart, frame: TempoFrame, size: Size): TempoPlot {
-  const top = data.axis === "" && !frame.aim ? 6 : FONT_SIZE + 6;
-  const bottom = size.height - FONT_SIZE - 8;
-  const tempos = scaleLog().domain(domainOf(data, frame)).range([bottom, top]).clamp(true);
-  const grid = gridOf(tempos);
-  const left = Math.ceil(Math.max(...grid.map(({ text }) => textWidth(text)), 0)) + 6;
-  const right = size.width - 4;
-  const columns = weekCount(frame.span);
-  const weeks = scaleLinear().domain([0, columns]).range([left, right]);
+/** The least ratio of the fastest tempo to the slowest that fills the height: within it a wobble stays one. */
+const LEAST_RATIO = 1.1;
+/** The ratio that is left free above and below round numbers. */
+const ROOM = 1.02;
+/** In pixels, for numbers one below the other. */
+const LINES_APART = 22;
+const NUMBERS_APART = 11;
+
+/** The frame's weeks from left to right; tempos on a ratio scale, so that ten per cent is as high everywhere. */
+export function tempoPlot(data: TempoChart, frame: TempoFrame, { top, bottom, sides }: PlotSize): TempoPlot {
+  const { low, high } = rangeOf(data, frame);
+  const room = sides === "round" ? ROOM : 1;
+  const tempos = tempoScale([Math.min(low, high / LEAST_RATIO) / room, high * room], { bottom, top });
   return {
-    left,
-    right,
+    span: frame.span,
     top,
     bottom,
-    week: (right - left) / columns,
-    x: (week) => weeks(week - frame.span.first),
-    day: (day) => weeks((day - firstDay(frame.span) + 0.5) / DAYS_OF_WEEK),
-    y: (rate) => tempos(counted(rate, data.notation)),
-    grid,
+    week: (week) => placeOfWeek(week, frame.span),
+    day: (day) => placeOfDay(day, frame.span),
+    y: (rate) => tempos.y(counted(rate, data.notation)),
+    sides: sides === "round" ? roundTempos(tempos) : ends(tempos, low, high),
   };
 }
 
-/** From the slowest to the fastest tempo that is drawn, as the metronome has it, with some room around. */
-function domainOf({ notation }: TempoChart, { weeks, attempts, aim }: TempoFrame): [number, number] {
+/** The slowest and the fastest tempo that is drawn, as the metronome has it. */
+function rangeOf({ notation }: TempoChart, { weeks, attempts, aim }: TempoFrame): { low: number; high: number } {
   let low = Number.POSITIVE_INFINITY;
   let high = 0;
   const include = (rate: number | null) => {
@@ -73,15 +68,21 @@ function domainOf({ notation }: TempoChart, { weeks, attempts, aim }: TempoFrame
   for (const { bestClean } of weeks) include(bestClean);
   for (const { rate } of attempts) include(rate);
   include(aim?.rate ?? null);
-  const middle = Math.sqrt(low * high);
-  return [Math.min(low / ROOM, middle / LEAST_HALF), Math.max(high * ROOM, middle * LEAST_HALF)];
+  return { low, high };
+}
+
+/** The slowest and the fastest; one number where they are the same. */
+function ends(tempos: TempoScale, low: number, high: number): SideTempo[] {
+  const fastest = { y: tempos.y(high), text: shownRate(high) };
+  const slowest = { y: Math.max(tempos.y(low), fastest.y + NUMBERS_APART), text: shownRate(low) };
+  return slowest.text === fastest.text ? [fastest] : [slowest, fastest];
 }
 
 /** The lowest and the highest round tempo within the scale, and one between them where there is room. */
-function gridOf(tempos: ScaleContinuousNumeric<number, number>): GridTempo[] {
+function roundTempos(tempos: TempoScale): SideTempo[] {
   const round = tempos
-    .ticks(5)
-    .map((tempo) => ({ tempo, y: tempos(tempo), text: shownRate(tempo) }))
+    .round(5)
+    .map((tempo) => ({ tempo, y: tempos.y(tempo), text: shownRate(tempo) }))
     .filter(({ tempo, text }) => Math.abs(Number(text) - tempo) < 1e-6);
   const lowest = round[0];
   const highest = round.at(-1);

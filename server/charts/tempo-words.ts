@@ -1,48 +1,37 @@
 import { trendInWords } from "../history/trend-words.ts";
-import { spanLabels, weekCount } from "../history/week-span.ts";
-import { isRate, shownRate, type TempoChart, type TempoFrame, written } from "./tempo-data.ts";
-
-/** What the marks of a tempo chart mean, for a caption. */
-export const TEMPO_MARKS =
-  "Filled dot: reached; open dot: not. Line: best of the week; a tick at its foot: worked below best. Shaded: where the trend lies.";
+import { weekCount } from "../history/week-span.ts";
+import { mondayOf } from "../journal/calendar.ts";
+import { shortDate } from "../journal/date-words.ts";
+import { isRate, shownRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
+import { isSlow } from "./tempo-marks.ts";
 
 /** What a tempo chart shows, in sentences. `left` is how many attempts have no dot of their own. */
 export function describeTempo(data: TempoChart, frame: TempoFrame, left = 0): string {
-  return [
-    spanOf(frame),
-    ...bestsOf(data, frame),
-    ...attemptsOf(frame, left),
-    trendOf(data, frame),
-    ...aimOf(data, frame),
-  ]
+  return [...bestsOf(data, frame), ...attemptsOf(frame, left), ...trendOf(data, frame), ...aimOf(data, frame)]
     .map((sentence) => `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`)
     .join(" ");
 }
 
-function spanOf({ told }: TempoFrame): string {
-  const [first, last] = spanLabels(told);
-  return first === last ? `week ${first}` : `weeks ${first} to ${last}`;
-}
-
-function bestsOf(data: TempoChart, { told, weeks }: TempoFrame): string[] {
-  const bests = weeks.flatMap(({ week, bestClean }) => (isRate(bestClean) ? [{ week, rate: bestClean }] : []));
+function bestsOf({ notation }: TempoChart, { told, weeks }: TempoFrame): string[] {
+  const bests = weeks.flatMap(({ index, bestClean }) => (isRate(bestClean) ? [{ index, rate: bestClean }] : []));
   const first = bests[0];
   const last = bests.at(-1);
   if (!first || !last) return ["no tempo was reached"];
   const highest = bests.reduce((best, each) => (each.rate > best.rate ? each : best));
-  const below = weeks.filter(({ bestClean, tested }) => isRate(bestClean) && !tested).length;
+  const slow = weeks.filter(isSlow).length;
+  const when = ({ index }: { readonly index: number }) => `week of ${shortDate(mondayOf(index), mondayOf(told.last))}`;
   const range =
     first === last
-      ? `best reached ${written(first.rate, data)} (${first.week})`
-      : `weekly best from ${written(first.rate, data)} (${first.week}) to ${shownRate(last.rate, data.notation)} (${last.week})`;
+      ? `best reached ${shownRate(first.rate, notation)} (${when(first)})`
+      : `weekly best from ${shownRate(first.rate, notation)} (${when(first)}) to ${shownRate(last.rate, notation)} (${when(last)})`;
   const top =
     highest.rate > last.rate && highest !== first
-      ? `, highest ${shownRate(highest.rate, data.notation)} (${highest.week})`
+      ? `, highest ${shownRate(highest.rate, notation)} (${when(highest)})`
       : "";
-  const without = weekCount(told) - bests.length;
+  const without = weekCount({ first: told.first, last: weeks.at(-1)!.index }) - bests.length;
   return [
     `${range}${top}`,
-    ...(below ? [`${countOf(below, "week")} worked below best`] : []),
+    ...(slow ? [`${countOf(slow, "week")} of slow work`] : []),
     ...(without ? [`${countOf(without, "week")} without a tempo reached`] : []),
   ];
 }
@@ -56,16 +45,19 @@ function attemptsOf({ attempts }: TempoFrame, left: number): string[] {
         ? "reached"
         : "all reached"
       : `${reached === 0 ? "none" : reached} reached`;
-  const thinned = left ? `, ${left} without a dot, as a higher one stands close by` : "";
+  const thinned = left ? `, ${left} without a dot, as a higher one is close by` : "";
   return [`${countOf(attempts.length, "attempt")}, ${each}${thinned}`];
 }
 
-function trendOf({ trend, notation }: TempoChart, { weeks }: TempoFrame): string {
-  return `trend: ${trendInWords(trend, weeks, notation)}`;
+function trendOf({ trend, notation }: TempoChart, { weeks }: TempoFrame): string[] {
+  return trend ? [`trend: ${trendInWords(trend, weeks, notation)}`] : [];
 }
 
-function aimOf(data: TempoChart, { aim }: TempoFrame): string[] {
-  return aim ? [`aim: ${written(aim.rate, data)} by ${aim.date}`] : [];
+function aimOf({ notation }: TempoChart, { aim, told }: TempoFrame): string[] {
+  if (!aim) return [];
+  return [
+    `aim: ${shownRate(aim.rate, notation)}${aim.day === undefined ? "" : ` by ${shortDate(aim.day, mondayOf(told.last))}`}`,
+  ];
 }
 
 function countOf(count: number, noun: string): string {

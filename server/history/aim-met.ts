@@ -1,9 +1,10 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Conventions } from "../journal/conventions.ts";
 import { eachSubject } from "../journal/each-subject.ts";
-import type { Attempt, Conditions, Entry } from "../journal/model.ts";
+import type { Attempt, Conditions, Entry, PiecePlace } from "../journal/model.ts";
 import { subjectKey } from "../journal/subject-text.ts";
 import { nameKey } from "../syntax/words/fold.ts";
+import { isWholePiecePlace } from "../syntax/words/whole-piece.ts";
 import { patternOfRecord } from "./exercise-name.ts";
 import { countingOf, rateBy } from "./rate.ts";
 
@@ -31,8 +32,7 @@ function answersOne(entry: Entry, asked: Entry, conventions: Conventions, { byRa
   if (asked.instrument !== undefined && entry.instrument !== asked.instrument) return false;
   if (asked.minutes !== undefined && (entry.minutes ?? 0) < asked.minutes) return false;
   if (asked.focus !== undefined && nameKey(entry.focus ?? "") !== nameKey(asked.focus)) return false;
-  if (asked.where && (entry.where?.text !== asked.where.text || entry.where.movement !== asked.where.movement))
-    return false;
+  if (asked.where && !isPlaceAsked(entry.where, asked.where)) return false;
   return asked.attempts.every((wanted) =>
     entry.attempts.some(
       (attempt) =>
@@ -41,6 +41,13 @@ function answersOne(entry: Entry, asked: Entry, conventions: Conventions, { byRa
         isAsFast(entry, attempt, asked, wanted, conventions),
     ),
   );
+}
+
+/** Words for the whole piece are one place, whatever their language. */
+function isPlaceAsked(played: PiecePlace | undefined, { movement, text }: PiecePlace): boolean {
+  const [own, asked] = [played?.text ?? "", text];
+  const isSame = nameKey(own) === nameKey(asked) || (isWholePiecePlace(own) && isWholePiecePlace(asked));
+  return isSame && played?.movement === movement;
 }
 
 /** An entry of a day. */
@@ -127,9 +134,14 @@ function fastest(entry: Entry, conventions: Conventions): number {
 function hasTerms(attempt: Attempt, wanted: Attempt): boolean {
   return (
     wanted.outcomes.every((outcome) => attempt.outcomes.includes(outcome)) &&
-    attempt.tries.got >= wanted.tries.got &&
+    hasTries(attempt.tries, wanted.tries) &&
     hasConditions(attempt.conditions, wanted.conditions)
   );
+}
+
+/** As many at least, and of several no smaller a part: 5 of 9 are not 5 in a row. */
+function hasTries({ got, count }: Attempt["tries"], wanted: Attempt["tries"]): boolean {
+  return got >= wanted.got && (wanted.count === 1 || got * wanted.count >= wanted.got * count);
 }
 
 function hasNoteValue({ conditions }: Attempt, wanted: Attempt): boolean {

@@ -1,4 +1,4 @@
-import { isReached } from "../journal/conditions.ts";
+import { isReached, triesReached } from "../journal/conditions.ts";
 import type { Tries } from "../syntax/words/meaning.ts";
 import type { Manner } from "./record.ts";
 
@@ -13,7 +13,8 @@ const START = 4;
 const END = 5;
 const COUNT = 6;
 const REACHED = 7;
-const FIGURES = 8;
+const GOT = 8;
+const FIGURES = 9;
 
 const SAID_NOTHING = -1;
 
@@ -45,6 +46,9 @@ export class DayColumns {
   }
   tries(i: number): number {
     return this.figure(i, COUNT);
+  }
+  got(i: number): number {
+    return this.figure(i, GOT);
   }
   line(i: number): number {
     return this.figure(i, LINE);
@@ -102,7 +106,7 @@ export class AttemptColumns {
   add(manner: Manner, rate: number | null, start: number, end: number): void {
     this.manners.push(manner);
     this.rates.push(rate ?? Number.NaN);
-    this.figures.push(this.line, this.entry, this.subject, this.attempt++, start, end, 1, SAID_NOTHING);
+    this.figures.push(this.line, this.entry, this.subject, this.attempt++, start, end, 1, SAID_NOTHING, 0);
     this.good = false;
     this.amiss = false;
     this.tries = UNSAID;
@@ -113,13 +117,15 @@ export class AttemptColumns {
     this.good ||= good;
     this.amiss ||= amiss;
     this.tries = tries ?? this.tries;
-    this.answer(isReached(this.good, this.amiss, this.tries), this.tries.count);
+    const { good: saidGood, tries: own } = this;
+    this.answer(isReached(saidGood, this.amiss, own), own.count, triesReached(saidGood, this.amiss, own));
   }
 
-  answer(reached: boolean | null, count: number): void {
+  answer(reached: boolean | null, count: number, got: number): void {
     const last = this.figures.length - FIGURES;
     this.figures[last + REACHED] = reached === null ? SAID_NOTHING : Number(reached);
     this.figures[last + COUNT] = count;
+    this.figures[last + GOT] = got;
   }
 
   clear(): void {

@@ -10,12 +10,13 @@ import { type Block, blockIndexAt } from "../syntax/document/document.ts";
 import type { EntryLine, Line } from "../syntax/line/line.ts";
 import type { LineReader } from "../syntax/line/line-reader.ts";
 import { lineRead } from "../syntax/line/parse-line.ts";
+import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import { AttemptColumns } from "./attempt-columns.ts";
 import { DayAttempts } from "./day-attempt.ts";
 import { EntryAttempts } from "./entry-attempts.ts";
 import { playedEntry } from "./played.ts";
-import type { AttemptRecord } from "./record.ts";
+import type { AttemptRecord, Manner } from "./record.ts";
 
 /** Every attempt of a journal that counts: planned lines, days without a date, and activities do not. */
 export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
@@ -95,11 +96,17 @@ function dayReading(journal: Journal, conventions: Conventions): DayReading {
   return journal.memo.of(conventions, "day reading", () => new DayReading(journal, conventions));
 }
 
+/** In about so many bytes, and what one takes. */
+const MOST_BYTES = 4_000_000;
+const MANNER_BYTES = 600;
+
 /** Reads days for the history. It lasts as long as the words and the conventions that it was made for. */
 class DayReading implements DayVisitor {
   private readonly attempts: EntryAttempts;
   private readonly vocabulary: Vocabulary;
   private readonly columns = new AttemptColumns();
+  /** Of lines that were read as a whole: each anew would be most of what is kept of them. */
+  private readonly manners = new BoundedMemo<Manner>(MOST_BYTES, () => MANNER_BYTES);
   private entries: { minutes?: number; planned: boolean; stretch: number }[] = [];
   private date: DayNumber | undefined;
   private skeleton = new DaySkeleton();
@@ -123,6 +130,7 @@ class DayReading implements DayVisitor {
   take(block: Block, uri: string): readonly AttemptRecord[] {
     const { sittings, phases } = this.skeleton;
     const columns = this.columns.columns();
+    this.columns.clear();
     if (this.date === undefined || columns.count === 0) return NONE;
     return new DayAttempts(this.date, uri, block, columns, { sittings, phases, entries: this.entries }).records;
   }
@@ -153,11 +161,13 @@ class DayReading implements DayVisitor {
   /** An entry that only the whole line tells. */
   private addWhole(line: EntryLine, place: LinePlace): void {
     const entry = readEntry(line, place.line, this.vocabulary);
-    for (const { manner, rate, reached, count, subject, attempt } of playedEntry(entry, this.conventions).attempts) {
+    for (const { manner, rate, reached, count, got, subject, attempt } of playedEntry(entry, this.conventions)
+      .attempts) {
       const { start, end } = entry.attempts[attempt]!.place;
       this.columns.goTo(subject, attempt);
-      this.columns.add(manner, rate, start, end);
-      this.columns.answer(reached, count);
+      const kept = this.manners.of(JSON.stringify(manner), () => manner);
+      this.columns.add(kept, rate, start, end);
+      this.columns.answer(reached, count, got);
     }
   }
 }

@@ -36,6 +36,11 @@ export class DayAttempts {
     return { minutes: minutes / counts.length / counts[this.columns.subject(attempt)]!, about };
   }
 
+  phaseOf(attempt: number): string | undefined {
+    const { entries, phases } = this.time;
+    return phases[entries[this.columns.entry(attempt)]!.stretch]?.phase;
+  }
+
   /** For each entry, how many attempts there are at each of its subjects. */
   private countByEntry(): readonly (readonly number[])[] {
     const counts = this.time.entries.map((): number[] => []);
@@ -73,11 +78,17 @@ class DayAttempt implements AttemptRecord {
   get count(): number {
     return this.of.columns.tries(this.order);
   }
+  get got(): number {
+    return this.of.columns.got(this.order);
+  }
   get minutes(): number {
     return this.of.shareOf(this.order).minutes;
   }
   get about(): boolean {
     return this.of.shareOf(this.order).about;
+  }
+  get phase(): string | undefined {
+    return this.of.phaseOf(this.order);
   }
   get line(): number {
     return this.of.columns.line(this.order);
@@ -117,6 +128,15 @@ class DayAttempt implements AttemptRecord {
   }
   get evenness(): Manner["evenness"] {
     return this.manner.evenness;
+  }
+  get rhythm(): Manner["rhythm"] {
+    return this.manner.rhythm;
+  }
+  get direction(): Manner["direction"] {
+    return this.manner.direction;
+  }
+  get byHeart(): Manner["byHeart"] {
+    return this.manner.byHeart;
   }
   get unit(): Manner["unit"] {
     return this.manner.unit;

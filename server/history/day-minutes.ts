@@ -6,6 +6,8 @@ export interface PhaseMinutes {
   /** Empty for time under no phase. */
   readonly phase: string;
   readonly minutes: number;
+  /** They were shared out among several phases, not written. */
+  readonly about: boolean;
 }
 
 export interface DayTime {
@@ -34,25 +36,27 @@ export function dayMinutes(model: BlockModel): DayTime {
     const left = (total ?? 0) - own.reduce((sum, i) => sum + minutes[i]!, 0);
     if (left > SLIGHT && !own.every((i) => planned[i])) add("", left);
   }
+  const shared = sharedPhases(model, shares);
   return {
-    phases: [...byPhase].map(([phase, time]) => ({ phase, minutes: time })),
-    about: isShared(model, shares),
+    phases: [...byPhase].map(([phase, time]) => ({ phase, minutes: time, about: shared.has(phase) })),
+    about: shared.size > 0,
   };
 }
 
 /** In minutes: what is left over by the rounding of shares. */
 const SLIGHT = 1e-6;
 
-/** Whether minutes were shared out among several phases, so that none of them says how long it was. */
-function isShared({ phases, entries }: BlockModel, shares: ReturnType<typeof sharedMinutes>): boolean {
+/** The phases among which minutes were shared out, so that none of them says how long it was; none where it is one. */
+function sharedPhases({ phases, entries }: BlockModel, shares: ReturnType<typeof sharedMinutes>): ReadonlySet<string> {
   const waiting = entries.flatMap(({ stretch }, i) =>
     shares[i]!.about && phases[stretch]!.minutes === undefined ? [stretch] : [],
   );
-  return new Set(waiting.map((stretch) => phases[stretch]!.phase ?? "")).size > 1;
+  const names = new Set(waiting.map((stretch) => phases[stretch]!.phase ?? ""));
+  return names.size > 1 ? names : new Set();
 }
 
 /** For each stretch, whether it was planned: its entries count as far as they were done, and its own minutes do not. */
-export function plannedStretches({ lines, phases, day }: BlockModel): boolean[] {
+export function plannedStretches({ lines, phases, day }: Pick<BlockModel, "lines" | "phases" | "day">): boolean[] {
   let whole = day?.planned ?? false;
   let here = false;
   let next = 0;

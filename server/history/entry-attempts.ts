@@ -9,7 +9,6 @@ import type { LineReader } from "../syntax/line/line-reader.ts";
 import { parseEntry } from "../syntax/line/parse-entry.ts";
 import type { PartContext } from "../syntax/line/parts.ts";
 import type { Piece } from "../syntax/line/piece.ts";
-import { nameKey } from "../syntax/words/fold.ts";
 import type { Fraction, Item } from "../syntax/words/meaning.ts";
 import { TupleMemo } from "../syntax/words/tuple-memo.ts";
 import type { AttemptColumns } from "./attempt-columns.ts";
@@ -201,7 +200,7 @@ export class EntryAttempts {
     const ways = place ? waysInPlace(what, place) : what.ways;
     const known = ways.get(how);
     if (known) return known;
-    const placed = place ? { ...entry, where: { ...entry.where, text: nameKey(place.place!) } } : entry;
+    const placed = place ? { ...entry, where: { ...entry.where, text: place.place! } } : entry;
     const told = place ? toldBy(placed, this.conventions) : what.told!;
     const groups = how.map(
       (attempt): Group => ({

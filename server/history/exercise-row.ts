@@ -1,8 +1,8 @@
-import { isoDate } from "../journal/calendar.ts";
+import { type DayNumber, isoDate } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
 import { type Exercise, latestOf, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
-import { type Notation, shown, trendInWords } from "./trend-words.ts";
+import { type Notation, shown, trendInBrief, trendInWords } from "./trend-words.ts";
 import { beatName, noteValueName } from "./value-names.ts";
 import type { Week } from "./weeks.ts";
 
@@ -12,18 +12,24 @@ export interface ExerciseRow {
   readonly strand: string;
   readonly weeks: readonly Week[];
   readonly trend: Trend;
-  /** Without a full stop: `rising by about 2 metronome marks a week, 1 to 3`. */
+  /** Without a full stop: `up about 1½ notches in four weeks (1 to 2)`. */
   readonly trendWords: string;
+  /** The same for a column: `up 1½ notches in four weeks`. */
+  readonly trendBrief: string;
   readonly notation: Notation;
   /** ISO 8601. */
   readonly lastPractised: string;
   readonly latest: AttemptRecord;
 }
 
-/** The row of an exercise, with the weeks of its first strand, on which the trend is fitted. */
-export function exerciseRow(exercise: Exercise, weeks: readonly Week[]): ExerciseRow {
+/**
+ * The row of an exercise, with the weeks of its first strand, on which the trend is fitted.
+ *
+ * @param since the first day back after a break that cuts off what came before (`baselineOf`)
+ */
+export function exerciseRow(exercise: Exercise, weeks: readonly Week[], since?: DayNumber): ExerciseRow {
   const strand = exercise.strands[0]!;
-  const trend = trendOf(weeks);
+  const trend = trendOf(weeks, since);
   const notation = notationOf(strand.records);
   const latest = latestOf(exercise.strands)!;
   return {
@@ -32,6 +38,7 @@ export function exerciseRow(exercise: Exercise, weeks: readonly Week[]): Exercis
     weeks,
     trend,
     trendWords: trendInWords(trend, weeks, notation),
+    trendBrief: trendInBrief(trend, weeks, notation),
     notation,
     lastPractised: isoDate(exercise.lastDay),
     latest,

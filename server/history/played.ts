@@ -16,6 +16,8 @@ export interface PlayedAttempt {
   readonly reached: boolean | null;
   /** How many tries it stands for. */
   readonly count: number;
+  /** In how many of them it was reached. */
+  readonly got: number;
   /** Which of the entry's subjects (`eachSubject`) it is at, and which of its attempts it is. */
   readonly subject: number;
   readonly attempt: number;
@@ -62,13 +64,14 @@ function playedAttempt(
   conventions: Conventions,
   told: Told,
 ): Omit<PlayedAttempt, "subject" | "attempt"> {
-  const { tempo, reached, tries } = attempt;
+  const { tempo, reached, tries, got } = attempt;
   const counting = tempo && countingOf(entry, attempt.conditions, tempo, conventions);
   return {
     manner: mannerOf(entry, attempt, conventions, told),
     rate: tempo && counting ? rateBy(counting, tempo.bpm) : null,
     reached,
     count: tries.count,
+    got,
   };
 }
 
@@ -107,6 +110,9 @@ export function mannerOf(
     reach,
     tonguing: conditions.articulation?.tonguing ?? conventions.usualTonguing,
     evenness: conditions.rhythm && !conditions.rhythm.even ? ("uneven" as const) : ("even" as const),
+    rhythm: conditions.rhythm?.even === false ? conditions.rhythm.text : undefined,
+    direction: conditions.direction,
+    byHeart: conditions.manner.includes(BY_HEART) || undefined,
   };
   return {
     ...manner,
@@ -116,6 +122,9 @@ export function mannerOf(
     strandKey: strandKeyOf(manner),
   };
 }
+
+/** As the table of terms has it (`server/syntax/words/terms.ts`). */
+const BY_HEART = "by heart";
 
 function nameOfInstrument(entry: Entry, conventions: Conventions): string | null {
   const id = entry.instrument ?? conventions.instrument;

@@ -1,5 +1,6 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import type { NoteValue, Tonguing } from "../journal/model.ts";
+import type { Direction } from "../music/patterns/reach.ts";
 import type { Block } from "../syntax/document/document.ts";
 
 /** Up to 9 semitones is `short`, to 14 `octave`, to 20 `twelfth`, above that `wide`. */
@@ -25,6 +26,10 @@ export interface Manner {
   readonly reach: ReachClass | null;
   readonly tonguing: Tonguing;
   readonly evenness: Evenness;
+  /** The uneven rhythm, by its first name in the tables; missing where it is even. */
+  readonly rhythm?: string;
+  readonly direction?: Direction;
+  readonly byHeart?: boolean;
   /** What `rate` counts a minute: notes, or for a title beats. */
   readonly unit: "notes" | "beats";
   /** The note value and the beat that the player counted in, where there were any. */
@@ -49,10 +54,14 @@ export interface AttemptRecord extends Manner {
   readonly reached: boolean | null;
   /** How many attempts this stands for: 5 for `4 of 5`. */
   readonly count: number;
+  /** In how many of them it was reached: 4 for `4 of 5`, none where it was uneven or nothing was said. */
+  readonly got: number;
   /** Its share of the practice time. */
   readonly minutes: number;
   /** The minutes were shared out, not written. */
   readonly about: boolean;
+  /** The phase that it stands in, by its id; missing where it stands in none. */
+  readonly phase?: string | undefined;
   readonly uri: string;
   /** The day that it stands in, and the line there: so that it stays the same when the day moves (`placeOf`). */
   readonly block: Block;

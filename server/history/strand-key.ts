@@ -1,3 +1,4 @@
+import { isWholePiecePlace, WHOLE_PIECE } from "../syntax/words/whole-piece.ts";
 import type { Manner } from "./record.ts";
 
 /** What makes attempts ones at the same exercise: instrument, subject and pattern. */
@@ -12,7 +13,7 @@ export function exerciseKeyOf({
 
 /**
  * What makes attempts comparable: the exercise, and its reach, tonguing and evenness; for a title its movement and
- * place.
+ * place. Words for the whole piece are one place, whatever their language.
  */
 export function strandKeyOf(manner: Omit<Manner, "exerciseKey" | "strandKey" | "subject">): string {
   return `${exerciseKeyOf(manner)}\n${placeOrWay(manner)}`;
@@ -27,7 +28,12 @@ function placeOrWay({
   where,
 }: Pick<Manner, "unit" | "reach" | "tonguing" | "evenness" | "movement" | "where">): string {
   if (unit === "notes") return `${reach ?? ""}\n${tonguing}\n${evenness}`;
-  return `${folded(movement ?? "")}\n${folded(where ?? "")}`;
+  return `${folded(movement ?? "")}\n${placeKey(where ?? "")}`;
+}
+
+/** What makes two places of a piece, or two parts of it, the same. */
+export function placeKey(where: string): string {
+  return isWholePiecePlace(where) ? WHOLE_PIECE : folded(where);
 }
 
 /** As typed, apart from case and spacing: `Bars  17-32` is `bars 17-32`. */

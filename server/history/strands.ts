@@ -38,6 +38,8 @@ export interface Exercise {
 export interface Choice {
   /** Leaves out strands that were last practised before this day. */
   readonly since?: DayNumber;
+  /** Leaves out what was practised after this day, as if it were not written yet. */
+  readonly until?: DayNumber;
 }
 
 /** Groups records into exercises, the latest practised first, then by subject. The records may come in any order. */
@@ -50,7 +52,7 @@ const RECORDS_A_STEP = 2000;
 
 /** The same, a few records at each step. */
 export function* exercisesInSteps(records: readonly AttemptRecord[], choice: Choice = {}): Generator<void, Exercise[]> {
-  const since = choice.since ?? Number.NEGATIVE_INFINITY;
+  const { since = Number.NEGATIVE_INFINITY, until = Number.POSITIVE_INFINITY } = choice;
   const groups = new Map<string, AttemptRecord[]>();
   for (let from = 0; from < records.length; from += RECORDS_A_STEP) {
     group(groups, records.slice(from, from + RECORDS_A_STEP), "strandKey");
@@ -58,7 +60,9 @@ export function* exercisesInSteps(records: readonly AttemptRecord[], choice: Cho
   }
   const exercises = new Map<string, Strand[]>();
   let ordered = 0;
-  for (const group of groups.values()) {
+  for (const all of groups.values()) {
+    const group = all.every(({ day }) => day <= until) ? all : all.filter(({ day }) => day <= until);
+    if (group.length === 0) continue;
     ordered += group.length;
     if (ordered > RECORDS_A_STEP) {
       ordered = 0;
@@ -152,6 +156,14 @@ export function strandOf(records: readonly AttemptRecord[], since: DayNumber = N
     records,
     weeksPractised: countWeeks(records, since),
   };
+}
+
+/** A strand up to a day: what is dated ahead counts once its day has come. Undefined where all of it lies ahead. */
+export function playedUpTo(strand: Strand, today: DayNumber): Strand | undefined {
+  const { records } = strand;
+  if (records.at(-1)!.day <= today) return strand;
+  const played = records.filter(({ day }) => day <= today);
+  return played.length > 0 ? strandOf(played) : undefined;
 }
 
 function countWeeks(inOrder: readonly AttemptRecord[], since: DayNumber): number {

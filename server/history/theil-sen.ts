@@ -1,4 +1,5 @@
 import { median, quickselect } from "simple-statistics";
+import { kendallVariance } from "./kendall.ts";
 import { normalQuantile } from "./normal-quantile.ts";
 
 /** A fitted slope in units of y for one unit of x. Null where the points give none. */
@@ -25,7 +26,7 @@ export function theilSen(xs: readonly number[], ys: readonly number[], confidenc
   const count = Math.min(xs.length, ys.length);
   const slopes = slopesOfPairs(xs, ys, count);
   if (slopes.length === 0) return { slope: null, low: null, high: null, count };
-  const ranks = intervalRanks(slopes.length, kendallVariance(xs, ys, count), confidence);
+  const ranks = intervalRanks(slopes.length, kendallVariance(xs.slice(0, count), ys.slice(0, count)), confidence);
   if (!ranks) return { slope: median(slopes), low: null, high: null, count };
   const low = select(slopes, ranks.low, 0);
   const high = select(slopes, ranks.high, ranks.low);
@@ -48,23 +49,6 @@ function slopesOfPairs(xs: readonly number[], ys: readonly number[], count: numb
   }
   slopes.length = found;
   return slopes;
-}
-
-/** The variance of Kendall's S, corrected for ties: Sen (1968), equation 2.6. */
-function kendallVariance(xs: readonly number[], ys: readonly number[], count: number): number {
-  return (pairWeight(count) - tieWeight(xs, count) - tieWeight(ys, count)) / 18;
-}
-
-function pairWeight(size: number): number {
-  return size * (size - 1) * (2 * size + 5);
-}
-
-function tieWeight(values: readonly number[], count: number): number {
-  const sizes = new Map<number, number>();
-  for (let i = 0; i < count; i++) sizes.set(values[i]!, (sizes.get(values[i]!) ?? 0) + 1);
-  let sum = 0;
-  for (const size of sizes.values()) sum += pairWeight(size);
-  return sum;
 }
 
 function intervalRanks(

@@ -1,6 +1,9 @@
+import { type DayNumber, mondayOf } from "../journal/calendar.ts";
+import { dateInWords, shortDate } from "../journal/date-words.ts";
 import type { NoteValue } from "../journal/model.ts";
-import { METRONOME_STEPS, notesPerMinute, QUARTER } from "../music/notes/note-value.ts";
-import { type Trend, WEEKS_FOR_A_TREND } from "./trend.ts";
+import { notchesBetween, notesPerMinute, QUARTER } from "../music/notes/note-value.ts";
+import { minutesInWords } from "./minute-words.ts";
+import { type Trend, testedOf, type Verdict, weeksSince } from "./trend.ts";
 import type { Week } from "./weeks.ts";
 
 /**
@@ -26,94 +29,163 @@ export function shown(rate: number, noteValue: NoteValue | null = null, beat: No
 }
 
 /**
- * A trend as a player says it: `rising by about 2 metronome marks a week, 1 to 3`. `weeks` are those that the trend
- * was fitted on: a mark is as wide as the metronome's steps are at their latest tested best. A slow trend is told over
- * four or thirteen weeks, so that it is a whole mark.
+ * A trend in a sentence, with its range: `up about 1½ notches in four weeks (1 to 2)`. `weeks` are those that it was
+ * fitted on: notches of the metronome are counted back from their latest usual tempo, as the player counts it.
  */
 export function trendInWords(trend: Trend, weeks: readonly Week[], notation: Notation = {}): string {
-  if (trend.verdict === "too early") return `too early to say: ${tooFew(trend.weeks)}`;
-  if (trend.verdict === "level") return "level";
-  const { slope, low, high } = trend;
-  const best = latestTestedBest(weeks);
-  if (slope === null || low === null || high === null || best === null) return trend.verdict;
-  const perMark = stepAt(metronomeOf(best, notation)) / metronomeOf(1, notation);
-  const ends = [Math.abs(low), Math.abs(high)].sort((a, b) => a - b);
-  return `${trend.verdict} by ${pace(Math.abs(slope) / perMark, ends[0]! / perMark, ends[1]! / perMark)}`;
+  const since = trend.since === undefined ? "" : `, since the return on ${dateInWords(trend.since, readOn(weeks))}`;
+  return withRange(trend, weeks, notation) + since;
+}
+
+function withRange(trend: Trend, weeks: readonly Week[], notation: Notation): string {
+  const moved = movedIn(trend, weeks, notation);
+  if (!moved) return standing(trend.verdict);
+  const { way, middle, least, most } = moved;
+  // What moves is never said to move by nothing, however slowly.
+  if (least === 0 || middle === 0)
+    return most === 0 ? `${way} ${LITTLE} ${IN}` : `${way} by up to about ${notches(most)} ${IN}`;
+  const range = least === most ? "" : ` (${numeral(least)} to ${numeral(most)})`;
+  return `${way} about ${notches(middle)} ${IN}${range}`;
+}
+
+/** A trend beside others, without its range: `up 1½ notches in four weeks`. */
+export function trendInBrief(trend: Trend, weeks: readonly Week[], notation: Notation = {}): string {
+  const moved = movedIn(trend, weeks, notation);
+  return (moved ? `${inBrief(moved)} ${IN}` : standing(trend.verdict)) + sinceInBrief(trend, weeks);
+}
+
+/** The same in a column whose heading says that it is in four weeks: `up 1½ notches`. */
+export function trendInColumn(trend: Trend, weeks: readonly Week[], notation: Notation = {}): string {
+  const moved = movedIn(trend, weeks, notation);
+  return (moved ? inBrief(moved) : standing(trend.verdict)) + sinceInBrief(trend, weeks);
+}
+
+/** The same without notches: `up 7.2`, notes a minute in four weeks, for titles beats. */
+export function trendInRates(trend: Trend, weeks: readonly Week[]): string {
+  const { verdict, slope } = trend;
+  const since = sinceInBrief(trend, weeks);
+  if ((verdict !== "rising" && verdict !== "falling") || slope === null) return standing(verdict) + since;
+  const tenths = Math.round(Math.abs(slope) * WEEKS_TOLD * 10);
+  return `${standing(verdict)} ${tenths === 0 ? "less than 0.1" : tenths / 10}${since}`;
+}
+
+/** ` since 20 Apr`, where a break cut off what came before. */
+function sinceInBrief({ since }: Trend, weeks: readonly Week[]): string {
+  return since === undefined ? "" : ` since ${shortDate(since, readOn(weeks))}`;
+}
+
+/** A date goes without its year where that is the year of the latest week. */
+function readOn(weeks: readonly Week[]): DayNumber {
+  return mondayOf(weeks.at(-1)!.index);
+}
+
+function inBrief({ way, middle }: Moved): string {
+  return `${way} ${middle === 0 ? LITTLE : notches(middle)}`;
+}
+
+const WEEKS_TOLD = 4;
+const IN = "in four weeks";
+const LITTLE = "less than half a notch";
+
+function standing(verdict: Verdict): string {
+  const words = { "too early": "too early to say", level: "no clear change", rising: "up", falling: "down" };
+  return words[verdict];
+}
+
+/** Which way a trend goes, and by how many notches in four weeks: about, at least, and at most; as they are shown. */
+interface Moved {
+  readonly way: "up" | "down";
+  readonly middle: number;
+  /** 0 where it is none, or goes the other way. */
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Undefined where nothing moves, or nothing can be said of it. */
+function movedIn(
+  { verdict, slope, low, high, since }: Trend,
+  weeks: readonly Week[],
+  notation: Notation,
+): Moved | undefined {
+  if (verdict !== "rising" && verdict !== "falling") return undefined;
+  const now = testedOf(weeksSince(weeks, since)).at(-1)?.usual;
+  if (slope === null || now === undefined) return undefined;
+  const sign = verdict === "rising" ? 1 : -1;
+  const by = (each: number): number => {
+    const before = metronomeOf(now - WEEKS_TOLD * each, notation);
+    return halves(Math.max(0, sign * notchesBetween(before, metronomeOf(now, notation))));
+  };
+  const [least, most] = [by(low ?? slope), by(high ?? slope)].sort((a, b) => a - b);
+  return { way: sign > 0 ? "up" : "down", middle: by(slope), least: least!, most: most! };
+}
+
+/** To the nearest half below 3, as more would be false precision; to a whole from there on. */
+function halves(value: number): number {
+  return value < 3 ? Math.round(value * 2) / 2 : Math.round(value);
+}
+
+/** `half a notch`, `a notch`, `1½ notches`. */
+function notches(count: number): string {
+  if (count === 0.5) return "half a notch";
+  return count === 1 ? "a notch" : `${numeral(count)} notches`;
+}
+
+/** `½`, `1`, `1½`. */
+function numeral(count: number): string {
+  const whole = Math.floor(count);
+  return `${whole === 0 ? "" : whole}${count === whole ? "" : "½"}`;
 }
 
 /** The best of the latest week that the trend counts, or null. */
 export function latestTestedBest(weeks: readonly Week[]): number | null {
-  return weeks.findLast((week) => week.tested && week.bestClean !== null)?.bestClean ?? null;
-}
-
-const FRAMES = [
-  { weeks: 1, words: "a week" },
-  { weeks: 4, words: "in four weeks" },
-  { weeks: 13, words: "in 13 weeks" },
-] as const;
-
-/** Metronome marks a week, in the shortest frame that makes a whole one of them. */
-function pace(middle: number, low: number, high: number): string {
-  const frame = FRAMES.find(({ weeks }) => middle * weeks >= 0.75);
-  if (!frame) return `less than 1 metronome mark ${FRAMES.at(-1)!.words}`;
-  const [about, from, to] = [middle, low, high].map((marks) => halves(marks * frame.weeks));
-  const range = from === to ? "" : `, ${from === "0" ? "almost none" : from} to ${to}`;
-  return `about ${about} metronome ${about === "1" ? "mark" : "marks"} ${frame.words}${range}`;
-}
-
-/** To the nearest half below 3, as more would be false precision; to a whole from there on. */
-function halves(value: number): string {
-  return String(value < 3 ? Math.round(value * 2) / 2 : Math.round(value));
-}
-
-/** How far it is from one metronome mark to the next at this tempo; beyond the scale, as at its end. */
-function stepAt(bpm: number): number {
-  const above = METRONOME_STEPS.findIndex((step) => step > bpm);
-  const upper = above === -1 ? METRONOME_STEPS.length - 1 : Math.max(1, above);
-  return METRONOME_STEPS[upper]! - METRONOME_STEPS[upper - 1]!;
-}
-
-const COUNT_WORDS = ["no", "one", "two", "three", "four"] as const;
-
-function tooFew(weeks: number): string {
-  const counted = weeks === 0 ? "no tested week yet" : `${COUNT_WORDS[weeks]} tested ${weeks === 1 ? "week" : "weeks"}`;
-  return `${counted}, it takes ${COUNT_WORDS[WEEKS_FOR_A_TREND]}`;
+  return testedOf(weeks).at(-1)?.bestClean ?? null;
 }
 
 /** One line of the table of a strand's weeks, ready to print. */
 export interface WeekRow {
+  /** ISO 8601: `2026-W45`. */
   readonly week: string;
+  /** Its Monday. */
+  readonly monday: DayNumber;
   /** In the player's note value; a dash where no tempo was reached. */
   readonly best: string;
-  /** What the trend makes of it: `tested`, `worked below best`, or nothing. */
+  /** The week's number, by which the trend goes; a dash where it has none. */
+  readonly usual: string;
+  /** `5 of 6` tries; a dash where nothing was said of how they went. */
+  readonly reached: string;
+  /** What the trend makes of it: `tested`, `slow work`, or nothing. */
   readonly note: string;
   readonly attempts: string;
-  /** `20`, or `about 20` where it was shared out. */
+  /** `20`, or `about 20` where it was shared out (`minutesInWords`). */
   readonly minutes: string;
 }
 
-/** The headings of the table, in the order of a row's fields. */
-export const WEEK_HEADINGS = ["Week", "Best", "", "Attempts", "Minutes"] as const;
-
 /** The weekly table, in the order of the weeks. */
 export function weekRows(weeks: readonly Week[], notation: Notation = {}): WeekRow[] {
+  const tempo = (rate: number | null): string =>
+    rate === null ? NONE : shown(rate, notation.noteValue, notation.beat);
   return weeks.map((week) => ({
     week: week.week,
-    best: week.bestClean === null ? "–" : shown(week.bestClean, notation.noteValue, notation.beat),
+    monday: mondayOf(week.index),
+    best: tempo(week.bestClean),
+    usual: tempo(week.usual),
+    reached: week.tries === 0 ? NONE : `${week.reached} of ${week.tries}`,
     note: noteOf(week),
     attempts: String(week.attempts),
-    minutes: `${week.about ? "about " : ""}${Math.round(week.minutes)}`,
+    minutes: minutesInWords(week.minutes, week.about),
   }));
 }
 
+const NONE = "–";
+
 /** The best of a week for a table without a column for notes: only what keeps it out of the trend is said. */
 export function bestWithNote({ best, note }: WeekRow): string {
-  return note === BELOW_BEST ? `${best} (${note})` : best;
+  return note === SLOW_WORK ? `${best} (${note})` : best;
 }
 
-const BELOW_BEST = "worked below best";
+const SLOW_WORK = "slow work";
 
 function noteOf(week: Week): string {
   if (week.bestClean === null) return "";
-  return week.tested ? "tested" : BELOW_BEST;
+  return week.tested ? "tested" : SLOW_WORK;
 }

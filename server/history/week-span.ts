@@ -1,4 +1,4 @@
-import { type DayNumber, mondayOf, weekIndex, weekLabelOf } from "../journal/calendar.ts";
+import { type DayNumber, mondayOf, weekIndex } from "../journal/calendar.ts";
 
 /** ISO weeks, one after the other, by their running numbers (`weekIndex`); the first and the last are among them. */
 export interface WeekSpan {
@@ -24,11 +24,6 @@ export function weekCount({ first, last }: WeekSpan): number {
 /** The Monday that they begin on. */
 export function firstDay({ first }: WeekSpan): DayNumber {
   return mondayOf(first);
-}
-
-/** The first and the last as ISO 8601 has them: `2026-W02`, `2026-W05`. */
-export function spanLabels({ first, last }: WeekSpan): readonly [first: string, last: string] {
-  return [weekLabelOf(first), weekLabelOf(last)];
 }
 
 export function holdsDay({ first, last }: WeekSpan, day: DayNumber): boolean {

@@ -1,5 +1,7 @@
-import { type DayNumber, weekIndex, weekLabelOf, weekLabels } from "../journal/calendar.ts";
+import { median } from "simple-statistics";
+import { type DayNumber, mondayOf, weekIndex, weekLabelOf, weekLabels } from "../journal/calendar.ts";
 import type { AttemptRecord } from "./record.ts";
+import { LEAST_WEEKS_BESIDE, NEAR_BEST, WEEKS_AWAY, WEEKS_BEFORE } from "./thresholds.ts";
 import type { WeekSpan } from "./week-span.ts";
 
 /** What one ISO 8601 week says of a strand. */
@@ -11,31 +13,40 @@ export interface Week {
   /** The highest rate that was reached, in notes a minute (titles: beats a minute). Null where none was. */
   readonly bestClean: number | null;
   /**
+   * The week's figure, by which the trend goes: the median of the best rates of its days, slow days left out. Null
+   * where none was reached.
+   */
+  readonly usual: number | null;
+  /**
    * The week's best shows what the player could do, and the trend may count it: it comes near the best of the weeks
-   * before, or an attempt at or above it failed. A week that reached nothing has no figure and is not tested.
+   * beside it, or a faster attempt failed. A week that reached nothing has no figure and is not tested.
    */
   readonly tested: boolean;
   readonly attempts: number;
+  /** Tries of which it is said how they went, and how many of them were reached: `clean 4 of 5` is 5 and 4. */
+  readonly tries: number;
+  readonly reached: number;
   readonly minutes: number;
   /** Some of the minutes were shared out, not written. */
   readonly about: boolean;
 }
 
-/** How many weeks back a week's best is compared. */
-const WEEKS_BEFORE = 8;
-
-/** A best of at least nine tenths of the weeks before is a test. Two integers, so that 90 of 100 is exactly enough. */
-const NEAR_BEST = { numerator: 9, denominator: 10 };
-
 /** Minutes are summed as integers, so that no order of adding gives another sum. */
 const PARTS_OF_A_MINUTE = 1e9;
 const SHOWN_PARTS_OF_A_MINUTE = 1e6;
 
-interface Sums {
+/** The fastest of some attempts. */
+interface Fastest {
   best: number | null;
-  /** The highest rate that was tried and not reached. */
+  /** That was tried and not reached. */
   failed: number;
+}
+
+interface Sums extends Fastest {
+  readonly days: Map<DayNumber, Fastest>;
   attempts: number;
+  tries: number;
+  reached: number;
   minuteParts: number;
   about: boolean;
 }
@@ -46,12 +57,23 @@ interface Sums {
  * records may come in any order.
  */
 export function weeksOf(records: readonly AttemptRecord[], since: DayNumber = Number.NEGATIVE_INFINITY): Week[] {
-  const sums = sumByWeek(records);
   const from = weekIndex(since);
-  return [...sums.keys()]
+  // None that is farther away bears on the weeks that are asked for, and a journal may be of ten years.
+  const first = mondayOf(from - WEEKS_AWAY);
+  const sums = sumByWeek(Number.isFinite(since) ? records.filter(({ day }) => day >= first) : records);
+  const indexes = [...sums.keys()].sort((a, b) => a - b);
+  const bests = indexes.flatMap((index) => {
+    const { best } = sums.get(index)!;
+    return best === null ? [] : [{ index, best }];
+  });
+  const places = new Map(bests.map(({ index }, at) => [index, at]));
+  return indexes
     .filter((index) => index >= from)
-    .sort((a, b) => a - b)
-    .map((index) => weekFrom(index, sums));
+    .map((index) => {
+      const own = sums.get(index)!;
+      const at = places.get(index);
+      return weekFrom(index, own, at !== undefined && wasTested(own, bests, at));
+    });
 }
 
 /** Every week of a span, oldest first: those that are given, and those without a record between and around them. */
@@ -59,9 +81,20 @@ export function everyWeek(weeks: readonly Week[], { first, last }: WeekSpan): We
   const given = new Map(weeks.map((week) => [week.index, week]));
   return weekLabels(first, last).map((week, at) => {
     const index = first + at;
-    return given.get(index) ?? { week, index, bestClean: null, tested: false, attempts: 0, minutes: 0, about: false };
+    return given.get(index) ?? { week, index, ...EMPTY };
   });
 }
+
+const EMPTY = {
+  bestClean: null,
+  usual: null,
+  tested: false,
+  attempts: 0,
+  tries: 0,
+  reached: 0,
+  minutes: 0,
+  about: false,
+} satisfies Omit<Week, "week" | "index">;
 
 /** The week with the highest best, the earliest of equals; undefined where nothing was reached. */
 export function bestWeek(weeks: readonly Week[]): ReachedWeek | undefined {
@@ -73,10 +106,12 @@ export function bestWeek(weeks: readonly Week[]): ReachedWeek | undefined {
 /** A week in which some tempo was reached. */
 export interface ReachedWeek extends Week {
   readonly bestClean: number;
+  readonly usual: number;
 }
 
-function isReached(week: Week): week is ReachedWeek {
-  return week.bestClean !== null;
+/** A week in which some tempo was reached. */
+export function isReached(week: Week): week is ReachedWeek {
+  return week.bestClean !== null && week.usual !== null;
 }
 
 /** What was done in each week with a record, by its running number. */
@@ -88,7 +123,7 @@ function sumByWeek(records: readonly AttemptRecord[]): SumsByWeek {
     const index = weekIndex(record.day);
     let week = sums.get(index);
     if (!week) {
-      week = { best: null, failed: Number.NEGATIVE_INFINITY, attempts: 0, minuteParts: 0, about: false };
+      week = { ...nothingTried(), days: new Map(), attempts: 0, tries: 0, reached: 0, minuteParts: 0, about: false };
       sums.set(index, week);
     }
     add(week, record);
@@ -96,35 +131,82 @@ function sumByWeek(records: readonly AttemptRecord[]): SumsByWeek {
   return sums;
 }
 
+function nothingTried(): Fastest {
+  return { best: null, failed: Number.NEGATIVE_INFINITY };
+}
+
 function add(sums: Sums, record: AttemptRecord): void {
   sums.attempts += record.count;
   sums.minuteParts += Math.round(record.minutes * PARTS_OF_A_MINUTE);
   sums.about ||= record.about;
-  if (record.rate === null) return;
-  if (record.reached === false) sums.failed = Math.max(sums.failed, record.rate);
-  else if (record.reached && (sums.best === null || record.rate > sums.best)) sums.best = record.rate;
+  if (record.reached !== null) {
+    sums.tries += record.count;
+    sums.reached += record.got;
+  }
+  if (record.rate === null || record.reached === null) return;
+  let day = sums.days.get(record.day);
+  if (!day) {
+    day = nothingTried();
+    sums.days.set(record.day, day);
+  }
+  for (const each of [sums, day]) {
+    if (!record.reached) each.failed = Math.max(each.failed, record.rate);
+    else if (each.best === null || record.rate > each.best) each.best = record.rate;
+  }
 }
 
-function weekFrom(index: number, sums: SumsByWeek): Week {
-  const own = sums.get(index)!;
+function weekFrom(index: number, own: Readonly<Sums>, tested: boolean): Week {
   return {
     week: weekLabelOf(index),
     index,
     bestClean: own.best,
-    tested: wasTested(index, sums),
+    usual: usualOf(own),
+    tested,
     attempts: own.attempts,
+    tries: own.tries,
+    reached: own.reached,
     minutes: shownMinutes(own.minuteParts),
     about: own.about,
   };
 }
 
-function wasTested(index: number, sums: SumsByWeek): boolean {
-  const { best, failed } = sums.get(index)!;
-  if (best === null) return false;
-  if (failed >= best) return true;
-  let before = 0;
-  for (let back = index - WEEKS_BEFORE; back < index; back++) before = Math.max(before, sums.get(back)?.best ?? 0);
-  return best * NEAR_BEST.denominator >= before * NEAR_BEST.numerator;
+/** The median of the days' bests; a day far below the week's best on which nothing faster failed was a slow one. */
+function usualOf({ best, days }: Readonly<Sums>): number | null {
+  if (best === null) return null;
+  const bests: number[] = [];
+  for (const day of days.values())
+    if (day.best !== null && (isNear(day.best, best) || day.failed > day.best)) bests.push(day.best);
+  return median(bests);
+}
+
+interface BestOfWeek {
+  readonly index: number;
+  readonly best: number;
+}
+
+/** Whether a week, the one at a place among those that reached something, shows what the player could do. */
+function wasTested({ best, failed }: Readonly<Sums>, bests: readonly BestOfWeek[], at: number): boolean {
+  return failed > best! || isNear(best!, bestBeside(bests, at));
+}
+
+/**
+ * The best of the weeks before; where those are few, also of the week itself and the next ones. So a strand's first
+ * weeks are judged by each other.
+ */
+function bestBeside(bests: readonly BestOfWeek[], at: number): number {
+  const own = bests[at]!.index;
+  let best = 0;
+  let count = 0;
+  for (let i = at - 1; i >= 0 && i >= at - WEEKS_BEFORE && bests[i]!.index >= own - WEEKS_AWAY; i--, count++)
+    best = Math.max(best, bests[i]!.best);
+  for (let i = at; i < bests.length && count < LEAST_WEEKS_BESIDE && bests[i]!.index <= own + WEEKS_AWAY; i++, count++)
+    best = Math.max(best, bests[i]!.best);
+  return best;
+}
+
+/** At least so many parts of another, but for what a double cannot hold. */
+function isNear(rate: number, best: number): boolean {
+  return rate * NEAR_BEST.denominator >= best * NEAR_BEST.numerator * (1 - Number.EPSILON * 8);
 }
 
 function shownMinutes(parts: number): number {

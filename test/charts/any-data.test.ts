@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { barStrip } from "../../server/charts/bar-strip.ts";
-import { dayBars } from "../../server/charts/day-bars.ts";
-import type { Look } from "../../server/charts/look.ts";
+import { type Look, WIDE } from "../../server/charts/look.ts";
+import { pieceStrip } from "../../server/charts/piece-strip.ts";
 import type { Drawing } from "../../server/charts/svg.ts";
-import { tempoChart } from "../../server/charts/tempo-chart.ts";
+import { monthAxis, tempoChart, tempoRow } from "../../server/charts/tempo-chart.ts";
+import { weekBars } from "../../server/charts/week-bars.ts";
 import { weeksUpTo } from "../../server/history/week-span.ts";
 import { mondayOf, weekLabelOf } from "../../server/journal/calendar.ts";
 import { FEW } from "../support/random-runs.ts";
-import { number, ofClass, pictureOf, type SvgElement, within } from "./svg-reader.ts";
+import { dotsOf, number, ofClass, pictureOf, readSvg, type SvgElement, within } from "./svg-reader.ts";
 
 const HOSTILE = [
   "</svg><script>alert(1)</script>",
@@ -23,10 +23,9 @@ const text = fc.oneof(fc.constantFrom(...HOSTILE), fc.string({ unit: "binary", m
 /** Tempos that are played, at the limits of what is (20 to 400 beats, up to 8 notes each), and anything at all. */
 const rate = fc.oneof(fc.integer({ min: 20, max: 3200 }), fc.constantFrom(20, 3200), fc.double());
 const palette = fc.record({ foreground: text, background: text, amount: text });
-const pixels = fc.oneof(fc.integer({ min: 0, max: 1200 }), fc.double());
 const look: fc.Arbitrary<Look> = fc.oneof(
-  fc.record({ kind: fc.constant("classes" as const), width: pixels, height: pixels, id: text }),
-  fc.record({ kind: fc.constant("palette" as const), palette, width: pixels, height: pixels, id: text }),
+  fc.record({ kind: fc.constant("page" as const), id: text }),
+  fc.record({ kind: fc.constant("picture" as const), palette, id: text }),
 );
 
 /** A week of 2026. */
@@ -36,7 +35,10 @@ const week = fc.record({
   week: text,
   index,
   bestClean: fc.option(rate),
+  usual: fc.option(rate),
   tested: fc.boolean(),
+  tries: fc.nat(50),
+  reached: fc.nat(50),
   attempts: fc.nat(9),
   minutes: fc.nat(99),
   about: fc.boolean(),
@@ -65,57 +67,58 @@ const tempoData = fc.record(
     weeks,
     attempts: fc.array(fc.record({ day, rate: fc.option(rate), reached: fc.boolean() }), { maxLength: 60 }),
     trend,
-    aim: fc.record({ day, rate, date: text }),
-    span: fc.record({ first: index, last: index }),
+    aim: fc.record({ day, rate }, { requiredKeys: ["rate"] }),
+    span: fc.tuple(index, index).map(([a, b]) => ({ first: Math.min(a, b), last: Math.max(a, b) })),
   },
   { requiredKeys: ["title", "axis", "weeks", "attempts", "trend", "span"] },
 );
 
 const minutes = fc.oneof(fc.nat(300), fc.double());
-const dayData = fc.record(
-  {
-    title: text,
-    phases: fc.array(text, { maxLength: 8 }),
-    days: fc.array(
-      fc.record(
-        { label: text, minutes: fc.array(minutes, { maxLength: 8 }), about: fc.boolean(), note: text },
-        { requiredKeys: ["label", "minutes"] },
-      ),
-      { maxLength: 7 },
-    ),
-    lastWeek: fc.array(minutes, { maxLength: 7 }),
-  },
-  { requiredKeys: ["title", "phases", "days"] },
-);
+const weekData = fc
+  .record({
+    first: index,
+    weeks: fc.array(fc.dictionary(text, minutes, { maxKeys: 8 }), { minLength: 1, maxLength: 60 }),
+  })
+  .map(({ first, weeks: some }) => ({
+    title: "Minutes",
+    span: { first, last: first + some.length - 1 },
+    weeks: some.map((each) => new Map(Object.entries(each))),
+  }));
 
 const bar = fc.oneof(fc.integer({ min: -2, max: 300 }), fc.double());
-const barData = fc.record(
+const stripData = fc.record(
   {
     title: text,
     bars: bar,
+    wanted: fc.integer({ min: 20, max: 400 }),
     worked: fc.array(
-      fc.record({ from: bar, to: bar, daysAgo: fc.oneof(fc.integer({ min: -5, max: 400 }), fc.double()) }),
-      {
-        maxLength: 12,
-      },
+      fc.record({
+        from: bar,
+        to: bar,
+        daysAgo: fc.oneof(fc.integer({ min: -5, max: 400 }), fc.double()),
+        reached: fc.option(rate),
+      }),
+      { maxLength: 12 },
     ),
   },
-  { requiredKeys: ["title", "worked"] },
+  { requiredKeys: ["title", "bars", "worked"] },
 );
 
-const ELEMENTS = ["svg", "title", "desc", "g", "defs", "pattern", "path", "rect", "circle", "text"];
-const GEOMETRY = ["x", "y", "cx", "cy", "r", "width", "height"];
+const ELEMENTS = ["svg", "title", "desc", "path", "rect", "text"];
+const GEOMETRY = ["x", "y", "dx", "width", "height"];
 
 /** What holds for the picture of any data: it is one, or a sentence stands for it. */
-function holds(drawing: Drawing, also: (picture: SvgElement) => void = () => {}): void {
+function holds(drawing: Drawing): void {
   if (!drawing.ok) {
     expect(drawing.reason).toMatch(/^[A-Z].*[.?]$/);
     return;
   }
-  const picture = pictureOf(drawing);
+  isSound(pictureOf(drawing));
+}
+
+function isSound(picture: SvgElement): void {
   for (const each of within(picture)) isHarmless(each);
   isWithin(picture);
-  also(picture);
 }
 
 /** Nothing that runs, that is fetched, or that a strict policy for styles would refuse. */
@@ -129,21 +132,25 @@ function isHarmless({ name, attributes }: SvgElement): void {
   }
 }
 
-/** Every mark outside the key, which stands in rows of its own, lies in the picture. */
+/** Every mark lies in the space that it is drawn in; a number may hang out at the left. */
 function isWithin(picture: SvgElement): void {
-  const [, , width, height] = picture.attributes["viewBox"]!.split(" ").map(Number) as [number, number, number, number];
-  expect([width, height].every((side) => Number.isFinite(side) && side > 0)).toBe(true);
   const near = (value: number, most: number) => value >= -0.01 && value <= most + 0.01;
-  for (const each of within(picture)) {
-    for (const key of GEOMETRY) if (key in each.attributes) expect(Number.isFinite(number(each, key))).toBe(true);
-    if (each.name === "circle") expect(near(number(each, "cx"), width) && near(number(each, "cy"), height)).toBe(true);
-    if (each.name === "rect") expect(near((number(each, "x") || 0) + number(each, "width"), width)).toBe(true);
-    if (each.name === "text") expect(near(number(each, "x"), width) && near(number(each, "y"), height)).toBe(true);
+  for (const plot of ofClass(picture, "chart-plot")) {
+    const height = number(plot, "height");
+    expect(plot.attributes["viewBox"]).toBe(`0 0 ${WIDE} ${height}`);
+    for (const each of plot.children) {
+      if (each.name === "rect") {
+        expect(near(number(each, "x") + number(each, "width"), WIDE)).toBe(true);
+        expect(near(number(each, "y") + number(each, "height"), height)).toBe(true);
+      }
+      for (const [, x, y] of (each.attributes["d"] ?? "").matchAll(/([\d.-]+),([\d.-]+)/g))
+        expect(near(Number(x), WIDE) && near(Number(y), height)).toBe(true);
+    }
   }
-  for (const line of [...ofClass(picture, "chart-line"), ...ofClass(picture, "chart-band")]) {
-    const corners = [...line.attributes["d"]!.matchAll(/([\d.-]+),([\d.-]+)/g)];
-    expect(corners.length).toBeGreaterThan(0);
-    for (const [, x, y] of corners) expect(near(Number(x), width) && near(Number(y), height)).toBe(true);
+  for (const { name, attributes } of within(picture)) {
+    if (name !== "text") continue;
+    expect(attributes["x"]).toMatch(/^(?:-?\d+|\d+(?:\.\d)?%)$/);
+    expect(near(Number(attributes["y"]), 130)).toBe(true);
   }
 }
 
@@ -157,16 +164,25 @@ describe("whatever the data", () => {
     );
   });
 
-  test("a week of bars is", () => {
+  test("a small one in a row is, or there is none, and so are the months above", () => {
+    const check = fc.property(tempoData, (data) => {
+      const row = tempoRow(data);
+      if (row !== undefined) isSound(readSvg(row));
+      isSound(readSvg(monthAxis(data)));
+    });
+    fc.assert(check, RUNS);
+  });
+
+  test("the bars of weeks are", () => {
     fc.assert(
-      fc.property(dayData, look, (data, how) => holds(dayBars(data, how))),
+      fc.property(weekData, text, (data, id) => holds(weekBars(data, id))),
       RUNS,
     );
   });
 
   test("a strip of a piece's bars is", () => {
     fc.assert(
-      fc.property(barData, look, (data, how) => holds(barStrip(data, how))),
+      fc.property(stripData, text, (data, id) => holds(pieceStrip(data, id))),
       RUNS,
     );
   });
@@ -187,17 +203,20 @@ test("faster is never lower", () => {
       week: weekLabelOf(WEEK + at),
       index: WEEK + at,
       bestClean: null,
+      usual: null,
       tested: false,
       attempts: 0,
+      tries: 0,
+      reached: 0,
       minutes: 0,
       about: false,
     }));
     const level = { slope: null, low: null, high: null, level: 0.95, verdict: "level", weeks: 0 } as const;
-    const how = { kind: "classes", width: 320, height: 92, id: "" } as const;
+    const how = { kind: "page", id: "" } as const;
     const picture = pictureOf(
       tempoChart({ title: "", axis: "", weeks, attempts, trend: level, span: weeksUpTo(WEEK + 2, 26) }, how),
     );
-    const heights = ofClass(picture, "chart-reached")[0]!.children.map((dot) => number(dot, "cy"));
+    const heights = dotsOf(picture, "chart-reached").map(({ y }) => y);
     for (const [a, rateA] of played.entries())
       for (const [b, rateB] of played.entries())
         if (rateA > rateB) expect(heights[a]!).toBeLessThanOrEqual(heights[b]!);

@@ -97,3 +97,29 @@ export function number(element: SvgElement, name: string): number {
 export function textsOf(element: SvgElement): string[] {
   return within(element).flatMap(({ name, text }) => (name === "text" ? [text] : []));
 }
+
+/** Where the dots of a path are: `M12,8h0M20,8h0`. */
+export function dotsOf(picture: SvgElement, name: string): { readonly x: number; readonly y: number }[] {
+  const d = ofClass(picture, name)[0]?.attributes["d"] ?? "";
+  return [...d.matchAll(/M([\d.-]+),([\d.-]+)h0/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+}
+
+/** The corners of each unbroken part of a path of level and upright lines. */
+export function cornersOf(picture: SvgElement, name: string): [number, number][][] {
+  const d = ofClass(picture, name)[0]?.attributes["d"] ?? "";
+  return d
+    .split("M")
+    .slice(1)
+    .map((part) => {
+      const [start, ...moves] = part.split(/(?=[HV])/);
+      let [x, y] = start!.split(",").map(Number) as [number, number];
+      return [
+        [x, y],
+        ...moves.map((move): [number, number] => {
+          if (move.startsWith("H")) x = Number(move.slice(1));
+          else y = Number(move.slice(1));
+          return [x, y];
+        }),
+      ];
+    });
+}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { coloursOf } from "../../server/charts/look.ts";
+import { mark } from "../../server/charts/look.ts";
 import { element, escapeXml, figure, idFrom } from "../../server/charts/svg.ts";
 import { readSvg } from "./svg-reader.ts";
 
@@ -44,8 +44,8 @@ test("no two keys make the same id", () => {
 describe("colours", () => {
   const check = (colour: string, expected: string) => {
     const palette = { foreground: colour, background: "#fff", amount: "#06c" };
-    const look = { kind: "palette", palette, width: 320, height: 90, id: "x" } as const;
-    expect(coloursOf(look).foreground).toBe(expected);
+    const painted = readSvg(mark({ kind: "picture", palette, id: "x" }, "reached", "M1,1h0"));
+    expect(painted.attributes["stroke"]).toBe(expected);
   };
 
   // The forms of CSS Color Module Level 4.
@@ -62,6 +62,11 @@ describe("colours", () => {
     "",
     "#06c".padEnd(99),
   ])("%s gives way", (colour) => check(colour, "currentColor"));
+});
+
+test("in a page a mark has its class alone, and the page has the colours", () => {
+  const { attributes } = readSvg(mark({ kind: "page", id: "x" }, "best", "M0,1H9"));
+  expect(attributes).toEqual({ class: "chart-best", d: "M0,1H9", "vector-effect": "non-scaling-stroke" });
 });
 
 describe("the reader of these tests refuses", () => {

@@ -19,12 +19,12 @@ export function tempos(lines: string, { wide = LATELY, ...different }: Different
   const weeks = weeksOf(attempts);
   const span = weeksUpTo(weeks.at(-1)!.index, wide);
   const trend = trendOf(weeksIn(weeks, span));
-  return { title: "D melodic minor, thirds", axis: "at", weeks, attempts, trend, span, ...different };
+  return { title: "D melodic minor, thirds", axis: "tempo", weeks, attempts, trend, span, ...different };
 }
 
 /** A tempo to reach by a day, ISO 8601. */
 export function aimAt(rate: number, date: string): TempoAim {
-  return { rate, date, day: parseIsoDate(date)! };
+  return { rate, day: parseIsoDate(date)! };
 }
 
 /** Lines for `tempos`: the rate of one attempt in each week from 2026-01-05 on; 0 is a week without. */

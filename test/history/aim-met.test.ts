@@ -47,6 +47,8 @@ test("a tempo, tries and minutes are met by more as well", () => {
   expect(done("D minor, 8ths at 60", "D minor, 8ths at 58 clean")).toBe(false);
   expect(done("D minor, 8ths at 60 clean 3 in a row", "D minor, 8ths at 60 clean 5 in a row")).toBe(true);
   expect(done("D minor, 8ths at 60 clean 3 in a row", "D minor, 8ths at 60 clean")).toBe(false);
+  expect(done("D minor, 8ths at 60 clean 5 in a row", "D minor, 8ths at 60 clean 5 of 9")).toBe(false);
+  expect(done("D minor, 8ths at 60 clean 4 of 5", "D minor, 8ths at 60 clean 8 of 10")).toBe(true);
   expect(done("D minor, slow, 10 min", "D minor, slow, 5 min")).toBe(false);
 });
 
@@ -66,6 +68,8 @@ test("of a piece, the place too", () => {
   expect(done("Ground, bars 17-32, slow", "Ground, bars 17-32, slow, 5 min")).toBe(true);
   expect(done("Ground, bars 17-32, slow", "Ground, bars 17-24, slow")).toBe(false);
   expect(done("Ground", "Ground, bars 17-24, slow")).toBe(true);
+  expect(done("Ground, from the top", "Ground, start to finish, slow")).toBe(true);
+  expect(done("Ground, from the top", "Ground, the beginning, slow")).toBe(false);
 });
 
 test("free words are done by the same words", () => {

@@ -21,6 +21,7 @@ export function attempt(different: Partial<AttemptRecord> = {}): AttemptRecord {
     rate: 120,
     reached: true,
     count: 1,
+    got: different.reached === false ? 0 : (different.count ?? 1),
     minutes: 5,
     about: false,
     uri: "file:///alto.practice",

@@ -12,10 +12,19 @@ function check(records: AttemptRecord[], expected: unknown, choice: HistoryChoic
 
 test("an exercise with its weeks, its trend and its strands", () => {
   const weeks = [
-    { week: "2026-W10", bestClean: 132, tested: true, attempts: 3, minutes: 15, about: false },
-    { week: "2026-W12", bestClean: 138, tested: true, attempts: 1, minutes: 5, about: false },
+    { week: "2026-W10", bestClean: 132, usual: 132, tested: true, attempts: 3, minutes: 15, about: false },
+    { week: "2026-W12", bestClean: 138, usual: 138, tested: true, attempts: 1, minutes: 5, about: false },
   ];
-  const trend = { slope: 3, low: 3, high: 3, level: 0.95, verdict: "too early", weeks: 2 };
+  const trend = {
+    slope: 3,
+    low: 3,
+    high: 3,
+    level: 0.95,
+    verdict: "too early",
+    weeks: 2,
+    from: "2026-W10",
+    to: "2026-W12",
+  };
   check(
     practised(
       `2026-03-02  120 132 144x
@@ -32,7 +41,15 @@ test("an exercise with its weeks, its trend and its strands", () => {
           lastPractised: "2026-03-18",
           strand: "octave, single, even",
           strands: [
-            { name: "octave, single, even", reach: "octave", tonguing: "single", evenness: "even", weeks, trend },
+            {
+              name: "octave, single, even",
+              reach: "octave",
+              tonguing: "single",
+              evenness: "even",
+              weeks,
+              trend,
+              lastPractised: "2026-03-18",
+            },
           ],
         },
       ],
@@ -64,8 +81,17 @@ test("with blank weeks: every week from the first to the last, and the same tren
 });
 
 test("a title has a movement and a place, and no pattern", () => {
-  const weeks = [{ week: "2026-W10", bestClean: 70, tested: true, attempts: 1, minutes: 15, about: false }];
-  const trend = { slope: null, low: null, high: null, level: 0.95, verdict: "too early", weeks: 1 };
+  const weeks = [{ week: "2026-W10", bestClean: 70, usual: 70, tested: true, attempts: 1, minutes: 15, about: false }];
+  const trend = {
+    slope: null,
+    low: null,
+    high: null,
+    level: 0.95,
+    verdict: "too early",
+    weeks: 1,
+    from: "2026-W10",
+    to: "2026-W10",
+  };
   const none = { reach: null, tonguing: null, evenness: null };
   check([pieceAttempt({ minutes: 15 })], {
     exercises: [
@@ -77,13 +103,39 @@ test("a title has a movement and a place, and no pattern", () => {
         trend,
         lastPractised: "2026-03-02",
         strand: "bars 17-32",
-        strands: [{ name: "bars 17-32", ...none, movement: null, place: "bars 17-32", weeks, trend }],
+        strands: [
+          {
+            name: "bars 17-32",
+            ...none,
+            movement: null,
+            place: "bars 17-32",
+            weeks,
+            trend,
+            lastPractised: "2026-03-02",
+          },
+        ],
       },
     ],
   });
 });
 
 test("no records, no exercises", () => check([], { exercises: [] }));
+
+test("until a day: as if nothing had been written after it", () => {
+  const records = [
+    ...practised("2026-01-05 60\n2026-01-12 63x\n2026-01-19 66\n2026-01-26 69\n2026-03-02 120"),
+    ...practised("2026-02-16 60\n2026-02-23 63", { tonguing: "slurred" }),
+    pieceAttempt({}),
+  ];
+  for (const date of ["2026-01-04", "2026-01-05", "2026-01-25", "2026-02-22", "2026-03-02", "2026-12-31"]) {
+    const until = parseIsoDate(date)!;
+    const before = records.filter(({ day }) => day <= until);
+    expect(historyOf(records, { until }), date).toEqual(historyOf(before));
+    // What is steady is judged by the days before the one that is asked about.
+    const today = parseIsoDate("2027-01-01")!;
+    expect(historyOf(records, { until, today }), date).toEqual(historyOf(before, { today: until + 1 }));
+  }
+});
 
 describe("since a day", () => {
   const records = [

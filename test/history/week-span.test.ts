@@ -2,7 +2,6 @@ import { describe, expect, test } from "vitest";
 import {
   firstDay,
   holdsDay,
-  spanLabels,
   toldSpan,
   type WeekSpan,
   weekCount,
@@ -10,13 +9,13 @@ import {
   weeksIn,
   weeksUpTo,
 } from "../../server/history/week-span.ts";
-import { isoDate, parseIsoDate, weekIndex } from "../../server/journal/calendar.ts";
+import { isoDate, parseIsoDate, weekIndex, weekLabelOf } from "../../server/journal/calendar.ts";
 
 const day = (date: string) => parseIsoDate(date)!;
 const week = (date: string) => weekIndex(day(date));
 
 /** A span as it is told: its labels, and how many weeks it is. */
-const told = (span: WeekSpan) => `${spanLabels(span).join(" to ")}, ${weekCount(span)}`;
+const told = (span: WeekSpan) => `${weekLabelOf(span.first)} to ${weekLabelOf(span.last)}, ${weekCount(span)}`;
 
 // 2026 has 53 ISO weeks (reference/iso-weeks.tsv): the first of 2027 begins on 4 January.
 describe("a span of weeks", () => {

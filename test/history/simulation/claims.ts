@@ -43,8 +43,30 @@ const wholeNumbers = NOTERS.flatMap((habit) =>
 );
 const stepless = grid(["climbs"], [0.05], { metronome: "tenths" });
 const players = [...stepless, ...marks, ...wholeNumbers];
+const uneven = NOTERS.flatMap((habit) =>
+  SPANS.flatMap((weeks) => [
+    ways({ habit, weeks, slowWeeks: "a third" }),
+    ways({ habit, weeks, gaps: "six in ten" }),
+    ways({ habit, weeks, daysAWeek: "1, later 5" }),
+  ]),
+);
+const movesOn = SPANS.map((weeks) => ways({ habit: "moves on", weeks }));
+/** Of whom the trend is known to be wrong: what is measured is recorded, and nothing is promised. */
+const known = [
+  ...SPANS.map((weeks) => ways({ weeks, wanders: true })),
+  ...SPANS.map((weeks) => ways({ habit: "cautious first", weeks })),
+  ...SPANS.map((weeks) => ways({ habit: "reached only", noise: 0.08, weeks })),
+  ...SPANS.map((weeks) => ways({ habit: "reached only", slowWeeks: "two thirds", weeks })),
+];
 
-const twelve = (different: Partial<Ways>) => NOTERS.map((habit) => ways({ habit, weeks: 12, ...different }));
+const twelve = (habit: Ways["habit"]) => [
+  ways({ habit, weeks: 12, metronome: "tenths" }),
+  ...(["marks", "whole numbers"] as const).flatMap((metronome) => [
+    ways({ habit, weeks: 12, metronome }),
+    ways({ habit, weeks: 12, metronome, growth: "compound" }),
+    ways({ habit, weeks: 12, metronome, daysAWeek: 3 }),
+  ]),
+];
 
 const covered =
   (gain: number) =>
@@ -53,27 +75,53 @@ const covered =
     return { count: covering, of: intervals };
   };
 
+const called =
+  (verdict: "rising" | "falling", gain: number) =>
+  (each: Ways, simulation: Simulation): Count => ({
+    count: simulation.of(each, gain).verdicts[verdict],
+    of: simulation.courses,
+  });
+
+const WRONG_WAY = [
+  { gain: 1, verdict: "falling" },
+  { gain: 2, verdict: "falling" },
+  { gain: -1, verdict: "rising" },
+] as const;
+
 export const CLAIMS: readonly Claim[] = [
-  {
-    name: "a level player is called rising in at most 5 %",
-    most: 0.05,
-    players,
-    counted: (each, simulation) => ({ count: simulation.of(each, 0).verdicts.rising, of: simulation.courses }),
-  },
+  ...(["rising", "falling"] as const).flatMap((verdict) => [
+    {
+      name: `a level player is called ${verdict} in at most 5 %`,
+      most: 0.05,
+      players: [...players, ...uneven],
+      counted: called(verdict, 0),
+    },
+    {
+      name: `a level player who moves on after success is called ${verdict} in at most 10 %`,
+      most: 0.1,
+      players: movesOn,
+      counted: called(verdict, 0),
+    },
+    { name: `a level player is called ${verdict}, as is known`, players: known, counted: called(verdict, 0) },
+  ]),
   {
     name: "a rise of 2 % a week over 12 weeks is found in at least 90 %",
     least: 0.9,
-    players: [
-      ways({ habit: "climbs", weeks: 12, metronome: "tenths" }),
-      ...twelve({}),
-      ...twelve({ growth: "compound" }),
-      ...twelve({ daysAWeek: 3 }),
-      ...twelve({ metronome: "whole numbers" }),
-      ...twelve({ metronome: "whole numbers", growth: "compound" }),
-      ...twelve({ metronome: "whole numbers", daysAWeek: 3 }),
-    ],
-    counted: (each, simulation) => ({ count: simulation.of(each, 2).verdicts.rising, of: simulation.courses }),
+    players: twelve("climbs"),
+    counted: called("rising", 2),
   },
+  {
+    name: "a rise of 2 % a week over 12 weeks is found in at least 85 %, where no failure is noted",
+    least: 0.85,
+    players: twelve("reached only"),
+    counted: called("rising", 2),
+  },
+  ...WRONG_WAY.map(({ gain, verdict }) => ({
+    name: `gaining ${gain} % a week is called ${verdict} in at most 0.5 %`,
+    most: 0.005,
+    players: [...players, ...uneven, ...movesOn],
+    counted: called(verdict, gain),
+  })),
   ...[0, 1, 2, -1].map((gain) => ({
     name: `gaining ${gain} % a week, the interval holds the true slope in at least 90 %`,
     least: 0.9,

@@ -20,6 +20,7 @@ export function ways(different: Partial<Ways> = {}): Ways {
     daysAWeek: 1,
     gaps: false,
     slowWeeks: false,
+    wanders: false,
     metronome: "marks",
     ...different,
   };
@@ -47,15 +48,24 @@ export const ALL: readonly Ways[] = [
   ...grid(["climbs", "reached only"], [0.05], { metronome: "whole numbers" }),
   ...grid(["climbs", "reached only"], [0.05], { metronome: "tenths" }),
   ...grid(["climbs", "reached only"], [0.05], { daysAWeek: 3 }),
-  ...(["climbs", "reached only"] as const).map((habit) => ways({ habit, weeks: 12, growth: "compound" })),
+  ...(["climbs", "reached only"] as const).flatMap((habit) => [
+    ways({ habit, weeks: 12, growth: "compound" }),
+    ways({ habit, slowWeeks: "a third" }),
+    ways({ habit, slowWeeks: "two thirds" }),
+    ways({ habit, gaps: "six in ten" }),
+    ways({ habit, daysAWeek: "1, later 5" }),
+    ways({ habit, wanders: true }),
+  ]),
+  ...(["moves on", "cautious first"] as const).map((habit) => ways({ habit })),
 ];
 
 /** `climbs, 5 %, 12 weeks, gaps`. */
-export function nameOf({ habit, growth, noise, weeks, daysAWeek, gaps, slowWeeks, metronome }: Ways): string {
+export function nameOf({ habit, growth, noise, weeks, daysAWeek, gaps, slowWeeks, wanders, metronome }: Ways): string {
   const rest = [
-    gaps && "gaps",
-    slowWeeks && "slow weeks",
-    daysAWeek === 3 && "three days a week",
+    gaps && (gaps === true ? "gaps" : "six weeks of ten off"),
+    slowWeeks && (slowWeeks === true ? "slow weeks" : `${slowWeeks} of the weeks slow`),
+    daysAWeek !== 1 && (daysAWeek === 3 ? "three days a week" : "one day a week, later five"),
+    wanders && "form wanders",
     metronome !== "marks" && metronome,
     growth === "compound" && "compound",
   ].filter((part) => part !== false);

@@ -1,0 +1,64 @@
+import { type DayNumber, mondayOf, weekIndex } from "../journal/calendar.ts";
+import { dateInWords } from "../journal/date-words.ts";
+import type { Comparison } from "./comparisons.ts";
+import { isOpen, type Return } from "./return.ts";
+import type { Settled } from "./settled.ts";
+import type { CleanShare } from "./steady.ts";
+import type { StrandFacts } from "./strand-facts.ts";
+import { WEEKS_ROUND_A_BREAK } from "./thresholds.ts";
+import { LATELY } from "./trend.ts";
+import { type Notation, shown } from "./trend-words.ts";
+
+/**
+ * What is known of a strand beside its trend, a sentence each: how it goes since a break, where it has settled, how
+ * often its fastest tempos were reached, and how two ways of playing compare. None where there is nothing to say.
+ *
+ * @param comparisons those of its exercise, the most telling first; one of the strand's own is told
+ * @param day on which it is read
+ */
+export function factsInWords(
+  { returned, settled, shares }: StrandFacts,
+  comparisons: readonly Comparison[],
+  notation: Notation,
+  day: DayNumber,
+): readonly string[] {
+  const [comparison] = comparisons;
+  return [
+    ...(returned ? returnInWords(returned, day) : []),
+    ...(settled ? [settledInWords(settled, notation, day)] : []),
+    ...sharesInWords(shares, notation),
+    ...(comparison ? [comparisonInWords(comparison)] : []),
+  ];
+}
+
+/** Only while it is too early to say what the break has cost, and not about one long ago. */
+function returnInWords(returned: Return, day: DayNumber): readonly string[] {
+  const { since, days, testedWeeks } = returned;
+  if (!isOpen(returned) || weekIndex(since) <= weekIndex(day) - LATELY) return [];
+  return [
+    `Back since ${dateInWords(since, day)} after ${days} days; ${testedWeeks} of ${WEEKS_ROUND_A_BREAK} tested weeks.`,
+  ];
+}
+
+function settledInWords({ best, index, tries }: Settled, notation: Notation, day: DayNumber): string {
+  const tempo = shown(best, notation.noteValue, notation.beat);
+  return `Settled at ${tempo} since the week of ${dateInWords(mondayOf(index), day)} (${tries} tries).`;
+}
+
+/** So many tempos are told of. */
+const FASTEST = 2;
+
+/** `66: 6 of 6 tries reached, on 2 days; 72: 5 of 7, on 3 days.` */
+function sharesInWords(shares: readonly CleanShare[], { noteValue, beat }: Notation): readonly string[] {
+  const told = shares.slice(-FASTEST).map(({ rate, reached, tries, days }, i) => {
+    const of = `${reached} of ${tries}${i === 0 ? " tries reached" : ""}`;
+    return `${shown(rate, noteValue, beat)}: ${of}, on ${days} days`;
+  });
+  return told.length === 0 ? [] : [`${told.join("; ")}.`];
+}
+
+/** `Tongued was below slurred in 8 of 8 weeks, by about 7 %.` */
+function comparisonInWords({ of, with: other, lower, weeks, ratio }: Comparison): string {
+  const by = Math.round((1 - ratio) * 100);
+  return `${of[0]!.toUpperCase()}${of.slice(1)} was below ${other} in ${lower} of ${weeks} weeks, by about ${by} %.`;
+}
