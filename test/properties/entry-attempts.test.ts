@@ -42,9 +42,9 @@ function check(journal: Journal, lines: readonly string[]): void {
   const apart = entries
     .filter(({ planned }) => !planned)
     .flatMap((entry) =>
-      playedEntry(entry, conventions).attempts.map(({ manner, rate, reached, count, attempt }) => {
+      playedEntry(entry, conventions).attempts.map(({ manner, rate, reached, count, got, attempt }) => {
         const { line, start, end } = entry.attempts[attempt]!.place;
-        return { ...manner, rate, reached, count, line, attempt, start, end };
+        return { ...manner, rate, reached, count, got, line, attempt, start, end };
       }),
     );
   const kept = recordsOfBlock(journal, URI, block).map((record) => ({
@@ -57,6 +57,9 @@ function check(journal: Journal, lines: readonly string[]): void {
     reach: record.reach,
     tonguing: record.tonguing,
     evenness: record.evenness,
+    rhythm: record.rhythm,
+    direction: record.direction,
+    byHeart: record.byHeart,
     unit: record.unit,
     noteValue: record.noteValue,
     beat: record.beat,
@@ -65,6 +68,7 @@ function check(journal: Journal, lines: readonly string[]): void {
     rate: record.rate,
     reached: record.reached,
     count: record.count,
+    got: record.got,
     line: record.line,
     attempt: record.attempt,
     start: record.start,
@@ -139,3 +143,6 @@ describe("tempos in a range are one attempt at the top", () => {
       [84, false],
     ]));
 });
+
+test("a number that counts else goes on with no tempo", () =>
+  check(journalWith(HEAD), ["  D minor 8ths at 20, 20 bars 17-32", "  D minor, at 72 clean, 40 bars 1-8"]));

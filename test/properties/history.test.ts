@@ -3,11 +3,12 @@ import { expect, test } from "vitest";
 import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { historyOf } from "../../server/history/history.ts";
 import { HistoryIndex } from "../../server/history/history-index.ts";
+import { factsOfStrand, factsOfStrandInWords } from "../../server/history/journal-facts.ts";
 import { journalHistory } from "../../server/history/journal-history.ts";
 import type { AttemptRecord } from "../../server/history/record.ts";
 import { atOnce } from "../../server/journal/at-once.ts";
 import type { Journal } from "../../server/journal/journal.ts";
-import { afresh, head, journalOf, lines, practice, type Step, step, taken } from "./edits.ts";
+import { afresh, head, journalOf, lines, practice, type Step, step, TODAY, taken } from "./edits.ts";
 
 const text = fc.oneof(
   { weight: 3, arbitrary: practice.map((days) => days.join("\n")) },
@@ -29,13 +30,26 @@ function shown(index: HistoryIndex): unknown {
     }));
 }
 
-function figures({ day, order, strandKey, rate, reached, count, minutes, about, line }: AttemptRecord): unknown {
-  return { day, order, strandKey, rate, reached, count, minutes, about, line };
+function figures({ day, order, strandKey, rate, reached, count, got, minutes, about, line }: AttemptRecord): unknown {
+  return { day, order, strandKey, rate, reached, count, got, minutes, about, line };
+}
+
+/** What is known of each strand, by its key, as it is kept from edit to edit. */
+function known(journal: Journal): unknown {
+  const strands = [...journalHistory(journal).exercises.values()].flatMap((exercise) => exercise.strands);
+  return Object.fromEntries(
+    strands.map((strand) => [
+      strand.key,
+      [factsOfStrand(journal, strand, TODAY), factsOfStrandInWords(journal, strand, {}, TODAY)],
+    ]),
+  );
 }
 
 function check(journal: Journal): void {
-  const fresh = atOnce(HistoryIndex.inSteps(attemptsOfJournal(afresh(journal))));
+  const other = afresh(journal);
+  const fresh = atOnce(HistoryIndex.inSteps(attemptsOfJournal(other)));
   expect(shown(journalHistory(journal))).toEqual(shown(fresh));
+  expect(known(journal)).toEqual(known(other));
 }
 
 test("after any series of edits the index is that of a journal built afresh", () => {
@@ -93,7 +107,8 @@ test("the history is the same in whatever order files are read and days are writ
           .sort((a, b) => a.at - b.at)
           .map(({ day }) => day);
         const inTwo = [true, false].map((first) => shuffled.filter((_, i) => files[i] === first).join("\n"));
-        const history = (texts: readonly string[]) => historyOf(attemptsOfJournal(journalOf([HEAD, ...texts])));
+        const history = (texts: readonly string[]) =>
+          historyOf(attemptsOfJournal(journalOf([HEAD, ...texts])), { today: TODAY });
         const expected = history([days.join("\n"), ""]);
         expect(history([shuffled.join("\n"), ""])).toEqual(expected);
         expect(history(inTwo)).toEqual(expected);

@@ -121,9 +121,10 @@ function figures({
   rate,
   reached,
   count,
+  got,
   minutes,
   about,
   line,
 }: AttemptRecord): unknown {
-  return { day, order, subject, strandKey, rate, reached, count, minutes, about, line };
+  return { day, order, subject, strandKey, rate, reached, count, got, minutes, about, line };
 }

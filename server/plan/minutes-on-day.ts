@@ -1,0 +1,86 @@
+import { recordsOfBlock } from "../history/attempts.ts";
+import { MINUTES_AWAY, MINUTES_ON_CONCERT_DAY, UNIT } from "../history/thresholds.ts";
+import { datedBlocks } from "../journal/dated-blocks.ts";
+import { nameKey } from "../syntax/words/fold.ts";
+import { counted } from "./day-words.ts";
+import { type PlanBasis, wholeUnits } from "./plan-basis.ts";
+
+/** How long a plan may be, and why it is no longer. */
+export interface MinutesOnDay {
+  readonly minutes: number;
+  readonly notes: readonly string[];
+  /** The instrument was played for as long as it may be: what is left is without it. */
+  readonly away: boolean;
+}
+
+/** The time that was wished for, cut by what the day is for, and by how long the instrument may be played. */
+export function minutesOnDay(basis: PlanBasis, wished: number): MinutesOnDay {
+  const { minutes, notes } = withConcert(basis, wished, byKind(basis, wished));
+  const limit = basis.kind.kind === "no instrument" ? undefined : limitOn(basis);
+  if (limit === undefined || limit.left >= minutes) return { minutes, notes, away: false };
+  if (limit.left < UNIT) return { minutes: Math.min(minutes, MINUTES_AWAY), notes: [...notes, limit.note], away: true };
+  return { minutes: limit.left, notes: [...notes, limit.note], away: false };
+}
+
+/** What is left of the day on an instrument that is to be played for so long only. */
+function limitOn(basis: PlanBasis): { readonly left: number; readonly note: string } | undefined {
+  const { conventions, instrument, day } = basis;
+  const limit = instrument === null ? undefined : conventions.limits.get(nameKey(instrument));
+  if (!limit || (limit.until !== undefined && limit.until < day)) return undefined;
+  const played = minutesPlayed(basis);
+  const left = Math.max(0, limit.minutes - played);
+  const so = played > 0 ? `, of which ${played} are used up` : "";
+  return { left, note: `At most ${limit.minutes} minutes a day on the ${instrument}${so}.` };
+}
+
+function minutesPlayed({ journal, day, instrument }: PlanBasis): number {
+  const own = datedBlocks(journal, day, day).flatMap(({ uri, block }) => recordsOfBlock(journal, uri, block));
+  return Math.round(own.reduce((sum, record) => sum + (record.instrument === instrument ? record.minutes : 0), 0));
+}
+
+type OfKind = Omit<MinutesOnDay, "away">;
+
+/** On the day of a concert and the day before it is no longer than that, whatever else the day is for. */
+function withConcert(basis: PlanBasis, wished: number, own: OfKind): OfKind {
+  const { kind, day } = basis;
+  if (!kind.concert || kind.kind === "concert" || kind.kind === "no instrument" || kind.kind === "rest") return own;
+  if (kind.concert.declared.on! - day > 1) return own;
+  const cut = byKind({ ...basis, kind: { ...kind, kind: "concert" } }, wished);
+  return cut.minutes < own.minutes ? { minutes: cut.minutes, notes: [...own.notes, ...cut.notes] } : own;
+}
+
+function byKind({ kind: { kind, because, concert }, practised, day, isBack }: PlanBasis, wished: number): OfKind {
+  const part = (share: number): number => Math.max(UNIT, wholeUnits(wished * share));
+  const cut = (minutes: number, note: string): OfKind => ({ minutes: Math.min(wished, minutes), notes: [note] });
+  switch (kind) {
+    case "no instrument":
+      return { minutes: Math.min(wished, MINUTES_AWAY), notes: [] };
+    case "sparing":
+      return { minutes: Math.min(wished, part(HALF)), notes: [] };
+    case "easing":
+      return { minutes: Math.min(wished, part(isBack ? HALF : THREE_QUARTERS)), notes: [] };
+    case "return":
+      return cut(part(HALF), "One of the first days back: half the time, and nothing fast.");
+    case "concert": {
+      const ahead = concert!.declared.on! - day;
+      if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, "The concert is today: a short warm-up, and nothing pushed.");
+      if (ahead === 1) return cut(part(HALF), "The concert is tomorrow: half the time, and nothing pushed.");
+      return { minutes: wished, notes: [`The concert is in ${ahead} days: nothing above what is steady.`] };
+    }
+    case "unhurried": {
+      if (because === "pushed")
+        return { minutes: wished, notes: ["Two days went beyond what is steady: today nothing needs to."] };
+      const off = day - practised.at(-1)! - 1;
+      return cut(
+        part(THREE_QUARTERS),
+        `After ${counted(off, "day")} off: a shorter day, and nothing above what is steady.`,
+      );
+    }
+    case "rest":
+    case "usual":
+      return { minutes: wished, notes: [] };
+  }
+}
+
+const HALF = 0.5;
+const THREE_QUARTERS = 0.75;

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { dayPlan } from "../../server/plan/day-plan.ts";
+import { USUAL_PLAN } from "../../server/plan/plan.ts";
+import { day, journalOf } from "./written.ts";
+
+// The journals are invented; the rules are the project's own (the plan page, 4.1).
+
+function planned(text: string, minutes: number | undefined, date = "2026-03-16") {
+  const {
+    asked,
+    minutes: planned,
+    kind,
+    notes,
+  } = dayPlan(journalOf(text), {
+    day: day(date),
+    settings: USUAL_PLAN,
+    ...(minutes === undefined ? {} : { minutes }),
+  });
+  return { asked, planned, kind, notes };
+}
+
+test("an instrument that may be played for so long only", () => {
+  const most = "At most 15 minutes a day on the new alto";
+  const alto = 'instrument "new alto": alto recorder, at most 15 min a day until 2026-04-30\n';
+  expect(planned(alto, 40)).toMatchObject({ planned: 15, kind: "usual", notes: [`${most}.`] });
+  expect(planned(alto, 10)).toMatchObject({ planned: 10, notes: [] });
+  expect(planned(alto, 40, "2026-05-01")).toMatchObject({ planned: 40, notes: [] });
+  const today = `${alto}\n2026-03-16\n  F major, slow, 10 min\n`;
+  expect(planned(today, 40)).toMatchObject({ planned: 5, notes: [`${most}, of which 10 are used up.`] });
+  expect(planned(today.replace("10 min", "15 min"), 40)).toMatchObject({ planned: 15, kind: "noInstrument" });
+});
+
+test("the middle of the last eight practised days that say how long they were, in whole fives", () => {
+  const days = (minutes: readonly (number | undefined)[]) =>
+    minutes
+      .map(
+        (each, i) =>
+          `2026-03-${String(i + 1).padStart(2, "0")}${each === undefined ? "" : `, ${each} min`}\n C major, slow\n`,
+      )
+      .join("");
+  expect(planned(days([30, 40, 50]), undefined).asked).toBe(40);
+  expect(planned(days([30, 44]), undefined).asked).toBe(20); // too few to tell
+  expect(planned(days([30, undefined, 44, 33]), undefined).asked).toBe(30); // 33
+  expect(planned(days([200, 200, 200]), undefined).asked).toBe(60);
+  expect(planned(days([5, 5, 5]), undefined).asked).toBe(10);
+  expect(planned(days([90, 90, 90, 30, 30, 30, 30, 30, 30, 30, 30]), undefined).asked).toBe(30);
+});
