@@ -26,13 +26,13 @@ export function readArguments(argv: readonly string[], command: Command): ReadAr
     if (token.kind === "positional") positionals.push(token.value);
     if (token.kind !== "option") continue;
     const option = Object.hasOwn(command.options, token.name) ? command.options[token.name] : undefined;
-    if (!option) return { ok: false, reason: unknownOption(token.rawName, command) };
+    if (!option) return { ok: false, reason: unknownOption(optionTyped(token.rawName, argv[token.index]!), command) };
     const reason = valueFault(token.rawName, token.value, token.inlineValue, option);
     if (reason) return { ok: false, reason };
     if (option.type === "boolean") flags.add(token.name);
     else values.set(token.name, token.value!);
   }
-  if (positionals.length > command.most && !flags.has("help"))
+  if (positionals.length > command.most && !flags.has("help") && !flags.has("version"))
     return { ok: false, reason: tooMany(positionals, command) };
   return { ok: true, positionals, flags, values };
 }
@@ -42,12 +42,17 @@ export type DayAsked =
   | { readonly ok: false; readonly reason: string };
 
 /** The day that an option names; none where the option is not given. */
-export function dayAsked(values: Arguments["values"], option: "since" | "today"): DayAsked {
+export function dayAsked(values: Arguments["values"], option: "since" | "until" | "today" | "date"): DayAsked {
   const text = values.get(option);
   const day = text === undefined ? undefined : parseIsoDate(text);
   if (text === undefined || day !== undefined) return { ok: true, day };
-  const reason = `“--${option}” wants a day that exists, written year-month-day, as 2026-03-02; “${printable(text)}” is none.`;
+  const reason = `“--${option}” takes a date, year-month-day, such as 2026-03-02, not “${printable(text)}”.`;
   return { ok: false, reason };
+}
+
+/** `-json` is a word, not four letters of which the first is unknown. */
+function optionTyped(rawName: string, word: string): string {
+  return /^-\p{L}{2,}/u.test(word) ? word.replace(/=.*/s, "") : rawName;
 }
 
 function unknownOption(rawName: string, { name, options }: Command): string {
@@ -73,7 +78,6 @@ function valueFault(
 }
 
 function tooMany(positionals: readonly string[], { name, most }: Command): string {
-  if (most === 0)
-    return `“${name}” takes no arguments besides its options, and “${printable(positionals[0]!)}” was given.`;
-  return `“${name}” takes ${most === 1 ? "one argument" : `${most} arguments`}, and ${positionals.length} were given. Words that belong together stand in quotes: daystave ${name} "${printable(positionals.join(" "))}".`;
+  if (most === 0) return `“${name}” takes only options, not “${printable(positionals[0]!)}”.`;
+  return `“${name}” takes ${most === 1 ? "one argument" : `${most} arguments`}, and ${positionals.length} were given. Put words that belong together in quotes: daystave ${name} "${printable(positionals.join(" "))}".`;
 }

@@ -8,15 +8,24 @@ export interface Arguments {
   readonly values: ReadonlyMap<string, string>;
 }
 
+/**
+ * What may be offered for a value or an argument: words, or what is found when it is asked for: `.practice` files and
+ * folders, folders alone, any file, names of instruments.
+ */
+export type Offers = readonly string[] | "journals" | "folders" | "files" | "instruments";
+
 export interface Option {
   readonly type: "boolean" | "string";
   readonly short?: string;
   /** What stands for the value in the help. */
   readonly value?: string;
   readonly help: string;
+  /** What completion offers for the value. */
+  readonly offers?: Offers;
 }
 
-export type Run = (args: Arguments, io: Io) => Promise<Status>;
+/** @param commands all there are, for what tells of them */
+export type Run = (args: Arguments, io: Io, commands: readonly Command[]) => Promise<Status>;
 
 /** A command as its help, the reading of its arguments and the table of the pages know it. */
 export interface Command {
@@ -33,6 +42,8 @@ export interface Command {
   readonly examples: readonly { readonly line: string; readonly does: string }[];
   /** How many arguments that are no options it takes at most. */
   readonly most: number;
+  /** What completion offers for them. */
+  readonly offers?: Offers;
   /** Reads the command's own modules only when it is run. */
   readonly load: () => Promise<Run>;
 }

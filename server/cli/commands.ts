@@ -1,32 +1,37 @@
-import { NOTE_NAMES } from "../music/notes/note-names.ts";
+import { AIMS } from "./aims/aims-command.ts";
 import { EXPLAIN_COLUMNS } from "./check/explain-columns.ts";
-import type { Command, Option } from "./command.ts";
-import { EXPORT_COLUMNS } from "./export/export-columns.ts";
-
-const HELP: Option = { type: "boolean", short: "h", help: "show this help" };
-const COMMON: Readonly<Record<string, Option>> = {
-  json: { type: "boolean", help: "print one JSON document for scripts, and nothing else, on standard output" },
-  today: { type: "string", value: "YYYY-MM-DD", help: "take this day for today" },
-  help: HELP,
-};
-
-const CONVENTIONS = NOTE_NAMES.map(({ id }) => id).join(", ");
-const NAMES: Option = {
-  type: "string",
-  value: "CONVENTION",
-  help: `the language of note names, in reading and in the answer: ${CONVENTIONS}`,
-};
-const PATHS =
-  "PATH is a file, a folder, or - for standard input. A folder is searched for .practice files, but not the dot folders and node_modules in it. Without a PATH the current folder is meant.";
+import type { Command } from "./command.ts";
+import { COMPLETION } from "./completion/completion-command.ts";
+import { DAY } from "./day/day-command.ts";
+import { EXPLAIN } from "./explain/explain-command.ts";
+import { ALL_COLUMNS, EXPORT_COLUMNS } from "./export/export-columns.ts";
+import { INIT } from "./init/init-command.ts";
+import { KEYS } from "./keys/keys-command.ts";
+import { LIST } from "./list/list-command.ts";
+import { MAN } from "./man/man-command.ts";
+import { COMMON, GENERAL, NAMES, namesOption, PATHS, quietOption, STDIN_PATH } from "./options.ts";
+import { PLAN } from "./plan/plan-command.ts";
+import { PUPILS } from "./pupils/pupils-command.ts";
+import { REPORT } from "./report/report-command.ts";
 
 export const COMMANDS: readonly Command[] = [
+  INIT,
+  DAY,
   {
     name: "check",
     summary: "find what is wrong in a journal: notes, signatures, dates, words",
-    usage: ["check [PATH…] [--json | --sarif]", "check --fix [PATH…]", "check --explain-lines [PATH…] [--json]"],
+    usage: [
+      "check [PATH…] [--json | --sarif] [--quiet]",
+      "check - --stdin-path PATH",
+      "check --fix [PATH…]",
+      "check --watch [PATH…]",
+      "check --staged [--json | --sarif]",
+      "check --explain-lines [PATH…] [--json]",
+    ],
     about: [
-      "Reads practice journals and tells what the editor would underline: scales with a wrong note, key signatures that do not fit, dates that do not exist, words that are not known. Each finding is one line: file, line, column, how much it matters, its code, and what to do.",
-      "With --explain-lines it tells instead how each line was read: file, line, kind, and what was found, parted by “ | ”. Nothing is looked for then, and the exit status is 0.",
+      "Reads practice journals and lists what the editor would underline: scales with a wrong note, key signatures that do not fit, dates that do not exist, words that are not known. Each finding is one line: file, line, column, how much it matters, its code, and what to do.",
+      "With --explain-lines it shows instead how each line was read: file, line, kind, and what was found, separated by “ | ”. It looks for no mistakes then, and the exit status is 0.",
+      "With --watch it goes on, checks again whenever a .practice file there changes, and says which; Ctrl+C ends it, with exit status 0.",
       "The exit status is 1 when there is an error or a warning, and 0 otherwise; advice (information) never makes it fail. So it can guard a commit or run on a server.",
       PATHS,
       "Given files, it reads the journal around them, for the names declared there, and lists only the files given.",
@@ -34,21 +39,31 @@ export const COMMANDS: readonly Command[] = [
     options: {
       fix: {
         type: "boolean",
-        help: "mend in place what can be mended without losing meaning, say what was done, and list the rest",
+        help: "fix in place whatever cannot change your meaning, say what was done, and list the rest",
       },
+      watch: { type: "boolean", help: "check again whenever a file changes, until Ctrl+C" },
+      staged: { type: "boolean", help: "check what git would commit, for a hook; print nothing where that is sound" },
       sarif: { type: "boolean", help: "print SARIF 2.1.0, which code hosts and editors read" },
-      "explain-lines": { type: "boolean", help: "print how each line was read, and look for nothing" },
+      "explain-lines": { type: "boolean", help: "print how each line was read, without looking for mistakes" },
+      ...STDIN_PATH,
+      ...quietOption("print findings alone: no summary, no progress, nothing of what was fixed"),
       ...COMMON,
     },
     prints: { heading: "The fields of --explain-lines", rows: EXPLAIN_COLUMNS },
     examples: [
       { line: "daystave check", does: "everything below the current folder" },
       { line: "daystave check week.practice", does: "one file, with the names its journal declares" },
-      { line: "daystave check --fix", does: "mend what is safe to mend" },
+      { line: "daystave check --fix", does: "fix what is safe to fix" },
       { line: "daystave check --explain-lines week.practice", does: "what was made of each line" },
+      { line: "daystave check --watch", does: "again at each change, in a terminal beside the editor" },
       { line: "cat week.practice | daystave check -", does: "text from another program" },
+      {
+        line: "daystave check - --stdin-path week.practice < draft",
+        does: "text that is to become that file, in the light of its journal",
+      },
     ],
     most: Number.POSITIVE_INFINITY,
+    offers: "journals",
     load: async () => (await import("./check/check.ts")).check,
   },
   {
@@ -58,11 +73,16 @@ export const COMMANDS: readonly Command[] = [
       'notes "SUBJECT, TERMS" [--instrument NAME] [--names CONVENTION] [--pitch A=415[,TEMPERAMENT]] [--explain WHAT] [--show-notes] [--json]',
     ],
     about: [
-      "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have. For recorders also which step is hardest, with both fingerings, and which notes have a half hole.",
-      "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in the temperament declared there or named by --pitch, else in equal temperament; where it is another, the thirds and fifths of the exercise are told with their distance from pure.",
+      "Says what an exercise is, in the words that you would write in the journal: its notes as written, going up, going down and as played, its key signature, steps, degrees and frequencies, and which notes the instrument does not have. For recorders also the hardest finger change, with both fingerings, and which notes have a half hole.",
+      "The instrument, the pitch and your own scales and patterns come from the nearest journal.practice in the current folder or above it; the options go before that. Frequencies are in the temperament declared there or named by --pitch, else in equal temperament; in any other, the thirds and fifths of the exercise are shown with their distance from pure.",
     ],
     options: {
-      instrument: { type: "string", value: "NAME", help: "the instrument that plays it, as “alto recorder”" },
+      instrument: {
+        type: "string",
+        value: "NAME",
+        help: "the instrument that plays it, as “alto recorder”",
+        offers: "instruments",
+      },
       names: NAMES,
       pitch: {
         type: "string",
@@ -72,7 +92,8 @@ export const COMMANDS: readonly Command[] = [
       explain: {
         type: "string",
         value: "signature|steps|both",
-        help: "tell the key signature, the steps, or both (both unless you say so)",
+        offers: ["signature", "steps", "both"],
+        help: "show the key signature, the steps, or both (the default)",
       },
       "show-notes": {
         type: "boolean",
@@ -95,11 +116,11 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "scales",
-    summary: "tell which scales some notes belong to",
+    summary: "find which scales some notes belong to",
     usage: ['scales --notes "D E F G A Bb C#" [--names CONVENTION] [--all] [--json]'],
     about: [
       "Names the scales in which all of the notes are found, in whatever order and octave you give them: those with the fewest further notes first, then those that begin on your first or your last note, then the usual kinds before the rare ones. Where no scale has them all, those with one note that differs, and which. A chord of exactly these notes is named as well.",
-      "A note is a letter from A to G, perhaps with # or b behind it, and an octave number if you like; put all of them in quotes. A note at the right pitch under another letter counts, and is told.",
+      "A note is a letter from A to G, perhaps with # or b after it, and an octave number if you like; put all of them in quotes. A note at the right pitch under another letter counts, and the answer says so.",
       "Scales of your own come from the nearest journal.practice in the current folder or above it. The chromatic scale, which has every note, is named for all twelve only; a scale in cents between the keys is not.",
     ],
     options: {
@@ -128,19 +149,29 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "history",
     summary: "show how the tempos of each exercise went, week by week",
-    usage: ["history [PATH…] [--subject S] [--since DATE] [--json [--blank-weeks]]"],
+    usage: [
+      "history [PATH…] [--subject S] [--weeks N | --since DATE] [--until DATE] [--rates | --json [--blank-weeks]]",
+    ],
     about: [
-      "Lists the exercises of a journal, the latest practised first: for each the best clean tempo of every week as a row of bars with their scale, the latest of these tempos, and whether they rise, fall or stay level. What each sign means stands below the table.",
-      "An exercise may have been played in several ways (reach, tonguing, evenness; for a piece its movements and places), which are never compared with each other and are called its strands: the one practised in most weeks is shown, and named. With --json all are given, each with its weeks.",
+      "Lists the exercises of a journal, the latest practised first: for each the best clean tempo of every week as a row of bars, the lowest and the highest of them, the latest, and which way they go. Below the table is what each sign means.",
+      "All rows have the same weeks, whose first and last are named by their Mondays above them: half a year up to the last practised week, unless you ask for others. The trend is over the weeks drawn. Exercises that you left off before come last, with the tempos and the trend of their own last half year.",
+      "An exercise may have been played in several ways (reach, tonguing, evenness; for a piece its movements and places), which are never compared with each other and are called its strands: the one practised in most of the weeks is shown, and named. With --subject every strand has its row, and with --json all are given, each with its weeks.",
       PATHS,
     ],
     options: {
       subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
+      weeks: { type: "string", value: "N", help: "only so many weeks, up to the last practised one or --until" },
       since: { type: "string", value: "YYYY-MM-DD", help: "only the weeks from this day's on" },
+      until: { type: "string", value: "YYYY-MM-DD", help: "only the weeks up to this day's, as things were then" },
+      rates: {
+        type: "boolean",
+        help: "tempos in notes a minute (pieces: beats), which can be compared, and the trend in these",
+      },
       "blank-weeks": {
         type: "boolean",
         help: "with --json, list the weeks without practice too, from the first with some to the last",
       },
+      ...quietOption("show no progress"),
       ...COMMON,
     },
     prints: {
@@ -150,61 +181,75 @@ export const COMMANDS: readonly Command[] = [
           "the latest practised first: subject, pattern, instrument, lastPractised, strand, strands; weeks and trend, those of the strand shown; journal, where there are several",
         strand: "the name of the strand shown, as “octave, single, even”",
         strands:
-          "all of them: name; reach, tonguing and evenness, which a piece has not; movement and place, which it has; weeks and trend of each",
+          "all of them: name; reach, tonguing and evenness, which a piece has not; movement and place, which it has; weeks, trend and lastPractised of each; steady, the fastest rate that is steady today (with --until, at the end of that week), or null; shares",
+        shares:
+          "of each rate tried at least five times on two days in the twelve weeks before today: rate, reached, tries, days; low and high, the ends of the 95 % interval of the share",
         weeks:
-          "those with an attempt or minutes, the oldest first: week (ISO 8601); bestClean, the highest rate reached, in notes a minute (a piece: beats), or null; tested; attempts; minutes; about, some of these were shared out",
+          "those with an attempt or minutes, the oldest first: week (ISO 8601); bestClean, the highest rate reached, in notes a minute (a piece: beats), or null; usual, the week's number for the trend, or null; tested; attempts; minutes; about, some of these were shared out",
         trend:
-          "slope, low and high, for a week; level, the confidence; verdict; weeks, how many tested ones it is fitted on",
+          "slope, low and high, for a week; level, the confidence; verdict; weeks, how many tested ones it is fitted on; from and to, the first and the last of them",
         skipped: "what could not be read: path, reason",
       },
     },
     examples: [
       { line: "daystave history", does: "every exercise below the current folder" },
-      { line: 'daystave history --subject "D minor melodic"', does: "one scale, in all its patterns" },
-      { line: "daystave history --since 2026-01-01 --json", does: "this year's figures for a script" },
+      { line: 'daystave history --subject "D minor melodic"', does: "one scale, in all its patterns and ways" },
+      { line: "daystave history --weeks 8 --until 2026-01-31", does: "eight weeks up to the end of January" },
+      { line: "daystave history --since 2026-01-01 --json", does: "this year's numbers for a script" },
     ],
     most: Number.POSITIVE_INFINITY,
+    offers: "journals",
     load: async () => (await import("./history/history.ts")).history,
   },
   {
     name: "export",
-    summary: "write every attempt into a table, for a spreadsheet or a script",
-    usage: ["export [PATH…] (--csv | --json) [--subject S] [--since DATE] [--names CONVENTION]"],
+    summary: "write the attempts, or all of a journal, as a table",
+    usage: ["export [PATH…] (--csv | --json) [--all] [--subject S] [--since DATE] [--until DATE] [--names CONVENTION]"],
     about: [
-      "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise; of several subjects on a line each has its rows, with its share of the minutes. Activities and planned lines are none. Where there are several journals, one follows the other.",
+      "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise; of several subjects on a line each has its rows, with its share of the minutes. Activities and plans are left out. Several journals follow one another.",
+      "With --all there is a row as well for each activity, day, rest, remark, question, piece of set work, aim, and what a teacher said or what hurt. A first column says which of these a row is; sum minutes over attempts and activities, or over days and rests, never over all rows. What has no date, as an aim above the first day, comes first, and is left out where you ask for days.",
       "Text that a spreadsheet would take for a formula has an apostrophe before it. Control and bidirectional characters are shown as \\u202E.",
       PATHS,
     ],
     options: {
       csv: { type: "boolean", help: "print a table as comma-separated values" },
+      all: {
+        type: "boolean",
+        help: "not only the attempts: also activities, days, remarks, set work, questions, aims",
+      },
       subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
       since: { type: "string", value: "YYYY-MM-DD", help: "only the attempts from this day on" },
-      names: {
+      until: { type: "string", value: "YYYY-MM-DD", help: "only the attempts up to this day" },
+      names: namesOption("the language of note names in the column subject, whatever the journal is read in"),
+      midi: { type: "string", value: "FILE", help: "write an exercise as MIDI; not available yet", offers: "files" },
+      musicxml: {
         type: "string",
-        value: "CONVENTION",
-        help: `the language of note names in the column subject, whatever the journal is read in: ${CONVENTIONS}`,
+        value: "FILE",
+        help: "write an exercise as MusicXML; not available yet",
+        offers: "files",
       },
-      midi: { type: "string", value: "FILE", help: "write an exercise as MIDI; this is not there yet" },
-      musicxml: { type: "string", value: "FILE", help: "write an exercise as MusicXML; this is not there yet" },
-      tempo: { type: "string", value: "N", help: "the tempo of those two; not there yet either" },
+      tempo: { type: "string", value: "N", help: "the tempo of those two; not available yet" },
+      ...quietOption("show no progress"),
       ...COMMON,
     },
-    prints: { heading: "Columns", rows: EXPORT_COLUMNS },
+    prints: { heading: "Columns", rows: { ...EXPORT_COLUMNS, ...ALL_COLUMNS } },
     examples: [
       { line: "daystave export --csv > attempts.csv", does: "everything below the current folder" },
       { line: 'daystave export --csv --subject "D minor melodic"', does: "one scale, in all its patterns" },
+      { line: "daystave export --csv --all > diary.csv", does: "all that the journal says, a row each" },
       { line: "daystave export --csv --names english", does: "subjects in English names, however they were written" },
       { line: "daystave export week.practice --json", does: 'the same rows for a script: {"attempts": [{…}]}' },
     ],
     most: Number.POSITIVE_INFINITY,
+    offers: "journals",
     load: async () => (await import("./export/export.ts")).exportAttempts,
   },
   {
     name: "format",
     summary: "bring journals into the usual layout",
-    usage: ["format [PATH…] [--check]"],
+    usage: ["format [PATH…] [--check] [--quiet]", "format - [--stdin-path PATH]"],
     about: [
-      "Writes commas, spaces and indentation the usual way, in place. Words, names and figures stay as you typed them. Text from standard input goes to standard output.",
+      "Writes commas, spaces and indentation the usual way, in place. Words, names and numbers stay as you typed them. Text from standard input goes to standard output.",
       PATHS,
     ],
     options: {
@@ -212,6 +257,8 @@ export const COMMANDS: readonly Command[] = [
         type: "boolean",
         help: "change nothing, name the files that would change, and exit with 1 if there are any",
       },
+      ...STDIN_PATH,
+      ...quietOption("say nothing of files that were changed; no progress"),
       ...COMMON,
     },
     examples: [
@@ -219,7 +266,29 @@ export const COMMANDS: readonly Command[] = [
       { line: "daystave format --check week.practice", does: "only ask" },
     ],
     most: Number.POSITIVE_INFINITY,
+    offers: "journals",
     load: async () => (await import("./format/format.ts")).format,
+  },
+  LIST,
+  EXPLAIN,
+  {
+    name: "hook",
+    summary: "check a journal before each commit to git",
+    usage: ["hook [--install]"],
+    about: [
+      "Prints a pre-commit hook for git. Before each commit it checks the journal as the commit would leave it: what is staged, not what is in your folder. An error or a warning stops the commit, and so does a journal that cannot be read. Advice lets it pass.",
+      "It checks the files that you commit, and what they bring about in others, as a day that comes twice; after a change to a declaration, all files of the journal. By hand: daystave check --staged.",
+    ],
+    options: {
+      install: { type: "boolean", help: "put it into this repository, never in place of another hook" },
+      ...GENERAL,
+    },
+    examples: [
+      { line: "daystave hook --install", does: "from now on in this repository" },
+      { line: "daystave hook", does: "only show it" },
+    ],
+    most: 0,
+    load: async () => (await import("./hook/hook.ts")).hook,
   },
   {
     name: "lsp",
@@ -229,11 +298,18 @@ export const COMMANDS: readonly Command[] = [
       "Speaks the Language Server Protocol over standard input and output. Editors start it by themselves; name this command in the settings of one that has no Daystave extension, for files that end in .practice.",
     ],
     options: {
-      stdio: { type: "boolean", help: "speak over standard input and output, the only way there is here" },
-      help: HELP,
+      stdio: { type: "boolean", help: "speak over standard input and output, the only way for now" },
+      ...GENERAL,
     },
     examples: [{ line: "daystave lsp --stdio", does: "the command to give to the editor" }],
     most: 0,
     load: async () => (await import("./lsp/lsp.ts")).lsp,
   },
+  COMPLETION,
+  MAN,
+  AIMS,
+  KEYS,
+  PLAN,
+  PUPILS,
+  REPORT,
 ];

@@ -1,17 +1,55 @@
 import type { TextEdit } from "../features/types.ts";
-import { applyChanges, blockIndexAt, type Document, type Position } from "../syntax/document/document.ts";
+import { blockIndexAt, createDocument, type Document, type Position, textOf } from "../syntax/document/document.ts";
+
+/** So many pieces of a text are put together at once: each takes as much memory as a word or two. */
+const PIECES = 10_000;
+
+/** The document after edits: see `editedText`. */
+export function applyEdits(document: Document, edits: Iterable<TextEdit>): Document {
+  return createDocument(editedText(document, edits));
+}
 
 /**
- * The document after edits that all refer to it as it is, and do not overlap. New lines end as those around them do.
+ * The text of a document after edits that all refer to it as it is, in order, and do not overlap. New lines end as
+ * those around them do. It is written out once, however many edits there are.
  */
-export function applyEdits(document: Document, edits: readonly TextEdit[]): Document {
-  // From the last to the first, so that no edit moves the place of another.
-  const inReverse = edits.toReversed().sort((a, b) => compare(b.range.start, a.range.start));
-  const changes = inReverse.map(({ range, newText }) => ({
-    range,
-    text: newText.replace(/(?<!\r)\n/g, lineEndAt(document, range.start.line)),
-  }));
-  return applyChanges(document, changes);
+export function editedText(document: Document, edits: Iterable<TextEdit>): string {
+  const text = textOf(document);
+  const starts = lineStarts(document);
+  const at = ({ line, character }: Position) => Math.min((starts[line] ?? text.length) + character, text.length);
+  const parts: string[] = [];
+  let pieces: string[] = [];
+  let from = 0;
+  for (const { range, newText } of edits) {
+    pieces.push(text.slice(from, at(range.start)), withLineEnds(newText, document, range.start.line));
+    from = at(range.end);
+    if (pieces.length < PIECES) continue;
+    parts.push(pieces.join(""));
+    pieces = [];
+  }
+  return [...parts, ...pieces, text.slice(from)].join("");
+}
+
+/** Edits in the order of their places. */
+export function inOrder(edits: readonly TextEdit[]): readonly TextEdit[] {
+  return edits.toSorted((a, b) => compare(a.range.start, b.range.start));
+}
+
+/** Where each line begins in the text. */
+function lineStarts({ blocks }: Document): readonly number[] {
+  const starts: number[] = [];
+  let at = 0;
+  for (const { lines, ends } of blocks) {
+    for (const [i, line] of lines.entries()) {
+      starts.push(at);
+      at += line.length + ends[i]!.length;
+    }
+  }
+  return starts;
+}
+
+function withLineEnds(text: string, document: Document, line: number): string {
+  return text.includes("\n") ? text.replace(/(?<!\r)\n/g, lineEndAt(document, line)) : text;
 }
 
 /** What stands in a range; line ends as a space. */

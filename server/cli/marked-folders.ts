@@ -6,11 +6,18 @@ import { MARKER } from "../journal/journal.ts";
 export class MarkedFolders {
   readonly #nearest = new Map<string, string | undefined>();
 
+  /** @param top the last folder that is looked into */
+  constructor(private readonly top?: string) {}
+
   /** The nearest folder with a `journal.practice`: this one, or one above it. */
   nearest(folder: string): string | undefined {
     if (this.#nearest.has(folder)) return this.#nearest.get(folder);
     const above = dirname(folder);
-    const marked = isMarked(folder) ? folder : above === folder ? undefined : this.nearest(above);
+    const marked = isMarked(folder)
+      ? folder
+      : above === folder || folder === this.top
+        ? undefined
+        : this.nearest(above);
     this.#nearest.set(folder, marked);
     return marked;
   }

@@ -1,8 +1,7 @@
 import { NOTE_NAMES, type NoteNames, namesById } from "../music/notes/note-names.ts";
 import { createDocument, type Document } from "../syntax/document/document.ts";
 import { fold } from "../syntax/words/fold.ts";
-import { nearest, offer } from "./nearest.ts";
-import { printable } from "./printable.ts";
+import { notOneOf } from "./nearest.ts";
 
 export type NamesAsked =
   | { readonly ok: true; readonly names?: NoteNames }
@@ -14,11 +13,7 @@ export function namesAsked(value: string | undefined): NamesAsked {
   const names = namesById(fold(value.trim()));
   if (names) return { ok: true, names };
   const known = NOTE_NAMES.map(({ id }) => id);
-  const near = nearest(value, known);
-  return {
-    ok: false,
-    reason: `“--names ${printable(value)}”: there are names of notes in ${known.join(", ")}.${offer(near)}`,
-  };
+  return { ok: false, reason: notOneOf(`--names ${value}`, value, known) };
 }
 
 /** A file that declares them, and counts before the marker of any journal on disk. */

@@ -1,7 +1,8 @@
-import { statSync } from "node:fs";
-import { relative, resolve, sep } from "node:path";
+import { readdirSync, statSync } from "node:fs";
+import { basename, dirname, join, relative, resolve, sep } from "node:path";
 import { reasonOf } from "../host/node/read-file.ts";
 import { readTree } from "../host/node/read-tree.ts";
+import { nearest, offer } from "./nearest.ts";
 import { printable } from "./printable.ts";
 
 export const STANDARD_INPUT = "-";
@@ -24,25 +25,32 @@ export interface Skipped {
 }
 
 export type FoundFiles =
-  | { readonly ok: true; readonly files: readonly FoundFile[]; readonly skipped: readonly Skipped[] }
+  | {
+      readonly ok: true;
+      readonly files: readonly FoundFile[];
+      readonly skipped: readonly Skipped[];
+      /** One of those left out is a folder that was named itself. */
+      readonly unread: boolean;
+    }
   | { readonly ok: false; readonly reason: string };
 
 /** The files that PATH arguments mean, in their order; no argument is the current folder. */
 export function findFiles(paths: readonly string[], cwd: string): FoundFiles {
   const files: FoundFile[] = [];
   const skipped: Skipped[] = [];
-  for (const path of paths.length > 0 ? paths : ["."]) {
+  const named = paths.length > 0 ? paths : ["."];
+  for (const path of named) {
     if (path === STANDARD_INPUT) {
       files.push({ path });
       continue;
     }
     const place = resolve(cwd, path);
     const kind = kindOf(place);
-    if (!kind.ok) return { ok: false, reason: `${printable(path)}: ${kind.reason}` };
+    if (!kind.ok) return { ok: false, reason: `${printable(path)}: ${kind.reason}${offer(nearPath(path, cwd))}` };
     if (kind.isFolder) searchFolder(path, place, files, skipped);
     else files.push({ path, place });
   }
-  return { ok: true, files, skipped };
+  return { ok: true, files, skipped, unread: skipped.some(({ path }) => named.includes(path)) };
 }
 
 function searchFolder(path: string, searched: string, files: FoundFile[], skipped: Skipped[]): void {
@@ -58,6 +66,26 @@ function shownBelow(folder: string, name: string): string {
   if (name === "") return folder;
   if (folder === ".") return name;
   return folder.endsWith("/") || folder.endsWith(sep) ? folder + name : folder + sep + name;
+}
+
+/** The path with its last part as a journal's file or folder beside it has it, where one is named almost so. */
+function nearPath(path: string, cwd: string): string | undefined {
+  const folder = dirname(path);
+  const near = nearest(basename(path), namesIn(resolve(cwd, folder)));
+  return near && (folder === "." ? near : join(folder, near));
+}
+
+/** What a PATH could name in a folder; nothing where it cannot be read. */
+function namesIn(folder: string): readonly string[] {
+  try {
+    const entries = readdirSync(folder, { withFileTypes: true });
+    return entries
+      .filter((entry) => entry.isDirectory() || entry.name.endsWith(".practice"))
+      .map(({ name }) => name)
+      .sort();
+  } catch {
+    return [];
+  }
 }
 
 type Kind = { readonly ok: true; readonly isFolder: boolean } | { readonly ok: false; readonly reason: string };

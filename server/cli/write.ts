@@ -1,29 +1,20 @@
+import { dirname } from "node:path";
+import { sweep } from "../host/node/temporary-files.ts";
 import { writeByRename } from "../host/node/write-file.ts";
-import { textOf } from "../syntax/document/document.ts";
 import type { Io } from "./io.ts";
-import { documentOf, type Journals, type NamedFile } from "./journals.ts";
+import { type NamedFile, withoutLinks } from "./journals.ts";
 import { printable } from "./printable.ts";
 
-export interface Written {
-  readonly files: readonly NamedFile[];
-  /** As they stand on disk now. */
-  readonly journals: Journals;
-  /** A file could not be written, or changed meanwhile. */
-  readonly refused: boolean;
+/** Gives a file a new text. One that cannot be written keeps its old text, and is named. */
+export function writeFile(file: NamedFile, text: string, { stderr }: Io): boolean {
+  const written = writeByRename(file.place!, file, text);
+  if (!written.ok) stderr.write(`daystave: ${printable(file.path)} was not written. ${written.reason}\n`);
+  return written.ok;
 }
 
-/** Writes files as they stand in the new journals. One that cannot be written keeps its old text, and is named. */
-export function writeFiles(files: readonly NamedFile[], before: Journals, after: Journals, io: Io): Written {
-  const journals = new Map(after);
-  const done: NamedFile[] = [];
-  for (const file of files) {
-    const written = writeByRename(file.place!, file, textOf(documentOf(file, after)));
-    if (written.ok) {
-      done.push(file);
-      continue;
-    }
-    io.stderr.write(`daystave: ${printable(file.path)} was not written. ${written.reason}\n`);
-    journals.set(file.root, journals.get(file.root)!.with(file.uri, documentOf(file, before)));
-  }
-  return { files: done, journals, refused: done.length < files.length };
+/** Removes what an earlier run that was killed left beside these files. */
+export function sweepBeside(files: readonly NamedFile[]): void {
+  const folders = new Set<string>();
+  for (const { place } of files) if (place !== undefined) folders.add(dirname(withoutLinks(place)));
+  for (const folder of folders) sweep(folder);
 }

@@ -1,4 +1,11 @@
-import type { Explain, InitialisationOptions, Palette, Settings } from "../../shared/protocol.ts";
+import type {
+  Explain,
+  InitialisationOptions,
+  Palette,
+  PlanSettings,
+  Settings,
+  UnhurriedDays,
+} from "../../shared/protocol.ts";
 
 const EXPLAIN: readonly Explain[] = ["signature", "steps", "both", "none"];
 
@@ -7,9 +14,32 @@ export interface EffectiveSettings {
   /** An IANA time zone; empty means the one that the client named at the start, else the machine's own. */
   readonly timeZone: string;
   readonly explain: Explain;
+  readonly plan: PlanWishes;
 }
 
-export const DEFAULT_SETTINGS: EffectiveSettings = { timeZone: "", explain: "both" };
+/** What the settings say of plans; the fields are those of `PlanSettings` in `shared/protocol.ts`. */
+export interface PlanWishes {
+  /** Null: as long as is usual. */
+  readonly minutes: number | null;
+  readonly shares: { readonly pieces: number; readonly groundwork: number };
+  readonly longestLine: number;
+  readonly playBeforePause: number;
+  readonly unhurriedDays: UnhurriedDays;
+  readonly reasons: boolean;
+}
+
+export const DEFAULT_SETTINGS: EffectiveSettings = {
+  timeZone: "",
+  explain: "both",
+  plan: {
+    minutes: null,
+    shares: { pieces: 0.5, groundwork: 0.6 },
+    longestLine: 15,
+    playBeforePause: 30,
+    unhurriedDays: "one in three",
+    reasons: false,
+  },
+};
 
 /** The settings of each workspace folder, by its canonical URI, and those of everything else. */
 export interface SettingsByFolder {
@@ -24,11 +54,41 @@ export function settingsIn({ unscoped, folders }: SettingsByFolder, folder: stri
 
 /** Whatever the client sent as settings under `daystave`; null, and anything of another shape, means the default. */
 export function readSettings(sent: unknown): EffectiveSettings {
-  const { timeZone, explain } = fieldsOf(sent) as { [Key in keyof Settings]: unknown };
+  const { timeZone, explain, plan } = fieldsOf(sent) as { [Key in keyof Settings]: unknown };
   return {
     timeZone: typeof timeZone === "string" ? timeZone.trim() : DEFAULT_SETTINGS.timeZone,
     explain: EXPLAIN.find((each) => each === explain) ?? DEFAULT_SETTINGS.explain,
+    plan: readPlan(plan),
   };
+}
+
+const UNHURRIED_DAYS: readonly UnhurriedDays[] = ["one in three", "never"];
+
+function readPlan(sent: unknown): PlanWishes {
+  const fields = fieldsOf(sent) as { [Key in keyof PlanSettings]: unknown };
+  const shares = fieldsOf(fields.shares) as { [Key in keyof PlanWishes["shares"]]: unknown };
+  const usual = DEFAULT_SETTINGS.plan;
+  return {
+    minutes: numberIn(fields.minutes, 5, 600, usual.minutes, Number.isInteger),
+    shares: {
+      pieces: numberIn(shares.pieces, 0, 1, usual.shares.pieces),
+      groundwork: numberIn(shares.groundwork, 0, 1, usual.shares.groundwork),
+    },
+    longestLine: numberIn(fields.longestLine, 5, 60, usual.longestLine, Number.isInteger),
+    playBeforePause: numberIn(fields.playBeforePause, 10, 60, usual.playBeforePause, Number.isInteger),
+    unhurriedDays: UNHURRIED_DAYS.find((each) => each === fields.unhurriedDays) ?? usual.unhurriedDays,
+    reasons: typeof fields.reasons === "boolean" ? fields.reasons : usual.reasons,
+  };
+}
+
+function numberIn<Usual extends number | null>(
+  value: unknown,
+  least: number,
+  most: number,
+  usual: Usual,
+  isRight: (value: number) => boolean = Number.isFinite,
+): number | Usual {
+  return typeof value === "number" && isRight(value) && value >= least && value <= most ? value : usual;
 }
 
 /** Whatever the client sent as `initializationOptions`; what has another shape counts as left out. */

@@ -12,6 +12,16 @@ export function canonicalUri(uri: string): string {
   return `${scheme!.toLowerCase()}:${authority.toLowerCase()}${spelled}${rest}`;
 }
 
+/** Whether every `%` of a URI begins a sign that it encodes (RFC 3986, 2.1, and UTF-8). */
+export function isDecodable(uri: string): boolean {
+  try {
+    decodeURIComponent(uri);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** A folder's canonical URI, without the slash at its end. */
 export function canonicalFolder(uri: string): string {
   return canonicalUri(uri).replace(/\/+$/, "");

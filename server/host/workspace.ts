@@ -1,4 +1,5 @@
 import { Journal, MARKER } from "../journal/journal.ts";
+import { isShared } from "../journal/lending.ts";
 import { createDocument, type Document, textOf } from "../syntax/document/document.ts";
 import type { FileReader } from "./file-reader.ts";
 import { foldersAbove, isMarker, isWalked, journalRoot, workspaceFolderOf } from "./journal-root.ts";
@@ -26,6 +27,8 @@ export interface WorkspaceEvents {
   changed(change: WorkspaceChange): void;
   /** A file was left out. */
   skipped(uri: string, reason: string): void;
+  /** Every file of the folders is read. */
+  read?(): void;
 }
 
 /**
@@ -48,6 +51,7 @@ export class Workspace {
   readonly #readings = new Map<string, symbol>();
   #marked: ReadonlySet<string> = new Set();
   #walk: { readonly done: Promise<void>; readonly stop: AbortController } | undefined;
+  #isRead = false;
 
   constructor(
     private readonly reader: FileReader,
@@ -69,6 +73,11 @@ export class Workspace {
     return this.#spellings.get(folder) ?? folder;
   }
 
+  /** Whether files of the folders are still to be read: then a journal may be a part of what it is. */
+  get isReading(): boolean {
+    return !this.#isRead && this.#folders.length > 0;
+  }
+
   /** The journal that a file belongs to; undefined while the file is unknown. */
   journalOf(key: string): Journal | undefined {
     const journal = this.#journals.get(this.#rootOf(key));
@@ -87,6 +96,11 @@ export class Workspace {
 
   get journals(): Iterable<Journal> {
     return this.#journals.values();
+  }
+
+  /** Grows whenever anything in any journal changes. */
+  get version(): number {
+    return this.#changes;
   }
 
   /** Grows whenever anything in the journal changes, and is no other journal's. */
@@ -133,6 +147,7 @@ export class Workspace {
     this.#walk = undefined;
     this.#spellings = new Map(uris.map((uri) => [canonicalFolder(uri), uri]));
     this.#folders = [...this.#spellings.keys()];
+    this.#isRead = false;
     for (const key of this.#disk.keys()) {
       if (!isWalked(key, this.#folders)) this.#disk.delete(key);
     }
@@ -186,7 +201,10 @@ export class Workspace {
       if (read.ok ? this.#keep(key, read.text) : this.#disk.delete(key)) changed.add(key);
       if (!read.ok) this.events.skipped(key, read.reason);
     }
+    const wasReading = !this.#isRead;
+    this.#isRead = true;
     this.#update([...changed], "files");
+    if (wasReading) this.events.read?.();
   }
 
   /** The key when what is known of the file changed. */
@@ -228,9 +246,7 @@ export class Workspace {
   /** Brings the journals up to date with what is now known of these files. */
   #update(keys: readonly string[], cause: WorkspaceChange["cause"]): void {
     if (keys.length === 0) return;
-    if (
-      keys.some((key) => isMarker(key) && this.#marked.has(folderOf(key)!) !== (this.#documentOf(key) !== undefined))
-    ) {
+    if (keys.some((key) => isMarker(key) && this.#changesOthers(key))) {
       this.#regroup(cause);
       return;
     }
@@ -241,8 +257,25 @@ export class Workspace {
       files.set(key, this.#documentOf(key));
     }
     for (const [root, files] of byRoot)
-      this.#setJournal(root, (this.#journals.get(root) ?? new Journal(root, new Map())).withAll(files));
+      this.#setJournal(
+        root,
+        (this.#journals.get(root) ?? new Journal(root, new Map()).withLent(this.#lentTo(root))).withAll(files),
+      );
     this.events.changed({ journals: new Set(byRoot.keys()), cause });
+  }
+
+  /** Whether a marker came or went, or lends to the journals below it, or did so before. */
+  #changesOthers(key: string): boolean {
+    const [before, now] = [this.journalAround(key)?.files.get(key), this.#documentOf(key)];
+    const isMarked = this.#marked.has(folderOf(key)!);
+    return isMarked !== (now !== undefined) || [before, now].some((document) => document && isShared(document));
+  }
+
+  /** The markers above a journal that say `shared`, the nearest first. */
+  #lentTo(root: string): readonly Document[] {
+    if (!this.#marked.has(root)) return []; // of a file under no marker nothing is above
+    const above = foldersAbove(root, this.#folders).filter((folder) => this.#marked.has(folder));
+    return above.flatMap((folder) => this.#documentOf(`${folder}/${MARKER}`) ?? []).filter(isShared);
   }
 
   /** Sorts every file into its journal anew: a marker or a folder came or went. */
@@ -258,7 +291,10 @@ export class Workspace {
     }
     const roots = new Set([...this.#journals.keys(), ...groups.keys()]);
     for (const root of roots)
-      this.#setJournal(root, new Journal(root, groups.get(root) ?? new Map(), this.#journals.get(root)?.memo));
+      this.#setJournal(
+        root,
+        new Journal(root, groups.get(root) ?? new Map(), this.#journals.get(root)?.memo).withLent(this.#lentTo(root)),
+      );
     if (roots.size > 0) this.events.changed({ journals: roots, cause });
   }
 

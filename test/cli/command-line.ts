@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Io } from "../../server/cli/io.ts";
 import { run } from "../../server/cli/program.ts";
+import { fileId } from "../../server/host/node/file-id.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
+import { ROOT } from "../architecture/source.ts";
 import { type Files, temporaryFolder } from "../support/temporary-folder.ts";
 
 /** What a command found around it. Today is 2026-03-10. */
@@ -16,6 +18,12 @@ export interface Around {
   /** Of the terminal. */
   readonly columns?: number;
   readonly env?: Readonly<Record<string, string>>;
+  /** The file of the current folder that standard output goes to, as after `>>`; what is written is kept apart. */
+  readonly into?: string;
+  /** What somebody at the terminal answers, question by question; they go away where an answer is undefined. */
+  readonly answers?: readonly (string | undefined)[];
+  /** Settles when somebody presses Ctrl+C; nobody does where it is left out. */
+  readonly interrupted?: Promise<void>;
 }
 
 export interface Outcome {
@@ -26,6 +34,8 @@ export interface Outcome {
   readonly file: (name: string) => string;
 }
 
+const TODAY = parseIsoDate("2026-03-10")!;
+
 /** Runs `daystave` in this process. */
 export async function daystave(argv: readonly string[], around: Around = {}): Promise<Outcome> {
   const io = recordingIo(around);
@@ -34,9 +44,10 @@ export async function daystave(argv: readonly string[], around: Around = {}): Pr
 }
 
 /** An `Io` that keeps what is written. */
-export function recordingIo({ files, cwd, stdin = "", isTerminal = false, columns, env = {} }: Around): Io & {
-  readonly written: { stdout: string; stderr: string };
-} {
+export function recordingIo(around: Around): Io & { readonly written: { stdout: string; stderr: string } } {
+  const { files, cwd, stdin = "", isTerminal = false, columns, env = {} } = around;
+  const { into, answers, interrupted = new Promise<void>(() => {}) } = around;
+  const folder = cwd ?? temporaryFolder(files);
   const written = { stdout: "", stderr: "" };
   const output = (name: "stdout" | "stderr") => ({
     write: (text: string) => {
@@ -47,12 +58,26 @@ export function recordingIo({ files, cwd, stdin = "", isTerminal = false, column
     written,
     stdout: output("stdout"),
     stderr: output("stderr"),
-    stdin: async () => (typeof stdin === "string" ? new TextEncoder().encode(stdin) : stdin),
-    cwd: cwd ?? temporaryFolder(files),
-    today: parseIsoDate("2026-03-10")!,
+    stdin: async () => ({ ok: true, bytes: typeof stdin === "string" ? new TextEncoder().encode(stdin) : stdin }),
+    ...(answers && { ask: asking(answers, output("stderr")) }),
+    cwd: folder,
+    today: TODAY,
+    todayNow: () => TODAY,
+    interrupted: () => interrupted,
     isTerminal,
+    outputFile: () => (into === undefined ? undefined : fileId(join(folder, into))),
     columns: () => columns,
     env,
+    pages: join(ROOT, "syntaxes"),
+  };
+}
+
+function asking(answers: readonly (string | undefined)[], stderr: Io["stderr"]): NonNullable<Io["ask"]> {
+  const left = [...answers];
+  return async (question) => {
+    const answer = left.shift();
+    stderr.write(`${question}${answer ?? ""}\n`);
+    return answer;
   };
 }
 

@@ -239,3 +239,24 @@ test("a document that is edited while the walk goes on keeps what was typed", as
   await walk;
   check(workspace, { "file:///w": { "a.practice": "typed", "b.practice": "b" } });
 });
+
+test("a marker with `shared` lends to the journals below it, as long as it says so", async () => {
+  const files = {
+    ...PUPILS,
+    "file:///w/journal.practice": "shared\nnames german",
+    "file:///w/ben/journal.practice": "names dutch",
+  };
+  const { workspace, open } = workspaceOf(files);
+  const names = () => ["w", "w/anna", "w/ben"].map((root) => workspace.journal(`file:///${root}`)?.names.id);
+  await workspace.walk();
+  expect(names()).toEqual(["german", "german", "dutch"]);
+  open("file:///w/journal.practice", "shared\nnames french");
+  expect(names()).toEqual(["french", "french", "dutch"]);
+  open("file:///w/anna/march.practice", "typed");
+  expect(names()).toEqual(["french", "french", "dutch"]);
+  open("file:///w/journal.practice", "names french");
+  expect(names()).toEqual(["french", "english", "dutch"]);
+  open("file:///w/journal.practice", "names french\nshared");
+  expect(names()).toEqual(["french", "french", "dutch"]);
+  expect(workspace.journal("file:///w/anna")?.files.has("file:///w/journal.practice")).toBe(false);
+});

@@ -4,12 +4,12 @@ import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
 import type { TextEdit } from "../../features/types.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { Document } from "../../syntax/document/document.ts";
-import { applyEdits, textIn } from "../edits.ts";
+import { type Document, textOf } from "../../syntax/document/document.ts";
+import { applyEdits, inOrder, textIn } from "../edits.ts";
 import type { Io } from "../io.ts";
 import { documentOf, type Journals, type NamedFile, type ReadJournals } from "../journals.ts";
 import { printable } from "../printable.ts";
-import { writeFiles } from "../write.ts";
+import { sweepBeside, writeFile } from "../write.ts";
 
 export interface Fixed {
   /** As they stand now: with what was mended, and without it where a file could not be written. */
@@ -21,18 +21,33 @@ export interface Fixed {
 /** One mend may make another possible; more rounds than this would mean that two undo each other. */
 const MOST_ROUNDS = 5;
 
-/** Applies the safe fixes to the named files until none is left, writes them, and says what it did. */
-export function fixFiles(read: ReadJournals, io: Io): Fixed {
+/**
+ * Applies the safe fixes to the named files until none is left, writes them, and says what it did.
+ *
+ * @param quiet says nothing but what could not be written
+ */
+export function fixFiles(read: ReadJournals, io: Io, quiet = false): Fixed {
+  sweepBeside(read.files);
   const mends = new Map<NamedFile, string[]>();
   let journals: Journals = read.journals;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const before = journals;
-    for (const file of read.files) journals = fixOnce(file, journals, mends, io.today);
+    for (const [i, file] of read.files.entries()) {
+      io.progress?.("Fixing", i, read.files.length);
+      journals = fixOnce(file, journals, mends, io.today);
+    }
     if (journals === before) break;
   }
-  const written = writeFiles([...mends.keys()], read.journals, journals, io);
-  for (const file of written.files) io.stderr.write(mends.get(file)!.join(""));
-  return { journals: written.journals, refused: written.refused };
+  let refused = false;
+  for (const [file, said] of mends) {
+    if (writeFile(file, textOf(documentOf(file, journals)), io)) {
+      if (!quiet) io.stderr.write(said.join(""));
+      continue;
+    }
+    refused = true;
+    journals = withDocument(journals, file, journals.get(file.root)!, documentOf(file, read.journals));
+  }
+  return { journals, refused };
 }
 
 /** The journals with one round of mends in a file; the same object where there is nothing to mend. */
@@ -43,7 +58,7 @@ function fixOnce(file: NamedFile, journals: Journals, mends: Map<NamedFile, stri
   const document = documentOf(file, journals);
   const lines = edits.map((edit) => `${printable(file.path)}:${described(document, edit)}\n`);
   mends.set(file, [...(mends.get(file) ?? []), ...lines]);
-  return withDocument(journals, file, journal, applyEdits(document, edits));
+  return withDocument(journals, file, journal, applyEdits(document, inOrder(edits)));
 }
 
 function withDocument(journals: Journals, { root, uri }: NamedFile, journal: Journal, document: Document): Journals {
@@ -59,5 +74,5 @@ function described(document: Document, edit: TextEdit): string {
     : after
       ? `“${before}” is now “${after}”`
       : `“${before}” was taken out`;
-  return `${line + 1}:${character + 1} mended: ${change}`;
+  return `${line + 1}:${character + 1} fixed: ${change}`;
 }

@@ -1,13 +1,16 @@
 import { diagnosticsOf, readAhead } from "../../features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../features/types.ts";
-import type { DayNumber } from "../../journal/calendar.ts";
-import type { Journals, ReadJournals } from "../journals.ts";
+import type { Document } from "../../syntax/document/document.ts";
+import type { Io } from "../io.ts";
+import { documentOf, type Journals, type ReadJournals } from "../journals.ts";
 import type { Skipped } from "../paths.ts";
 
 /** What was found in one file; `path` as the user would write it. */
 export interface FileReport {
   readonly path: string;
   readonly diagnostics: readonly Diagnostic[];
+  /** The text that it was found in. */
+  readonly document: Document;
 }
 
 export interface Summary {
@@ -18,7 +21,7 @@ export interface Summary {
   readonly hints: number;
 }
 
-/** What `check --json` prints. */
+/** What `check` prints in one form or another. */
 export interface CheckReport {
   readonly files: readonly FileReport[];
   readonly skipped: readonly Skipped[];
@@ -26,16 +29,33 @@ export interface CheckReport {
 }
 
 /** @param journals those that were read, or what became of them */
-export function reportOn(read: ReadJournals, journals: Journals, today: DayNumber): CheckReport {
-  for (const { uri, root } of read.files) readAhead(journals.get(root)!, uri, today);
-  const files = read.files.map(({ path, uri, root }) => ({
-    path,
-    diagnostics: diagnosticsOf(journals.get(root)!, uri, today),
-  }));
+export function reportOn(
+  read: ReadJournals,
+  journals: Journals,
+  { today, progress }: Pick<Io, "today" | "progress">,
+): CheckReport {
+  readDays(read, journals, { today, progress });
+  const files = read.files.map(({ path, uri, root }, i) => {
+    progress?.("Checking", i, read.files.length);
+    const journal = journals.get(root)!;
+    return { path, diagnostics: diagnosticsOf(journal, uri, today), document: journal.files.get(uri)! };
+  });
   return { files, skipped: read.skipped, summary: summaryOf(files) };
 }
 
-function summaryOf(files: readonly FileReport[]): Summary {
+/** The longest part of the work; told by days, as one file may hold them all. */
+function readDays(
+  { files }: Pick<ReadJournals, "files">,
+  journals: Journals,
+  { today, progress }: Pick<Io, "today" | "progress">,
+): void {
+  const days = files.reduce((sum, file) => sum + documentOf(file, journals).blocks.length, 0);
+  let done = 0;
+  for (const { uri, root } of files)
+    readAhead(journals.get(root)!, uri, today, () => progress?.("Checking days", done++, days));
+}
+
+export function summaryOf(files: readonly FileReport[]): Summary {
   const count = { error: 0, warning: 0, information: 0, hint: 0 };
   for (const { diagnostics } of files) for (const { severity } of diagnostics) count[severity]++;
   return {

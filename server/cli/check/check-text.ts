@@ -2,6 +2,7 @@ import type { Diagnostic, Severity } from "../../features/types.ts";
 import type { Paint } from "../colour.ts";
 import { printable } from "../printable.ts";
 import type { CheckReport, FileReport, Summary } from "./check-report.ts";
+import type { FindingText } from "./finding-lines.ts";
 
 const COLOURS = { error: "red", warning: "yellow", information: "blue", hint: "dim" } as const satisfies Record<
   Severity,
@@ -12,21 +13,32 @@ const COLOURS = { error: "red", warning: "yellow", information: "blue", hint: "d
  * `path:line:col severity code message`, one a line, and a summary. Lines and columns count from 1. Hints, which are
  * about wording alone, are only counted.
  *
- * @param aligned whether the columns of a file stand below each other, for a person; programs are given single spaces
+ * @param layout for a person: the columns of a file stand below each other, and this makes lines of each; programs are
+ *   given single spaces
+ * @param quiet without the summary
  */
-export function reportText({ files, summary }: CheckReport, paint: Paint, aligned: boolean): string {
-  const lines = files.flatMap((file) => fileLines(file, paint, aligned));
-  return [...lines, summaryText(summary), ""].join("\n");
+export function reportText(
+  { files, summary }: CheckReport,
+  paint: Paint,
+  { layout, quiet = false }: { readonly layout?: Layout; readonly quiet?: boolean },
+): string {
+  const lines = files.flatMap((file) => fileLines(file, paint, layout));
+  return [...lines, ...(quiet ? [] : [summaryText(summary)])].map((line) => `${line}\n`).join("");
 }
 
-function fileLines({ path, diagnostics }: FileReport, paint: Paint, aligned: boolean): string[] {
+export type Layout = (finding: FindingText, paint: (severity: string) => string) => string[];
+
+function fileLines({ path, diagnostics }: FileReport, paint: Paint, layout: Layout | undefined): string[] {
   const shown = diagnostics.filter(({ severity }) => severity !== "hint");
   const cells = shown.map((each) => [placeOf(path, each), each.severity, each.code] as const);
   // Places of one file differ in their figures alone, so that their lengths differ as their display widths do.
-  const widths = [0, 1, 2].map((column) => Math.max(0, ...cells.map((row) => (aligned ? row[column]!.length : 0))));
-  return shown.map(({ severity, message }, i) => {
+  const longest = (column: number): number => Math.max(0, ...cells.map((row) => row[column]!.length));
+  const widths = layout === undefined ? [0, 0, 0] : [0, 1, 2].map(longest);
+  return shown.flatMap(({ severity, message }, i) => {
     const [place, word, code] = cells[i]!.map((cell, column) => cell.padEnd(widths[column]!));
-    return `${place} ${paint(word!, COLOURS[severity])} ${code} ${printable(message)}`;
+    const finding = { place: place!, severity: word!, code: code!, message: printable(message) };
+    const painted = (text: string): string => paint(text, COLOURS[severity]);
+    return layout?.(finding, painted) ?? [`${place} ${painted(word!)} ${code} ${finding.message}`];
   });
 }
 

@@ -11,13 +11,20 @@ export type Cell = string | number | boolean | null;
  * advises ("CSV Injection"); figures stay figures. Control and bidirectional characters are shown as `\u202E`, so that
  * neither a terminal nor a spreadsheet is steered by them.
  */
-export function csvTable<Column extends string>(
-  columns: readonly Column[],
-  rows: readonly Readonly<Record<Column, Cell>>[],
-): string {
-  const lines = rows.map((row) => columns.map((column) => cellText(row[column])).join(","));
-  return [columns.join(","), ...lines].map((line) => `${line}\r\n`).join("");
+export function csvTable<Column extends string>(columns: readonly Column[], rows: Iterable<Row<Column>>): string {
+  return [...csvLines(columns, rows)].join("");
 }
+
+/** The same line by line. */
+export function* csvLines<Column extends string>(
+  columns: readonly Column[],
+  rows: Iterable<Row<Column>>,
+): Generator<string, void> {
+  yield `${columns.join(",")}\r\n`;
+  for (const row of rows) yield `${columns.map((column) => cellText(row[column] ?? null)).join(",")}\r\n`;
+}
+
+type Row<Column extends string> = Readonly<Partial<Record<Column, Cell>>>;
 
 /** The signs that begin a formula, and their full-width forms; a sign alone runs nothing. */
 const FORMULA = /^\s*[=+\-@＝＋－＠]./su;

@@ -1,40 +1,108 @@
-import { attemptsAsked, nothingFound, warnOfDaysAhead } from "../attempts-asked.ts";
+import { type DayNumber, parseIsoDate } from "../../journal/calendar.ts";
+import { attemptsAsked, nothingFound, unknownSubject, warnOfDaysAhead } from "../attempts-asked.ts";
 import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
-import { readJournals } from "../journals.ts";
+import { type ReadJournals, readJournals } from "../journals.ts";
 import { namesAsked } from "../names-asked.ts";
-import { jsonText } from "../printable.ts";
-import { csvTable } from "./csv.ts";
-import { EXPORT_COLUMN_NAMES } from "./export-columns.ts";
+import type { Skipped } from "../paths.ts";
+import { jsonText, printable } from "../printable.ts";
+import { type AllAsked, allRows } from "./all-rows.ts";
+import { type Cell, csvLines } from "./csv.ts";
+import { ALL_COLUMN_NAMES, type AllColumn, EXPORT_COLUMN_NAMES } from "./export-columns.ts";
 import { rowOf, writtenAttempts } from "./export-rows.ts";
 
 /** `daystave export`: the attempts in the files named, as a table. */
 export async function exportAttempts({ positionals, flags, values }: Arguments, io: Io): Promise<Status> {
   const later = ["midi", "musicxml", "tempo"].find((option) => values.has(option));
   if (later !== undefined)
-    return fail(
-      io,
-      `“--${later}”: exercises as MIDI or MusicXML are not there yet. What can be written so far: ${CAN}.`,
-    );
-  if (flags.has("csv") && flags.has("json")) return fail(io, "“--csv” and “--json” cannot both be printed.");
+    return fail(io, `“--${later}”: exercises as MIDI or MusicXML are not available yet. For now it writes ${CAN}.`);
+  if (flags.has("csv") && flags.has("json")) return fail(io, "Choose one of “--csv” and “--json”.");
   if (!flags.has("csv") && !flags.has("json"))
-    return fail(io, `It takes an option that says what to write: ${CAN}.\nMore is told by: daystave export --help`);
+    return fail(io, `Say what to write: ${CAN}.\nFor more: daystave export --help`);
   const wanted = attemptsAsked(values);
   if (!wanted.ok) return fail(io, wanted.reason);
   const named = namesAsked(values.get("names"));
   if (!named.ok) return fail(io, named.reason);
   const read = await readJournals(positionals, io);
   if (!read.ok) return fail(io, read.reason);
-  const attempts = writtenAttempts(read, wanted.asked);
-  if (attempts.length === 0) io.stderr.write(`daystave: ${nothingFound(read, wanted.asked)}\n`);
-  warnOfDaysAhead(
-    attempts.map(({ record }) => record.day),
-    io,
-  );
-  const rows = attempts.map((attempt) => rowOf(attempt, named.names));
-  if (flags.has("json")) io.stdout.write(jsonText({ attempts: rows, skipped: read.skipped }));
-  else io.stdout.write(csvTable(EXPORT_COLUMN_NAMES, rows));
-  return STATUS.done;
+  const asked: AllAsked = { ...wanted.asked, cwd: io.cwd, names: named.names };
+  const days = new Set<DayNumber>();
+  const { rows, columns, name } = flags.has("all") ? wholeDiary(read, asked, days) : attemptsAlone(read, asked, days);
+  const first = rows.next();
+  const unknown = first.done ? unknownSubject(read, asked) : undefined;
+  if (unknown !== undefined) return fail(io, unknown);
+  if (first.done) io.stderr.write(`daystave: ${nothingFound(read, asked)}\n`);
+  const all = first.done ? [] : withFirst(first.value, rows);
+  writeInPieces(flags.has("json") ? jsonPieces(name, all, read.skipped) : csvLines(columns, all), io);
+  warnOfDaysAhead(days, io);
+  return read.unread ? STATUS.failed : STATUS.done;
+}
+
+type Row = Readonly<Partial<Record<AllColumn, Cell>>>;
+
+/** What is written, and what it is called in JSON. */
+interface Table {
+  readonly name: "attempts" | "rows";
+  readonly columns: readonly AllColumn[];
+  /** Made as they are asked for. */
+  readonly rows: Generator<Row, void>;
+}
+
+/** @param days takes down the days with an attempt, as its rows are made */
+function attemptsAlone(read: ReadJournals, asked: AllAsked, days: Set<DayNumber>): Table {
+  function* rows(): Generator<Row, void> {
+    for (const attempt of writtenAttempts(read, asked, asked.cwd)) {
+      days.add(attempt.record.day);
+      yield rowOf(attempt, asked.names);
+    }
+  }
+  return { name: "attempts", columns: EXPORT_COLUMN_NAMES, rows: rows() };
+}
+
+/** @param days as in `attemptsAlone` */
+function wholeDiary(read: ReadJournals, asked: AllAsked, days: Set<DayNumber>): Table {
+  function* rows(): Generator<Row, void> {
+    for (const row of allRows(read, asked)) {
+      const day = row.type === "attempt" ? parseIsoDate(String(row.date)) : undefined;
+      if (day !== undefined) days.add(day);
+      yield row;
+    }
+  }
+  return { name: "rows", columns: ALL_COLUMN_NAMES, rows: rows() };
+}
+
+function* withFirst(first: Row, rest: Iterable<Row>): Generator<Row, void> {
+  yield first;
+  yield* rest;
+}
+
+/** As `jsonText` has the whole. */
+function* jsonPieces(name: string, rows: Iterable<Row>, skipped: readonly Skipped[]): Generator<string, void> {
+  yield `{"${name}":[`;
+  let comma = "";
+  for (const row of rows) {
+    yield comma + printable(JSON.stringify(row));
+    comma = ",";
+  }
+  yield `],"skipped":${jsonText(skipped).trimEnd()}}\n`;
+}
+
+/** So many UTF-16 units are written at once. */
+const PIECE = 100_000;
+
+/** The rows of a long diary are more than one text can hold. */
+function writeInPieces(texts: Iterable<string>, { stdout }: Pick<Io, "stdout">): void {
+  let pieces: string[] = [];
+  let length = 0;
+  for (const text of texts) {
+    pieces.push(text);
+    length += text.length;
+    if (length < PIECE) continue;
+    stdout.write(pieces.join(""));
+    pieces = [];
+    length = 0;
+  }
+  stdout.write(pieces.join(""));
 }
 
 const CAN = "the attempts as a table (daystave export --csv) or as JSON (daystave export --json)";

@@ -1,64 +1,80 @@
+import { ABOUT, TOP_OPTIONS } from "../about.ts";
 import type { Command } from "../command.ts";
-import { WIDTH, wrapped } from "../wrapped.ts";
+import { type Row, twoColumns } from "../two-columns.ts";
+import { columnsOf, type Screen, textWidth, wrapped } from "../wrapped.ts";
 
 /** What `daystave --help` prints. */
-export function programHelp(commands: readonly Command[]): string {
-  const rows = commands.map(({ name, summary }) => [name, summary] as const);
+export function programHelp(commands: readonly Command[], screen: Screen): string {
+  const width = textWidth(screen);
+  const { what, journal, begin, day, check, colours, statuses } = ABOUT;
   return [
-    "Daystave: a practice diary in plain text that checks your scales and remembers",
-    "what got faster.",
+    ...wrapped(`Daystave: ${what}.`, width),
     "",
-    "Usage: daystave COMMAND [OPTION…] [PATH…]",
+    ...usageLines("Usage:", "COMMAND [OPTION…] [PATH…]", columnsOf(screen)),
     "",
     "Commands:",
-    ...list(rows),
+    ...list(
+      commands.map(({ name, summary }) => [name, summary]),
+      width,
+    ),
     "",
     "Options:",
-    ...list([
-      ["--help, -h", "show this help; after a command, that command’s"],
-      ["--version", "show the version"],
-    ]),
+    ...list(
+      TOP_OPTIONS.map(({ names, help }) => [names.join(", "), help]),
+      width,
+    ),
     "",
-    "A journal is a folder of .practice files; journal.practice at its top names the",
-    "player, the instrument and the pieces. To begin, write a day into a file:",
+    ...wrapped(`${journal} ${begin}`, width),
     "",
-    "    2026-03-02 Mon, 20 min",
-    "    D minor, slurred, 8ths at 60 clean",
+    ...day.map((line) => `    ${line}`),
     "",
-    "and run `daystave check`. Colours are left out when NO_COLOR is set.",
-    "Exit status: 0 done, 1 something was found, 2 it could not run.",
+    ...wrapped(`${check} ${colours}`, width),
+    ...wrapped(`Exit status: ${statuses.map((status) => status.join(" ")).join(", ")}.`, width),
     "",
   ].join("\n");
 }
 
 /** What `daystave COMMAND --help` prints. */
-export function commandHelp(command: Command): string {
-  const options = Object.entries(command.options).map(([name, { short, value, help }]) => {
+export function commandHelp(command: Command, screen: Screen): string {
+  const width = textWidth(screen);
+  const options = Object.entries(command.options).map(([name, { short, value, help }]): Row => {
     const long = `--${name}${value ? ` ${value}` : ""}`;
-    return [short ? `${long}, -${short}` : long, help] as const;
+    return [short ? `${long}, -${short}` : long, help];
   });
   return [
-    `daystave ${command.name}: ${command.summary}`,
+    ...wrapped(`daystave ${command.name}: ${command.summary}`, width),
     "",
-    ...command.usage.map((usage, i) => `${i === 0 ? "Usage:" : "      "} daystave ${usage}`),
-    ...command.about.flatMap((paragraph) => ["", ...wrapped(paragraph, WIDTH)]),
+    ...command.usage.flatMap((usage, i) => usageLines(i === 0 ? "Usage:" : "      ", usage, columnsOf(screen))),
+    ...command.about.flatMap((paragraph) => ["", ...wrapped(paragraph, width)]),
     "",
     "Options:",
-    ...list(options),
-    ...(command.prints ? ["", `${command.prints.heading}:`, ...list(Object.entries(command.prints.rows))] : []),
+    ...list(options, width),
+    ...(command.prints
+      ? ["", ...wrapped(`${command.prints.heading}:`, width), ...list(Object.entries(command.prints.rows), width)]
+      : []),
     "",
     "Examples:",
-    ...command.examples.flatMap(({ line, does }) => [`  ${line}`, `      ${does}`]),
+    ...command.examples.flatMap(({ line, does }) => [
+      `  ${line}`,
+      ...wrapped(does, width - 6).map((said) => `      ${said}`),
+    ]),
     "",
   ].join("\n");
 }
 
-/** Terms and what they mean, in two columns. */
-function list(rows: readonly (readonly [string, string])[]): string[] {
-  const column = Math.max(...rows.map(([term]) => term.length)) + 4;
-  return rows.flatMap(([term, meaning]) =>
-    wrapped(meaning, WIDTH - column).map(
-      (line, i) => (i === 0 ? `  ${term}`.padEnd(column) : " ".repeat(column)) + line,
-    ),
+/** A usage is cut on a terminal alone, and within brackets or quotes only where they do not fit into a line. */
+function usageLines(before: string, usage: string, columns: number | undefined): string[] {
+  if (columns === undefined) return [`${before} daystave ${usage}`];
+  const room = columns - before.length - 5;
+  const whole = usage.replace(/"[^"]*"|\[[^[\]]*(?:\[[^\]]*\])?\]/g, (part) =>
+    part.length > room ? part : part.replaceAll(" ", "\u00A0"),
   );
+  return wrapped(`daystave ${whole}`, room).map((line, i) => {
+    return `${i === 0 ? before : " ".repeat(before.length + 4)} ${line.replaceAll("\u00A0", " ")}`;
+  });
+}
+
+/** Terms and what they mean, in two columns. */
+function list(rows: readonly Row[], width: number): string[] {
+  return twoColumns(rows, { column: Math.max(...rows.map(([term]) => term.length)) + 4, width });
 }

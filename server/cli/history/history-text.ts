@@ -1,152 +1,102 @@
-import stringWidth from "string-width";
-import { exerciseInWords } from "../../features/explain/exercise-words.ts";
-import type { ExerciseRow } from "../../history/exercise-row.ts";
-import { LATELY, type Trend, WEEKS_FOR_A_TREND } from "../../history/trend.ts";
-import { type Paint, painter } from "../colour.ts";
+import { WEEKS_FOR_A_TREND } from "../../history/trend.ts";
+import { type WeekSpan, weekCount } from "../../history/week-span.ts";
+import { mondayOf } from "../../journal/calendar.ts";
+import { dateInWords } from "../../journal/date-words.ts";
+import { painter } from "../colour.ts";
 import type { Io } from "../io.ts";
 import { printable } from "../printable.ts";
 import { WIDTH, wrapped } from "../wrapped.ts";
-import { type Bars, barsOf, SIGNS } from "./history-bars.ts";
-
-const GAP = "  ";
+import { SIGNS, weeksASign } from "./history-bars.ts";
+import { type HistoryRow, type HistoryRows, NONE } from "./history-rows.ts";
+import { tableOf } from "./history-table.ts";
 
 /** What a journal is called, and its exercises as they are shown. */
 export interface JournalRows {
   readonly journal: string;
-  readonly rows: readonly ExerciseRow[];
+  readonly rows: HistoryRows;
 }
 
-/** What is told of an exercise, ready to print. */
-interface Line {
-  readonly name: string;
-  /** In the order of `FIGURES`. */
-  readonly figures: readonly string[];
-  readonly lastPractised: string;
+export interface TextAsked {
+  /** Of all journals. */
+  readonly axis: WeekSpan;
+  readonly rates: boolean;
 }
 
-const NAME = "Exercise";
-const FIGURES = ["Weeks", "Scale", "Latest", "Trend, a week"];
-const LAST_PRACTISED = "Last practised";
-/** The columns that are aligned to the right. */
-const RIGHT = FIGURES.indexOf("Latest");
+/** The most signs of a row where no terminal says how broad it is: two years of weeks. */
+const MOST_SIGNS = 104;
+const INDENT = 2;
 
 /**
- * A table of exercises for each journal, with its name where there are several. Columns are aligned by display width;
- * on a terminal that is too narrow, the name of an exercise stands above its figures.
+ * A table of exercises for each journal, with its name where there are several. All have the same weeks. Columns are
+ * aligned by display width, as broad as the terminal at most; into a pipe goes one line for each.
  */
-export function historyText(journals: readonly JournalRows[], io: Io): string {
+export function historyText(journals: readonly JournalRows[], asked: TextAsked, io: Io): string {
   const paint = painter(io);
   const room = io.isTerminal ? io.columns?.() || WIDTH : Number.POSITIVE_INFINITY;
-  const several = journals.length > 1;
+  const { axis } = asked;
+  const signs = Number.isFinite(room) ? Math.max(1, room - INDENT) : MOST_SIGNS;
+  const each = weeksASign(weekCount(axis), signs);
   const tables = journals
-    .filter(({ rows }) => rows.length > 0)
-    .map(({ journal, rows }) => [...(several ? [paint(printable(journal), "bold")] : []), ...table(rows, paint, room)]);
-  const rows = journals.flatMap((each) => each.rows);
-  return `${tables.map((lines) => lines.join("\n")).join("\n\n")}\n\n${legend(rows).join("\n")}\n`;
-}
-
-function table(rows: readonly ExerciseRow[], paint: Paint, room: number): string[] {
-  const instruments = new Set(rows.map(({ exercise }) => exercise.instrument));
-  const told = rows.map((row) => lineOf(row, instruments.size > 1));
-  const broad = broadLines(told);
-  const lines = broad.every((line) => stringWidth(line) <= room) ? broad : stackedLines(told, room);
-  return lines.map((line, i) => (i === 0 ? paint(line, "dim") : line));
-}
-
-function lineOf(row: ExerciseRow, withInstrument: boolean): Line {
-  const bars = barsOf(row.weeks);
-  const latest = latestBest(row);
-  return {
-    name: nameOf(row, withInstrument),
-    figures: [bars.signs, scaleText(bars), figure(latest), latest === null ? "no clean tempo" : trendText(row.trend)],
-    lastPractised: row.lastPractised,
-  };
-}
-
-function broadLines(rows: readonly Line[]): string[] {
-  const cells = rows.map(({ name, figures, lastPractised }) => [name, ...figures, lastPractised]);
-  return aligned([[NAME, ...FIGURES, LAST_PRACTISED], ...cells], RIGHT + 1);
-}
-
-/** Two lines for each exercise, or more where its name is long. */
-function stackedLines(rows: readonly Line[], room: number): string[] {
-  const [heading, ...figures] = aligned([FIGURES, ...rows.map((row) => row.figures)], RIGHT);
-  const indent = " ".repeat("2026-03-02".length + GAP.length);
-  return [
-    `${"Last on".padEnd(indent.length)}${NAME}\n${GAP}${heading}`,
-    ...rows.flatMap(({ name, lastPractised }, i) => [
-      ...wrapped(name, room - indent.length, stringWidth).map((line, at) =>
-        at === 0 ? `${lastPractised}${GAP}${line}` : indent + line,
+    .filter(({ rows }) => rows.drawn.length + rows.ended.length > 0)
+    .map(({ journal, rows }) => [
+      ...(journals.length > 1 ? [paint(printable(journal), "bold")] : []),
+      ...tableOf(rows, { axis, each, room, today: io.today }).map(({ text, isHeading }) =>
+        isHeading ? paint(text, "dim") : text,
       ),
-      GAP + figures[i]!,
-    ]),
-  ];
-}
-
-/** Cells in columns, two apart; `right` is the column that is aligned to the right. */
-function aligned(rows: readonly (readonly string[])[], right: number): string[] {
-  const widths = rows[0]!.map((_, column) => rows.reduce((most, row) => Math.max(most, stringWidth(row[column]!)), 0));
-  return rows.map((row) =>
-    row
-      .map((cell, column) => padded(cell, widths[column]!, column === right))
-      .join(GAP)
-      .trimEnd(),
+    ]);
+  const below = legend(journals, { ...asked, each, today: io.today }).flatMap((said) =>
+    wrapped(said, Math.min(room, WIDTH)),
   );
+  return `${tables.map((lines) => lines.join("\n")).join("\n\n")}\n\n${below.join("\n")}\n`;
 }
 
-function padded(cell: string, width: number, right: boolean): string {
-  const space = " ".repeat(width - stringWidth(cell));
-  return right ? space + cell : cell + space;
+interface Explained extends TextAsked {
+  readonly each: number;
+  readonly today: Io["today"];
 }
 
-/**
- * `D melodic minor, thirds (octave, single, even)`; with `1 of 3 strands` where one of several is shown, and
- * `on alto recorder` where there are several instruments.
- */
-function nameOf({ exercise, strand }: ExerciseRow, withInstrument: boolean): string {
-  const { subject, pattern, strands, instrument } = exercise;
-  const what = exerciseInWords(subject, pattern);
-  const which = strands.length > 1 ? `${strand}; 1 of ${strands.length} strands` : strand;
-  return printable(`${what} (${which})${withInstrument && instrument !== null ? ` on ${instrument}` : ""}`);
-}
-
-/** The latest, whether or not its week was tested. */
-function latestBest({ weeks }: Pick<ExerciseRow, "weeks">): number | null {
-  return weeks.findLast(({ bestClean }) => bestClean !== null)?.bestClean ?? null;
-}
-
-/** `138–192`. */
-function scaleText({ scale }: Bars): string {
-  if (!scale) return "–";
-  const [low, high] = [figure(scale.low), figure(scale.high)];
-  return low === high ? low : `${low}–${high}`;
-}
-
-/** `rising 2.4 (1.1 to 4)`. */
-function trendText({ verdict, slope, low, high, weeks }: Trend): string {
-  if (verdict === "too early") return `too early: ${weeks} tested ${weeks === 1 ? "week" : "weeks"}`;
-  return `${verdict} ${figure(slope)} (${figure(low)} to ${figure(high)})`;
-}
-
-function figure(value: number | null): string {
-  return value === null ? "–" : String(Math.round(value * 10) / 10).replace("-", "−");
+/** `from the week of 25 May to that of 16 November`. */
+function weeksInWords({ axis, today }: Explained): string {
+  const [first, last] = [axis.first, axis.last].map((week) => dateInWords(mondayOf(week), today));
+  return first === last ? `the week of ${last}` : `from the week of ${first} to the week of ${last}`;
 }
 
 /** What the signs and figures mean; of what there is none, nothing. */
-function legend(rows: readonly ExerciseRow[]): string[] {
-  const isReached = rows.some((row) => latestBest(row) !== null);
-  const sentences = isReached
-    ? [
-        `Weeks: the ${LATELY} up to the last that was practised, or fewer. ${SIGNS.tested[6]} stands for the best clean tempo of a tested week, ${SIGNS.belowBest[2]} for that of a week worked below best, ${SIGNS.notReached} for a week without a clean tempo, ${SIGNS.notPractised} for one without practice. Scale: what the lowest and the highest bar of the row stand for.`,
-        `Figures: notes a minute, for pieces and studies beats a minute. Trend: over the tested weeks, from ${WEEKS_FOR_A_TREND} of them on; in brackets the 95% interval.`,
-      ]
+function legend(journals: readonly JournalRows[], asked: Explained): string[] {
+  const rows = journals.flatMap((each) => [...each.rows.drawn, ...each.rows.ended]);
+  const sentences = rows.some(isReached)
+    ? [signsInWords(asked), asked.rates ? ratesInWords() : notchesInWords()]
     : [
-        `No tempo was reached so far, so there are no bars: a tempo counts once it is marked clean or easy, as in “8ths at 60 clean”. ${SIGNS.notReached} stands for a week without a clean tempo, ${SIGNS.notPractised} for one without practice.`,
+        `No tempo reached yet, so there are no bars: a tempo counts once it is marked clean or easy, as in “8ths at 60 clean”. ${SIGNS.notReached} is a week without a clean tempo, ${SIGNS.notPractised} one without practice. Weeks: ${weeksInWords(asked)}.`,
       ];
-  const strands = rows.some(({ exercise }) => exercise.strands.length > 1)
+  const strands = journals.some((each) => each.rows.hasOthers)
     ? [
-        "1 of 3 strands: the exercise was played in three ways that are not compared, and the one with most weeks is shown; daystave history --json gives all.",
+        "1 of 3 strands: the exercise was played in three ways that are not compared, and the one with most of these weeks is shown; --subject shows all.",
       ]
     : [];
-  return [...sentences, ...strands].flatMap((sentence) => wrapped(sentence, WIDTH));
+  const cut = rows.some(({ isCut }) => isCut)
+    ? ["A trend since a day goes by what came after a break, as you came back lower."]
+    : [];
+  return [...sentences, ...cut, ...strands];
+}
+
+function isReached({ latest }: HistoryRow): boolean {
+  return latest !== NONE;
+}
+
+function signsInWords(asked: Explained): string {
+  const { each } = asked;
+  const those = each === 1 ? "a week" : `${each} weeks`;
+  const sign = each === 1 ? "" : ` Each sign is for ${each} weeks, by the best of them.`;
+  return `Weeks: ${weeksInWords(asked)}.${sign} ${SIGNS.tested[6]} is the best clean tempo of ${those}, ${SIGNS.belowBest[2]} that of ${those} of slow work, ${SIGNS.notReached} ${those} without a clean tempo, ${SIGNS.notPractised} ${each === 1 ? "one" : those} without practice. Tempo: from the lowest bar of the row to the highest.`;
+}
+
+const FITTED = `over the weeks drawn, those of slow work left out, from ${WEEKS_FOR_A_TREND} of them on`;
+
+function notchesInWords(): string {
+  return `Tempos: beats a minute, as you wrote them. Trend: ${FITTED}; in notches of the metronome.`;
+}
+
+function ratesInWords(): string {
+  return `Numbers: notes a minute, for pieces and studies beats a minute. Trend: ${FITTED}.`;
 }

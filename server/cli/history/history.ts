@@ -1,42 +1,47 @@
-import { exerciseRow } from "../../history/exercise-row.ts";
-import { exercisesOf } from "../../history/strands.ts";
-import { weeksOf } from "../../history/weeks.ts";
-import type { DayNumber } from "../../journal/calendar.ts";
-import { attemptsAsked, namedJournals, nothingFound, warnOfDaysAhead } from "../attempts-asked.ts";
+import { headingOf, namedJournals, nothingFound, unknownSubject, warnOfDaysAhead } from "../attempts-asked.ts";
 import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
 import { jsonText } from "../printable.ts";
 import { historyReport, tooManyWeeks } from "./history-json.ts";
-import { historyText, type JournalRows } from "./history-text.ts";
-import { attemptsIn, type JournalAttempts } from "./journal-attempts.ts";
+import { rowsOf } from "./history-rows.ts";
+import { historyText } from "./history-text.ts";
+import { attemptsIn } from "./journal-attempts.ts";
+import { axisOf, choiceOf, weeksAsked } from "./weeks-asked.ts";
 
 /** `daystave history`: the attempts in the files named, by journal. */
 export async function history({ positionals, flags, values }: Arguments, io: Io): Promise<Status> {
-  const [json, blankWeeks] = [flags.has("json"), flags.has("blank-weeks")];
+  const [json, blankWeeks, rates] = [flags.has("json"), flags.has("blank-weeks"), flags.has("rates")];
   if (blankWeeks && !json) return fail(io, "“--blank-weeks” goes with --json; the table shows them anyway.");
-  const wanted = attemptsAsked(values);
+  if (rates && json) return fail(io, "“--rates” goes with the table; --json has nothing but rates.");
+  const wanted = weeksAsked(values);
   if (!wanted.ok) return fail(io, wanted.reason);
+  const { asked } = wanted;
   const read = await readJournals(positionals, io);
   if (!read.ok) return fail(io, read.reason);
-  const { since } = wanted.asked;
-  const journals = namedJournals(read).map((named) => attemptsIn(named, wanted.asked, io.cwd));
-  const tooMany = blankWeeks ? tooManyWeeks(journals, since) : undefined;
-  if (tooMany !== undefined) return fail(io, tooMany);
+  const journals = namedJournals(read).map((named) => attemptsIn(named, asked, io.cwd));
   const days = journals.flatMap(({ records }) => records.map(({ day }) => day));
-  const isEmpty = !days.some((day) => since === undefined || day >= since);
-  if (isEmpty) io.stderr.write(`daystave: ${nothingFound(read, wanted.asked)}\n`);
-  warnOfDaysAhead(days, io);
-  if (json) io.stdout.write(jsonText(historyReport(journals, { since, blankWeeks }, read.skipped)));
-  else if (!isEmpty) io.stdout.write(historyText(rowsOf(journals, since), io));
-  return STATUS.done;
-}
-
-function rowsOf(journals: readonly JournalAttempts[], since: DayNumber | undefined): JournalRows[] {
-  return journals.map(({ journal, records }) => ({
-    journal,
-    rows: exercisesOf(records, { since }).map((exercise) =>
-      exerciseRow(exercise, weeksOf(exercise.strands[0]!.records, since)),
-    ),
-  }));
+  const unknown = days.length === 0 ? unknownSubject(read, asked) : undefined;
+  if (unknown !== undefined) return fail(io, unknown);
+  const axis = axisOf(days, asked, io.today);
+  const choice = choiceOf(asked, axis);
+  const tooMany = blankWeeks ? tooManyWeeks(journals, choice) : undefined;
+  if (tooMany !== undefined) return fail(io, tooMany);
+  if (!axis) io.stderr.write(`daystave: ${nothingFound(read, asked)}\n`);
+  warnOfDaysAhead(
+    days.filter((day) => day <= (choice.until ?? day)),
+    io,
+  );
+  if (json)
+    io.stdout.write(jsonText(historyReport(journals, { ...choice, blankWeeks, today: io.today }, read.skipped)));
+  else if (axis) {
+    const everyStrand = asked.subject !== undefined;
+    const rowsAsked = { axis, choice, everyStrand, rates, today: io.today };
+    const tables = journals.map((each) => ({
+      journal: headingOf(each, journals),
+      rows: rowsOf(each.records, each.source, rowsAsked),
+    }));
+    io.stdout.write(historyText(tables, { axis, rates }, io));
+  }
+  return read.unread ? STATUS.failed : STATUS.done;
 }

@@ -67,12 +67,12 @@ export function fingerReport(played: Played, instrument: Instrument | undefined,
   };
 }
 
-const NO_INSTRUMENT = "not told: no instrument is named";
+const NO_INSTRUMENT = "not shown: no instrument is named";
 
 /** Undefined where fingerings are known. */
 function whyUntold(instrument: Instrument): string | undefined {
   if (!whyUnfingered(instrument)) return undefined;
-  return unknownFingering(instrument) ?? "not told: fingerings are known of recorders only";
+  return unknownFingering(instrument) ?? "not shown: fingerings are known only for recorders";
 }
 
 function fingeredNotes({ notes }: Played, instrument: Instrument): readonly (FingeredNote & { readonly note: Note })[] {

@@ -7,10 +7,7 @@ import type { FingeringReport, FingerReport } from "./finger-report.ts";
 
 type Row = readonly [name: string, text: string];
 
-/**
- * The hardest step with both fingerings, half holes, the bell, and where charts differ; or a sentence that says why
- * not.
- */
+/** The hardest finger change with both fingerings, half holes, the bell, where charts differ; or a sentence why not. */
 export function fingerRows(
   played: Pick<NotesToPlay, "notes">,
   { halfHoles, needsBell, fingerings, fingersUnknown }: FingerReport,
@@ -18,9 +15,9 @@ export function fingerRows(
 ): readonly Row[] {
   if (!instrument || instrument.family === "voice") return [];
   const declared: readonly Row[] = halfHoles.length ? [["half holes", halfHoles.join(" ")]] : [];
-  if (fingersUnknown) return [["hardest step", fingersUnknown], ...declared];
+  if (fingersUnknown) return [["hardest change", fingersUnknown], ...declared];
   const hardest = hardestSteps(played, instrument, 1).map(
-    (step): Row => ["hardest step", [stepInWords(step, names), ...easierInWords(step, names)].join("; ")],
+    (step): Row => ["hardest change", [stepInWords(step, names), ...easierInWords(step, names)].join("; ")],
   );
   const doubtful = fingerings.filter(({ confidence }) => confidence !== "high").map(doubtText);
   return [

@@ -8,12 +8,14 @@ import { printSteps } from "../../music/scales/steps.ts";
 import { intonationOf } from "../../music/tuning/intonation.ts";
 import { type FromPure, isWolf } from "../../music/tuning/temperament.ts";
 import { printable } from "../printable.ts";
-import { WIDTH, wrapped } from "../wrapped.ts";
+import { type Row, twoColumns } from "../two-columns.ts";
 import { fingerRows } from "./finger-text.ts";
 import type { NotesReport, SignatureReport } from "./notes-report.ts";
 import type { ExerciseRead } from "./read-exercise.ts";
 
-const COLUMN = 15;
+const COLUMN = 17;
+/** Stands for a space at which no line ends; none of it is left in the text. */
+const NO_BREAK = "\u00A0";
 
 /** How an exercise is told. */
 export interface Telling {
@@ -22,12 +24,19 @@ export interface Telling {
   readonly hidden: boolean;
 }
 
-type Row = readonly [name: string, text: string];
+const HIDDEN = "hidden, as the journal or the line asks: --show-notes shows them";
 
-const HIDDEN = "hidden, as the journal or the line wants it: --show-notes tells them";
-
-/** The exercise for a person: a heading, and one row a fact. */
-export function notesText(report: NotesReport, read: ExerciseRead, { explain, hidden }: Telling): string {
+/**
+ * The exercise for a person: a heading, and one row a fact.
+ *
+ * @param width in columns of a terminal
+ */
+export function notesText(
+  report: NotesReport,
+  read: ExerciseRead,
+  { explain, hidden }: Telling,
+  width: number,
+): string {
   const { instrument } = read;
   const heading = instrument ? `${report.subject}, ${instrument.id}` : report.subject;
   const sounds = report.sounding.some((note, i) => note !== report.notes[i]);
@@ -54,7 +63,16 @@ export function notesText(report: NotesReport, read: ExerciseRead, { explain, hi
       ...intonationRows(read),
     ]),
   ];
-  return `${[printable(heading), ...rows.flatMap(row)].join("\n")}\n`;
+  const lines = twoColumns(rows.map(unbroken), { column: COLUMN, width }).map((line) => line.replaceAll(NO_BREAK, " "));
+  return `${[printable(heading), ...lines].join("\n")}\n`;
+}
+
+/** As `Ø 123 45--`. */
+const FINGERING = /[0Ø-] [\d/-]{3,} [\d/-]{4,}(?: bell)?/g;
+
+/** No fingering goes on in another line. */
+function unbroken([name, text]: Row): Row {
+  return [name, text.replace(FINGERING, (fingering) => fingering.replaceAll(" ", NO_BREAK))];
 }
 
 /** Its relative and parallel keys; the collection of a symmetrical scale or chord. */
@@ -70,7 +88,7 @@ function relationRows({ input: { subject }, names }: ExerciseRead, hidden: boole
 /** Whose order leaps are played in. */
 function orderRows({ pattern, day }: ExerciseRead["input"]): readonly Row[] {
   return isDrawn(pattern) && day !== undefined
-    ? [["order", `of ${isoDate(day)}: the same all day; another day has another`]]
+    ? [["order", `drawn for ${isoDate(day)}: the same all day, another the next`]]
     : [];
 }
 
@@ -95,7 +113,7 @@ function stepsText({ steps, stepsInCents }: NotesReport): string {
 
 /** Each note that sounds once, in the order of playing. */
 function frequenciesText({ sounding, frequencies, pitch, temperament }: NotesReport): string {
-  const each = new Map(sounding.map((note, i) => [note, `${note} ${frequencies[i]!.toFixed(1)}`]));
+  const each = new Map(sounding.map((note, i) => [note, `${note}${NO_BREAK}${frequencies[i]!.toFixed(1)}`]));
   const name = temperament === "equal" ? "equal temperament" : printable(temperament);
   return `${[...each.values()].join(", ")} Hz (A=${pitch}, ${name})`;
 }
@@ -120,11 +138,5 @@ function inCents(told: readonly string[]): string {
 function fromPureText({ lower, upper, cents }: FromPure, names: NoteNames): string {
   const size = Math.abs(cents).toFixed(1);
   const far = size === "0.0" ? "pure" : `${size} ${cents < 0 ? "narrow" : "wide"}`;
-  return `${names.name(lower)}–${names.name(upper)} ${far}`;
-}
-
-function row([name, text]: readonly [string, string]): string[] {
-  return wrapped(text, WIDTH - COLUMN).map(
-    (line, i) => (i === 0 ? `  ${name}`.padEnd(COLUMN) : " ".repeat(COLUMN)) + line,
-  );
+  return `${names.name(lower)}–${names.name(upper)} ${far}`.replaceAll(" ", NO_BREAK);
 }

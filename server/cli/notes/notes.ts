@@ -1,8 +1,9 @@
 import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { namesAsked } from "../names-asked.ts";
-import { nearest, offer } from "../nearest.ts";
+import { notOneOf } from "../nearest.ts";
 import { jsonText, printable } from "../printable.ts";
+import { textWidth } from "../wrapped.ts";
 import { type NotesReport, notesReport } from "./notes-report.ts";
 import { notesText } from "./notes-text.ts";
 import { readExercise } from "./read-exercise.ts";
@@ -11,10 +12,7 @@ import { readExercise } from "./read-exercise.ts";
 export async function notes({ positionals, flags, values }: Arguments, io: Io): Promise<Status> {
   const [line] = positionals;
   if (line === undefined)
-    return fail(
-      io,
-      'An exercise is missing: daystave notes "D minor melodic, thirds"\nMore is told by: daystave notes --help',
-    );
+    return fail(io, 'Name an exercise: daystave notes "D minor melodic, thirds"\nFor more: daystave notes --help');
   const asked = namesAsked(values.get("names"));
   if (!asked.ok) return fail(io, asked.reason);
   const explain = explainAsked(values.get("explain"));
@@ -25,7 +23,7 @@ export async function notes({ positionals, flags, values }: Arguments, io: Io): 
   for (const remark of read.remarks) io.stderr.write(`daystave: ${printable(remark)}\n`);
   const report: NotesReport = notesReport(read);
   const telling = { explain: explain.explain, hidden: read.hidden && !flags.has("show-notes") };
-  io.stdout.write(flags.has("json") ? jsonText(report) : notesText(report, read, telling));
+  io.stdout.write(flags.has("json") ? jsonText(report) : notesText(report, read, telling, textWidth(io)));
   return read.untrue ? STATUS.found : STATUS.done;
 }
 
@@ -39,6 +37,5 @@ type ExplainAsked =
 function explainAsked(value = "both"): ExplainAsked {
   const found = EXPLAIN.find((each) => each === value.toLowerCase());
   if (found) return { ok: true, explain: found };
-  const near = offer(nearest(value, EXPLAIN));
-  return { ok: false, reason: `“--explain ${printable(value)}”: one of ${EXPLAIN.join(", ")} belongs here.${near}` };
+  return { ok: false, reason: notOneOf(`--explain ${value}`, value, EXPLAIN) };
 }

@@ -1,11 +1,9 @@
 import { CODES, type Code } from "../../checks/codes.ts";
-import { listed } from "../../checks/listed.ts";
 import { diagnosticsOf } from "../../features/diagnostics/diagnostics.ts";
 import type { Diagnostic } from "../../features/types.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
-import { instrumentsMeant } from "../../journal/instrument-names.ts";
 import { Journal } from "../../journal/journal.ts";
 import type { Entry, Subject } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
@@ -14,8 +12,8 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { WhatToPlay } from "../../music/patterns/notes-to-play.ts";
 import { CONCERT_TUNING, type Tuning } from "../../music/tuning/temperament.ts";
 import { createDocument, type Document } from "../../syntax/document/document.ts";
-import { phraseKey } from "../../syntax/words/fold.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
+import { instrumentAsked } from "../instrument-asked.ts";
 import type { Io } from "../io.ts";
 import { readMarker } from "../journals.ts";
 import { declaring } from "../names-asked.ts";
@@ -86,7 +84,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   const files = new Map<string, Document>([[LINE_URI, document]]);
   if (marker) files.set(marker.uri, marker.document);
   if (options.names) files.set(...declaring(options.names));
-  const journal = new Journal(LINE_URI, files);
+  const journal = new Journal(LINE_URI, files).withLent(marker?.lent ?? []);
   const declared = journal.conventions(LINE_URI);
   const instrument = instrumentNamed(options.instrument, journal.vocabulary);
   if (!instrument.ok) return instrument;
@@ -136,8 +134,8 @@ function exerciseOf(
 
 function withoutNotes(subject: Subject | undefined): string {
   const example = 'Name a scale or an arpeggio, as "D minor, thirds" or "G minor arpeggio, 2 octaves".';
-  if (subject === undefined) return `This is no exercise that is known. ${example}`;
-  if (subject.type === "title") return `What notes a piece or study has is not known here. ${example}`;
+  if (subject === undefined) return `I do not know this exercise. ${example}`;
+  if (subject.type === "title") return `The notes of a piece or study are not known here. ${example}`;
   return `Only scales, arpeggios and chords can be written out. ${example}`;
 }
 
@@ -150,14 +148,8 @@ type Named = { readonly ok: true; readonly id?: string } | { readonly ok: false;
 
 function instrumentNamed(name: string | undefined, vocabulary: Vocabulary): Named {
   if (name === undefined) return { ok: true };
-  for (const meaning of vocabulary.meanings(phraseKey(name)) ?? [])
-    if (meaning.type === "instrument") return { ok: true, id: meaning.id };
-  const meant = instrumentsMeant(name, vocabulary);
-  const reason =
-    meant.length > 1
-      ? `“${name}” stands for several instruments: ${listed(meant, "or")}.`
-      : `There is no instrument “${name}” that is known.${offer(meant[0])}`;
-  return { ok: false, reasons: [reason] };
+  const asked = instrumentAsked(name, vocabulary);
+  return asked.ok ? asked : { ok: false, reasons: [asked.reason] };
 }
 
 type ReadTuning =

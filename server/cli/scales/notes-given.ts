@@ -9,12 +9,12 @@ export type NotesGiven =
   | { readonly ok: false; readonly reason: string };
 
 const ACCEPTED =
-  "A note is a letter from A to G, perhaps with #, b, ##, x or bb (or sharp, flat) behind it and an octave number, as D, F#, Bb or C#5.";
+  "A note is a letter from A to G, perhaps with #, b, ##, x or bb (or sharp, flat) after it, and an octave number, as D, F#, Bb or C#5.";
 
 function accepted(names: NoteNames): string {
   if (names.words === null) return ACCEPTED;
   const shown = [0, 2, 6, -2, -3].map((fifths) => names.name(nameAtFifths(fifths)));
-  return `Notes are named in ${names.id[0]!.toUpperCase()}${names.id.slice(1)}, as ${shown.join(", ")}, perhaps with an octave number behind.`;
+  return `Notes are named in ${names.id[0]!.toUpperCase()}${names.id.slice(1)}, as ${shown.join(", ")}, perhaps with an octave number after them.`;
 }
 
 const GERMAN = /^(?:h|[a-h](?:is|es)|as|es)\d?$/i;
@@ -31,7 +31,7 @@ export function notesGiven(typed: string, names: NoteNames): NotesGiven {
   const text = typed.replace(/[\r\n\t]/g, " ").replace(/[-–](?!sharp|flat)/giu, " ");
   const notes: NoteName[] = [];
   let end = text.search(/[^\s,|]/);
-  if (end < 0) return { ok: false, reason: `No note stands here. ${accepted(names)}` };
+  if (end < 0) return { ok: false, reason: `Give at least one note. ${accepted(names)}` };
   const list = noteList(text, end, text.length, names);
   for (const claimed of list?.type === "notes" ? list.notes : []) {
     if (!claimed.note) return noNote(text, claimed.start, names);
@@ -48,6 +48,6 @@ function noNote(text: string, at: number, names: NoteNames): NotesGiven {
   const word = /^[^\s,|]*/.exec(text.slice(at, at + 200))![0];
   const place = text.slice(0, at).match(/[^\s,|]+/g)?.length ?? 0;
   const shown = [...word].length > 40 ? `${[...word].slice(0, 39).join("")}…` : word;
-  const german = names.words === null && GERMAN.test(word) ? " It is a German name: `--names german` reads them." : "";
-  return { ok: false, reason: `Word ${place + 1}, “${printable(shown)}”, is no note.${german} ${accepted(names)}` };
+  const german = names.words === null && GERMAN.test(word) ? " It is a German name: use `--names german`." : "";
+  return { ok: false, reason: `Word ${place + 1}, “${printable(shown)}”, is not a note.${german} ${accepted(names)}` };
 }

@@ -1,5 +1,7 @@
+import stringWidth from "string-width";
 import { printable } from "../printable.ts";
-import { WIDTH, wrapped } from "../wrapped.ts";
+import { type Row, twoColumns } from "../two-columns.ts";
+import { wrapped } from "../wrapped.ts";
 import type { NamedChord, NamedMiss, NamedScale, ScalesReport } from "./scales-report.ts";
 
 /** Names longer than this have what is said of them on the next line. */
@@ -7,42 +9,40 @@ const WIDEST_NAME = 30;
 /** So many of each list are shown unless all are asked for. */
 const SHOWN = 12;
 
+interface Shown {
+  /** Not only the nearest. */
+  readonly all: boolean;
+  /** In columns of a terminal. */
+  readonly width: number;
+}
+
 /** What notes may be, for a person: each list under a heading, one row a name. */
-export function scalesText(report: ScalesReport, all: boolean): string {
+export function scalesText(report: ScalesReport, { all, width }: Shown): string {
   const { notes, chords, scales, nearMisses } = report;
-  const most = all ? Number.POSITIVE_INFINITY : SHOWN;
+  const section = (heading: string, rows: readonly Row[]) => sectionLines(heading, rows, { all, width });
   const lines = [
-    ...wrapped(`Notes: ${notes.join(" ")}`, WIDTH),
-    ...section("A chord of exactly these notes:", chords.map(chordRow), most),
+    ...wrapped(`Notes: ${notes.join(" ")}`, width),
+    ...section("A chord of exactly these notes:", chords.map(chordRow)),
     ...(scales.length > 0
-      ? section("Scales that have them all, the nearest first:", scales.map(scaleRow), most)
-      : ["", "No scale that is known has them all."]),
-    ...section("Nearly, with one note that differs:", nearMisses.map(missRow), most),
-    ...respellingKey([...chords, ...scales, ...nearMisses].slice(0, all ? undefined : SHOWN)),
+      ? section("Scales that have them all, the nearest first:", scales.map(scaleRow))
+      : ["", "No known scale has them all."]),
+    ...section("Nearly, with one note that differs:", nearMisses.map(missRow)),
+    ...respellingKey([...chords, ...scales, ...nearMisses].slice(0, all ? undefined : SHOWN), width),
   ];
   return `${lines.join("\n")}\n`;
 }
 
-type Row = readonly [name: string, said: string];
-
-function section(heading: string, rows: readonly Row[], most: number): string[] {
+function sectionLines(heading: string, rows: readonly Row[], { all, width }: Shown): string[] {
   if (rows.length === 0) return [];
-  const shown = rows.slice(0, most);
-  const column = Math.min(WIDEST_NAME, Math.max(...shown.map(([name]) => name.length))) + 4;
+  const shown = all ? rows : rows.slice(0, SHOWN);
+  const column = Math.min(WIDEST_NAME, Math.max(...shown.map(([name]) => stringWidth(name)))) + 4;
   const more = rows.length - shown.length;
   return [
     "",
-    heading,
-    ...shown.flatMap((row) => rowLines(row, column)),
+    ...wrapped(heading, width),
+    ...twoColumns(shown, { column, width, widthOf: stringWidth }),
     ...(more > 0 ? [`  and ${more} more: --all`] : []),
   ];
-}
-
-function rowLines([name, said]: Row, column: number): string[] {
-  const lines = wrapped(said, WIDTH - column);
-  const indent = " ".repeat(column);
-  if (name.length > column - 4) return [`  ${name}`, ...lines.map((line) => indent + line)];
-  return lines.map((line, i) => (i === 0 ? `  ${name}`.padEnd(column) : indent) + line);
 }
 
 function scaleRow(scale: NamedScale): Row {
@@ -75,13 +75,13 @@ function respelledWords({ respelled }: Pick<NamedScale, "respelled">): string[] 
 }
 
 /** What such words mean, below the lists. */
-function respellingKey(shown: readonly Pick<NamedScale, "respelled">[]): string[] {
+function respellingKey(shown: readonly Pick<NamedScale, "respelled">[], width: number): string[] {
   const pair = shown.flatMap(({ respelled }) => respelled)[0];
   if (!pair) return [];
   const { given, written } = pair;
   return [
     "",
-    ...wrapped(`With ${written} for ${given}: the right pitch, which is written with another letter there.`, WIDTH),
+    ...wrapped(`With ${written} for ${given}: the right pitch, written with another letter in that scale.`, width),
   ];
 }
 

@@ -22,7 +22,7 @@ export const diskReader: FileReader = {
   async read(uri): Promise<FileText> {
     const path = pathOf(uri);
     return path === undefined
-      ? { ok: false, reason: "Its address names no file on this machine." }
+      ? { ok: false, reason: "Its address is not a file on this computer." }
       : readFileText(path);
   },
 };

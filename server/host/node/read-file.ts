@@ -17,13 +17,17 @@ export function reasonOf(error: unknown): string {
 }
 
 const REASONS: Readonly<Record<string, string>> = {
+  EEXIST: "There is such a file or folder already.",
   ENOENT: "There is no such file or folder.",
-  EACCES: "This user may not read or write it.",
-  EPERM: "This user may not read or write it.",
+  EACCES: "You do not have permission to read or write it.",
+  EPERM: "You do not have permission to read or write it.",
   EISDIR: "It is a folder.",
   ENOTDIR: "A part of its path is not a folder.",
-  ELOOP: "Its links lead round in a circle.",
+  ELOOP: "Its links lead in a circle.",
   ENAMETOOLONG: "Its name is too long.",
   ENOSPC: "The disk is full.",
-  EROFS: "It lies on a disk that can only be read.",
+  EDQUOT: "Your share of the disk is used up.",
+  EFBIG: "It is too large.",
+  EIO: "The disk reports an error.",
+  EROFS: "It is on a read-only disk.",
 };

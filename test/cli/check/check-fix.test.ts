@@ -21,21 +21,21 @@ describe("what is safe is mended, and told", () => {
     check(
       "2026/03/02, 30 min\n  F major, slow\n",
       "2026-03-02, 30 min\n  F major, slow\n",
-      "a.practice:1:1 mended: “2026/03/02” is now “2026-03-02”\n",
+      "a.practice:1:1 fixed: “2026/03/02” is now “2026-03-02”\n",
     ));
 
   test("several places of a file", () =>
     check(
       "2026-03-02\n  F# major: F# G# A# B C# D# F F#\n  D minor, clean at 60\n",
       "2026-03-02\n  F# major: F# G# A# B C# D# E# F#\n  D minor, at 60 clean\n",
-      "a.practice:2:30 mended: “F” is now “E#”\na.practice:3:12 mended: “clean at 60” is now “at 60 clean”\n",
+      "a.practice:2:30 fixed: “F” is now “E#”\na.practice:3:12 fixed: “clean at 60” is now “at 60 clean”\n",
     ));
 
   test("line ends and a byte order mark stay", () =>
     check(
       "\uFEFF2026/03/02\r\n  F major, slow\r2026/03/03\n  F major",
       "\uFEFF2026-03-02\r\n  F major, slow\r2026-03-03\n  F major",
-      "a.practice:1:1 mended: “2026/03/02” is now “2026-03-02”\na.practice:3:1 mended: “2026/03/03” is now “2026-03-03”\n",
+      "a.practice:1:1 fixed: “2026/03/02” is now “2026-03-02”\na.practice:3:1 fixed: “2026/03/03” is now “2026-03-03”\n",
     ));
 });
 
@@ -88,7 +88,7 @@ test("a file that changed meanwhile is left alone and named, and what it held is
   expect(readFileSync(join(cwd, "a.practice"), "utf8")).toBe("2026/03/02, 5 min\n");
   expect(readFileSync(join(cwd, "b.practice"), "utf8")).toBe("2026-03-03\n");
   expect(io.written.stderr).toBe(
-    "daystave: a.practice was not written. It changed while it was being worked on, so it was left alone.\nb.practice:1:1 mended: “2026/03/03” is now “2026-03-03”\n",
+    "daystave: a.practice was not written. It changed in the meantime, so it was left alone.\nb.practice:1:1 fixed: “2026/03/03” is now “2026-03-03”\n",
   );
   const lines = read.files.map((file) => documentOf(file, journals).blocks.map((block) => block.lines[0]));
   expect(lines).toEqual([["2026/03/02"], ["2026-03-03"]]);
@@ -96,7 +96,7 @@ test("a file that changed meanwhile is left alone and named, and what it held is
 
 test("standard input cannot be mended in place", async () => {
   const { status, stderr } = await daystave(["check", "--fix", "-"]);
-  expect([status, stderr]).toEqual([2, "daystave: “--fix” writes into files, and standard input is none.\n"]);
+  expect([status, stderr]).toEqual([2, "daystave: “--fix” writes into files, and cannot fix standard input.\n"]);
 });
 
 test("in every sample one run mends all that is safe: a second finds nothing to mend", async () => {
@@ -104,7 +104,7 @@ test("in every sample one run mends all that is safe: a second finds nothing to 
   cpSync(SAMPLES, cwd, { recursive: true });
   const first = await daystave(["check", "--fix"], { cwd });
   const second = await daystave(["check", "--fix"], { cwd });
-  expect(first.stderr).toContain("mended");
+  expect(first.stderr).toContain("fixed");
   expect(second.stderr).toBe("");
   expect(second.stdout).toBe(first.stdout);
 });

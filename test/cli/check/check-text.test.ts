@@ -12,7 +12,7 @@ const ESCAPE = "\u001B";
 
 /** The lines of a report on a terminal, without the summary. */
 async function onTerminal(env: Record<string, string>, files: Record<string, string> = FILES) {
-  const { stdout } = await daystave(["check"], { files, isTerminal: true, env });
+  const { stdout } = await daystave(["check"], { files, isTerminal: true, columns: 160, env });
   return stdout.split("\n").slice(0, -2);
 }
 

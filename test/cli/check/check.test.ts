@@ -192,7 +192,7 @@ describe("standard input", () => {
 
   test("may be no text", async () => {
     const { report, stderr } = await json(["-"], { stdin: new Uint8Array([0, 1]) });
-    expect(report.skipped).toEqual([{ path: "-", reason: "It is a binary file: it holds a NUL character." }]);
+    expect(report.skipped).toEqual([{ path: "-", reason: "It is a binary file: it contains a NUL character." }]);
     expect(stderr).toContain("- was left out.");
   });
 });
@@ -204,7 +204,7 @@ test("binary files and other encodings are named and left out; the rest decides 
   expect(paths).toEqual(["c.practice"]);
   expect(report.skipped.map(({ path }) => path)).toEqual(["a.practice", "b.practice"]);
   expect(stderr).toBe(
-    "daystave: a.practice was left out. It is a binary file: it holds a NUL character.\ndaystave: b.practice was left out. It is not UTF-8 text. Saving it again with the encoding UTF-8 mends that.\n",
+    "daystave: a.practice was left out. It is a binary file: it contains a NUL character.\ndaystave: b.practice was left out. It is not UTF-8 text. Save it again with the encoding UTF-8.\n",
   );
 });
 

@@ -34,7 +34,7 @@ test("subjects are called as the journal calls notes", () =>
     "2026-03-02\n  fis-Moll, at 60\n",
     [
       "a.practice:1 date |  |  |  |  |  |  |  |  | ",
-      "a.practice:2 exercise | fis-Moll natural |  |  |  |  | 60 |  |  | ",
+      "a.practice:2 exercise | fis-Moll natürlich |  |  |  |  | 60 |  |  | ",
     ],
     { "journal.practice": "names german\n" },
   ));
@@ -78,7 +78,7 @@ describe("it does not go with", () => {
     const { status, stderr } = await daystave(["check", "--explain-lines", `--${option}`], { files: {} });
     expect(status).toBe(2);
     expect(stderr).toBe(
-      `daystave: “--explain-lines” tells how lines were read, and “--${option}” what is wrong: one of them.\n`,
+      `daystave: Choose one: “--explain-lines” shows how lines were read, “--${option}” what is wrong.\n`,
     );
   });
 });

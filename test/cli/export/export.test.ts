@@ -1,6 +1,6 @@
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
-import { EXPORT_COLUMN_NAMES, EXPORT_COLUMNS } from "../../../server/cli/export/export-columns.ts";
+import { ALL_COLUMNS, EXPORT_COLUMN_NAMES, EXPORT_COLUMNS } from "../../../server/cli/export/export-columns.ts";
 import { attemptsOfJournal } from "../../../server/history/attempts.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
@@ -81,7 +81,33 @@ test("every column of a row", async () => {
     tries_with_outcome: "1",
     minutes: "3.333333", // 20 for two entries, and 10 for three attempts
     about: "yes",
+    journal: ".",
+    player: "",
   });
+});
+
+// Scripts read them by their places, too: new ones come after them.
+test("the columns keep their order", () =>
+  expect(EXPORT_COLUMN_NAMES.join(" ")).toBe(
+    "date week order file line phase instrument subject pattern movement place reach tonguing evenness manner note_value beat tempo tempo_low rate unit outcome reached tries tries_with_outcome minutes about journal player",
+  ));
+
+test("whose a row is: its journal's folder, and who plays where that is declared", async () => {
+  const day = "2026-03-02\n  D minor, at 60\n";
+  const rows = await exported({
+    "anna/journal.practice": "player Anna\n",
+    "anna/a.practice": day,
+    "ben/journal.practice": "",
+    "ben/2026/b.practice": day,
+    "loose.practice": day,
+  });
+  expect(rows.map(({ journal, player, file }) => [journal, player, file])).toEqual([
+    ["anna", "Anna", "anna/a.practice"],
+    ["ben", "", "ben/2026/b.practice"],
+    [".", "", "loose.practice"],
+  ]);
+  const { stdout } = await daystave(["export", "--csv", "-"], { files: {}, stdin: day });
+  expect(parse(stdout, { columns: true })).toMatchObject([{ file: "-", journal: "-" }]);
 });
 
 test("the rows are the attempts that the history is made of", async () => {
@@ -166,6 +192,10 @@ describe("which attempts", () => {
     expect(await tempos(["--since", "2026-03-03"])).toEqual(["60"]);
     expect(await tempos(["--since", "2026-03-04"])).toEqual(["60"]);
   });
+  test("--until, up to the very day", async () => {
+    expect(await tempos(["--until", "2026-03-03"])).toEqual(["60", "66", "72", "", "50"]);
+    expect(await tempos(["--since", "2026-03-03", "--until", "2026-03-04"])).toEqual(["60"]);
+  });
   test("files that are named, with what their journal declares", async () => {
     const more = { ...files, "b/b.practice": "2026-03-03\n  Lanterns, at 44\n" };
     const rows = await exported(more, ["b"]);
@@ -238,12 +268,10 @@ describe("nothing to write: the header alone", () => {
     empty(
       { "a.practice": "2026-03-02 rest\n" },
       [],
-      "No exercise was practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
+      "No exercise practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
     ));
   test("none since", () =>
-    empty({ "a.practice": YEAR }, ["--since", "2026-03-09"], "No exercise was practised since that day."));
-  test("another subject", () =>
-    empty({ "a.practice": YEAR }, ["--subject", "D mayor"], "“D mayor” was not practised. Did you mean “C major”?"));
+    empty({ "a.practice": YEAR }, ["--since", "2026-03-09"], "No exercise practised since that day."));
 });
 
 test("--json: the same rows, figures as figures", async () => {
@@ -263,19 +291,19 @@ describe("what it cannot write", () => {
     expect(stderr).toContain(says);
   };
   test("nothing named: what it can", () => refused([], "the attempts as a table (daystave export --csv) or as JSON"));
-  test("two at once", () => refused(["--csv", "--json"], "“--csv” and “--json” cannot both be printed."));
+  test("two at once", () => refused(["--csv", "--json"], "Choose one of “--csv” and “--json”."));
   test.each(["midi", "musicxml"])("--%s, which is not there yet", (format) =>
-    refused(["D minor", `--${format}`, "out"], `“--${format}”: exercises as MIDI or MusicXML are not there yet.`),
+    refused(["D minor", `--${format}`, "out"], `“--${format}”: exercises as MIDI or MusicXML are not available yet.`),
   );
-  test("a day that does not exist", () =>
-    refused(["--csv", "--since", "2026-02-29"], "“--since” wants a day that exists"));
+  test("a day that does not exist", () => refused(["--csv", "--since", "2026-02-29"], "“--since” takes a date"));
   test("a place that is not there", () => refused(["--csv", "gone"], "gone: "));
 });
 
 test("the help tells of every column", async () => {
   const { stdout } = await daystave(["export", "--help"]);
   const words = stdout.replace(/\s+/g, " ");
-  for (const [column, holds] of Object.entries(EXPORT_COLUMNS)) expect(words).toContain(` ${column} ${holds} `);
+  for (const [column, holds] of Object.entries({ ...EXPORT_COLUMNS, ...ALL_COLUMNS }))
+    expect(words).toContain(` ${column} ${holds} `);
 });
 
 describe("--names", () => {
@@ -292,7 +320,7 @@ describe("--names", () => {
   }
 
   test("subjects as the journal has them where none are asked for", async () =>
-    expect((await subjectsIn([]))[0]).toBe("b-Moll natural"));
+    expect((await subjectsIn([]))[0]).toBe("b-Moll natürlich"));
 
   test("in English, where the journal is German; titles stay as they are", async () => {
     const [scale, chord, title] = await subjectsIn(["--names", "english"]);
@@ -300,20 +328,20 @@ describe("--names", () => {
   });
 
   test.each([
-    ["german", "b-Moll natural"],
-    ["french", "si bémol mineur natural"],
+    ["german", "b-Moll natürlich"],
+    ["french", "si bémol mineur naturel"],
   ])("in %s, where the journal is English", async (names, subject) =>
     expect(await subjectsIn(["--names", names], "2026-03-02\n  Bb minor, at 60\n", "")).toEqual([subject]),
   );
 
   test("the journal is read in its own names all the same", async () => {
     const files = { "a.practice": "2026-03-02\n  B minor, at 60\n" };
-    expect((await exported(files, ["--names", "german"])).map((row) => row["subject"])).toEqual(["h-Moll natural"]);
+    expect((await exported(files, ["--names", "german"])).map((row) => row["subject"])).toEqual(["h-Moll natürlich"]);
   });
 
   test("a language that has none", async () => {
     const { status, stderr } = await daystave(["export", "--csv", "--names", "germn"], { files: {} });
     expect(status).toBe(2);
-    expect(stderr).toMatch(/^daystave: “--names germn”: there are names of notes in english, .*“german”/);
+    expect(stderr).toMatch(/^daystave: “--names germn”: choose one of english, .*“german”/);
   });
 });

@@ -1,7 +1,7 @@
 import { statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { formatEdits } from "../../../server/features/layout/formatting.ts";
+import { eachFormatEdit, formatEdits } from "../../../server/features/layout/formatting.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
 import { temporaryFolder } from "../../support/temporary-folder.ts";
@@ -75,5 +75,50 @@ test("a file that is no text is left alone and named", async () => {
   writeFileSync(join(cwd, "a.practice"), new Uint8Array([0, 1, 2]));
   const { status, stderr } = await daystave(["format"], { cwd });
   expect(status).toBe(0);
-  expect(stderr).toBe("daystave: a.practice was left out. It is a binary file: it holds a NUL character.\n");
+  expect(stderr).toBe("daystave: a.practice was left out. It is a binary file: it contains a NUL character.\n");
+});
+
+describe("text that cannot be read", () => {
+  const LATIN_1 = new Uint8Array([0x44, 0xe9, 0x0a]);
+
+  test("passes nothing on from standard input, and says so", async () => {
+    const { status, stdout, stderr } = await daystave(["format", "-"], { stdin: LATIN_1 });
+    expect({ status, stdout, stderr }).toEqual({
+      status: 2,
+      stdout: "",
+      stderr: "daystave: - was left out. It is not UTF-8 text. Save it again with the encoding UTF-8.\n",
+    });
+  });
+
+  test.each([
+    ["check"],
+    ["check --json"],
+    ["check --explain-lines"],
+    ["format"],
+    ["format --check"],
+    ["history"],
+    ["export --csv"],
+  ])(
+    "%s: the status is 2 where its path was named, and that of the rest where it was met in a folder",
+    async (line) => {
+      const cwd = temporaryFolder({ "a.practice": LATIN_1, "b.practice": TIDY });
+      const argv = line.split(" ");
+      expect((await daystave([...argv, "a.practice"], { cwd })).status).toBe(2);
+      expect((await daystave([...argv, ".", "a.practice"], { cwd })).status).toBe(2);
+      const walked = await daystave(argv, { cwd });
+      expect([walked.status, walked.stderr]).toEqual([
+        0,
+        expect.stringContaining("a.practice was left out. It is not UTF-8"),
+      ]);
+    },
+  );
+});
+
+test("a check looks no further than the first line that would change", () => {
+  const uri = "file:///j/a.practice";
+  const days = Array.from({ length: 50 }, (_, i) => `20${10 + i}-03-02\nD minor,thirds\nD minor,thirds\n`);
+  const journal = new Journal("file:///j", new Map([[uri, createDocument(days.join(""))]]));
+  const looked: number[] = [];
+  expect(eachFormatEdit(journal, uri, undefined, (line) => looked.push(line)).next().done).toBe(false);
+  expect(looked).toEqual([0, 1]);
 });

@@ -9,9 +9,16 @@ async function report(text: string, ...options: string[]): Promise<HistoryReport
   return JSON.parse(stdout);
 }
 
-/** A week in the order of its fields: ISO week, best, tested, attempts, minutes. */
-function week(label: string, bestClean: number | null, tested: boolean, attempts: number, minutes: number) {
-  return { week: label, bestClean, tested, attempts, minutes, about: false };
+/** A week in the order of its fields: ISO week, best, tested, attempts, minutes; its usual tempo is the best unless said. */
+function week(
+  label: string,
+  bestClean: number | null,
+  tested: boolean,
+  attempts: number,
+  minutes: number,
+  usual = bestClean,
+) {
+  return { week: label, bestClean, usual, tested, attempts, minutes, about: false };
 }
 
 /** Practice in the weeks 6, 9, 10 and 11 of 2026, in 8ths: two notes to a beat. */
@@ -35,7 +42,25 @@ const WEEKS = [
 ];
 
 // Weeks 0, 3, 4, 5 with 120, 126, 126, 132: the slopes of the pairs are 0, 1.5, 2, 2.4, 3, 6, their median 2.2.
-const TREND = { slope: 2.2, low: 0, high: 6, level: 0.95, verdict: "level", weeks: 4 };
+const TREND = {
+  slope: 2.2,
+  low: 0,
+  high: 6,
+  level: 0.95,
+  verdict: "level",
+  weeks: 4,
+  from: "2026-W06",
+  to: "2026-W11",
+};
+
+test("what is steady today, and how often each tempo was reached", async () => {
+  const days = "2026-03-02\n  D minor, 8ths at 60 clean 4 of 5, 66 slips\n2026-03-04\n  D minor, 8ths at 60 clean\n";
+  const { exercises } = await report(days);
+  expect(exercises[0]!.strands[0]).toMatchObject({
+    steady: 120,
+    shares: [{ rate: 120, reached: 5, tries: 6, days: 2, low: expect.any(Number), high: expect.any(Number) }],
+  });
+});
 
 describe("the document", () => {
   test("an exercise of one strand: the weeks with practice, and the trend over the weeks as they lie apart", async () => {
@@ -50,7 +75,20 @@ describe("the document", () => {
           trend: TREND,
           lastPractised: "2026-03-09",
           strand: "octave, slurred, even",
-          strands: [{ name: "octave, slurred, even", ...even, weeks: WEEKS, trend: TREND }],
+          strands: [
+            {
+              name: "octave, slurred, even",
+              ...even,
+              weeks: WEEKS,
+              trend: TREND,
+              lastPractised: "2026-03-09",
+              settled: null,
+              return: { since: "2026-02-25", days: 22, before: null, after: null, fresh: false, trend: null },
+              steady: null,
+              shares: [],
+              comparisons: [],
+            },
+          ],
         },
       ],
       skipped: [],
@@ -175,7 +213,7 @@ describe("--blank-weeks", () => {
     const text = `0202-03-02\n${studies}2026-03-02\n${studies}`;
     // 0202-03-02 is a Tuesday, 666,203 days before (Python's datetime): 95,172 weeks apart, so 95,173 of each study.
     expect(await refused(text, "--json", "--blank-weeks")).toBe(
-      "daystave: “--blank-weeks” would list 1142076 weeks, more than fit into one document: the attempts go from 0202-03-02 to 2026-03-02. Where that is not meant, a year is mistyped; else ask for fewer with --since or --subject.\n",
+      "daystave: “--blank-weeks” would list 1142076 weeks, more than fit into one document: the attempts go from 0202-03-02 to 2026-03-02. Check the years, or ask for fewer with --since or --subject.\n",
     );
     expect((await report(text)).exercises).toHaveLength(12);
     expect((await report(text, "--blank-weeks", "--since", "2026-01-01")).exercises).toHaveLength(12);

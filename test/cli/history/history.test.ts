@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { attemptsOfJournal } from "../../../server/history/attempts.ts";
 import { historyOf } from "../../../server/history/history.ts";
+import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
 import type { Files } from "../../support/temporary-folder.ts";
@@ -39,7 +40,10 @@ describe("as JSON", () => {
   test("what the core makes of the journal's attempts, and nothing else", async () => {
     const { exercises } = await json([]);
     const journal = new Journal("file:///j", new Map([["file:///j/year.practice", createDocument(YEAR)]]));
-    expect(exercises).toEqual(JSON.parse(JSON.stringify(historyOf(attemptsOfJournal(journal)))).exercises);
+    expect(exercises).toEqual(
+      JSON.parse(JSON.stringify(historyOf(attemptsOfJournal(journal), { today: parseIsoDate("2026-03-10")! })))
+        .exercises,
+    );
   });
 
   test("an exercise: the weeks with practice", async () => {
@@ -66,7 +70,7 @@ describe("as JSON", () => {
       ["2026-W09", 144],
       ["2026-W10", 160],
     ]);
-    expect(thirds.trend).toMatchObject({ verdict: "rising", weeks: 4 });
+    expect(thirds.trend).toMatchObject({ verdict: "too early", weeks: 2 });
   });
 
   test("--since keeps the weeks from that day's on", async () => {
@@ -119,10 +123,29 @@ describe("--subject", () => {
       expect((await json(["--subject", subject], files)).names).toEqual(["Lanterns on the canal"]);
   });
 
-  test("one that was not practised: nothing, and the nearest is offered", async () => {
-    const { status, stderr, exercises } = await json(["--subject", "Lantern"]);
-    expect([status, exercises]).toEqual([0, []]);
-    expect(stderr).toBe("daystave: “Lantern” was not practised. Did you mean “Lanterns”?\n");
+  describe("one that was not practised is an error, with the nearest that was", () => {
+    const unknown = async (subject: string, says: string) => {
+      for (const argv of [["history"], ["history", "--json"], ["export", "--csv"]]) {
+        const { status, stdout, stderr } = await daystave([...argv, "--subject", subject], { files: FILES });
+        expect({ status, stdout, stderr }).toEqual({
+          status: 2,
+          stdout: "",
+          stderr: `daystave: “${subject}” was not practised.${says}\n`,
+        });
+      }
+    };
+    test("by its spelling", () => unknown("Lantern", " Did you mean “Lanterns”?"));
+    test("by its spelling, without the words in its middle", () =>
+      unknown("D mino", " Did you mean “D natural minor”?"));
+    test("in another kind", () => unknown("D melodic minor", " Did you mean “D natural minor”?"));
+    test("by a word in its name", () => unknown("tern", " Did you mean “Lanterns”?"));
+    test("without its pattern", () => unknown("F major, fourths", " Did you mean “F major”?"));
+    test("none", () => unknown("xyzzy", " Without --subject, daystave history lists what was."));
+  });
+
+  test("one that was practised on other days is none", async () => {
+    const { status, stderr } = await json(["--subject", "F major", "--until", "2026-02-20"]);
+    expect([status, stderr]).toEqual([0, "daystave: “F major” was not practised up to that day.\n"]);
   });
 });
 
@@ -136,15 +159,15 @@ describe("nothing to tell", () => {
     check(
       { "a.practice": "2026-03-02\n" },
       [],
-      "No exercise was practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
+      "No exercise practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
     ));
   test("rest days alone", () =>
     check(
       { "a.practice": "2026-03-02\n  rest\n2026-03-03 rest, a cold\n" },
       [],
-      "No exercise was practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
+      "No exercise practised yet: a line such as “D minor, 8ths at 60 clean” begins its history.",
     ));
-  test("none since", () => check(FILES, ["--since", "2026-03-09"], "No exercise was practised since that day."));
+  test("none since", () => check(FILES, ["--since", "2026-03-09"], "No exercise practised since that day."));
 });
 
 describe("days that lie ahead count, and are told of", () => {
@@ -157,22 +180,22 @@ describe("days that lie ahead count, and are told of", () => {
       expect(stdout).toContain(days.at(-1));
     }
   };
-  const MEND = "Where that is not meant, daystave check says what to do.\n";
+  const MEND = "If that is wrong, daystave check says what to do.\n";
   test("none", () => check(["2026-03-09", "2026-03-10"], ""));
   test("one", () =>
     check(
       ["2026-03-10", "2026-03-11"],
-      `daystave: 2026-03-11 lies ahead of today, 2026-03-10, and counts as practised. ${MEND}`,
+      `daystave: 2026-03-11 is after today, 2026-03-10, and is counted as practised. ${MEND}`,
     ));
   test("several", () =>
     check(
       ["2026-03-10", "2026-04-11", "2062-03-02"],
-      `daystave: 2 days from 2026-04-11 to 2062-03-02 lie ahead of today, 2026-03-10, and count as practised. ${MEND}`,
+      `daystave: 2 days from 2026-04-11 to 2062-03-02 are after today, 2026-03-10, and are counted as practised. ${MEND}`,
     ));
 });
 
 test("a day that does not exist", async () => {
   const { status, stderr } = await daystave(["history", "--since", "2026-02-29"]);
   expect(status).toBe(2);
-  expect(stderr).toContain("“--since” wants a day that exists");
+  expect(stderr).toContain("“--since” takes a date");
 });

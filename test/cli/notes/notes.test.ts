@@ -46,7 +46,7 @@ test("all that is told, in the contract's keys", async () => {
     halfHoles: [],
     fingerings: [],
     changes: [],
-    fingersUnknown: "not told: no instrument is named",
+    fingersUnknown: "not shown: no instrument is named",
     frequencies: [391.9954, 440, 493.8833, 523.2511, 587.3295],
     cents: [0, 0, 0, 0, 0],
     pitch: 440,
@@ -156,27 +156,27 @@ describe("on a recorder", () => {
 
   test("as text: the hardest step with both fingerings, and where charts vary", async () => {
     const { stdout } = await daystave(["notes", "F# major, full range", ...ALTO]);
-    expect(stdout).toContain("  hardest step E#6 to F#6, Ø 1-- 45-- to Ø 1-3 4-6- bell: 3 fingers and the\n");
+    expect(stdout).toContain("  hardest change E#6 to F#6, Ø 1-- 45-- to Ø 1-3 4-6- bell: 3 fingers and the\n");
     expect(stdout).toContain(
-      "  half holes   F#4 G#4\n  bell closed  F#6\n  charts vary  C#5 0 12- 45-- or 0 12- 456/-; D#6",
+      "  half holes     F#4 G#4\n  bell closed    F#6\n  charts vary    C#5 0 12- 45-- or 0 12- 456/-; D#6",
     );
   });
 
   test("above its range, where only one chart says anything, it is called uncertain and is not the hardest", async () => {
     const { stdout } = await daystave(["notes", "D melodic minor, thirds, twelfth", ...ALTO]);
-    expect(stdout).toContain("  hardest step D6 to F6,");
-    expect(stdout).toContain("  charts vary  A6 Ø -23 -56- bell (uncertain)\n");
+    expect(stdout).toContain("  hardest change D6 to F6,");
+    expect(stdout).toContain("  charts vary    A6 Ø -23 -56- bell (uncertain)\n");
   });
 
   const unknown = { needsBell: [], halfHoles: [], fingerings: [], changes: [] };
 
   test("with German fingering nothing is guessed, and that is said", async () => {
     const files = { "journal.practice": "instrument soprano recorder, german fingering\n" };
-    const fingersUnknown = "not known for German fingering, as Daystave has no table of it";
+    const fingersUnknown = "not available for German fingering yet";
     await check("C major", { range: { low: "C4", high: "C5" }, ...unknown, fingersUnknown }, [], files);
     await check("C major", { fingersUnknown: null }, ["--instrument", "soprano recorder"]);
     const { stdout } = await daystave(["notes", "C major"], { files });
-    expect(stdout).toContain("  hardest step not known for German fingering, as Daystave has no table of it\n");
+    expect(stdout).toContain("  hardest change not available for German fingering yet\n");
   });
 
   test("with baroque or English fingering, two names of one, it is as if nothing was said", async () => {
@@ -189,12 +189,14 @@ describe("on a recorder", () => {
   });
 
   test("no other instrument has fingerings here, but half holes may be declared", async () => {
-    const fingersUnknown = "not told: fingerings are known of recorders only";
+    const fingersUnknown = "not shown: fingerings are known only for recorders";
     await check("C major", { ...unknown, fingersUnknown }, ["--instrument", "oboe"]);
     const files = { "journal.practice": 'instrument "my flute": D4 to B5, half holes D#4 G#4\n' };
     await check("E major", { ...unknown, halfHoles: ["G#4"] }, [], files);
     const { stdout } = await daystave(["notes", "E major"], { files });
-    expect(stdout).toContain("  hardest step not told: fingerings are known of recorders only\n  half holes   G#4\n");
+    expect(stdout).toContain(
+      "  hardest change not shown: fingerings are known only for recorders\n  half holes     G#4\n",
+    );
     expect((await daystave(["notes", "C major", "--instrument", "alto voice"])).stdout).not.toContain("hardest step");
   });
 });
@@ -254,10 +256,10 @@ test("a claim that is not true is told, and the exercise as well; the status is 
 
 describe("what has no notes", () => {
   const example = 'Name a scale or an arpeggio, as "D minor, thirds" or "G minor arpeggio, 2 octaves".';
-  test("prose", () => refuse(["felt tense today"], `This is no exercise that is known. ${example}`));
-  test("nothing", () => refuse([""], `This is no exercise that is known. ${example}`));
-  test("a day", () => refuse(["2026-03-02"], `This is no exercise that is known. ${example}`));
-  test("a title", () => refuse(['"Evening song"'], `What notes a piece or study has is not known here. ${example}`));
+  test("prose", () => refuse(["felt tense today"], `I do not know this exercise. ${example}`));
+  test("nothing", () => refuse([""], `I do not know this exercise. ${example}`));
+  test("a day", () => refuse(["2026-03-02"], `I do not know this exercise. ${example}`));
+  test("a title", () => refuse(['"Evening song"'], `The notes of a piece or study are not known here. ${example}`));
   test("a chain", () =>
     refuse(["C major > F major"], `Only scales, arpeggios and chords can be written out. ${example}`));
   test("two lines", () => refuse(["D minor\nE minor"], "One exercise at a time: the line has a line break in it."));
@@ -269,7 +271,7 @@ describe("names of notes in another language", () => {
     check(
       "h-Moll melodic, five notes, up",
       {
-        subject: "h-Moll melodic",
+        subject: "h-Moll melodisch",
         tonic: "H",
         kind: "melodic minor",
         signature: { fifths: 2, accidentals: ["Fis", "Cis"] },
@@ -331,35 +333,35 @@ describe("options that cannot be followed", () => {
   test("an instrument", () =>
     refuse(
       ["D minor", "--instrument", "alto recoder"],
-      "There is no instrument “alto recoder” that is known. Did you mean “alto recorder”?",
+      "I do not know the instrument “alto recoder”. Did you mean “alto recorder”?",
     ));
   test("a word that several instruments share", () =>
     refuse(
       ["D minor", "--instrument", "soprano"],
-      "“soprano” stands for several instruments: soprano recorder, soprano saxophone, soprano crumhorn or soprano voice.",
+      "Which instrument is “soprano”: soprano recorder, soprano saxophone, soprano crumhorn or soprano voice?",
     ));
   test("an instrument that is like none", () =>
-    refuse(["D minor", "--instrument", "kazoo"], "There is no instrument “kazoo” that is known."));
+    refuse(["D minor", "--instrument", "kazoo"], "I do not know the instrument “kazoo”."));
   test("a pitch out of reach", () =>
-    refuse(["D minor", "--pitch", "A=44"], "“--pitch A=44”: A is anything from 380 to 480 hertz."));
+    refuse(["D minor", "--pitch", "A=44"], "“--pitch A=44”: A can be 380 to 480 hertz."));
   test("a temperament", () =>
     refuse(
       ["D minor", "--pitch", "A=415,vallotty"],
-      "“--pitch A=415,vallotty”: a temperament belongs here: equal, Vallotti, Young II, Werckmeister III, Kellner, Neidhardt I, Neidhardt II, Kirnberger II, Kirnberger III, sixth-comma meantone, fifth-comma meantone, quarter-comma meantone, Pythagorean, just on C. Did you mean “Vallotti”?",
+      "“--pitch A=415,vallotty”: choose a temperament: equal, Vallotti, Young II, Werckmeister III, Kellner, Neidhardt I, Neidhardt II, Kirnberger II, Kirnberger III, sixth-comma meantone, fifth-comma meantone, quarter-comma meantone, Pythagorean, just on C. Did you mean “Vallotti”?",
     ));
   test("a tonic", () =>
     refuse(
       ["D minor", "--pitch", "A=415, just on H#"],
-      "“--pitch A=415, just on H#”: just intonation stands on a note: just on C, just on F#, just on Bb.",
+      "“--pitch A=415, just on H#”: just intonation needs a note: just on C, just on F#, just on Bb.",
     ));
   test("names in no language", async () => {
-    const known = "there are names of notes in english, german, dutch, french, italian, spanish.";
+    const known = "choose one of english, german, dutch, french, italian, spanish.";
     await refuse(["D minor", "--names", "germn"], `“--names germn”: ${known} Did you mean “german”?`);
   });
   test("an explanation by something else", () =>
     refuse(
       ["D minor", "--explain", "step"],
-      "“--explain step”: one of signature, steps, both belongs here. Did you mean “steps”?",
+      "“--explain step”: choose one of signature, steps, both. Did you mean “steps”?",
     ));
   test("no exercise", async () => {
     expect((await daystave(["notes"])).status).toBe(2);
@@ -385,15 +387,15 @@ test("the keys beside it, both signatures of a mode, and the collection of a sym
     "signature no accidentals; also written with 1 flat: Bb, as D minor is keys relative: C major; parallel: D natural minor steps",
   );
   expect((await daystave(["notes", "C half-whole"])).stdout).toContain(
-    "  collection   octatonic 1 of 3, with C and Db; the same notes from Eb F# A\n",
+    "  collection     octatonic 1 of 3, with C and Db; the same notes from Eb F# A\n",
   );
 });
 
 test("as text: one row a fact, within 80 columns", async () => {
   const { stdout } = await daystave(["notes", "D minor melodic, thirds, twelfth", "--instrument", "alto recorder"]);
   expect(stdout.split("\n")[0]).toBe("D melodic minor, alto recorder");
-  expect(stdout).toContain("  signature    1 flat: Bb\n");
-  expect(stdout).toContain("  steps        T S T T T T S (2 1 2 2 2 2 1 semitones)\n");
-  expect(stdout).toContain("  out of range A6\n");
+  expect(stdout).toContain("  signature      1 flat: Bb\n");
+  expect(stdout).toContain("  steps          T S T T T T S (2 1 2 2 2 2 1 semitones)\n");
+  expect(stdout).toContain("  out of range   A6\n");
   expect(stdout.split("\n").every((line) => line.length <= 80)).toBe(true);
 });

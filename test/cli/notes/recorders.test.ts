@@ -79,9 +79,9 @@ test("with German fingering no cost, no half hole, no bell is told of any member
       halfHoles: [],
       fingerings: [],
       changes: [],
-      fingersUnknown: "not known for German fingering, as Daystave has no table of it",
+      fingersUnknown: "not available for German fingering yet",
     });
     const { stdout } = await daystave(["notes", "chromatic, full range, up"], { files });
-    expect(stdout).toContain("  hardest step not known for German fingering, as Daystave has no table of it\n");
+    expect(stdout).toContain("  hardest change not available for German fingering yet\n");
   }
 });

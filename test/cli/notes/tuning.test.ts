@@ -102,27 +102,27 @@ describe("as text", () => {
   // each.
   test("the tuning stands behind the frequencies, and thirds and fifths are told by their distance from pure", async () => {
     expect(await rows("C major arpeggio", "A=415, Vallotti")).toEqual([
-      "C4 247.6, E4 310.5, G4 370.6, C5 495.2 Hz (A=415, Vallotti)",
-      "  thirds       C–E 5.9 wide, E–G 9.8 narrow, in cents from pure",
-      "  fifths       C–G 3.9 narrow, in cents from pure",
+      "  C4 247.6, E4 310.5, G4 370.6, C5 495.2 Hz (A=415, Vallotti)",
+      "  thirds         C–E 5.9 wide, E–G 9.8 narrow, in cents from pure",
+      "  fifths         C–G 3.9 narrow, in cents from pure",
     ]);
   });
 
   test("a wolf is named, and pure is pure", async () => {
     expect((await rows("Ab major arpeggio", "A=415, 1/4-comma meantone")).slice(1)).toEqual([
-      "  thirds       Ab–C 41.1 wide, C–Eb 5.4 narrow, in cents from pure",
-      "  fifths       Ab–Eb 35.7 wide (wolf), in cents from pure",
+      "  thirds         Ab–C 41.1 wide, C–Eb 5.4 narrow, in cents from pure",
+      "  fifths         Ab–Eb 35.7 wide (wolf), in cents from pure",
     ]);
     expect((await rows("D arpeggio", "A=415, just on D")).slice(1)).toEqual([
-      "  thirds       D–F# pure, F#–A pure, in cents from pure",
-      "  fifths       D–A pure, in cents from pure",
+      "  thirds         D–F# pure, F#–A pure, in cents from pure",
+      "  fifths         D–A pure, in cents from pure",
     ]);
-    expect((await rows("C whole-tone", "A=415, Pythagorean")).at(-1)).toBe("  fifths       none in it");
+    expect((await rows("C whole-tone", "A=415, Pythagorean")).at(-1)).toBe("  fifths         none in it");
   });
 
   test("in equal temperament they are not told, as every key has the same", async () => {
     expect(await rows("C major arpeggio", "A=415")).toEqual([
-      "C4 246.8, E4 310.9, G4 369.7, C5 493.5 Hz (A=415, equal temperament)",
+      "  C4 246.8, E4 310.9, G4 369.7, C5 493.5 Hz (A=415, equal   temperament)",
     ]);
   });
 });

@@ -68,7 +68,7 @@ test("all that one JSON document has", async () => {
 test("a right pitch by another letter counts, and is told", async () => {
   const { stdout } = await daystave(["scales", "--notes", "F# G# A# B C# D# F"]);
   expect(stdout).toContain("  F# major (ionian)           these notes and no other; with E# for F\n");
-  expect(stdout).toContain("\nWith E# for F: the right pitch, which is written with another letter there.\n");
+  expect(stdout).toContain("\nWith E# for F: the right pitch, written with another letter in that scale.\n");
 });
 
 test("a key in theory only is called so, with the usual one", async () => {
@@ -82,14 +82,14 @@ test("where no scale has them all, those with one note that differs stand apart"
   check(
     "D Eb F# G# A Bb C#",
     "",
-    "No scale that is known has them all.",
+    "No known scale has them all.",
     "",
     "Nearly, with one note that differs:",
     "  D double harmonic  has G, not G#",
     "  G hungarian minor  has G, not G#",
   ));
 
-test("nothing is near", () => check("C C# D D# E F F# G", "", "No scale that is known has them all.", ""));
+test("nothing is near", () => check("C C# D D# E F F# G", "", "No known scale has them all.", ""));
 
 test("twelve are shown, and how many more there are; --all shows them, and --json has them", async () => {
   const few = (await daystave(["scales", "--notes", "D A"])).stdout;
@@ -141,22 +141,22 @@ describe("however a journal writes notes", () => {
 
 describe("what is no note is told with its place, and what is one", () => {
   const ACCEPTED = "A note is a letter from A to G, perhaps with #, b, ##, x or bb";
-  test("a word", () => refuse(["--notes", "D E foo"], `Word 3, “foo”, is no note. ${ACCEPTED}`));
-  test("the first word", () => refuse(["--notes", "moo D"], `Word 1, “moo”, is no note. ${ACCEPTED}`));
+  test("a word", () => refuse(["--notes", "D E foo"], `Word 3, “foo”, is not a note. ${ACCEPTED}`));
+  test("the first word", () => refuse(["--notes", "moo D"], `Word 1, “moo”, is not a note. ${ACCEPTED}`));
   test("a German name", async () => {
-    const says = "It is a German name: `--names german` reads them.";
-    await refuse(["--notes", "D H A"], `Word 2, “H”, is no note. ${says}`);
-    await refuse(["--notes", "D Fis A"], `Word 2, “Fis”, is no note. ${says}`);
+    const says = "It is a German name: use `--names german`.";
+    await refuse(["--notes", "D H A"], `Word 2, “H”, is not a note. ${says}`);
+    await refuse(["--notes", "D Fis A"], `Word 2, “Fis”, is not a note. ${says}`);
   });
   test("a word that is no name in the language asked for", () =>
     refuse(
       ["--notes", "D Fis mi", "--names", "german"],
-      "Word 3, “mi”, is no note. Notes are named in German, as C, D, Fis, B, Es",
+      "Word 3, “mi”, is not a note. Notes are named in German, as C, D, Fis, B, Es",
     ));
-  test("three sharps", () => refuse(["--notes", "D, F###"], "Word 2, “F###”, is no note."));
-  test("nothing", () => refuse(["--notes", " , "], `No note stands here. ${ACCEPTED}`));
-  test("no option", () => refuse([], 'The notes are missing: daystave scales --notes "D E F G A Bb C#"'));
-  test("words without the option", () => refuse(["D", "E"], "“scales” takes no arguments besides its options"));
+  test("three sharps", () => refuse(["--notes", "D, F###"], "Word 2, “F###”, is not a note."));
+  test("nothing", () => refuse(["--notes", " , "], `Give at least one note. ${ACCEPTED}`));
+  test("no option", () => refuse([], 'Give the notes: daystave scales --notes "D E F G A Bb C#"'));
+  test("words without the option", () => refuse(["D", "E"], "“scales” takes only options"));
   test("far too many", async () => {
     await refuse(["--notes", "D ".repeat(600)], "These are over 500 notes.");
     await refuse(["--notes", "D ".repeat(6000)], "The notes take up over 4096 characters.");
