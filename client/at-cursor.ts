@@ -9,10 +9,15 @@ const NO_JOURNAL = "Open a practice journal first, and put the cursor on the lin
  * Lets the server run a command at the cursor of the active editor, or of the one whose title bar was used. The server
  * sends the edit and the place of the cursor by itself, and says so where there is nothing to be done.
  */
-export async function runAtCursor(client: BaseLanguageClient, command: ServerCommand, uri?: unknown): Promise<void> {
+export async function runAtCursor(
+  client: BaseLanguageClient,
+  command: ServerCommand,
+  uri?: unknown,
+  ...more: readonly (number | string | null)[]
+): Promise<void> {
   const editor = journalEditor(uri);
   if (!editor) return void window.showInformationMessage(NO_JOURNAL);
-  await runAt(client, command, editor.document.uri, editor.selection.active);
+  await runAt(client, command, editor.document.uri, editor.selection.active, ...more);
 }
 
 /** Lets the server run a command at a place; `more` is what the command takes besides. */
@@ -21,7 +26,7 @@ export async function runAt(
   command: ServerCommand,
   uri: Uri,
   { line, character }: { readonly line: number; readonly character: number },
-  ...more: readonly number[]
+  ...more: readonly (number | string | null)[]
 ): Promise<void> {
   const at = { textDocument: { uri: client.code2ProtocolConverter.asUri(uri) }, position: { line, character } };
   await client

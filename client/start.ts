@@ -1,17 +1,25 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
 import { type BaseLanguageClient, type LanguageClientOptions, State } from "vscode-languageclient";
 import type { InitialisationOptions } from "../shared/protocol.ts";
+import { FINGER_CHANGE, fingerChange } from "./commands/finger-change.ts";
+import { FOLLOW_TEXT, followText } from "./commands/follow-text.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
-import { ISOLATE_STEP, isolateStep } from "./commands/isolate-step.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
+import { NEW_JOURNAL, newJournal } from "./commands/new-journal.ts";
 import { REPEAT_FASTER, repeatFaster } from "./commands/repeat-faster.ts";
 import { REPEAT_SLOWER, repeatSlower } from "./commands/repeat-slower.ts";
 import { SHOW_PREVIEW, showPreview } from "./commands/show-preview.ts";
+import { SHOW_PUPILS, showPupils } from "./commands/show-pupils.ts";
+import { STAY_WITH_JOURNAL, stayWithJournal } from "./commands/stay-with-journal.ts";
 import { WRITE_NOTES, writeNotes } from "./commands/write-notes.ts";
+import { WRITE_PLAN, writePlan } from "./commands/write-plan.ts";
 import { answerFiles } from "./files.ts";
+import { JournalNews } from "./journal-news.ts";
+import { openAtToday } from "./open-at-today.ts";
 import { followTheme, paletteOf } from "./palette.ts";
 import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
+import { PUPILS_TYPE, PupilsPanel } from "./pupils/panel.ts";
 import { tokensOfFile } from "./semantic-tokens.ts";
 import { showDocument } from "./show-document.ts";
 import { symbolsAsText } from "./symbols-as-text.ts";
@@ -42,24 +50,35 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
 
 /** Starts the language server and all that leans on it; everything ends with the extension. */
 export async function startDaystave(context: ExtensionContext, client: BaseLanguageClient): Promise<void> {
-  const panels = new PreviewPanels(context.extensionUri, client);
+  const news = new JournalNews(client);
+  const panels = new PreviewPanels(context.extensionUri, client, news);
+  const pupils = new PupilsPanel(context.extensionUri, client, news);
   context.subscriptions.push(
     client,
+    news,
     panels,
+    pupils,
     answerFiles(client),
     followTheme(client),
     client.onDidChangeState(({ newState }) => {
       if (newState === State.Running) performance.mark("daystave/didWaitForServer");
     }),
+    openAtToday(context, client),
+    commands.registerCommand(NEW_JOURNAL, () => newJournal(client)),
     commands.registerCommand(NEW_DAY, (uri?: unknown) => newDay(client, uri)),
     commands.registerCommand(NEW_DAY_WITH_PHASES, (uri?: unknown) => newDayWithPhases(client, uri)),
+    commands.registerCommand(WRITE_PLAN, (uri?: unknown) => writePlan(client, context, uri)),
     commands.registerCommand(REPEAT_FASTER, () => repeatFaster(client)),
     commands.registerCommand(REPEAT_SLOWER, () => repeatSlower(client)),
     commands.registerCommand(WRITE_NOTES, () => writeNotes(client)),
-    commands.registerCommand(ISOLATE_STEP, () => isolateStep(client)),
+    commands.registerCommand(FINGER_CHANGE, () => fingerChange(client)),
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown) => showPreview(panels, uri)),
+    commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
+    commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),
+    commands.registerCommand(SHOW_PUPILS, () => showPupils(pupils)),
     window.registerWebviewPanelSerializer(PREVIEW_TYPE, panels),
+    window.registerWebviewPanelSerializer(PUPILS_TYPE, pupils),
   );
   await client.start();
 }

@@ -4,6 +4,7 @@ import {
   createConnection,
   ProposedFeatures,
 } from "vscode-languageserver/browser";
+import { Gate } from "./lsp/gate.ts";
 import { serve } from "./lsp/server.ts";
 
 // In a web worker: the client talks to us by messages, and reads every file for us.
@@ -12,5 +13,6 @@ const connection = createConnection(
   ProposedFeatures.all,
   new BrowserMessageReader(worker),
   new BrowserMessageWriter(worker),
+  { messageStrategy: new Gate() },
 );
 serve(connection, { reader: undefined, clock: Date.now, handlers: () => import("./lsp/handlers.ts") });

@@ -1,11 +1,14 @@
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { diskReader } from "./host/node/file-reader.ts";
 import { loadBundle } from "./host/node/load-bundle.ts";
+import { endWhenAnswersFail } from "./host/node/stdout-failure.ts";
+import { Gate } from "./lsp/gate.ts";
 import type { Handlers } from "./lsp/host.ts";
 import { serve } from "./lsp/server.ts";
 
 // The command line says how the client talks to us: --stdio, --node-ipc, --socket=PORT or --pipe=NAME.
-const connection = createConnection(ProposedFeatures.all);
+if (process.argv.includes("--stdio")) endWhenAnswersFail();
+const connection = createConnection(ProposedFeatures.all, { messageStrategy: new Gate() });
 const goOn = (error: unknown) =>
   connection.console.error(`Daystave goes on after an error: ${error instanceof Error ? error.stack : String(error)}`);
 process.on("uncaughtException", goOn);

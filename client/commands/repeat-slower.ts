@@ -3,7 +3,7 @@ import { runAtCursor } from "../at-cursor.ts";
 
 export const REPEAT_SLOWER = "daystave.repeatSlower";
 
-/** Puts in a copy of the entry at the cursor, one metronome step slower. */
+/** Puts in a copy of the entry at the cursor, a notch slower. */
 export function repeatSlower(client: BaseLanguageClient): Promise<void> {
   return runAtCursor(client, "daystave.server.repeatSlower");
 }

@@ -10,6 +10,6 @@ export async function showPreview(panels: PreviewPanels, uri: unknown): Promise<
   if (document) await panels.show(document);
   else
     await window.showInformationMessage(
-      "Open a practice journal first: the preview shows the figures of its exercises.",
+      "Open a practice journal first: the preview shows how its exercises have gone.",
     );
 }

@@ -11,8 +11,9 @@ const ROOT = fileURLToPath(new URL("../../", import.meta.url));
  * type.
  */
 const PAGES = { "README.md": "readme.md", "CHANGELOG.md": "changelog.md", LICENSE: "LICENSE.txt" };
-/** Folders that go in whole. */
+/** Folders whose files go in, but those that are about the command line; folders in them have its schemas. */
 const FOLDERS = ["client/media", "syntaxes"];
+const OF_COMMAND_LINE = /^(?:COMMAND-LINE\.md|OTHER-EDITORS\.md|.*\.1)$/;
 const ICONS = ["client/icon.png", "client/icon.svg"];
 
 /**
@@ -22,15 +23,12 @@ const ICONS = ["client/icon.png", "client/icon.svg"];
  * @returns {Record<string, Uint8Array>}
  */
 export function packageContents(dist) {
-  const paths = [
-    ...ICONS,
-    ...FOLDERS.flatMap((folder) => readdirSync(join(ROOT, folder)).map((file) => `${folder}/${file}`)),
-  ];
+  const paths = [...ICONS, ...FOLDERS.flatMap(filesIn)];
   const read = (path) => readFileSync(join(ROOT, path));
   const contents = {
     "package.json": text(`${JSON.stringify(packagedManifest(), undefined, 2)}\n`),
     ...Object.fromEntries(paths.map((path) => [path, read(path)])),
-    ...Object.fromEntries(PACKAGED.map((file) => [`dist/${file}`, readFileSync(join(dist, file))])),
+    ...Object.fromEntries(PACKAGED.map(([name, file]) => [`dist/${name}`, readFileSync(join(dist, file))])),
   };
   const pages = { ...PAGES, ...Object.fromEntries(paths.filter(isPage).map((path) => [path, path])) };
   const inside = [...Object.keys(contents), ...Object.values(PAGES)];
@@ -39,12 +37,21 @@ export function packageContents(dist) {
   return contents;
 }
 
-/** package.json without what only a checkout can do. */
+function filesIn(folder) {
+  return readdirSync(join(ROOT, folder), { withFileTypes: true })
+    .filter((entry) => entry.isFile() && !OF_COMMAND_LINE.test(entry.name))
+    .map(({ name }) => `${folder}/${name}`);
+}
+
+/** package.json without what only a checkout can do, and what npm's own package alone has. */
 export function packagedManifest() {
   const {
     private: _,
     scripts,
     devDependencies,
+    bin,
+    files,
+    man,
     ...manifest
   } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
   return manifest;
@@ -55,12 +62,14 @@ function isPage(path) {
 }
 
 /**
- * A page without pictures. Its links lead to where a file is in the package, or have become plain words where it is not
- * in it.
+ * A page without pictures, and without what is true of a checkout alone, between its marks. Its links lead to where a
+ * file is in the package, or have become plain words where it is not in it.
  */
 function packagedPage(page, path, inside) {
-  const withoutPictures = page.replace(/<picture>[\s\S]*?<\/picture>\n\n?/g, "");
-  return withoutPictures.replace(/\[([^\]]*)\]\(([\w./-]+)(#[^)\s]*)?\)/g, (_, words, to, anchor = "") => {
+  const kept = page
+    .replace(/<!-- checkout -->[\s\S]*?<!-- \/checkout -->\n\n?/g, "")
+    .replace(/<picture>[\s\S]*?<\/picture>\n\n?/g, "");
+  return `${kept.trimEnd()}\n`.replace(/\[([^\]]*)\]\(([\w./-]+)(#[^)\s]*)?\)/g, (_, words, to, anchor = "") => {
     const target = posix.join(posix.dirname(path), to);
     const packaged = PAGES[target] ?? target;
     return inside.includes(packaged) ? `[${words}](${posix.relative(posix.dirname(path), packaged)}${anchor})` : words;

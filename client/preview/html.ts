@@ -5,8 +5,13 @@ export function pageFolder(extension: Uri): Uri {
   return Uri.joinPath(extension, "dist/client");
 }
 
+/** Which page: its script and its style sheet have this name. */
+export type PageName = "preview" | "pupils";
+
+const TITLES: Readonly<Record<PageName, string>> = { preview: "Practice preview", pupils: "Pupils" };
+
 /** The page before any figure: nothing of a journal stands in it, the script builds that from checked messages. */
-export function pageHtml(webview: Webview, extension: Uri): string {
+export function pageHtml(webview: Webview, extension: Uri, page: PageName): string {
   const address = (file: string) => webview.asWebviewUri(Uri.joinPath(pageFolder(extension), file)).toString(true);
   const nonce = randomNonce();
   const policy = `default-src 'none'; style-src ${webview.cspSource}; script-src 'nonce-${nonce}'`;
@@ -16,12 +21,12 @@ export function pageHtml(webview: Webview, extension: Uri): string {
     <meta charset="utf-8">
     <meta http-equiv="Content-Security-Policy" content="${policy}">
     <meta name="viewport" content="width=device-width, initial-scale=1">
-    <title>Practice preview</title>
-    <link rel="stylesheet" href="${address("preview.css")}">
+    <title>${TITLES[page]}</title>
+    <link rel="stylesheet" href="${address(`${page}.css`)}">
   </head>
   <body>
     <main></main>
-    <script nonce="${nonce}" src="${address("preview.js")}"></script>
+    <script nonce="${nonce}" src="${address(`${page}.js`)}"></script>
   </body>
 </html>`;
 }

@@ -1,31 +1,37 @@
 import type {
-  PreviewAim,
   PreviewCell,
   PreviewChart,
   PreviewChoice,
   PreviewColumn,
   PreviewExercise,
   PreviewExerciseContent,
+  PreviewExercises,
   PreviewFigures,
   PreviewFingering,
   PreviewFingers,
-  PreviewGroup,
   PreviewKeys,
   PreviewKind,
   PreviewLesson,
+  PreviewLine,
   PreviewLink,
-  PreviewMoving,
+  PreviewOpened,
+  PreviewPeriod,
   PreviewPiece,
   PreviewPieces,
   PreviewPlace,
-  PreviewSetWork,
+  PreviewPlan,
+  PreviewPlanAsked,
+  PreviewPlanLine,
   PreviewSpan,
   PreviewStep,
+  PreviewStretch,
   PreviewTable,
-  PreviewTick,
+  PreviewTableRow,
+  PreviewToday,
   PreviewUnchanged,
-  PreviewWeek,
+  PreviewWeeks,
 } from "../../shared/preview.ts";
+import { type Check, either, isCount, isFlag, isNumber, isText, list, object, only, orNull } from "./shapes.ts";
 
 /**
  * Messages between the editor's side of a preview and its page. Neither trusts the other: both check the shape first.
@@ -34,8 +40,10 @@ import type {
 /** To the page. */
 export type ToPage =
   | { readonly type: "figures"; readonly uri: string; readonly figures: PreviewFigures }
-  /** The exercise under the cursor, by its key, and the hardest steps of its line. */
+  /** The exercise under the cursor, by its key, and the hardest finger changes of its line. */
   | { readonly type: "cursor"; readonly underCursor: string | null; readonly fingers: PreviewFingers | null }
+  /** Whether the page stays with its journal, which it remembers across a restart. */
+  | { readonly type: "lock"; readonly locked: boolean }
   /** The figures cannot be had, with a sentence that says so. */
   | { readonly type: "unavailable"; readonly message: string };
 
@@ -43,18 +51,21 @@ export type ToPage =
 export type FromPage =
   /** The page is drawn and shows nothing yet, or not all that it needs. */
   | { readonly type: "ready"; readonly asks: PageAsks; readonly locked: boolean }
-  /** The player chose another span or instrument, or more exercises. */
+  /** The player chose other weeks or another instrument, asks for more exercises, or unfolds one. */
   | { readonly type: "ask"; readonly asks: PageAsks }
-  /** Whether the page stays with its journal when another one is looked at. */
-  | { readonly type: "lock"; readonly locked: boolean }
   | { readonly type: "reveal"; readonly uri: string; readonly line: number }
-  /** A step of the line under the cursor, by its place among the hardest, is to be put into the journal by itself. */
+  /** The plan that is shown is to be written into the journal. */
+  | { readonly type: "writePlan" }
+  /** A finger change of the line under the cursor, by its place among the hardest, is to be practised by itself. */
   | { readonly type: "isolate"; readonly uri: string; readonly line: number; readonly rank: number };
 
 /** What the page wants to be shown; null leaves it to the server. */
 export interface PageAsks {
   readonly choice: PreviewChoice | null;
   readonly most: number | null;
+  /** The key of the exercise that is unfolded. */
+  readonly open: string | null;
+  readonly plan: PreviewPlanAsked | null;
 }
 
 /** What the page keeps across a restart of the editor. */
@@ -65,75 +76,55 @@ export interface PageState {
   readonly scroll: number;
   readonly asks: PageAsks;
   readonly locked: boolean;
-  /** Whether the key signatures without practice are shown too. */
-  readonly allKeys: boolean;
+  /** The name of the one row that is unfolded. */
+  readonly open: string | null;
+  /** The names of what else is folded out. */
+  readonly unfolded: readonly string[];
 }
 
-type Check<T> = (value: unknown) => value is T;
-
-const isText: Check<string> = (value) => typeof value === "string";
-const isFlag: Check<boolean> = (value) => typeof value === "boolean";
-const isNumber: Check<number> = (value): value is number => typeof value === "number" && Number.isFinite(value);
-/** A whole number from 0. */
-const isCount: Check<number> = (value): value is number => isNumber(value) && Number.isInteger(value) && value >= 0;
 const isSpan: Check<PreviewSpan> = (value): value is PreviewSpan =>
   ([4, 12, 26, 52, "all"] satisfies PreviewSpan[] as unknown[]).includes(value);
 
-/** An object with these fields at least, each of its kind. */
-function object<T extends object>(fields: { readonly [Name in keyof Required<T>]: Check<T[Name]> }): Check<T> {
-  const checks = Object.entries<Check<unknown>>(fields);
-  return (value): value is T =>
-    typeof value === "object" &&
-    value !== null &&
-    !Array.isArray(value) &&
-    checks.every(([name, check]) => check((value as Readonly<Record<string, unknown>>)[name]));
-}
-
-function list<T>(check: Check<T>): Check<readonly T[]> {
-  return (value): value is readonly T[] => Array.isArray(value) && value.every(check);
-}
-
-function orNull<T>(check: Check<T>): Check<T | null> {
-  return (value): value is T | null => value === null || check(value);
-}
-
-function only<const T>(...values: readonly T[]): Check<T> {
-  return (value): value is T => (values as readonly unknown[]).includes(value);
-}
-
-function either<A, B>(one: Check<A>, other: Check<B>): Check<A | B> {
-  return (value): value is A | B => one(value) || other(value);
-}
-
 const isChoice = object<PreviewChoice>({ span: isSpan, instrument: orNull(isText) });
-const isPlace = object<PreviewPlace>({ uri: isText, line: isCount });
-const isLink = object<PreviewLink>({ text: isText, note: isText, place: isPlace });
-const isTable = object<PreviewTable>({ caption: isText, headings: list(isText), rows: list(list(isText)) });
-const isChart: Check<PreviewChart> = either(
-  object<Extract<PreviewChart, { readonly ok: true }>>({ ok: only(true), svg: isText, table: isTable }),
-  object<Extract<PreviewChart, { readonly ok: false }>>({ ok: only(false), reason: isText }),
-);
-const isWeek = object<PreviewWeek>({
-  title: isText,
-  dates: isText,
-  sentence: isText,
-  chart: isChart,
-  days: list(isLink),
+export const isPlace = object<PreviewPlace>({ uri: isText, line: isCount });
+export const isLink = object<PreviewLink>({ text: isText, note: isText, place: isPlace });
+export const isLine = object<PreviewLine>({
+  text: isText,
+  behind: isText,
+  facts: list(isText),
+  below: isText,
+  day: isText,
+  place: isPlace,
 });
-const isTick = object<PreviewTick>({ label: isText, date: isText, state: only("done", "not done", "ahead") });
-const isSetWork = object<PreviewSetWork>({ text: isText, place: isPlace, days: list(isTick), sentence: isText });
-const isLesson = object<PreviewLesson>({
-  since: isText,
-  set: list(isSetWork),
-  questions: list(isLink),
-  words: list(isLink),
+const isRow = object<PreviewTableRow>({ cells: list(isText), place: orNull(isPlace) });
+const isTable = object<PreviewTable>({ caption: isText, headings: list(isText), rows: list(isRow), foot: isText });
+const isChart = object<PreviewChart>({ svg: isText, table: isTable });
+const isPlanLine = object<PreviewPlanLine>({ text: isText, minutes: isText, reasons: list(isText) });
+const isStretch = object<PreviewStretch>({ phase: isText, minutes: isText, lines: list(isPlanLine) });
+const isPlan = object<PreviewPlan>({
+  day: isText,
+  offer: isText,
+  place: orNull(isPlace),
+  minutes: isCount,
+  sentences: list(isText),
+  stretches: list(isStretch),
+});
+const isToday = object<PreviewToday>({
+  date: isText,
+  sentences: list(isText),
+  care: isCount,
+  set: list(isLine),
+  last: list(isLine),
+  plan: orNull(isPlan),
 });
 const isContent = object<PreviewExerciseContent>({
   name: isText,
-  strand: isText,
-  best: isText,
+  way: isText,
   trend: isText,
-  chart: isChart,
+  latest: isText,
+  fastest: isText,
+  day: isText,
+  chart: isText,
 });
 const isExercise = object<PreviewExercise>({
   key: isText,
@@ -141,9 +132,35 @@ const isExercise = object<PreviewExercise>({
   place: isPlace,
   shows: (value): value is PreviewExerciseContent | undefined => value === undefined || isContent(value),
 });
-const isGroup = object<PreviewGroup>({ title: isText, exercises: list(isExercise) });
-const isMoving = object<PreviewMoving>({ sentence: isText, groups: list(isGroup), left: isCount });
-const isPiece = object<PreviewPiece>({ name: isText, place: isPlace, sentences: list(isText), chart: isChart });
+const isExercises = object<PreviewExercises>({
+  note: isText,
+  axis: isText,
+  recent: list(isExercise),
+  earlier: list(isExercise),
+  plain: list(isLine),
+  earlierPlain: list(isLine),
+  left: isCount,
+  opened: orNull(object<PreviewOpened>({ key: isText, chart: isChart })),
+});
+const isPiece = object<PreviewPiece>({
+  key: isText,
+  name: isText,
+  facts: isText,
+  due: isText,
+  latest: isText,
+  wanted: isText,
+  day: isText,
+  place: isPlace,
+  chart: isChart,
+});
+const isPieces = object<PreviewPieces>({ inHand: list(isPiece), plain: list(isLine), earlier: list(isLine) });
+const PERIOD = { set: list(isLine), said: list(isLine), ask: list(isLine) };
+const isLesson = object<PreviewLesson>({
+  note: isText,
+  now: object<PreviewPeriod>(PERIOD),
+  before: orNull(object<NonNullable<PreviewLesson["before"]>>({ title: isText, ...PERIOD })),
+});
+const isWeeks = object<PreviewWeeks>({ chart: isChart, tones: list(object({ name: isText, tone: isCount })) });
 const isColumn = object<PreviewColumn>({ label: isText, name: isText, unused: isFlag });
 const isCell = object<PreviewCell>({
   tonic: isText,
@@ -155,10 +172,12 @@ const isCell = object<PreviewCell>({
 });
 const isKind = object<PreviewKind>({ kind: isText, cells: list(isCell) });
 const isKeys = object<PreviewKeys>({
+  note: isText,
   columns: list(isColumn),
   rows: list(isKind),
   others: list(isLink),
   sentence: isText,
+  wanted: list(isText),
 });
 const isFingering = object<PreviewFingering>({ note: isText, chart: isText, words: isText });
 const isStep = object<PreviewStep>({
@@ -173,7 +192,6 @@ const isFingers: Check<PreviewFingers> = object<PreviewFingers>({
   sentence: isText,
   canIsolate: isFlag,
 });
-const isAim = object<PreviewAim>({ text: isText, place: isPlace, sentences: list(isText) });
 
 export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   journal: isText,
@@ -183,12 +201,16 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   instruments: list(isText),
   underCursor: orNull(isText),
   fingers: orNull(isFingers),
-  week: isWeek,
+  reading: isFlag,
+  dates: isText,
+  week: isText,
+  today: isToday,
+  exercises: orNull(isExercises),
+  pieces: orNull(isPieces),
+  keys: orNull(isKeys),
   lesson: orNull(isLesson),
-  moving: isMoving,
-  pieces: object<PreviewPieces>({ inHand: list(isPiece), latest: orNull(isLink) }),
-  keys: isKeys,
-  aims: list(isAim),
+  weeks: orNull(isWeeks),
+  aims: list(isLine),
 });
 
 export const isUnchanged: Check<PreviewUnchanged> = object<PreviewUnchanged>({
@@ -197,7 +219,13 @@ export const isUnchanged: Check<PreviewUnchanged> = object<PreviewUnchanged>({
   fingers: orNull(isFingers),
 });
 
-const isAsks = object<PageAsks>({ choice: orNull(isChoice), most: orNull(isCount) });
+const isPlanAsked = object<PreviewPlanAsked>({ minutes: orNull(isCount), shownOn: orNull(isText) });
+const isAsks = object<PageAsks>({
+  choice: orNull(isChoice),
+  most: orNull(isCount),
+  open: orNull(isText),
+  plan: orNull(isPlanAsked),
+});
 
 type ToPageOf<Type extends ToPage["type"]> = Extract<ToPage, { readonly type: Type }>;
 const isShown = object<ToPageOf<"figures">>({ type: only("figures"), uri: isText, figures: isFigures });
@@ -207,39 +235,50 @@ const isCursor = object<ToPageOf<"cursor">>({
   fingers: orNull(isFingers),
 });
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
-export const isToPage: Check<ToPage> = either(isShown, either(isCursor, isUnavailable));
+const isLock = object<ToPageOf<"lock">>({ type: only("lock"), locked: isFlag });
+export const isToPage: Check<ToPage> = either(either(isShown, isCursor), either(isLock, isUnavailable));
 
 type FromPageOf<Type extends FromPage["type"]> = Extract<FromPage, { readonly type: Type }>;
 const isReady = object<FromPageOf<"ready">>({ type: only("ready"), asks: isAsks, locked: isFlag });
 const isAsk = object<FromPageOf<"ask">>({ type: only("ask"), asks: isAsks });
-const isLock = object<FromPageOf<"lock">>({ type: only("lock"), locked: isFlag });
 const isReveal = object<FromPageOf<"reveal">>({ type: only("reveal"), uri: isText, line: isCount });
 const isIsolate = object<FromPageOf<"isolate">>({ type: only("isolate"), uri: isText, line: isCount, rank: isCount });
-export const isFromPage: Check<FromPage> = either(either(isReady, isAsk), either(isLock, either(isReveal, isIsolate)));
+const isWritePlan = object<FromPageOf<"writePlan">>({ type: only("writePlan") });
+export const isFromPage: Check<FromPage> = either(
+  either(isReady, isAsk),
+  either(either(isReveal, isIsolate), isWritePlan),
+);
 
 export const isPageState: Check<PageState> = object<PageState>({
   uri: isText,
   scroll: isNumber,
   asks: isAsks,
   locked: isFlag,
-  allKeys: isFlag,
+  open: orNull(isText),
+  unfolded: list(isText),
 });
 
 /** Every line that the figures lead to. */
 export function placesIn(figures: PreviewFigures): readonly PreviewPlace[] {
-  const { fingers, week, lesson, moving, pieces, keys, aims } = figures;
-  const exercises = moving.groups.flatMap((group) => group.exercises);
-  const work = lesson ? [...lesson.set, ...lesson.questions, ...lesson.words] : [];
-  const cells = keys.rows.flatMap((row) => row.cells.flatMap(({ place }) => place ?? []));
-  return [
-    ...(fingers ? [fingers.place] : []),
-    ...[...week.days, ...work, ...exercises, ...pieces.inHand, ...keys.others, ...aims].map(({ place }) => place),
-    ...cells,
-    ...(pieces.latest ? [pieces.latest.place] : []),
+  const { fingers, today, exercises, pieces, keys, lesson, weeks, aims } = figures;
+  const lines = [
+    ...[...today.set, ...today.last, ...aims],
+    ...(exercises ? [...exercises.plain, ...exercises.earlierPlain, ...exercises.recent, ...exercises.earlier] : []),
+    ...(pieces ? [...pieces.plain, ...pieces.earlier, ...pieces.inHand] : []),
+    ...[lesson?.now, lesson?.before].flatMap((period) =>
+      period ? [...period.set, ...period.said, ...period.ask] : [],
+    ),
+    ...(keys ? keys.others : []),
+    ...(fingers ? [fingers] : []),
   ];
+  const charts = [exercises?.opened?.chart, weeks?.chart, ...(pieces?.inHand ?? []).map(({ chart }) => chart)];
+  const rows = charts.flatMap((chart) => chart?.table.rows ?? []);
+  const cells = keys?.rows.flatMap((row) => row.cells) ?? [];
+  const others = [...rows, ...cells, ...(today.plan ? [today.plan] : [])];
+  return [...lines.map(({ place }) => place), ...others.flatMap(({ place }) => place ?? [])];
 }
 
 /** The hashes of the exercises that the figures show. */
-export function hashesIn({ moving }: PreviewFigures): readonly string[] {
-  return moving.groups.flatMap(({ exercises }) => exercises.map(({ hash }) => hash));
+export function hashesIn({ exercises }: PreviewFigures): readonly string[] {
+  return exercises ? [...exercises.recent, ...exercises.earlier].map(({ hash }) => hash) : [];
 }

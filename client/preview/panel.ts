@@ -1,4 +1,4 @@
-import { Selection, type TextDocument, Uri, ViewColumn, type WebviewPanel, window, workspace } from "vscode";
+import { commands, Uri, type WebviewPanel, window } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type {
   ChangedParams,
@@ -19,14 +19,16 @@ import {
   placesIn,
   type ToPage,
 } from "./messages.ts";
+import { revealLine } from "./reveal-line.ts";
 
 const UNAVAILABLE =
-  "The figures cannot be read just now. They come back with the next change to the journal; the output named Daystave says why.";
-
-const GONE = "The file of that line cannot be opened: it may have been moved or deleted.";
+  "Daystave cannot read the journal just now; see the Daystave output for why. The page comes back with the next change.";
 
 /** The title until the journal's name is known. */
 export const TITLE = "Practice Preview";
+
+/** In a condition of the manifest: whether the preview stays with its journal. */
+const STAYS = "daystave.previewStays";
 
 /** How long the cursor must rest before its exercise is looked for, in milliseconds. */
 const CURSOR_REST = 120;
@@ -38,7 +40,7 @@ export class PreviewPanel {
   #document: Uri;
   /** The line of the document that the cursor is on. */
   #cursor: number | undefined;
-  #asks: PageAsks = { choice: null, most: null };
+  #asks: PageAsks = { choice: null, most: null, open: null, plan: null };
   /** Stays with its journal when another one is looked at. */
   #locked = false;
   /** What the page shows; undefined while it shows nothing, as after it was hidden. */
@@ -66,7 +68,7 @@ export class PreviewPanel {
     panel.onDidChangeViewState(() => {
       if (!panel.visible) this.#shown = undefined; // the page is gone until it says that it is ready again
     });
-    panel.webview.html = pageHtml(panel.webview, extension);
+    panel.webview.html = pageHtml(panel.webview, extension, "preview");
     this.#early = this.#ask({ uri: document.toString(), cursor: this.#cursor });
   }
 
@@ -112,7 +114,7 @@ export class PreviewPanel {
     const { journal, version } = news;
     const shown = this.#shown;
     const same = shown?.journal === journal;
-    if (same && shown.version === version) return;
+    if (same && shown.version === version && !shown.reading) return;
     // With nothing to show the server may not have known the document yet: then any journal's news may be ours.
     if (!same && shown && shown.version > 0) return;
     // Without a version: the document's journal may be another one now.
@@ -127,6 +129,17 @@ export class PreviewPanel {
     await this.#refresh({ uri: this.#document.toString() });
   }
 
+  /** Whether the page stays with its journal when another one is looked at. */
+  stay(locked: boolean): void {
+    this.#lock(locked);
+    this.#post({ type: "lock", locked });
+  }
+
+  #lock(locked: boolean): void {
+    this.#locked = locked;
+    void commands.executeCommand("setContext", STAYS, locked);
+  }
+
   dispose(): void {
     this.#panel.dispose();
   }
@@ -135,13 +148,10 @@ export class PreviewPanel {
     if (!isFromPage(message)) return;
     if (message.type === "reveal") return this.#revealLine(message.uri, message.line);
     if (message.type === "isolate") return this.#isolate(message);
-    if (message.type === "lock") {
-      this.#locked = message.locked;
-      return;
-    }
+    if (message.type === "writePlan") return this.#writePlan();
     this.#asks = message.asks;
     if (message.type === "ready") {
-      this.#locked = message.locked;
+      this.#lock(message.locked);
       this.#shown = undefined;
       if (await this.#showEarly()) return;
     }
@@ -155,7 +165,7 @@ export class PreviewPanel {
   async #showEarly(): Promise<boolean> {
     const early = this.#early;
     this.#early = undefined;
-    if (!early || this.#asks.choice !== null || this.#asks.most !== null) return false;
+    if (!early || Object.values(this.#asks).some((each) => each !== null)) return false;
     this.#asked += 1;
     const question = this.#asked;
     const answer = await early;
@@ -189,11 +199,13 @@ export class PreviewPanel {
   /** Undefined where the server cannot answer; the client has logged why. */
   async #ask(params: PreviewParams): Promise<unknown> {
     const method: PreviewMethod = "daystave/preview";
-    const { choice, most } = this.#asks;
+    const { choice, most, open, plan } = this.#asks;
     const whole: PreviewParams = {
       ...params,
       ...(choice === null ? {} : { choice }),
       ...(most === null ? {} : { most }),
+      ...(open === null ? {} : { open }),
+      ...(plan === null ? {} : { plan }),
       ...(this.#shown ? { known: hashesIn(this.#shown) } : {}),
     };
     return this.#client.sendRequest<unknown>(method, whole).catch(() => undefined);
@@ -214,35 +226,27 @@ export class PreviewPanel {
     void this.#panel.webview.postMessage(message);
   }
 
-  /** Only a step that the page was given: it cannot make the editor write anything else. */
+  /** Only a finger change that the page was given: it cannot make the editor write anything else. */
   async #isolate({ uri, line, rank }: Extract<FromPage, { readonly type: "isolate" }>): Promise<void> {
     const fingers = this.#shown?.fingers;
     if (!fingers?.canIsolate || fingers.place.uri !== uri || fingers.place.line !== line) return;
     if (rank >= fingers.steps.length) return;
-    await runAt(this.#client, "daystave.server.isolateStep", Uri.parse(uri), { line, character: 0 }, rank);
+    await runAt(this.#client, "daystave.server.fingerChange", Uri.parse(uri), { line, character: 0 }, rank);
+  }
+
+  /** Only the plan that the page was given, of so many minutes, for the instrument that was chosen. */
+  async #writePlan(): Promise<void> {
+    const { today, choice } = this.#shown ?? {};
+    if (!today?.plan || today.plan.stretches.length === 0) return;
+    // Minutes that were typed just now may still be on their way to the server.
+    const asked = [this.#asks.plan?.minutes ?? today.plan.minutes, choice?.instrument ?? null];
+    await runAt(this.#client, "daystave.server.writePlan", this.#document, { line: 0, character: 0 }, ...asked);
   }
 
   /** Only to places that the page was given: it cannot make the editor open anything else. */
   async #revealLine(place: string, line: number): Promise<void> {
     if (!this.#shown || !placesIn(this.#shown).some((each) => each.uri === place && each.line === line)) return;
-    const uri = Uri.parse(place);
-    const open = window.visibleTextEditors.find((editor) => editor.document.uri.toString() === uri.toString());
-    const document = open?.document ?? (await openDocument(uri));
-    if (!document) return void window.showInformationMessage(GONE);
-    const { range } = document.lineAt(Math.min(line, document.lineCount - 1));
-    await window.showTextDocument(document, {
-      viewColumn: open?.viewColumn ?? ViewColumn.One,
-      selection: new Selection(range.start, range.start),
-    });
-  }
-}
-
-/** Undefined for a file that is gone: the figures may not have followed yet. */
-async function openDocument(uri: Uri): Promise<TextDocument | undefined> {
-  try {
-    return await workspace.openTextDocument(uri);
-  } catch {
-    return undefined;
+    await revealLine(Uri.parse(place), line);
   }
 }
 

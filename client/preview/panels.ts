@@ -9,7 +9,7 @@ import {
   workspace,
 } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
-import type { ChangedMethod, ChangedParams } from "../../shared/preview.ts";
+import type { JournalNews } from "../journal-news.ts";
 import { pageFolder } from "./html.ts";
 import { isPageState } from "./messages.ts";
 import { PreviewPanel, TITLE } from "./panel.ts";
@@ -23,12 +23,11 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
   readonly #subscriptions: Disposable[];
   #current: PreviewPanel | undefined;
 
-  constructor(extension: Uri, client: BaseLanguageClient) {
+  constructor(extension: Uri, client: BaseLanguageClient, news: JournalNews) {
     this.#extension = extension;
     this.#client = client;
-    const changed: ChangedMethod = "daystave/changed";
     this.#subscriptions = [
-      client.onNotification(changed, (params: ChangedParams) => this.#current?.changed(params)),
+      news.listen((params) => this.#current?.changed(params)),
       client.onDidChangeState(() => {
         if (client.isRunning()) void this.#current?.serverStarted();
       }),
@@ -56,6 +55,11 @@ export class PreviewPanels implements Disposable, WebviewPanelSerializer {
     }
     const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
     this.#adopt(window.createWebviewPanel(PREVIEW_TYPE, TITLE, column), document);
+  }
+
+  /** Has the preview stay with the journal that it shows, or follow the text again. */
+  stay(locked: boolean): void {
+    this.#current?.stay(locked);
   }
 
   /** Called by the editor after a restart, with what the page had kept. */

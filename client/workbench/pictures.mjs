@@ -40,15 +40,15 @@ try {
 }
 
 async function take(scene, theme, themeName, prepare) {
-  const page = await browser.newPage({ viewport: WINDOW, deviceScaleFactor: SCALE });
+  const page = await browser.newPage({ viewport: WINDOW, deviceScaleFactor: SCALE, reducedMotion: "reduce" });
   await page.route(server.url, (route) => withText(route, (text) => withTheme(text, themeName)));
   await page.context().route("**/dist/server/main.browser.js", (route) => withText(route, withDay));
   await page.goto(server.url);
   const preview = page.frameLocator(PREVIEW).frameLocator("#active-frame");
-  await preview.getByRole("article").first().waitFor();
-  await page.keyboard.press("Control+b"); // the list of files: the text needs its room
+  await preview.locator("#exercises .tempo-row").first().waitFor();
+  await preview.getByText("Files are still being read").waitFor({ state: "detached" });
   const path = `${PICTURES}/${scene}-${theme}.png`;
-  await page.screenshot({ path, ...(await prepare(page, preview)) });
+  await page.screenshot({ animations: "disabled", path, ...(await prepare(page, preview)) });
   console.log(path.slice(ROOT.length));
   await page.close();
 }
@@ -61,7 +61,7 @@ async function withText(route, change) {
 function withTheme(text, name) {
   const defaults = '"workbench.startupEditor": "none"';
   if (!text.includes(defaults)) throw new Error("The workbench's page has changed: adapt withTheme()");
-  return text.replace(defaults, `${defaults}, "workbench.colorTheme": "${name}", "editor.minimap.enabled": false`);
+  return text.replace(defaults, `${defaults}, "workbench.colorTheme": "${name}"`);
 }
 
 /** Sets a worker's calendar to the day on which the sample ends. */
@@ -80,13 +80,12 @@ function withDay(text) {
   return `(${clock})(${JSON.stringify(lastDay)});\n${text}`;
 }
 
-/** The whole window, at the journal's last days. */
-async function journal(page) {
-  await page.keyboard.press("Control+End");
-}
+/** The whole window as it opens, at the journal's last days. */
+async function journal() {}
 
 /** A wrong note, underlined, with the menu that mends it. */
 async function mend(page) {
+  await hideFiles(page);
   await newLine(page, "F# major: F# G# A# B C# D# F F#");
   await page.locator(".squiggly-warning").first().waitFor();
   for (const _ of "F#") await page.keyboard.press("ArrowLeft");
@@ -97,6 +96,7 @@ async function mend(page) {
 }
 
 async function hover(page) {
+  await hideFiles(page);
   await goTo(page, "D melodic minor, thirds");
   await page.keyboard.press("Control+k");
   await page.keyboard.press("Control+i");
@@ -106,16 +106,24 @@ async function hover(page) {
 
 /** A line begun with a letter, and the exercises that are practised under it. */
 async function completion(page) {
+  await hideFiles(page);
   await newLine(page, "D m");
+  await page.locator(".suggest-widget.visible .monaco-list-row").first().waitFor();
   await page.keyboard.press("Control+Space");
   await page.locator(".suggest-widget.visible .monaco-list-row.focused").waitFor();
   return { clip: await textBox(page) };
 }
 
 async function keys(page, preview) {
-  await preview.getByRole("heading", { name: "Where I have been" }).evaluate((heading) => heading.scrollIntoView());
+  await hideFiles(page);
+  await preview.getByRole("link", { name: "Keys" }).click();
   const { x, y, width, height } = await page.locator(".editor-group-container").nth(1).boundingBox();
   return { clip: { x, y, width, height } };
+}
+
+/** Where a part of the window is taken, the text needs the room of the list of files. */
+async function hideFiles(page) {
+  await page.keyboard.press("Control+b");
 }
 
 /** The left editor. */
@@ -123,8 +131,10 @@ async function textBox(page) {
   return page.locator(".editor-group-container").first().boundingBox();
 }
 
-/** Puts the cursor at the start of a line that is in sight and holds these words. */
+/** Puts the cursor at the start of a line near the top that holds these words. */
 async function goTo(page, words) {
+  await page.locator(".editor-instance .view-lines").first().click();
+  await page.keyboard.press("Control+Home"); // the journal opens at its last day
   await page
     .locator(".view-line", { hasText: words })
     .first()
@@ -136,6 +146,7 @@ async function goTo(page, words) {
 async function newLine(page, text) {
   await goTo(page, "G minor arpeggio, 2 octaves");
   await page.keyboard.press("End");
+  await page.keyboard.press("End"); // the first goes to the end of the row in a line that is wrapped
   await page.keyboard.press("Enter");
   await page.keyboard.type(text, { delay: 30 });
 }

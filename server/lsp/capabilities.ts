@@ -10,10 +10,11 @@ const TRIGGERS = ['"', ":", "#"];
 const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.newDay": true,
   "daystave.server.newDayWithPhases": true,
+  "daystave.server.writePlan": true,
   "daystave.server.repeatFaster": true,
   "daystave.server.repeatSlower": true,
   "daystave.server.writeNotes": true,
-  "daystave.server.isolateStep": true,
+  "daystave.server.fingerChange": true,
   "daystave.server.goToLastTime": true,
 };
 

@@ -1,14 +1,16 @@
 import type { ExecuteCommandParams, TextDocumentPositionParams } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
-import { isolateStep } from "../features/commands/isolate-step.ts";
+import { fingerChange } from "../features/commands/finger-change.ts";
 import { lastTime } from "../features/commands/last-time.ts";
 import { newDay } from "../features/commands/new-day.ts";
 import { repeatEntry } from "../features/commands/repeat-entry.ts";
 import { writeNotes } from "../features/commands/write-notes.ts";
+import { writePlan } from "../features/commands/write-plan.ts";
 import { refusal } from "../features/explain/refusal.ts";
 import type { Position } from "../syntax/document/document.ts";
 import { textEdit } from "./convert.ts";
+import { planWanted } from "./plan-wanted.ts";
 import type { Place, Session } from "./session.ts";
 import { showMessage } from "./show-message.ts";
 import { workspaceEdit } from "./workspace-edit.ts";
@@ -28,6 +30,14 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
     label: "New day with phases",
     run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.dayOf(uri), phases: true }),
   },
+  "daystave.server.writePlan": {
+    label: "Write today's plan",
+    run: ({ session, journal, uri }, _, [minutes, instrument]) =>
+      writePlan(journal, uri, {
+        ...planWanted(session, uri, isMinutes(minutes) ? minutes : undefined),
+        ...(typeof instrument === "string" ? { instrument } : {}),
+      }),
+  },
   "daystave.server.repeatFaster": {
     label: "Repeat an entry faster",
     run: ({ session, journal, uri }, at) =>
@@ -40,11 +50,12 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   },
   "daystave.server.writeNotes": {
     label: "Write the notes out",
-    run: ({ journal, uri }, at) => writeNotes(journal, uri, at),
+    run: ({ session, journal, uri }, at) => writeNotes(journal, uri, at, { today: session.dayOf(uri) }),
   },
-  "daystave.server.isolateStep": {
-    label: "Practise the hardest step",
-    run: ({ journal, uri }, at, [rank]) => isolateStep(journal, uri, at, isRank(rank) ? rank : 0),
+  "daystave.server.fingerChange": {
+    label: "Practise the hardest finger change",
+    run: ({ session, journal, uri }, at, [rank]) =>
+      fingerChange(journal, uri, at, { today: session.dayOf(uri), ...(isRank(rank) ? { rank } : {}) }),
   },
   "daystave.server.goToLastTime": {
     label: "Go to last time",
@@ -69,12 +80,14 @@ export async function runCommand(session: Session, params: ExecuteCommandParams)
   return null;
 }
 
-const UNKNOWN = refusal(
-  "Daystave does not know this file: it is neither open as a practice journal nor in a folder that is open.",
-);
-const CHANGED = "The text has changed in the meantime, so it was left as it is. Try once more.";
+const UNKNOWN = refusal("Open this file as a practice journal, or open its folder: Daystave does not know it.");
+const CHANGED = "The text has changed in the meantime and was left as it is. Please try again.";
 
-async function carryOut(session: Session, { uri: key, edits, cursor }: CommandDone, label: string): Promise<void> {
+async function carryOut(
+  session: Session,
+  { uri: key, edits, cursor, note }: CommandDone,
+  label: string,
+): Promise<void> {
   const { client, connection, workspace } = session;
   const uri = workspace.openDocument(key)?.uri ?? key;
   if (edits.length > 0) {
@@ -82,6 +95,7 @@ async function carryOut(session: Session, { uri: key, edits, cursor }: CommandDo
     const { applied } = await connection.workspace.applyEdit({ label, edit });
     if (!applied) return showMessage(connection, "info", CHANGED);
   }
+  if (note !== undefined) showMessage(connection, "info", note);
   if (client.showsDocuments)
     await connection.window.showDocument({ uri, takeFocus: true, selection: { start: cursor, end: cursor } });
   else if (edits.length === 0) showMessage(connection, "info", `Line ${cursor.line + 1} of ${uri}`);
@@ -91,7 +105,12 @@ function isRank(value: unknown): value is number {
   return Number.isInteger(value) && (value as number) >= 0;
 }
 
-/** Whatever an editor sends may stand there. */
+/** Those that one may be asked to plan for. */
+function isMinutes(value: unknown): value is number {
+  return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= 600;
+}
+
+/** Whatever an editor sends may be there. */
 function readPosition(argument: unknown): TextDocumentPositionParams | undefined {
   const { textDocument, position } = (argument ?? {}) as Partial<TextDocumentPositionParams>;
   const isPlace = Number.isInteger(position?.line) && Number.isInteger(position?.character);

@@ -4,6 +4,7 @@ import {
   type DidChangeConfigurationParams,
 } from "vscode-languageserver";
 import { readSettings, type SettingsByFolder } from "../host/settings.ts";
+import { register } from "./register.ts";
 import type { Session } from "./session.ts";
 
 const SECTION = "daystave";
@@ -12,7 +13,7 @@ const SECTION = "daystave";
 export async function startConfiguration(session: Session): Promise<void> {
   const { client, connection } = session;
   const listening = client.registersConfiguration
-    ? connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION })
+    ? register(connection, DidChangeConfigurationNotification.method, { section: SECTION })
     : undefined;
   await Promise.all([listening, fetchSettings(session)]);
 }
@@ -37,8 +38,8 @@ export async function fetchSettings(session: Session): Promise<void> {
   if (!session.client.hasConfiguration) return;
   const question = Symbol("settings");
   session.settingsAsked = question;
-  const settings = await askByFolder(session);
-  if (session.settingsAsked === question) session.applySettings(settings); // else a later question is under way
+  const settings = await askByFolder(session).catch(() => undefined); // a client may refuse
+  if (settings && session.settingsAsked === question) session.applySettings(settings); // else a later one is under way
 }
 
 async function askByFolder({ connection, workspace }: Session): Promise<SettingsByFolder> {

@@ -29,6 +29,6 @@ function closed({ client, connection, told, workspace }: Session, { uri, key }: 
 }
 
 /** An editor that tells nothing of changes on disk: opening and saving are the moments to look. */
-function lookAgain({ client, workspace }: Session): void {
-  if (!client.watchesFiles && !client.readsFiles) workspace.lookAgain();
+function lookAgain({ client, isToldOfFiles, workspace }: Session): void {
+  if (!isToldOfFiles && !client.readsFiles) workspace.lookAgain();
 }

@@ -5,6 +5,7 @@ import {
 } from "vscode-languageserver";
 import { canonicalFolder, canonicalUri } from "../host/uri.ts";
 import { fetchSettings } from "./configuration.ts";
+import { register } from "./register.ts";
 import type { Session } from "./session.ts";
 
 /**
@@ -13,11 +14,10 @@ import type { Session } from "./session.ts";
 const QUIET = 30;
 
 /** Asks to be told of changes to files where the client offers that. */
-export async function startWatching({ client, connection }: Session): Promise<void> {
-  if (!client.watchesFiles) return;
-  await connection.client.register(DidChangeWatchedFilesNotification.type, {
-    watchers: [{ globPattern: "**/*.practice" }],
-  });
+export async function startWatching(session: Session): Promise<void> {
+  if (!session.isToldOfFiles) return;
+  const watchers = [{ globPattern: "**/*.practice" }];
+  session.isToldOfFiles = await register(session.connection, DidChangeWatchedFilesNotification.method, { watchers });
 }
 
 /** Gathers the files that changed; reads each once, however often it is named. */
@@ -42,6 +42,6 @@ export async function foldersChanged(session: Session, { added, removed }: Works
   const { workspace } = session;
   const gone = new Set(removed.map(({ uri }) => canonicalFolder(uri)));
   const kept = workspace.folders.filter((folder) => !gone.has(folder)).map((folder) => workspace.spellingOf(folder));
-  workspace.setFolders([...kept, ...added.map(({ uri }) => uri)]);
+  session.setFolders([...kept, ...added.map(({ uri }) => uri)]);
   await Promise.all([workspace.walk(), fetchSettings(session)]);
 }

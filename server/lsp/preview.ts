@@ -4,6 +4,7 @@ import type {
   ChangedParams,
   PreviewChoice,
   PreviewParams,
+  PreviewPlanAsked,
   PreviewResult,
   PreviewSpan,
 } from "../../shared/preview.ts";
@@ -12,6 +13,7 @@ import { exerciseUnderCursor, preview as figuresOf } from "../features/preview/p
 import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
 import { debounced } from "./debounce.ts";
+import { planWanted } from "./plan-wanted.ts";
 import type { Place, Session } from "./session.ts";
 
 /** How long nobody must have typed before a preview is told, in milliseconds. */
@@ -21,7 +23,7 @@ const SPANS: readonly unknown[] = [4, 12, 26, 52, "all"] satisfies readonly Prev
 
 /** Of another shape than the protocol's it is undefined; what may be left out and makes no sense is left out. */
 export function readPreviewParams(value: unknown): PreviewParams | undefined {
-  const { uri, version, choice, most, known, cursor } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  const { uri, version, choice, most, known, cursor, open, plan } = (value ?? {}) as Readonly<Record<string, unknown>>;
   if (typeof uri !== "string") return undefined;
   return {
     uri,
@@ -30,6 +32,8 @@ export function readPreviewParams(value: unknown): PreviewParams | undefined {
     ...(isCount(most) ? { most } : {}),
     ...(Array.isArray(known) ? { known: known.filter((hash) => typeof hash === "string") } : {}),
     ...(isCount(cursor) ? { cursor } : {}),
+    ...(typeof open === "string" ? { open } : {}),
+    ...(isPlanAsked(plan) ? { plan } : {}),
   };
 }
 
@@ -42,12 +46,16 @@ export function preview({ session, journal, uri }: Place, params: PreviewParams)
     fingers: cursor === undefined ? null : fingersUnderCursor(journal, uri, cursor),
   };
   if (params.version === version) return { unchanged: true, ...atCursor };
-  return { journal: journal.root, version, ...atCursor, ...figuresOf(journal, { ...params, today }) };
+  const { isReading: reading } = session.workspace;
+  const plan = planShown(session, uri, params.plan);
+  return { journal: journal.root, version, ...atCursor, ...figuresOf(journal, { ...params, today, reading, plan }) };
 }
 
 /** For a document that nobody knows: what a journal without files shows. */
 export function emptyPreview(session: Session, { uri, ...params }: PreviewParams): PreviewResult {
-  const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.dayOf(canonicalUri(uri)) });
+  const key = canonicalUri(uri);
+  const plan = planShown(session, key, params.plan);
+  const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.dayOf(key), plan });
   return { journal: uri, version: 0, underCursor: null, fingers: null, ...nothing };
 }
 
@@ -65,6 +73,18 @@ export function announceChanges({ connection, workspace, onChange }: Session): D
 function isChoice(value: unknown): value is PreviewChoice {
   const { span, instrument } = (value ?? {}) as Readonly<Record<string, unknown>>;
   return SPANS.includes(span) && (instrument === null || typeof instrument === "string");
+}
+
+function isPlanAsked(value: unknown): value is PreviewPlanAsked {
+  const { minutes, shownOn } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  const isTime = minutes === null || (isCount(minutes) && minutes >= 5 && minutes <= 600);
+  return isTime && (shownOn === null || typeof shownOn === "string");
+}
+
+/** As the page wants it, else as the settings do. */
+function planShown(session: Session, uri: string, asked: PreviewPlanAsked | undefined) {
+  const { minutes, settings } = planWanted(session, uri, asked?.minutes ?? undefined);
+  return { minutes, shownOn: asked?.shownOn ?? undefined, settings };
 }
 
 function isCount(value: unknown): value is number {

@@ -9,7 +9,8 @@ import {
   type SemanticTokens,
 } from "vscode-languageserver";
 import type { PreviewMethod } from "../../shared/preview.ts";
-import type { PaletteMethod } from "../../shared/protocol.ts";
+import type { PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
+import type { PupilsMethod } from "../../shared/pupils.ts";
 import { readOptions, readPalette } from "../host/settings.ts";
 import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
@@ -17,6 +18,7 @@ import { configurationChanged, startConfiguration } from "./configuration.ts";
 import { listenToDocuments } from "./documents.ts";
 import { cancelled, ErrorBoundary } from "./error-boundary.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
+import { REFUSED, type Refusal } from "./gate.ts";
 import type { Handlers, Host } from "./host.ts";
 import type { Place, Session } from "./session.ts";
 
@@ -24,7 +26,7 @@ import type { Place, Session } from "./session.ts";
 const WALK_AT_LATEST = 500;
 
 const NO_COMMAND =
-  "A command is one of those that the server names, with one argument: { textDocument: { uri }, position: { line, character } }.";
+  "A command is one that the server names, with one argument: { textDocument: { uri }, position: { line, character } }.";
 
 /** Answers a client until it says `exit`. */
 export function serve(connection: Connection, host: Host): void {
@@ -49,6 +51,10 @@ class Server {
   listen(): void {
     const { connection } = this;
     const boundary = this.#boundary;
+    connection.onRequest(REFUSED, ({ code, message }: Refusal) => {
+      throw new ResponseError(code, message);
+    });
+    connection.onNotification(REFUSED, ({ message }: Refusal) => connection.console.warn(message));
     connection.onInitialize(boundary.request("initialize", (params) => this.#initialize(params)));
     connection.onInitialized(boundary.notification("initialized", () => this.#start()));
     listenToDocuments(connection, (what) => this.#tell("textDocument/didOpen, didChange, didSave or didClose", what));
@@ -68,6 +74,11 @@ class Server {
     connection.onRequest(
       method,
       boundary.request(method, (params: unknown) => this.#preview(params)),
+    );
+    const pupils: PupilsMethod = "daystave/pupils";
+    connection.onRequest(
+      pupils,
+      boundary.request(pupils, (params: unknown) => this.#pupils(params)),
     );
     connection.listen();
   }
@@ -101,6 +112,24 @@ class Server {
         "textDocument/codeAction",
         (handlers) => handlers.codeActions,
         () => [],
+      ),
+    );
+    const todayMethod: TodayMethod = "daystave/today";
+    connection.onRequest(
+      todayMethod,
+      this.#onDocument(
+        todayMethod,
+        (handlers) => handlers.today,
+        () => null,
+      ),
+    );
+    const minutesMethod: PlanMinutesMethod = "daystave/planMinutes";
+    connection.onRequest(
+      minutesMethod,
+      this.#onDocument(
+        minutesMethod,
+        (handlers) => handlers.planMinutes,
+        () => null,
       ),
     );
     connection.onExecuteCommand(
@@ -214,6 +243,15 @@ class Server {
     if (!place) await session.workspace.walk();
     place ??= (await session.placeOf(params.uri)) ?? session.placeOfMissing(params.uri);
     return place ? preview(place, params) : emptyPreview(session, params);
+  }
+
+  /** Once all files are read: how many journals there are bears on the answer. */
+  async #pupils(value: unknown): Promise<unknown> {
+    const { announceChanges, pupils, readPupilsParams } = await this.#load();
+    const session = await this.#current();
+    this.#announcing ??= announceChanges(session);
+    await session.workspace.walk();
+    return pupils(session, readPupilsParams(value));
   }
 
   /** The way every request about one document goes: find the document, hand it to the feature's handler. */

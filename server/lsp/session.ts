@@ -9,7 +9,7 @@ import {
   settingsIn,
 } from "../host/settings.ts";
 import { type Clock, Today } from "../host/today.ts";
-import { canonicalUri } from "../host/uri.ts";
+import { canonicalFolder, canonicalUri, isDecodable } from "../host/uri.ts";
 import { Workspace, type WorkspaceChange } from "../host/workspace.ts";
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
@@ -54,7 +54,7 @@ export function openSession(
   session.fixToday(options.today);
   session.warnOfTimeZones();
   session.palette = options.palette;
-  session.workspace.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
+  session.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
   return session;
 }
 
@@ -66,6 +66,8 @@ export class Session {
   readonly told = new Map<string, Told>();
   /** The colours of pictures; a client that names none gets none. */
   palette: Palette | undefined;
+  /** The client says when files change on disk. */
+  isToldOfFiles: boolean;
   /** Names the latest question for settings: an answer to an earlier one is of no use any more. */
   settingsAsked: symbol | undefined;
   readonly #listeners = new Set<(change: WorkspaceChange) => void>();
@@ -82,6 +84,7 @@ export class Session {
     /** The zone that serves where the settings name none; empty for the machine's own. */
     readonly usualTimeZone: string,
   ) {
+    this.isToldOfFiles = client.watchesFiles;
     // Not at once: whoever looked is in the middle of an answer.
     this.#today = new Today(clock, (zone) => void setTimeout(() => this.#dayTurned(zone), 0));
     this.workspace = new Workspace(reader, {
@@ -89,6 +92,9 @@ export class Session {
         for (const listener of [...this.#listeners]) listener(change);
       },
       skipped: (uri, reason) => connection.console.warn(`Left out ${uri}: ${reason}`),
+      read: () => {
+        for (const { root } of this.workspace.journals) this.learned(root);
+      },
     });
   }
 
@@ -97,6 +103,16 @@ export class Session {
     this.#listeners.add(listener);
     return { dispose: () => void this.#listeners.delete(listener) };
   };
+
+  /** Replaces the workspace folders, and says which of them are no addresses. */
+  setFolders(uris: readonly string[]): void {
+    const isNew = (uri: string) => !this.workspace.folders.includes(canonicalFolder(uri));
+    for (const uri of uris) {
+      if (!uri.startsWith("file:") || isDecodable(uri) || !isNew(uri)) continue;
+      this.connection.console.warn(`Left out ${uri}: its percent signs cannot be decoded.`);
+    }
+    this.workspace.setFolders(uris);
+  }
 
   /** Says that more is known of a journal than before, though nothing in it changed. */
   learned(root: string): void {
@@ -127,7 +143,8 @@ export class Session {
     this.warnOfTimeZones();
     this.workspace.surroundingsChanged((root) => {
       const folder = this.workspace.folderOf(root);
-      return settingsIn(before, folder).timeZone !== settingsIn(settings, folder).timeZone;
+      const [was, is] = [settingsIn(before, folder), settingsIn(settings, folder)];
+      return was.timeZone !== is.timeZone || JSON.stringify(was.plan) !== JSON.stringify(is.plan);
     });
   }
 
@@ -138,7 +155,7 @@ export class Session {
     this.#zones = new Set([unscoped, ...folders.values()].map((each) => this.#zoneBy(each)));
     for (const name of this.#zones) {
       if (before.has(name) || this.#today.knows(name)) continue;
-      const message = `“${name.slice(0, 40)}” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.`;
+      const message = `“${name.slice(0, 40)}” is not a known time zone; a zone is written like Europe/Oslo. Until then, today is this computer's own day.`;
       showMessage(this.connection, "warning", message);
     }
   }

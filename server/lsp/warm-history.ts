@@ -1,4 +1,5 @@
 import type { Disposable } from "vscode-languageserver";
+import { usageInSteps } from "../features/completion/usage.ts";
 import { leapsInSteps } from "../features/diagnostics/history-findings.ts";
 import { hasHistory, historyInSteps } from "../features/diagnostics/history-reading.ts";
 import { Slices } from "../host/time-slices.ts";
@@ -10,7 +11,7 @@ const QUIET = 400;
 
 /**
  * Brings the history of each journal up to date while nobody types, in slices between which other messages are
- * answered: then what only the history tells can be told, and a hover need not wait for it.
+ * answered: then what only the history tells can be told, and neither a hover nor the first offers need wait.
  */
 export function warmHistory(session: Session): Disposable {
   return debounced(session.onChange, QUIET, async ({ journals }) => {
@@ -31,6 +32,7 @@ async function warm(session: Session, root: string): Promise<void> {
     if (!hasHistory(journal)) continue;
     for (const _ of leapsInSteps(journal)) await slices.pause();
     session.learned(root);
+    for (const _ of usageInSteps(journal)) await slices.pause();
     return;
   }
 }

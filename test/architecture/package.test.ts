@@ -7,9 +7,22 @@ import { filesBelow, isNode, literal, modules, type Node, nameOf, nodes, textOf 
 
 // What test/client/manifest.test.ts does not hold already: whether package.json and the code say the same.
 
-const settings: Readonly<Record<string, { readonly default: unknown; readonly enum?: readonly unknown[] }>> =
-  manifest.contributes.configuration.properties;
+interface Setting {
+  readonly default: unknown;
+  readonly enum?: readonly unknown[];
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
+
+const settings: Readonly<Record<string, Setting>> = manifest.contributes.configuration.properties;
 const client = modules("client");
+
+/** Each value under its name with dots. */
+function flat(value: object, name: string): (readonly [string, unknown])[] {
+  return Object.entries(value).flatMap(([key, inner]) =>
+    typeof inner === "object" && inner !== null ? flat(inner, `${name}.${key}`) : [[`${name}.${key}`, inner] as const],
+  );
+}
 
 /** The commands that the extension registers. Each has its id in a constant that is exported beside it. */
 function registeredCommands(): string[] {
@@ -46,15 +59,24 @@ test("each command has a file of its own, named as it is", () => {
 describe("settings", () => {
   test("those that are contributed are those that are read, with the same defaults", () => {
     const contributed = Object.entries(settings).map(([name, setting]) => [name, setting.default]);
-    const read = Object.entries(DEFAULT_SETTINGS).map(([name, value]) => [`daystave.${name}`, value]);
-    expect(Object.fromEntries(contributed)).toEqual(Object.fromEntries(read));
+    expect(Object.fromEntries(contributed)).toEqual(Object.fromEntries(flat(DEFAULT_SETTINGS, "daystave")));
   });
 
   test.each(Object.entries(settings))("%s is read, and every word that it takes is", (name, setting) => {
-    const key = name.replace("daystave.", "") as keyof typeof DEFAULT_SETTINGS;
-    const words = setting.enum ?? ["Europe/Oslo"];
-    expect(words.map((word) => readSettings({ [key]: word })[key])).toEqual(words);
+    const { minimum, maximum } = setting;
+    const numbers = minimum === undefined ? undefined : [minimum, maximum];
+    const words = setting.enum ?? numbers ?? (typeof setting.default === "boolean" ? [true, false] : ["Europe/Oslo"]);
+    expect(words.map((word) => setTo(name, word))).toEqual(words);
+    if (minimum === undefined || maximum === undefined) return;
+    expect([minimum - 1, maximum + 1, "30"].map((word) => setTo(name, word))).toEqual(Array(3).fill(setting.default));
   });
+
+  /** What is read of one setting, sent the way editors send it: each dot of its name is an object. */
+  function setTo(name: string, value: unknown): unknown {
+    const [, ...path] = name.split(".");
+    const sent = path.reduceRight<unknown>((inner, key) => ({ [key]: inner }), value);
+    return new Map(flat(readSettings(sent), "daystave")).get(name);
+  }
 });
 
 describe("bundles", () => {

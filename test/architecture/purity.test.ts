@@ -2,7 +2,9 @@ import { describe, expect, test } from "vitest";
 import { importsOf, isNode, literal, type Module, moduleOf, modules, type Node, nameOf, nodes } from "./source.ts";
 
 /** What computes: the same arguments give the same answer, in Node, in a web worker and in a test. */
-const CORE = ["music", "syntax", "journal", "history", "checks", "charts", "features"].map((name) => `server/${name}`);
+const CORE = ["music", "syntax", "journal", "history", "plan", "checks", "charts", "features"].map(
+  (name) => `server/${name}`,
+);
 
 /** A clock, chance, the outside world. The day and the settings are arguments. */
 const OUTSIDE =

@@ -1,18 +1,19 @@
 import manifest from "../../package.json";
 import { CODES, type Code, MEANINGS } from "../../server/checks/codes.ts";
 import { EXPLAIN_COLUMNS } from "../../server/cli/check/explain-columns.ts";
+import { anchorOf } from "../../server/cli/check/sarif-rules.ts";
 import { COMMANDS } from "../../server/cli/commands.ts";
-import { EXPORT_COLUMNS } from "../../server/cli/export/export-columns.ts";
+import { ALL_COLUMNS, EXPORT_COLUMNS } from "../../server/cli/export/export-columns.ts";
 import { daystave } from "../cli/command-line.ts";
-import { ROOT, textOf } from "./source.ts";
+import { ROOT } from "./source.ts";
 
 /** The pages in which something is generated. */
-export const GENERATED = ["README.md", "syntaxes/COMMAND-LINE.md", "syntaxes/DIAGNOSTICS.md"];
+export const GENERATED = ["README.md", "syntaxes/COMMAND-LINE.md", "syntaxes/DIAGNOSTICS.md", "syntaxes/SETTINGS.md"];
 
 /** Where the commands of the pages are run. */
 const SAMPLE = `${ROOT}samples/quickstart`;
 
-/** A page with everything that is generated in it made anew: tables between their marks, what commands print, the hook. */
+/** A page with everything that is generated in it made anew: tables between their marks, and what commands print. */
 export async function generated(page: string): Promise<string> {
   let text = page;
   for (const [name, rows] of Object.entries(TABLES)) {
@@ -22,7 +23,6 @@ export async function generated(page: string): Promise<string> {
       () => `${open}\n\n${markdownTable(rows())}\n\n${close}`,
     );
   }
-  text = text.replace(/```sh\n[\s\S]*?```/, () => `\`\`\`sh\n${hook()}\`\`\``);
   for (const { 0: block, 1: line } of text.matchAll(CONSOLE)) {
     const fresh = `\`\`\`console\n$ ${line}\n${await outputOf(line!)}\`\`\``;
     text = text.replace(block, () => fresh);
@@ -48,8 +48,8 @@ export const TABLES: Readonly<Record<string, () => Rows>> = {
     ...Object.entries(manifest.contributes.configuration.properties as Readonly<Record<string, Setting>>).map(
       ([name, setting]) => [
         `\`${name}\``,
-        setting.enum?.map((value) => `\`${value}\``).join(", ") ?? setting.type,
-        setting.default === "" ? "empty" : `\`${setting.default}\``,
+        setting.enum?.map((value) => `\`${value}\``).join(", ") ?? valuesOf(setting),
+        setting.default === "" || setting.default === null ? "empty" : `\`${setting.default}\``,
         setting.markdownDescription ?? setting.description ?? "",
       ],
     ),
@@ -62,11 +62,11 @@ export const TABLES: Readonly<Record<string, () => Rows>> = {
     ]),
   ],
   "fields of a line": () => fields(EXPLAIN_COLUMNS),
-  "columns of attempts": () => fields(EXPORT_COLUMNS),
+  "columns of attempts": () => fields({ ...EXPORT_COLUMNS, ...ALL_COLUMNS }),
   diagnostics: () => [
     ["code", "severity", "what it means"],
     ...Object.entries(CODES).map(([code, severity]) => {
-      return [`[\`${code}\`](FORMAT.md#${anchorOf(code)})`, severity, MEANINGS[code as Code]];
+      return [`[\`${code}\`](FORMAT.md#${anchorOf(code as Code)})`, severity, MEANINGS[code as Code]];
     }),
   ],
 };
@@ -76,48 +76,55 @@ function fields(columns: Readonly<Record<string, string>>): Rows {
 }
 
 interface Setting {
-  readonly type: string;
+  readonly type: string | readonly string[];
   readonly default: unknown;
   readonly enum?: readonly string[];
+  readonly minimum?: number;
+  readonly maximum?: number;
   readonly description?: string;
   readonly markdownDescription?: string;
 }
 
+/** `string`, `number from 5 to 600`. */
+function valuesOf({ type, minimum, maximum }: Setting): string {
+  const name = [type].flat().find((each) => each !== "null")!;
+  return minimum === undefined || maximum === undefined ? name : `${name} from ${minimum} to ${maximum}`;
+}
+
 /** The manifest has no place for more than a title. */
 const DOES: Readonly<Record<string, string>> = {
-  "daystave.newDay": "starts today: its day line, and the cursor below it; where today stands already, goes to its end",
-  "daystave.newDayWithPhases": "the same with the phases of the last session and their minutes, to be filled in",
+  "daystave.newJournal": "begins a journal in a new file, with today's day line; also under _File > New File..._",
+  "daystave.newDay": "starts today: its day line, with the cursor below it; if today is already there, goes to its end",
+  "daystave.newDayWithPhases": "the same with the phases of the last session and their minutes, ready to fill in",
+  "daystave.writePlan":
+    "asks how many minutes you have, and writes a plan for today into the journal: in today's place if you have not begun, else below what you played; if planned lines are waiting there already, goes to the first",
   "daystave.repeatFaster":
-    "copies the entry at the cursor below it, its last tempo one metronome step up, outcomes and remarks left off; an entry of an earlier day goes into today where there is one",
-  "daystave.repeatSlower": "the same one metronome step down",
+    "copies the entry at the cursor below it, a notch faster than it was last reached, outcomes and remarks left off; an entry of an earlier day goes into today, which is begun if need be",
+  "daystave.repeatSlower": "the same, a notch slower than its last tempo",
   "daystave.writeNotes":
-    "writes the notes of the scale or arpeggio at the cursor behind a colon, in the span, pattern and direction stated",
-  "daystave.isolateStep":
-    "puts an entry below the one at the cursor that practises its hardest step by itself; for recorders with baroque fingering",
+    "writes the notes of the scale or arpeggio at the cursor after a colon, in the span, pattern and direction stated",
+  "daystave.fingerChange":
+    "puts an entry below the one at the cursor, or into today if that one is of an earlier day, that practises its hardest finger change by itself; for recorders with baroque fingering",
   "daystave.goToLastTime":
     "goes to the line, in whichever file, where the exercise at the cursor was last played before",
-  "daystave.showPreview": "shows the weeks of every exercise of the journal at the side",
+  "daystave.showPreview": "shows the weeks of every exercise in the journal at the side",
+  "daystave.showPupils":
+    "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",
+  "daystave.stayWithJournal":
+    "in the preview's own menu: it stays with its journal, whichever is looked at in the editor",
+  "daystave.followText": "in the preview's own menu: it follows the journal in the editor again",
 };
 
-/** The heading of its section; `prose` is also the heading of a kind of line, further up. */
-function anchorOf(code: string): string {
-  return code === "prose" ? "prose-1" : code;
-}
-
-/** The hook that test/cli/bundle.test.ts runs. */
-function hook(): string {
-  return /const HOOK = `([^`]*)`;/.exec(textOf("test/cli/bundle.test.ts"))![1]!;
-}
-
 /**
- * What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it. Today is
- * 2026-03-10.
+ * What a command line prints in the sample, errors after the rest; `echo "…" |` may stand before it, and `| grep …`
+ * after it. Today is 2026-03-10.
  */
 async function outputOf(line: string): Promise<string> {
-  const [, stdin = "", command] = /^(?:echo "([^"]*)" \| )?daystave (.*)$/.exec(line)!;
+  const [, stdin = "", command, sought] = /^(?:echo "([^"]*)" \| )?daystave (.*?)(?: \| grep (\S+))?$/.exec(line)!;
   const argv = [...command!.matchAll(/"([^"]*)"|(\S+)/g)].map(([, words, word]) => words ?? word!);
   const { stdout, stderr } = await daystave(argv, { cwd: SAMPLE, stdin: stdin && `${stdin}\n` });
-  return (stdout + stderr).replaceAll("\r\n", "\n"); // a table ends its lines in CR LF, a page does not
+  const lines = (stdout + stderr).replaceAll("\r\n", "\n"); // a table ends its lines in CR LF, a page does not
+  return sought === undefined ? lines : lines.replace(/.*\n/g, (each) => (each.includes(sought) ? each : ""));
 }
 
 function markdownTable(rows: Rows): string {

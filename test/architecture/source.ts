@@ -7,7 +7,7 @@ import { parseAst } from "vitest/node";
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
 /** Written by tools, or fetched: what `.gitignore` leaves out, and Git's own folder. */
-const NOT_OURS = /^(?:\.git|node_modules|dist|out|\.hosts|.*\.vsix)$/;
+const NOT_OURS = /^(?:\.git|node_modules|dist|out|\.hosts|.*\.(?:vsix|tgz))$/;
 
 /** A node of the syntax tree as ESTree has it, with TypeScript's own kinds. */
 export interface Node {

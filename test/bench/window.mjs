@@ -57,7 +57,7 @@ export class TimedWindow {
     await page.locator(".quick-input-list .monaco-list-row", { hasText: "Daystave: Show Preview" }).first().waitFor();
     await until();
     await page.keyboard.press("Enter");
-    const chart = page.frameLocator(PREVIEW).frameLocator("#active-frame").locator("article.exercise svg").first();
+    const chart = page.frameLocator(PREVIEW).frameLocator("#active-frame").locator("#exercises .tempo-row").first();
     await chart.waitFor({ state: "attached" });
     const drawn = await chart.evaluate(() => window.daystave.drawn);
     return drawn - (await page.evaluate(() => window.daystave.entered));
@@ -75,7 +75,7 @@ export class TimedWindow {
    */
   async tasksWhileTyping(line, text) {
     const page = this.#page;
-    await page.locator(".editor-instance .view-line").first().click();
+    await page.locator(".editor-instance .view-lines").first().click();
     await page.keyboard.press("Control+g");
     await page.locator(".quick-input-box input").fill(`:${line}`);
     await page.keyboard.press("Enter");
@@ -120,7 +120,7 @@ function watch() {
   // By looking again and again: the document is another one by the time that the editor has written the preview's page.
   told.drawn = new Promise((drawn) => {
     const looking = setInterval(() => {
-      if (!document.querySelector("article.exercise svg")) return;
+      if (!document.querySelector("#exercises .tempo-row")) return;
       clearInterval(looking);
       requestAnimationFrame(() => drawn(performance.timeOrigin + performance.now()));
     }, 5);

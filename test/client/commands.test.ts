@@ -5,22 +5,49 @@ const { contributes } = JSON.parse(readFileSync("package.json", "utf8"));
 const menus: Record<string, { command: string; when?: string }[]> = contributes.menus;
 const commands: string[] = contributes.commands.map(({ command }: { command: string }) => command);
 
+/** Begins a file of its own, and so is at hand everywhere. */
+const NEW_JOURNAL = "daystave.newJournal";
+/** Commands of the preview's own menu. */
+const OF_PREVIEW = ["daystave.stayWithJournal", "daystave.followText"];
+
 /** Commands that change no text. */
 const LOOKING = ["daystave.goToLastTime", "daystave.showPreview"];
 
+/** Goes by all journals of the workspace, whichever file is open. */
+const SHOW_PUPILS = "daystave.showPupils";
+
 test("each command is in the palette, and under one name", () => {
-  expect(menus["commandPalette"]!.map(({ command }) => command).sort()).toEqual([...commands].sort());
+  // What no entry there narrows down is in the palette always.
+  const narrowed = menus["commandPalette"]!.map(({ command }) => command);
+  expect([...narrowed, NEW_JOURNAL].sort()).toEqual([...commands].sort());
   const titles = contributes.commands.map(({ category, title }: Record<string, string>) => `${category}: ${title}`);
   expect(new Set(titles).size).toBe(commands.length);
 });
 
 test("wherever they stand, it is in journals alone, and what writes in those that can be written", () => {
-  for (const { command, when } of Object.values(menus).flat()) {
+  const { "file/newFile": newFile, ...inJournals } = menus;
+  expect(newFile!.map(({ command, when }) => [command, when])).toEqual([[NEW_JOURNAL, undefined]]);
+  for (const { command, when } of Object.values(inJournals).flat()) {
+    if (OF_PREVIEW.includes(command) || command === SHOW_PUPILS) continue;
     const writing = LOOKING.includes(command) ? "" : " && !editorReadonly";
     expect([command, when]).toEqual([command, `editorLangId == practice-journal${writing}`]);
   }
 });
 
-test("no key is bound: each that is likely is taken by the editor somewhere", () => {
-  expect(contributes.keybindings).toBeUndefined();
+test("that of pupils is at hand wherever a folder is open", () => {
+  const found = Object.entries(menus).flatMap(([menu, entries]) =>
+    entries.filter(({ command }) => command === SHOW_PUPILS).map(({ when }) => [menu, when]),
+  );
+  expect(found).toEqual([["commandPalette", "workspaceFolderCount > 0"]]);
+});
+
+test("the preview's own menu has it stay with its journal, or follow the editor again", () => {
+  const places = Object.values(menus)
+    .flat()
+    .filter(({ command }) => OF_PREVIEW.includes(command));
+  for (const { command, when } of places) {
+    const stays = command === "daystave.followText" ? "" : "!";
+    expect(when).toBe(`activeWebviewPanelId == daystave.preview && ${stays}daystave.previewStays`);
+  }
+  expect(menus["editor/title"]!.map(({ command }) => command)).toEqual(expect.arrayContaining(OF_PREVIEW));
 });

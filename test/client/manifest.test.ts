@@ -12,9 +12,13 @@ test("every file that the manifest names is there", () => {
   expect(JSON.parse(readFileSync(grammar.path, "utf8")).scopeName).toBe(grammar.scopeName);
 });
 
-test("the language and the restored preview start the extension", () => {
+test("the language and the restored pages start the extension", () => {
   const [language] = manifest.contributes.languages;
-  expect(manifest.activationEvents).toEqual([`onLanguage:${language.id}`, "onWebviewPanel:daystave.preview"]);
+  expect(manifest.activationEvents).toEqual([
+    `onLanguage:${language.id}`,
+    "onWebviewPanel:daystave.preview",
+    "onWebviewPanel:daystave.pupils",
+  ]);
 });
 
 test("every command in a menu is declared", () => {

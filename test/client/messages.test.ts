@@ -6,10 +6,20 @@ import type { PreviewFigures } from "../../shared/preview.ts";
 import { journalOf, URI } from "../features/journal-text.ts";
 import { previewOf } from "../features/preview/preview-asked.ts";
 
-/** A journal that has something for every section. */
+/** A journal that has something for every part. */
 const TEXT = `instrument alto recorder
 piece "Ground" as Ground: G minor, 8 bars, goal quarter=84, due 2026-05-09
+study "Stairs": D minor
+piece "Old": C major
 aim D minor, 8ths at 96 by 2026-04-30
+2025-11-02
+  "Old", at 60 clean
+2026-01-10
+  E major, 8ths at 60 clean
+  trill A5 with Bb5, 5 min
+2026-03-01
+lesson, 30 min
+set F major, slow
 2026-03-08
 lesson, 30 min
 set D minor, 8ths, 5 days
@@ -18,6 +28,8 @@ said: there
 2026-03-09
   D minor, 8ths at 60 clean, 5 min
   Ground, bars 1-4, at 60 clean
+  "Stairs", line 1, at 60 clean
+  long tones on F4, 5 min
   F whole-tone, slow
 `;
 const FINGERS = fingersUnderCursor(
@@ -25,15 +37,17 @@ const FINGERS = fingersUnderCursor(
   URI,
   TEXT.split("\n").indexOf("  D minor, 8ths at 60 clean, 5 min"),
 );
+/** The key of the exercise that is unfolded. */
+const OPEN = previewOf(TEXT).exercises!.recent[0]!.key;
 const FIGURES: PreviewFigures = {
   journal: "sample:/quickstart",
   version: 3,
   underCursor: null,
   fingers: FINGERS,
-  ...previewOf(TEXT),
+  ...previewOf(TEXT, { open: OPEN }),
 };
 const MESSAGE = { type: "figures", uri: "sample:/quickstart/week.practice", figures: FIGURES };
-const ASKS = { choice: { span: 26, instrument: null }, most: null };
+const ASKS = { choice: { span: 26, instrument: null }, most: null, open: null, plan: null };
 
 test("messages to the page", () => {
   expect(isToPage(MESSAGE)).toBe(true);
@@ -41,6 +55,8 @@ test("messages to the page", () => {
   expect(isToPage({ type: "cursor", underCursor: "key", fingers: FINGERS })).toBe(true);
   expect(isToPage({ type: "cursor", underCursor: "key" })).toBe(false);
   expect(isToPage({ type: "cursor" })).toBe(false);
+  expect(isToPage({ type: "lock", locked: true })).toBe(true);
+  expect(isToPage({ type: "lock" })).toBe(false);
   expect(isToPage({ type: "unavailable", message: "Not now." })).toBe(true);
   expect(isToPage({ type: "unavailable" })).toBe(false);
   expect(isToPage({ type: "else" })).toBe(false);
@@ -48,15 +64,18 @@ test("messages to the page", () => {
 
 test("messages from the page", () => {
   expect(isFromPage({ type: "ready", asks: ASKS, locked: false })).toBe(true);
-  expect(isFromPage({ type: "ready", asks: { choice: null, most: null }, locked: true })).toBe(true);
-  expect(
-    isFromPage({ type: "ready", asks: { choice: { span: 27, instrument: null }, most: null }, locked: true }),
-  ).toBe(false);
+  expect(isFromPage({ type: "ready", asks: { ...ASKS, choice: null, open: "key" }, locked: true })).toBe(true);
+  const other = { span: 27, instrument: null };
+  expect(isFromPage({ type: "ready", asks: { ...ASKS, choice: other }, locked: true })).toBe(false);
   expect(isFromPage({ type: "ready" })).toBe(false);
   expect(isFromPage({ type: "ask", asks: { ...ASKS, most: 400 } })).toBe(true);
   expect(isFromPage({ type: "ask", asks: { ...ASKS, most: -1 } })).toBe(false);
-  expect(isFromPage({ type: "lock", locked: true })).toBe(true);
-  expect(isFromPage({ type: "lock", locked: "yes" })).toBe(false);
+  expect(isFromPage({ type: "ask", asks: { ...ASKS, open: 3 } })).toBe(false);
+  const plan = { minutes: 45, shownOn: "2026-03-09" };
+  expect(isFromPage({ type: "ask", asks: { ...ASKS, plan } })).toBe(true);
+  expect(isFromPage({ type: "ask", asks: { ...ASKS, plan: { minutes: null, shownOn: null } } })).toBe(true);
+  expect(isFromPage({ type: "ask", asks: { ...ASKS, plan: { ...plan, minutes: "45" } } })).toBe(false);
+  expect(isFromPage({ type: "writePlan" })).toBe(true);
   expect(isFromPage({ type: "reveal", uri: "a:/b.practice", line: 0 })).toBe(true);
   expect(isFromPage({ type: "reveal", uri: "a:/b.practice", line: -1 })).toBe(false);
   expect(isFromPage({ type: "reveal", uri: "a:/b.practice", line: 1.5 })).toBe(false);
@@ -68,10 +87,11 @@ test("messages from the page", () => {
 });
 
 test("what the page keeps", () => {
-  const state = { uri: "a:/b.practice", scroll: 12.5, asks: ASKS, locked: false, allKeys: true };
+  const state = { uri: "a:/b.practice", scroll: 12.5, asks: ASKS, locked: false, open: null, unfolded: ["weeks"] };
   expect(isPageState(state)).toBe(true);
   expect(isPageState({ ...state, scroll: Number.NaN })).toBe(false);
   expect(isPageState({ ...state, asks: { choice: null } })).toBe(false);
+  expect(isPageState({ ...state, unfolded: [1] })).toBe(false);
   expect(isPageState(undefined)).toBe(false);
 });
 
@@ -82,15 +102,15 @@ test("the page is led to every line that the figures name, and to no other", () 
       .map(({ uri, line }) => `"uri":"${uri}","line":${line}`)
       .sort(),
   ).toEqual([...named].sort());
-  expect(named.length).toBeGreaterThan(10);
+  expect(named.length).toBeGreaterThan(20);
 });
 
 test("the hashes of the exercises that are shown", () => {
   const hashes = hashesIn(FIGURES);
-  expect(new Set(hashes).size).toBe(3);
+  expect(new Set(hashes).size).toBe(2);
   const next = previewOf(TEXT, { known: hashes });
   expect(isToPage({ ...MESSAGE, figures: { ...FIGURES, ...next } })).toBe(true);
-  expect(JSON.stringify(next.moving)).not.toContain("<svg");
+  expect(JSON.stringify([next.exercises!.recent, next.exercises!.earlier])).not.toContain("<svg");
 });
 
 test("anything at all is answered without a throw, and what is no object is refused", () => {

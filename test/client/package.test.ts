@@ -1,5 +1,5 @@
-import { spawnSync } from "node:child_process";
 import { readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
 import { join, posix } from "node:path";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -7,6 +7,7 @@ import { buildInto } from "../../build.mjs";
 import { vsixOf } from "../../client/packaging/vsix.mjs";
 import { contentTypes, vsixManifest } from "../../client/packaging/vsix-manifest.mjs";
 import manifest from "../../package.json";
+import { INITIALIZED, speakProtocol } from "../cli/protocol-process.ts";
 import reference from "../reference/vsix.json";
 import { temporaryFolder } from "../support/temporary-folder.ts";
 
@@ -27,7 +28,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(DIST, { recursive: true, force: true }));
 
 describe("the package", () => {
-  test("holds the bundles, what package.json names and the pages, and nothing else", () => {
+  test("holds the bundles, what package.json names and the pages, and nothing else: nothing of the command line", () => {
     expect(vsix.name).toBe(`daystave-${manifest.version}.vsix`);
     expect(readFileSync("README.md", "utf8")).toContain(`\`code --install-extension ${vsix.name}\``);
     expect(Object.keys(texts).sort()).toEqual([
@@ -47,16 +48,17 @@ describe("the package", () => {
       "extension/dist/client/extension.web.js",
       "extension/dist/client/preview.css",
       "extension/dist/client/preview.js",
-      "extension/dist/server/cli.js",
+      "extension/dist/client/pupils.css",
+      "extension/dist/client/pupils.js",
       "extension/dist/server/core.js",
       "extension/dist/server/main.browser.js",
       "extension/dist/server/main.js",
       "extension/package.json",
       "extension/readme.md",
-      "extension/syntaxes/COMMAND-LINE.md",
       "extension/syntaxes/DIAGNOSTICS.md",
       "extension/syntaxes/FORMAT.md",
-      "extension/syntaxes/OTHER-EDITORS.md",
+      "extension/syntaxes/PLAN.md",
+      "extension/syntaxes/SETTINGS.md",
       "extension/syntaxes/language-configuration.json",
       "extension/syntaxes/practice-journal.tmLanguage.json",
     ]);
@@ -69,7 +71,9 @@ describe("the package", () => {
     expect(named).toContain("client/media/weeks.svg");
     expect(named.filter((path) => !(`extension/${path}` in texts))).toEqual([]);
     expect(Object.keys(packaged)).toEqual(
-      Object.keys(manifest).filter((field) => !["private", "scripts", "devDependencies"].includes(field)),
+      Object.keys(manifest).filter(
+        (field) => !["private", "scripts", "devDependencies", "bin", "files", "man"].includes(field),
+      ),
     );
   });
 
@@ -80,10 +84,15 @@ describe("the package", () => {
       const links = [...texts[page]!.matchAll(/\]\(([^)\s#]+)/g)].map((match) => match[1]!);
       const within = links.filter((to) => !to.includes("://")).map((to) => posix.join(posix.dirname(page), to));
       expect(within.filter((path) => !(path in texts))).toEqual([]);
-      expect(texts[page]).not.toContain("<picture>");
+      expect(texts[page]).not.toMatch(/<picture>|<img |client\/pictures/);
+      // What only a checkout can do is left out.
+      expect(texts[page]).not.toMatch(/\bnpm\b|checkout -->|\ba checkout\b/);
     }
     expect(texts["extension/readme.md"]).toContain("](syntaxes/DIAGNOSTICS.md)");
-    expect(texts["extension/readme.md"]).toContain("to it: DEVELOPERS.md.");
+    expect(texts["extension/readme.md"]).toMatch(
+      /^# Daystave\n\nDaystave is a practice diary[\s\S]*## Licence\n\n\[MIT\]/,
+    );
+    expect(texts["extension/readme.md"]).not.toContain("DEVELOPERS.md");
     expect(texts["extension/syntaxes/DIAGNOSTICS.md"]).toContain("](FORMAT.md#scale-note)");
     expect(texts["extension/syntaxes/FORMAT.md"]).toContain("[README](../readme.md)");
   });
@@ -93,18 +102,16 @@ describe("the package", () => {
     expect(Buffer.compare(vsixOf(DIST).bytes, vsix.bytes)).toBe(0);
   });
 
-  test("runs where it was unpacked, with no package beside it", () => {
+  test("has a server that runs where it was unpacked, with no package beside it", async () => {
     const folder = temporaryFolder(unzipSync(vsix.bytes));
-    const command = join(folder, "extension", manifest.bin.daystave);
-    const { status, stdout } = spawnSync(process.execPath, [command, "check", "--today", "2026-03-10"], {
-      cwd: "samples/quickstart",
-      encoding: "utf8",
+    const server = join(folder, "extension/dist/server/main.js");
+    expect(await speakProtocol(process.execPath, [server, "--stdio"], folder)).toEqual({
+      status: 0,
+      answer: expect.stringMatching(INITIALIZED),
     });
-    // As the page of the command line has it.
-    expect({ status, last: stdout.trim().split("\n").at(-1) }).toEqual({
-      status: 1,
-      last: "3 files: 1 error, 1 warning.",
-    });
+    // What else it does it loads from its core when it is asked for.
+    const core = createRequire(server)("./core.js");
+    expect(Object.keys(core).sort()).toEqual(Object.keys(await import("../../server/lsp/handlers.ts")).sort());
   });
 
   test("names no folder of the computer that built it", () => {
@@ -118,14 +125,14 @@ describe("the licences of what is bundled", () => {
 
   test("may all be passed on, also those of packages that packages bring", () => {
     expect(bundled.map(({ name }) => name)).toEqual(
-      expect.arrayContaining(["vscode-jsonrpc", "d3-array", "minimatch"]),
+      expect.arrayContaining(["vscode-jsonrpc", "simple-statistics", "minimatch"]),
     );
     expect(bundled.filter(({ licence }) => !MAY_BE_PASSED_ON.includes(licence))).toEqual([]);
   });
 
   test("are in the package, word for word", () => {
     const notices = texts["extension/dist/THIRD-PARTY-NOTICES.txt"]!;
-    const licence = readFileSync("node_modules/d3-array/LICENSE", "utf8").trim();
+    const licence = readFileSync("node_modules/simple-statistics/LICENSE", "utf8").trim();
     expect(notices).toContain(licence);
     for (const { name } of bundled) expect(notices).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(`, "m"));
   });

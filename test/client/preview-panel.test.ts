@@ -5,7 +5,7 @@ import type { PreviewFingers, PreviewParams } from "../../shared/preview.ts";
 import { previewOf } from "../features/preview/preview-asked.ts";
 
 /** As much of the editor as the panel asks of it. */
-const editor = vi.hoisted(() => ({ cursor: 0, shown: [] as string[] }));
+const editor = vi.hoisted(() => ({ cursor: 0, shown: [] as string[], stays: false }));
 
 function uriOf(text: string): Uri {
   return { toString: () => text } as Uri;
@@ -32,10 +32,18 @@ vi.mock("vscode", () => ({
       void editor.shown.push(`${document.uri} ${selection.active.line}`),
   },
   workspace: {},
+  commands: {
+    executeCommand: async (command: string, _: string, value: boolean) => {
+      if (command === "setContext") editor.stays = value;
+    },
+  },
 }));
 
+vi.resetModules(); // what both panels lean on may know the editor of another test
 const { PreviewPanel } = await import("../../client/preview/panel.ts");
 
+/** A day that has not begun, so that its plan is shown. */
+const MORNING = previewOf("2026-03-02\n  D minor, 8ths at 60 clean\n2026-03-03\n  G major, 8ths at 60 clean\n");
 const FIGURES = previewOf("2026-03-09\n  D minor, 8ths at 60 clean\n  G major, 8ths at 60 clean\n");
 
 const FINGERS: PreviewFingers = {
@@ -46,7 +54,7 @@ const FINGERS: PreviewFingers = {
 };
 
 /** A panel with its page and its server: what the one is sent, and what the other is asked. */
-function open() {
+function open({ reading = false, figures = FIGURES } = {}) {
   const sent: ToPage[] = [];
   const asked: PreviewParams[] = [];
   const ran: unknown[] = [];
@@ -85,7 +93,7 @@ function open() {
       asked.push(params);
       const journal = params.uri.split("/")[0]!;
       if (params.version === 1) return { unchanged: true, underCursor: `line ${params.cursor}`, fingers: null };
-      return { journal, version: 1, underCursor: null, fingers: FINGERS, ...FIGURES };
+      return { journal, version: 1, underCursor: null, fingers: FINGERS, ...figures, reading };
     },
   };
   const document = uriOf("j:/a.practice");
@@ -111,7 +119,8 @@ function open() {
   };
 }
 
-const READY: FromPage = { type: "ready", asks: { choice: null, most: null }, locked: false };
+const ASKS = { choice: null, most: null, open: null, plan: null };
+const READY: FromPage = { type: "ready", asks: ASKS, locked: false };
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -136,8 +145,15 @@ test("news of its journal asks for what changed: the hashes that the page has ar
   await preview.changed({ journal: "other:", version: 5 });
   expect(asked).toHaveLength(1);
   await preview.changed({ journal: "j:", version: 2 });
-  const hashes = FIGURES.moving.groups.flatMap(({ exercises }) => exercises.map(({ hash }) => hash));
+  const hashes = FIGURES.exercises!.recent.map(({ hash }) => hash);
   expect(asked[1]).toEqual({ uri: "j:/a.practice", known: hashes, cursor: 1 });
+});
+
+test("figures of files that are still being read are asked for again when they are read, whatever their version", async () => {
+  const { page, asked, preview } = open({ reading: true });
+  await page(READY);
+  await preview.changed({ journal: "j:", version: 1 });
+  expect(asked).toHaveLength(2);
 });
 
 test("what is asked for while the page is set up is shown unless it is out of date by then, or the page wants something else", async () => {
@@ -156,7 +172,7 @@ test("what is asked for while the page is set up is shown unless it is out of da
 
   const choosing = open();
   const choice = { span: 4, instrument: null } as const;
-  await choosing.page({ ...READY, asks: { choice, most: null } });
+  await choosing.page({ ...READY, asks: { ...ASKS, choice } });
   expect(choosing.asked.map((each) => each.choice)).toEqual([undefined, choice]);
   expect(choosing.sent.map(({ type }) => type)).toEqual(["figures"]);
 });
@@ -209,8 +225,9 @@ test("what is chosen in the page is asked for, and goes on being asked for", asy
   const { page, asked, preview } = open();
   await page(READY);
   const choice = { span: 52, instrument: null } as const;
-  await page({ type: "ask", asks: { choice, most: 400 } });
-  expect(asked[1]).toMatchObject({ choice, most: 400 });
+  const plan = { minutes: 45, shownOn: null };
+  await page({ type: "ask", asks: { choice, most: 400, open: "key", plan } });
+  expect(asked[1]).toMatchObject({ choice, most: 400, open: "key", plan });
   expect(asked[1]).not.toHaveProperty("version");
   await preview.changed({ journal: "j:", version: 2 });
   expect(asked[2]).toMatchObject({ choice, most: 400 });
@@ -221,9 +238,10 @@ test("it follows the reader to another journal, unless it is to stay with its ow
   await page(READY);
   await preview.follow(uriOf("other:/c.practice"));
   expect(sent.at(-1)).toMatchObject({ type: "figures", uri: "other:/c.practice" });
-  await page({ type: "lock", locked: true });
+  preview.stay(true);
+  expect([sent.at(-1), editor.stays]).toEqual([{ type: "lock", locked: true }, true]);
   await preview.follow(uriOf("j:/a.practice"));
-  expect(sent.at(-1)).toMatchObject({ uri: "other:/c.practice" });
+  expect(sent.at(-1)).toMatchObject({ type: "lock" });
   await preview.changed({ journal: "other:", version: 2 });
   expect(asked.at(-1)!.uri).toBe("other:/c.practice");
 });
@@ -254,9 +272,29 @@ test("it has a step put into the journal that the page was given, and no other",
   expect(ran).toEqual([]);
   await page(isolate);
   const at = { textDocument: { uri: "j:/a.practice" }, position: { line: 1, character: 0 } };
-  expect(ran).toEqual([{ command: "daystave.server.isolateStep", arguments: [at, 0] }]);
+  expect(ran).toEqual([{ command: "daystave.server.fingerChange", arguments: [at, 0] }]);
   preview.cursorMoved(uriOf("j:/a.practice"), 4); // a line without steps
   await vi.runAllTimersAsync();
   await page(isolate);
   expect(ran).toHaveLength(1);
+});
+
+test("it has the plan written that the page was given, for as long as was asked last, and no other", async () => {
+  const morning = open({ figures: MORNING });
+  await morning.page({ type: "writePlan" }); // before anything was given
+  expect(morning.ran).toEqual([]);
+  await morning.page(READY);
+  await morning.page({ type: "writePlan" });
+  const at = { textDocument: { uri: "j:/a.practice" }, position: { line: 0, character: 0 } };
+  const command = "daystave.server.writePlan";
+  expect(morning.ran).toEqual([{ command, arguments: [at, 20, null] }]);
+  const asking = morning.page({ type: "ask", asks: { ...ASKS, plan: { minutes: 45, shownOn: null } } });
+  await morning.page({ type: "writePlan" }); // while the answer is on its way
+  await asking;
+  expect(morning.ran[1]).toEqual({ command, arguments: [at, 45, null] });
+
+  const begun = open();
+  await begun.page(READY);
+  await begun.page({ type: "writePlan" });
+  expect(begun.ran).toEqual([]);
 });

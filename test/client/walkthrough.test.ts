@@ -1,8 +1,12 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import manifest from "../../package.json";
+import { chartInMarkdown } from "../../server/features/hover/chart.ts";
+import { journalHistory } from "../../server/history/journal-history.ts";
+import { trendOf } from "../../server/history/trend.ts";
+import { weeksOf } from "../../server/history/weeks.ts";
 import { daystave } from "../cli/command-line.ts";
-import { exercisesOf, journalOfFiles, previewOf } from "../features/preview/preview-asked.ts";
+import { journalOfFiles } from "../features/preview/preview-asked.ts";
 
 const [walkthrough] = manifest.contributes.walkthroughs;
 const MEDIA = "client/media";
@@ -46,20 +50,37 @@ test("its journal and its days are read without a complaint, its wrong scale wit
 });
 
 /** `UPDATE=1 npx vitest run test/client` draws it anew; look at it. */
-test("its picture is what the preview draws of the sample", () => {
+test("its picture is what a hover draws of the sample, in the colours of the editor", () => {
   const path = `${MEDIA}/weeks.svg`;
   const drawn = `${weeksOfSample()}\n`;
   if (process.env["UPDATE"]) writeFileSync(path, drawn);
   else expect(readFileSync(path, "utf8")).toBe(drawn);
 });
 
+/** Stand for the editor's own colours, which a palette cannot name. */
+const PALETTE = { foreground: "#000001", background: "#000002", amount: "#000003" };
+const COLOURS = {
+  "#000001": "var(--vscode-foreground)",
+  "#000002": "var(--vscode-welcomePage-background, var(--vscode-editor-background))",
+  "#000003": "var(--vscode-charts-blue, var(--vscode-textLink-foreground))",
+};
+
 /** The chart of thirds in D melodic minor, as wide as there is room for. */
 function weeksOfSample(): string {
   const names = readdirSync(SAMPLE);
   const files = Object.fromEntries(names.map((name) => [name, readFileSync(`${SAMPLE}/${name}`, "utf8")]));
-  const choice = { span: 12, instrument: null } as const;
-  const exercises = exercisesOf(previewOf(journalOfFiles(files), { today: "2026-03-10", choice }));
-  const thirds = exercises.find(({ shows }) => shows?.name === "D melodic minor, thirds");
-  if (!thirds?.shows?.chart.ok) throw new Error("The sample has no chart of thirds in D melodic minor.");
-  return thirds.shows.chart.svg.replace(/ width="\d+" height="\d+"/, ' width="100%"');
+  const exercises = [...journalHistory(journalOfFiles(files)).exercises.values()];
+  const strand = exercises.find(({ subject, pattern }) => subject === "D melodic minor" && pattern === "thirds")!
+    .strands[0]!;
+  const { noteValue, beat } = strand.records.at(-1)!;
+  const weeks = weeksOf(strand.records);
+  const picture = chartInMarkdown(strand, weeks, {
+    title: "D melodic minor, thirds",
+    notation: { noteValue, beat },
+    trend: trendOf(weeks),
+    palette: PALETTE,
+  })!;
+  const [, address] = /\]\(data:image\/svg\+xml,(.*)\)$/.exec(picture)!;
+  const svg = decodeURIComponent(address!).replace(/ width="\d+" height="\d+"/, ' width="100%"');
+  return Object.entries(COLOURS).reduce((text, [stand, colour]) => text.replaceAll(stand, colour), svg);
 }

@@ -1,12 +1,17 @@
 import type { CommandAnswer } from "../../server/features/commands/command-answer.ts";
-import { parseIsoDate } from "../../server/journal/calendar.ts";
+import { type DayNumber, parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { createDocument, type Position } from "../../server/syntax/document/document.ts";
 import { edited, URI } from "./journal-text.ts";
 
 export const TODAY = parseIsoDate("2026-03-09")!;
 
-export type Command = (journal: Journal, uri: string, position: Position) => CommandAnswer;
+export type Command = (
+  journal: Journal,
+  uri: string,
+  position: Position,
+  options: { readonly today: DayNumber },
+) => CommandAnswer;
 
 /** Texts of other files of the journal, by their names. */
 export type OtherFiles = Readonly<Record<string, string>>;
@@ -22,7 +27,7 @@ export function run(command: Command, marked: string, others: OtherFiles = {}): 
   texts.set(URI, before + after);
   const files = new Map([...texts].map(([uri, text]) => [uri, createDocument(text)]));
   const journal = new Journal("file:///journal", files);
-  const answer = command(journal, URI, { line: lines.length - 1, character: lines.at(-1)!.length });
+  const answer = command(journal, URI, { line: lines.length - 1, character: lines.at(-1)!.length }, { today: TODAY });
   if (!answer.ok) return answer.reason;
   const text = withMark(edited(texts.get(answer.uri)!, answer.edits), answer.cursor);
   return answer.uri === URI ? text : `${answer.uri.split("/").at(-1)}\n${text}`;

@@ -1,8 +1,9 @@
-import type { Locator, Page } from "playwright-core";
+import type { Locator } from "playwright-core";
 import { expect } from "vitest";
 import scales from "../reference/scales.json";
+import { cursorAt, linesBecome, linesOf, runByKeys, todayOf } from "./typing.ts";
 import { walkthroughIsTaken } from "./walkthrough.ts";
-import { openPalette, textHasFocus } from "./window.ts";
+import { openPalette } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
@@ -23,9 +24,9 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
     await cursorAt(page, 11, 1);
     await page.keyboard.type("C major, slow");
     await goToEndOf("F# major");
-    await runByKeys(page, "Daystave: New Day"); // today is there: its end is gone to, and nothing put in
-    await cursorAt(page, 11, "C major, slow".length + 1);
-    await linesBecome(editor, [...before, day, "C major, slow"]);
+    await runByKeys(page, "Daystave: New Day"); // today is there: an empty line at its end is gone to
+    await cursorAt(page, 12, 1);
+    await linesBecome(editor, [...before, day, "C major, slow", ""]);
   });
 
   inWindow("New Day brings the phases of the last session along", async ({ page, editor, goToEndOf }) => {
@@ -40,53 +41,61 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
   });
 
   inWindow(
-    "an entry is repeated a step faster and slower, and one undo takes it back",
+    "an entry of an earlier day is repeated today, a notch faster than was reached or slower, and one undo takes it back",
     async ({ page, editor, goToEndOf }) => {
       await ready(editor);
       await goToEndOf("D minor, thirds");
       const before = await linesOf(editor);
-      await runByKeys(page, "Daystave: Repeat Entry a Step Faster");
-      await cursorAt(page, 6, "  D minor, thirds, 8ths at 69".length + 1);
+      const today = await todayOf(page);
+      await runByKeys(page, "Daystave: Repeat Entry a Notch Faster");
+      // The journal's days are months ago: on the first days back nothing is above four fifths of what was reached.
+      await cursorAt(page, 11, "D minor, thirds, 8ths at 48".length + 1);
+      await page.locator(".notification-toast", { hasText: "Not above 48 today" }).waitFor();
+      await linesBecome(editor, [...before, today, "D minor, thirds, 8ths at 48", ""]);
       await page.keyboard.press("Control+z");
       await linesBecome(editor, before);
       await goToEndOf("D minor, thirds");
-      await runByKeys(page, "Daystave: Repeat Entry a Step Slower");
-      await cursorAt(page, 6, "  D minor, thirds, 8ths at 63".length + 1);
+      await runByKeys(page, "Daystave: Repeat Entry a Notch Slower");
+      await cursorAt(page, 11, "D minor, thirds, 8ths at 48".length + 1);
       await page.keyboard.type(" clean");
-      await linesBecome(editor, ["  D minor, thirds, 8ths at 63 clean"], 5, 6);
+      await linesBecome(editor, [...before, today, "D minor, thirds, 8ths at 48 clean", ""]);
     },
   );
 
   inWindow(
-    "the notes of a scale are written out, and one undo takes them back",
+    "the notes of a scale are written out today, and one undo takes them back; of an earlier day they are said",
     async ({ page, editor, goToEndOf }) => {
       await ready(editor);
       await goToEndOf("F# major");
+      await runByKeys(page, "Daystave: Write Out the Notes");
+      await page.locator(".notification-toast", { hasText: `Notes: ${SHARP.join(" ")}` }).waitFor();
+      await runByKeys(page, "Daystave: New Day");
+      await cursorAt(page, 11, 1);
+      await page.keyboard.insertText("F# major, slow");
       const before = await linesOf(editor);
       await runByKeys(page, "Daystave: Write Out the Notes");
-      await editor.locator(".view-line", { hasText: `F# major: ${SHARP.join(" ")}` }).waitFor();
+      await editor.locator(".view-line", { hasText: `F# major: ${SHARP.join(" ")}, slow` }).waitFor();
       await page.keyboard.press("Control+z");
       await linesBecome(editor, before);
     },
   );
 
   inWindow(
-    "the hardest step of a line is put in below it, and one undo takes it back",
+    "the hardest finger change of a line is put in today, and one undo takes it back",
     async ({ page, editor, goToEndOf }) => {
       await ready(editor);
       await goToEndOf("F# major");
-      await runByKeys(page, "Daystave: Practise the Hardest Step");
+      await runByKeys(page, "Daystave: Practise the Hardest Finger Change");
       await page
-        .locator(".notification-toast", { hasText: "Which step is hardest is known for recorders only" })
+        .locator(".notification-toast", { hasText: "Which finger change is hardest is known for recorders only" })
         .waitFor();
       await page.keyboard.insertText(", slow, on alto recorder");
       await cursorAt(page, 6, "  F# major, slow, on alto recorder".length + 1);
-      await page.keyboard.press("Escape"); // what is offered there
       const before = await linesOf(editor);
-      await runByKeys(page, "Daystave: Practise the Hardest Step");
-      const added = "  notes G#4 A#4, back and forth, slurred, on alto recorder"; // as test/features/commands/isolate-step.test.ts has it
-      await cursorAt(page, 7, added.length + 1);
-      await linesBecome(editor, [...before.slice(0, 6), added, ...before.slice(6)]);
+      await runByKeys(page, "Daystave: Practise the Hardest Finger Change");
+      const added = "notes G#4 A#4, back and forth, slurred, on alto recorder, slow"; // as test/features/commands/finger-change.test.ts has it
+      await cursorAt(page, 11, added.length + 1);
+      await linesBecome(editor, [...before, await todayOf(page), added, ""]);
       await page.keyboard.press("Control+z");
       await linesBecome(editor, before);
     },
@@ -98,7 +107,9 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       await ready(editor);
       await goToEndOf("F# major");
       await runByKeys(page, "Daystave: Go to Last Time");
-      await page.locator(".notification-toast", { hasText: "This exercise was not played before this line" }).waitFor();
+      await page
+        .locator(".notification-toast", { hasText: "This exercise has not been played before this line" })
+        .waitFor();
       await goToEndOf("D minor, thirds");
       await runByKeys(page, "Daystave: Go to Last Time");
       await page.locator(".tab.active", { hasText: "february.practice" }).waitFor();
@@ -106,19 +117,23 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
     },
   );
 
-  inWindow("without a journal they are not offered", async ({ page, editor, goToEndOf }) => {
-    await ready(editor);
-    await goToEndOf("F# major");
-    await openPalette(page, ">Daystave: New Day");
-    await page.locator(".quick-input-list .monaco-list-row", { hasText: "Daystave: New Day" }).first().waitFor();
-    await page.keyboard.press("Escape");
-    await runByKeys(page, "View: Close All Editors");
-    await editor.waitFor({ state: "detached" });
-    await openPalette(page, ">Daystave: New Day");
-    const offered = page.locator(".quick-input-list .monaco-list-row");
-    await offered.filter({ hasText: "similar commands" }).first().waitFor(); // what the editor offers in the place of what it has not
-    expect(await offered.filter({ hasText: "Daystave" }).count()).toBe(0);
-  });
+  inWindow(
+    "without a journal none is offered but a new one, and the pupils of a folder",
+    async ({ page, editor, goToEndOf }) => {
+      await ready(editor);
+      await goToEndOf("F# major");
+      await openPalette(page, ">Daystave: New Day");
+      await page.locator(".quick-input-list .monaco-list-row", { hasText: "Daystave: New Day" }).first().waitFor();
+      await page.keyboard.press("Escape");
+      await runByKeys(page, "View: Close All Editors");
+      await editor.waitFor({ state: "detached" });
+      await openPalette(page, ">Daystave: New Day");
+      const offered = page.locator(".quick-input-list .monaco-list-row");
+      await offered.filter({ hasText: "similar commands" }).first().waitFor(); // what the editor offers in the place of what it has not
+      const ours = await offered.filter({ hasText: "Daystave" }).allTextContents();
+      for (const title of ours) expect(title).toMatch(/New Journal|Show Pupils/); // which are about no journal at hand
+    },
+  );
 
   walkthroughIsTaken(inWindow);
 });
@@ -126,42 +141,4 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
 /** Everything has started, and the journal is read: its one mistake is underlined. */
 async function ready(editor: Locator): Promise<void> {
   await editor.locator(".squiggly-warning").first().waitFor();
-}
-
-/** From the palette, with the keyboard alone. */
-async function runByKeys(page: Page, title: string): Promise<void> {
-  await openPalette(page, `>${title}`);
-  await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: title }).waitFor();
-  await page.keyboard.press("Enter");
-}
-
-/** Both from 1, as the status bar has them; a key reaches the text then. */
-async function cursorAt(page: Page, line: number, column: number): Promise<void> {
-  await textHasFocus({ page });
-  await page.getByRole("button", { name: `Ln ${line}, Col ${column}`, exact: true }).waitFor();
-}
-
-/** The lines in sight from top to bottom, without white space at their ends. */
-async function linesOf(editor: Locator): Promise<string[]> {
-  const lines = await editor.locator(".view-line").evaluateAll((found) =>
-    found.map((line) => ({
-      top: Number.parseFloat((line as HTMLElement).style.top),
-      text: (line.textContent ?? "").replaceAll("\u00A0", " ").trimEnd(),
-    })),
-  );
-  return lines.sort((a, b) => a.top - b.top).map(({ text }) => text);
-}
-
-/** Waits until these are the lines in sight, or those from one place to another: what is typed shows a moment later. */
-async function linesBecome(editor: Locator, expected: readonly string[], from?: number, to?: number): Promise<void> {
-  await expect.poll(async () => (await linesOf(editor)).slice(from, to)).toEqual(expected);
-}
-
-/** The day line of today by the window's own calendar: an ISO date and a weekday in English. */
-async function todayOf(page: Page): Promise<string> {
-  return page.evaluate(() => {
-    const now = new Date();
-    const date = now.toLocaleDateString("sv-SE"); // which is written as ISO 8601 has it
-    return `${date} ${now.toLocaleDateString("en-GB", { weekday: "short" })}`;
-  });
 }

@@ -50,12 +50,26 @@
     (pcase-let* ((`(,start ,end ,table . ,_) (eglot-completion-at-point))
                  (typed (buffer-substring-no-properties start end)))
       `((type . ,(symbol-name major-mode))
+        (remark . ,(concat comment-start "%s"))
         (diagnostic . ((message . ,(flymake-diagnostic-text found)) (line . ,line)))
         (actions . ,(vconcat actions))
         (mended . ,(text-of-line line))
         (hover . ,(substring-no-properties hover))
         (completion . ,(vconcat (mapcar (lambda (each) (string-trim (substring-no-properties each)))
-                                        (all-completions typed table))))))))
+                                        (all-completions typed table))))
+        ,@(progn
+            (delete-region (line-beginning-position) (point))
+            `((begun . ,(pressed "C-c C-d"))
+              (faster . ,(progn (goto-char (point-min))
+                                (search-forward "D melodic")
+                                (pressed "C-c C-f")))))))))
+
+(defun pressed (keys)
+  "The last line once KEYS have changed the text."
+  (let ((before (buffer-string)))
+    (call-interactively (key-binding (kbd keys)))
+    (wait-for keys (lambda () (not (equal (string-trim (buffer-string)) (string-trim before)))))
+    (car (last (split-string (string-trim (buffer-substring-no-properties (point-min) (point-max))) "\n")))))
 
 (let ((result (condition-case failure (try) (error `((failure . ,(error-message-string failure)))))))
   (with-temp-file (getenv "DAYSTAVE_RESULT") (insert (json-encode result))))

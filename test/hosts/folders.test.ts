@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import { describeWorkbench } from "./workbench.ts";
 
 // G major has one sharp, F#, as in reference/keysignatures.tsv; a major scale's steps are common practice, no source.
-const SIGNATURE = "Signature: 1 sharp (F#)";
+const SIGNATURE = "; one sharp.";
 const STEPS = "Steps: T T S T T T S";
 
 /** Milliseconds: asking for a hover takes seconds. */

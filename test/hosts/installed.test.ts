@@ -16,10 +16,13 @@ describeNodeHost(
         await restricted.waitFor();
         await editor.locator(".squiggly-error").first().waitFor();
         const hover = await hoverOnStartOf("D melodic minor, thirds");
-        await hover.getByText("Last time").first().waitFor();
+        await hover.getByText("Start at ").first().waitFor();
         await page.keyboard.press("Escape");
         const preview = await showPreview();
-        await preview.getByRole("heading", { name: "D melodic minor, thirds" }).first().waitFor();
+        await preview
+          .getByRole("row", { name: /D melodic minor, thirds/ })
+          .first()
+          .waitFor();
         expect(await restricted.isVisible()).toBe(true);
       },
     );

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect } from "vitest";
-import { complaintIn, exerciseIn } from "./preview-page.ts";
+import { complaintIn, exerciseIn, tempoIn } from "./preview-page.ts";
 import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 const NAME = "a file of over 5,000 lines with a thousand errors";
@@ -43,7 +43,7 @@ function withThousandErrors(inWindow: InWindow): void {
     await editor.locator(".squiggly-info").first().waitFor();
     const preview = await showPreview();
     const thirds = exerciseIn(preview, "D natural minor, thirds");
-    await thirds.getByText("Best 8ths at 60").waitFor();
+    await tempoIn(thirds, 60).waitFor();
 
     await page.keyboard.press("Control+Shift+M");
     const problems = page.locator(".markers-panel");
@@ -64,8 +64,8 @@ function withThousandErrors(inWindow: InWindow): void {
     await page.keyboard.press("End");
     await page.keyboard.type(", 66 clean");
     await editor.locator(".view-line", { hasText: /60.clean,.66.clean$/ }).waitFor();
-    await thirds.getByText("Best 8ths at 66").waitFor();
-    expect(await complaintIn(preview).textContent()).toBe("");
+    await tempoIn(thirds, 66).waitFor();
+    await expect.poll(() => complaintIn(preview).textContent()).toBe("");
   });
 }
 

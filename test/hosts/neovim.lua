@@ -24,7 +24,7 @@ local function floating_window()
 end
 
 local function try()
-  local result = { type = vim.bo.filetype }
+  local result = { type = vim.bo.filetype, remark = vim.bo.commentstring }
   -- Until the folder above is read its piece is not known, which is a second one.
   wait_for("one diagnostic", function()
     return #vim.diagnostic.get(0) == 1
@@ -66,6 +66,23 @@ local function try()
   result.completion = vim.tbl_map(function(item)
     return item.label
   end, answer.result.items)
+
+  local function text()
+    return vim.trim(table.concat(vim.api.nvim_buf_get_lines(0, 0, -1, true), "\n"))
+  end
+  -- The last line once a key has changed the text.
+  local function pressed(key)
+    local before = text()
+    vim.api.nvim_feedkeys(key, "mx", false)
+    wait_for(key, function()
+      return text() ~= before
+    end)
+    return text():match("[^\n]*$")
+  end
+  vim.api.nvim_buf_set_lines(0, -2, -1, true, {})
+  result.begun = pressed("\\d")
+  go_to(4, "D melodic minor")
+  result.faster = pressed("\\f")
   return result
 end
 

@@ -4,7 +4,7 @@ import { delimiter, join } from "node:path";
 import { expect } from "vitest";
 import { bundleServer } from "../lsp/server-bundle.ts";
 import scales from "../reference/scales.json";
-import { temporaryFolder } from "../support/temporary-folder.ts";
+import { type Files, temporaryFolder } from "../support/temporary-folder.ts";
 
 /** Milliseconds. */
 const LIMIT = 40_000;
@@ -23,11 +23,18 @@ const JOURNAL = {
 };
 
 /** A page's recipe, word for word, as the file that is the editor's whole configuration. */
-export function recipeIn(language: "lua" | "elisp"): Recipe {
+export function recipeIn(language: keyof typeof RECIPES): Recipe {
   const page = readFileSync("syntaxes/OTHER-EDITORS.md", "utf8");
   const [, text] = new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``).exec(page)!;
-  return { name: language === "lua" ? "init.lua" : "init.el", text: text! };
+  return { name: RECIPES[language], text: text! };
 }
+
+const RECIPES = {
+  lua: "init.lua",
+  elisp: "init.el",
+  xml: "DATA/org.kde.syntax-highlighting/syntax/practice-journal.xml",
+  json: "CONFIG/kate/lspclient/settings.json",
+} as const;
 
 interface Recipe {
   readonly name: string;
@@ -35,8 +42,9 @@ interface Recipe {
 }
 
 /** What a command answers to `--version`; undefined where it is not installed. */
-export function versionOf(command: string): string | undefined {
-  return spawnSync(command, ["--version"], { encoding: "utf8" }).stdout?.split("\n")[0];
+export function versionOf(command: string, environment: NodeJS.ProcessEnv = {}): string | undefined {
+  const env = { ...process.env, ...environment };
+  return spawnSync(command, ["--version"], { encoding: "utf8", env }).stdout?.split("\n")[0];
 }
 
 /**
@@ -50,25 +58,37 @@ export async function inEditor(
   recipe: Recipe,
   argumentsWith: (file: string) => string[],
 ): Promise<unknown> {
-  const daystave = (await bundleServer("node")).replace(/main\.js$/, "cli.js");
-  chmodSync(daystave, 0o755);
-  const folder = temporaryFolder({ ...JOURNAL, [recipe.name]: recipe.text, "bin/daystave": { linkTo: daystave } });
+  const folder = folderWith({ [recipe.name]: recipe.text, "bin/daystave": { linkTo: await bundledCommand() } });
   const result = join(folder, "result.json");
   const ran = spawnSync(command, argumentsWith(join(folder, recipe.name)), {
     cwd: folder,
     encoding: "utf8",
     timeout: LIMIT,
-    env: {
-      ...process.env,
-      PATH: [join(folder, "bin"), process.env["PATH"]].join(delimiter),
-      HOME: folder,
-      ...Object.fromEntries(
-        ["CONFIG", "DATA", "STATE", "CACHE"].map((kind) => [`XDG_${kind}_HOME`, join(folder, kind)]),
-      ),
-      DAYSTAVE_RESULT: result,
-    },
+    env: { ...environmentIn(folder), DAYSTAVE_RESULT: result },
   });
   return existsSync(result) ? JSON.parse(readFileSync(result, "utf8")) : { failure: saidBy(ran) };
+}
+
+/** The command line, built for this test. */
+export async function bundledCommand(): Promise<string> {
+  const daystave = (await bundleServer("node")).replace(/main\.js$/, "cli.js");
+  chmodSync(daystave, 0o755);
+  return daystave;
+}
+
+/** A folder with the journal and more files. */
+export function folderWith(files: Files): string {
+  return temporaryFolder({ ...JOURNAL, ...files });
+}
+
+/** A home of its own in a folder, and the commands in `bin` before all others. */
+export function environmentIn(folder: string): NodeJS.ProcessEnv {
+  return {
+    ...process.env,
+    PATH: [join(folder, "bin"), process.env["PATH"]].join(delimiter),
+    HOME: folder,
+    ...Object.fromEntries(["CONFIG", "DATA", "STATE", "CACHE"].map((kind) => [`XDG_${kind}_HOME`, join(folder, kind)])),
+  };
 }
 
 /** What an editor's own script, beside its test, should have met there. */
@@ -80,9 +100,14 @@ export const EVERYTHING = {
   actions: ["Change F to E#"],
   mended: `  F# major: ${SHARP.join(" ")}`,
   /** On the exercise of the last line. */
-  hover: expect.stringContaining("8ths at 66"),
+  hover: expect.stringContaining("D E F G A B C# D, down C Bb A G F E D; one flat."),
   /** After `Eb major, thi`. */
   completion: expect.arrayContaining(["thirds"]),
+  /** With what the editor makes a remark. */
+  remark: "-- %s",
+  /** The last line after each of the two keys: today's, and the exercise with a tempo, which bears on the day of the test. */
+  begun: expect.stringMatching(/^\d{4}-\d{2}-\d{2} \w{3}$/),
+  faster: expect.stringMatching(/^ *D melodic minor, thirds, 8ths at \d+$/),
 };
 
 function saidBy({ stdout, stderr, error }: SpawnSyncReturns<string>): string {

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import { expect } from "vitest";
-import { exerciseIn, lineButtonIn } from "./preview-page.ts";
+import { exerciseIn, lineButtonIn, unfold } from "./preview-page.ts";
 import { previewHasFocus, textHasFocus } from "./window.ts";
 import type { InWindow } from "./workbench.ts";
 
 const THIRDS = "D melodic minor, thirds";
-const SECTIONS = ["This week", "What is moving", "The pieces", "Where I have been", "What next"];
+const PARTS = ["Today", "Exercises", "Pieces", "Keys", "For the lesson", "Weeks", "Aims"];
 
 /** In milliseconds: the workbench writes down what it will remember every few seconds. */
 const REMEMBER_LIMIT = 30_000;
@@ -18,34 +18,34 @@ const REMEMBER_LIMIT = 30_000;
  */
 export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise<void>): void {
   inWindow(
-    "has its sections in their order, and follows an edit: the row that changed and no other",
+    "has its parts in their order, and follows an edit: the row that changed and no other",
     async ({ page, editor, showPreview, goToEndOf }) => {
       await editor.locator(".squiggly-error").first().waitFor();
       const preview = await showPreview();
       const thirds = exerciseIn(preview, THIRDS);
       await thirds.waitFor();
       const headings = await preview.getByRole("heading", { level: 2 }).allTextContents();
-      expect(headings.filter((heading) => heading !== "For the lesson")).toEqual(SECTIONS);
-      const chart = thirds.getByRole("img");
+      expect(headings).toEqual(PARTS.filter((part) => headings.includes(part)));
+      expect(headings).toEqual(expect.arrayContaining(["Today", "Exercises", "Pieces", "Keys", "Aims"]));
+      const opened = await unfold(preview, thirds);
+      const chart = opened.getByRole("img");
       expect(await chart.locator("title").textContent()).toBe(THIRDS);
-      expect(await chart.locator("desc").textContent()).toMatch(/^Weeks 2026-W\d\d to /);
+      expect(await chart.locator("desc").textContent()).toMatch(/^Weekly best from /);
 
-      await thirds.getByRole("button", { name: /^Table/ }).click();
-      const table = thirds.getByRole("table");
-      const columns = ["Week", "Best, 8ths at", "Attempts", "Minutes"];
+      const table = opened.getByRole("table");
+      const columns = ["week of", "best", "usual", "reached", "minutes"];
       expect(await table.getByRole("columnheader").allTextContents()).toEqual(columns);
-      expect(await table.getByRole("rowheader").last().textContent()).toBe("2026-W10");
+      expect(await table.getByRole("rowheader").first().textContent()).toBe("2 Mar");
 
       await goToEndOf("thirds");
-      await preview.locator("[aria-current]").waitFor();
+      await preview.locator(".row[aria-current]").waitFor();
       await scrollTo(preview, 120);
       await markAll(preview);
       await page.keyboard.type(", 90 clean");
-      await table.getByRole("cell", { name: "90", exact: true }).waitFor(); // so the table is open still
-      expect(await preview.locator("article:not([data-seen]) h4").allTextContents()).toEqual([
-        await thirds.locator("h4").textContent(),
-      ]);
-      expect(await preview.locator(".week[data-seen], .been[data-seen]").count()).toBe(2);
+      await table.getByRole("cell", { name: "90", exact: true }).first().waitFor(); // so it is unfolded still
+      const drawn = preview.locator(".row:not([data-seen]) .row-name");
+      expect(await drawn.allTextContents()).toEqual([await thirds.locator(".row-name").textContent()]);
+      expect(await preview.locator("#keys[data-seen], #weeks[data-seen]").count()).toBe(2);
       expect(await scrolled(preview)).toBe(120);
     },
   );
@@ -62,9 +62,9 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
       const preview = await showPreview();
       await exerciseIn(preview, THIRDS).waitFor();
       await goToEndOf("thirds");
-      const marked = preview.locator("[aria-current]");
+      const marked = preview.locator(".row[aria-current]");
       await marked.waitFor();
-      expect(await marked.locator("h4").textContent()).toContain(THIRDS);
+      expect(await marked.locator(".row-name").textContent()).toContain(THIRDS);
       await expect.poll(() => marked.evaluate(isInSight)).toBe(true);
       await page.keyboard.press("Control+Home");
       await marked.waitFor({ state: "detached" });
@@ -81,14 +81,54 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
     },
   );
 
+  inWindow("unfolds one row at a time by keyboard, where it is, and folds it again", async (window) => {
+    const preview = await window.showPreview();
+    const toggles = preview.locator("#exercises .row-toggle");
+    await toggles.nth(1).waitFor();
+    await toggles.nth(0).focus();
+    await previewHasFocus(window);
+    await window.page.keyboard.press("Enter");
+    await preview.locator(".opened table").waitFor();
+    await scrollTo(preview, 400); // below what the first one shows: there is room to go up by that
+    const topOfSecond = () => toggles.nth(1).evaluate((toggle) => toggle.getBoundingClientRect().top);
+    await toggles.nth(1).evaluate((toggle) => toggle.focus({ preventScroll: true }));
+    const before = await topOfSecond();
+    await window.page.keyboard.press("Enter");
+    await expect.poll(() => toggles.nth(0).getAttribute("aria-expanded")).toBe("false");
+    expect(await preview.locator(".opened").count()).toBe(1);
+    expect(Math.abs((await topOfSecond()) - before)).toBeLessThan(2);
+    await window.page.keyboard.press("Enter");
+    await preview.locator(".opened").waitFor({ state: "detached" });
+    await window.page.keyboard.press("Enter");
+    await preview.locator(".opened table").waitFor(); // before it there is nothing in it to go to
+    await window.page.keyboard.press("Tab");
+    await window.page.keyboard.press("Escape");
+    await preview.locator(".opened").waitFor({ state: "detached" });
+    expect(await toggles.nth(1).evaluate((toggle) => toggle === document.activeElement)).toBe(true);
+  });
+
+  inWindow("has a row of links to its parts, of which the one that is read is marked", async (window) => {
+    const preview = await window.showPreview();
+    const current = preview.locator("nav [aria-current]");
+    await current.waitFor();
+    expect(await current.textContent()).toBe("Today");
+    await preview.getByRole("link", { name: "Today" }).focus();
+    await previewHasFocus(window);
+    await window.page.keyboard.press("ArrowRight");
+    await window.page.keyboard.press("ArrowRight");
+    await window.page.keyboard.press("Enter");
+    await expect.poll(() => current.textContent()).toBe("Pieces");
+    await expect.poll(() => preview.locator("#pieces h2").evaluate(isInSight)).toBe(true);
+  });
+
   inWindow(
-    "comes back when the window is loaded again, with the span that was chosen",
+    "comes back when the window is loaded again, with the weeks that were chosen",
     async ({ page, editor, showPreview, preview }) => {
       const ofFourWeeks = preview()
-        .getByText(/in these 4 weeks/)
+        .getByText(/ in (?:these )?4 weeks$/)
         .first();
       await editor.locator(".squiggly-error").first().waitFor();
-      await (await showPreview()).getByLabel("Span").selectOption("4");
+      await (await showPreview()).getByLabel("Weeks", { exact: true }).selectOption("4");
       await ofFourWeeks.waitFor();
       await expect
         .poll(() => page.evaluate(windowRemembers, "editors.webviewInput.*daystave.preview.*span\\W+4"), {
@@ -97,7 +137,7 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
         .toBe(true);
       await reload(page);
       await ofFourWeeks.waitFor();
-      expect(await preview().getByLabel("Span").inputValue()).toBe("4");
+      expect(await preview().getByLabel("Weeks", { exact: true }).inputValue()).toBe("4");
     },
   );
 }
@@ -111,10 +151,10 @@ function scrolled(preview: FrameLocator): Promise<number> {
   return preview.locator("html").evaluate((html) => html.ownerDocument.defaultView!.scrollY);
 }
 
-/** Marks every row, and two sections: what is drawn anew has no mark. */
+/** Marks every row, and two parts: what is drawn anew has no mark. */
 async function markAll(preview: FrameLocator): Promise<void> {
   await preview.locator("main").evaluate((main) => {
-    for (const part of main.querySelectorAll("article, .week, .been")) part.setAttribute("data-seen", "before");
+    for (const part of main.querySelectorAll(".row, #keys, #weeks")) part.setAttribute("data-seen", "before");
   });
 }
 

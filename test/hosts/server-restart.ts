@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect } from "vitest";
 import type { NodeHost } from "./node-host.ts";
-import { complaintIn, exerciseIn } from "./preview-page.ts";
+import { complaintIn, exerciseIn, tempoIn } from "./preview-page.ts";
 import { processBelow } from "./processes.ts";
 import type { InWindow } from "./workbench.ts";
 
@@ -27,15 +27,15 @@ export function serverIsKilled(inWindow: InWindow, host: () => NodeHost): void {
       await thirds.waitFor();
       await goToEndOf("D minor, thirds");
       await page.keyboard.type(", 69 clean"); // never saved: the editor alone knows of it
-      await thirds.getByText("Best 8ths at 69").waitFor();
+      await tempoIn(thirds, 69).waitFor();
 
       for (const [before, { tempo, missing }] of ROUNDS.entries()) {
         const killed = await serverOf(host());
         process.kill(killed, "SIGKILL");
         await page.keyboard.type(`, ${tempo} clean`);
         await expect.poll(() => serverOf(host()), { timeout: RESTART_LIMIT }).not.toBe(killed);
-        await thirds.getByText(`Best 8ths at ${tempo}`).waitFor({ timeout: RESTART_LIMIT });
-        expect(await complaintIn(preview).textContent()).toBe("");
+        await tempoIn(thirds, tempo).waitFor({ timeout: RESTART_LIMIT });
+        await expect.poll(() => complaintIn(preview).textContent()).toBe("");
         const wrong = editor.locator(".squiggly-info");
         await expect.poll(() => wrong.count()).toBe(before);
         await page.keyboard.insertText(`\n  ${missing} major`);

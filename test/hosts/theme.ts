@@ -23,7 +23,7 @@ export async function followsTheme(window: Window, chooseDark: () => Promise<voi
   await preview.locator("body.vscode-dark").waitFor();
   await expect.poll(() => textIsLighter(preview)).toBe(true);
   expect(await thirds.getAttribute("data-seen")).toBe("before"); // the same row: nothing was drawn anew
-  expect(await complaintIn(preview).textContent()).toBe("");
+  await expect.poll(() => complaintIn(preview).textContent()).toBe("");
   const dark = await pictureIn(window);
   expect(contrast(dark.text, dark.ground)).toBeGreaterThanOrEqual(READABLE);
   expect(luminance(dark.ground)).toBeLessThan(luminance(light.ground));

@@ -1,6 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import scales from "../reference/scales.json";
+import { exerciseIn, unfold } from "./preview-page.ts";
 import type { InWindow } from "./workbench.ts";
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
@@ -9,7 +10,8 @@ const SHARP = scales.major.find(({ tonic }) => tonic === "F#")!.scales.major.up.
 const HARMONIC = "G A Bb C D Eb F# G".split(" ");
 
 // From 1 February to 7 March 2026, counted from 28 February, which is 2026-W09-6 in reference/iso-weeks.tsv.
-const WEEKS = ["2026-W05", "2026-W06", "2026-W07", "2026-W08", "2026-W09", "2026-W10"];
+// The Mondays of 2026-W10 down to 2026-W05.
+const MONDAYS = ["2 Mar", "23 Feb", "16 Feb", "9 Feb", "2 Feb", "26 Jan"];
 
 /** The week that the sample opens with, in every editor; its two wrong notes are told to the reader in its first line. */
 export function week(inWindow: InWindow): void {
@@ -55,24 +57,18 @@ export function week(inWindow: InWindow): void {
       const picture = hover.locator('img[src^="data:image/svg+xml"]');
       expect(await picture.evaluate((image: HTMLImageElement) => [image.complete, image.naturalWidth])).toEqual([
         true,
-        320,
+        364,
       ]);
-      expect(await picture.getAttribute("alt")).toMatch(/^Weeks 2026-W\d\d to 2026-W\d\d\. /);
+      expect(await picture.getAttribute("alt")).toMatch(/^Weekly best from \d+ \(week of /);
       await page.keyboard.press("Escape");
       const preview = await showPreview();
-      const row = preview.getByRole("article").filter({ hasText: "D melodic minor, thirds" });
-      await row.getByRole("button", { name: /^Table/ }).click();
-      expect(told.map(([week]) => week)).toEqual(WEEKS);
-      expect(await rowsOf(row.getByRole("table"))).toEqual(
-        told.map(([week, best, ...rest]) => [week, withoutBeat(best!), ...rest]),
-      );
+      const opened = await unfold(preview, exerciseIn(preview, "D melodic minor, thirds"));
+      await opened.getByRole("button", { name: /^All \d+ weeks$/ }).click();
+      expect(told.map(([monday]) => monday!.replace(/ \d{4}$/, ""))).toEqual(MONDAYS);
+      const shown = await rowsOf(opened.getByRole("table"));
+      expect(shown.map(([monday, best]) => [monday, best])).toEqual(told.map(([monday, best]) => [monday, best]));
     },
   );
-}
-
-/** `8ths at 63` in the hover is `63` in the table, whose heading says the rest. */
-function withoutBeat(tempo: string): string {
-  return tempo.replace(/^.* (?=\d+$)/, "");
 }
 
 /** Moves the cursor back over these characters. */

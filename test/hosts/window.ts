@@ -10,6 +10,7 @@ const START_LIMIT = 30_000;
 export const SETTINGS = {
   "files.autoSave": "off", // what is not saved can be reverted
   "workbench.commandPalette.history": 0, // the commands run before would come first
+  "[practice-journal]": { "editor.wordWrap": "off" }, // a line in sight is a line of the text
   "workbench.reduceMotion": "on", // what moves is waited for, and the walkthrough takes the focus when it has moved
 };
 
@@ -64,11 +65,12 @@ export async function revert({ page, editor, runCommand }: Window, files: readon
   if ((await page.locator(".notification-toast").count()) > 0)
     await runCommand("Notifications: Clear All Notifications");
   for (const file of files) {
+    const name = file.slice(file.lastIndexOf("/") + 1); // its folder stands apart from it
     await untilDone(async () => {
       await openPalette(page, file);
-      await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: file }).waitFor({ timeout: 3_000 });
+      await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: name }).waitFor({ timeout: 3_000 });
       await page.keyboard.press("Enter");
-      await page.getByRole("tab", { name: file }).waitFor({ timeout: 3_000 });
+      await page.getByRole("tab", { name }).waitFor({ timeout: 3_000 });
     });
   }
   await editor.locator(".view-line").first().waitFor();
@@ -118,10 +120,13 @@ export function windowOf(page: Page): Window {
   }
   async function goToEndOf(words: string): Promise<void> {
     // At its start: the middle of a line may lie outside the window, and scrolling there from outside upsets the editor.
-    await editor
-      .locator(".view-line", { hasText: words })
-      .first()
-      .click({ position: { x: 5, y: 8 } });
+    const lines = editor.locator(".view-line", { hasText: words });
+    await lines.first().waitFor();
+    // Where the text was scrolled, they stand in another order in the page than in sight.
+    const tops = await lines.evaluateAll((all) =>
+      all.map((line) => Number.parseFloat((line as HTMLElement).style.top)),
+    );
+    await lines.nth(tops.indexOf(Math.min(...tops))).click({ position: { x: 5, y: 8 } });
     await page.getByRole("button", { name: `Ln ${await lineOf(words)}, Col` }).waitFor();
     await page.keyboard.press("End");
   }

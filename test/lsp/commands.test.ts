@@ -36,10 +36,10 @@ interface Asked {
 }
 
 /** An editor that keeps what it is asked to do. With `refuses` it makes no edit. */
-async function opened(capabilities = ABLE, refuses = false, folders: string[] = []) {
+async function opened(capabilities = ABLE, refuses = false, folders: string[] = [], today = "2026-03-09") {
   const asked: Asked = { edits: [], shown: [], said: [] };
   const client = await startServer({
-    options: { today: "2026-03-09" },
+    options: { today },
     capabilities,
     folders,
     prepare: (connection) => {
@@ -65,6 +65,9 @@ async function opened(capabilities = ABLE, refuses = false, folders: string[] = 
   return { client, asked, run };
 }
 
+/** On the day that the text has. */
+const openedThatDay = () => opened(ABLE, false, [], "2026-03-02");
+
 function textAfter({ edits }: Asked, text = TEXT): string {
   const [change] = edits[0]!.edit.documentChanges as TextDocumentEdit[];
   expect(change!.textDocument).toEqual({ uri, version: 1 });
@@ -72,7 +75,7 @@ function textAfter({ edits }: Asked, text = TEXT): string {
 }
 
 test.each([
-  ["newDay", `${TEXT}\n2026-03-09 Mon\n`, { line: 5, character: 0 }],
+  ["newDay", `${TEXT}  `, { line: 3, character: 2 }],
   ["repeatFaster", TEXT.replace(" clean\n", " clean\n  D minor, thirds, 8ths at 63\n"), { line: 2, character: 29 }],
   ["repeatSlower", TEXT.replace(" clean\n", " clean\n  D minor, thirds, 8ths at 58\n"), { line: 2, character: 29 }],
   [
@@ -81,7 +84,7 @@ test.each([
     { line: 1, character: 2 + "D minor: D F E G F A G Bb A C Bb D".length },
   ],
 ])("%s is one edit with its version, and then the place of the cursor", async (name, after, cursor) => {
-  const { asked, run } = await opened();
+  const { asked, run } = await openedThatDay();
   expect(await run(name)).toBeNull();
   expect(asked.edits).toHaveLength(1);
   expect(asked.edits[0]!.label).toMatch(/^[A-Z][a-z ]+$/);
@@ -90,28 +93,57 @@ test.each([
   expect(asked.said).toEqual([]);
 });
 
-test("isolateStep is one edit too, where the instrument is a recorder", async () => {
-  const { client, asked, run } = await opened();
+test("fingerChange is one edit too, where the instrument is a recorder", async () => {
+  const { client, asked, run } = await openedThatDay();
   await client.edit(uri, `${TEXT}  F major, slow, on alto recorder\n`);
-  expect(await run("isolateStep", 3)).toBeNull();
-  expect(asked.edits.map(({ label }) => label)).toEqual(["Practise the hardest step"]);
+  expect(await run("fingerChange", 3)).toBeNull();
+  expect(asked.edits.map(({ label }) => label)).toEqual(["Practise the hardest finger change"]);
   const [change] = asked.edits[0]!.edit.documentChanges as TextDocumentEdit[];
   expect(change!.edits).toMatchObject([{ newText: "\n  notes A4 Bb4, back and forth, slurred, on alto recorder" }]);
   expect(asked.shown).toHaveLength(1);
 });
 
-test("isolateStep takes which of the hardest steps is meant; what makes no sense is the hardest", async () => {
-  const { client, asked } = await opened();
+test("fingerChange takes which of the hardest finger changes is meant; what makes no sense is the hardest", async () => {
+  const { client, asked } = await openedThatDay();
   await client.edit(uri, `${TEXT}  F major, slow, on alto recorder\n`);
   const at = { textDocument: { uri }, position: { line: 3, character: 0 } };
   for (const rank of [1, -1, 0.5, "1", null])
     await client.connection.sendRequest(ExecuteCommandRequest.type, {
-      command: "daystave.server.isolateStep",
+      command: "daystave.server.fingerChange",
       arguments: [at, rank],
     });
   const put = asked.edits.flatMap(({ edit }) => (edit.documentChanges as TextDocumentEdit[])[0]!.edits as TextEdit[]);
   const notes = put.map(({ newText }) => /notes (\S+ \S+),/.exec(newText)![1]);
   expect(notes).toEqual([expect.not.stringMatching("A4 Bb4"), "A4 Bb4", "A4 Bb4", "A4 Bb4", "A4 Bb4"]);
+});
+
+test("writePlan is one edit too, for as long as is said, or without a client that asks for as long as is usual", async () => {
+  const { client, asked } = await opened();
+  const at = { textDocument: { uri }, position: { line: 0, character: 0 } };
+  const write = async (...more: readonly unknown[]) => {
+    const params = { command: "daystave.server.writePlan", arguments: [at, ...more] };
+    await client.connection.sendRequest(ExecuteCommandRequest.type, params);
+  };
+  for (const more of [[], [10], [10, "flute"], [null, null], [-1, 7], ["10"]]) await write(...more);
+  const written = asked.edits.map(({ edit }) => {
+    const [change] = edit.documentChanges as TextDocumentEdit[];
+    return (change!.edits as TextEdit[]).map(({ newText }) => newText.trim().split("\n"));
+  });
+  expect(written.map((edits) => edits.length)).toEqual([1, 1, 1, 1, 1, 1]);
+  const minutes = written.map(([lines]) => /^2026-03-09 Mon, (\d+) min, plan$/.exec(lines![0]!)?.[1]);
+  expect(minutes).toEqual(["20", "10", "10", "20", "20", "20"]);
+  expect(written[2]![0]!.filter((line) => line.startsWith(" "))).toEqual(
+    written[2]![0]!.filter((line) => line.includes(", on flute")),
+  );
+  expect(asked.shown).toHaveLength(6);
+});
+
+test("planMinutes says how long a plan would be for; null where one waits", async () => {
+  const { client } = await opened();
+  const ask = () => client.connection.sendRequest("daystave/planMinutes", { textDocument: { uri } });
+  expect(await ask()).toBe(20);
+  await client.edit(uri, `${TEXT}\n2026-03-09, plan\nD minor, slow\n`);
+  expect(await ask()).toBeNull();
 });
 
 test("phases come from another file, and last time is found there: files that were never opened", async () => {
@@ -137,14 +169,14 @@ test("where nothing can be done a sentence says so, as information", async () =>
   const { asked, run } = await opened();
   expect(await run("goToLastTime")).toBeNull();
   expect(await run("repeatFaster", 0)).toBeNull();
-  expect(await run("isolateStep")).toBeNull();
+  expect(await run("fingerChange")).toBeNull();
   expect(await run("newDay", 0, "file:///elsewhere/other.practice")).toBeNull();
   expect(asked.said.map(({ type }) => type)).toEqual([3, 3, 3, 3]); // MessageType.Info
   expect(asked.said.map(({ message }) => message)).toEqual([
-    expect.stringMatching(/^This exercise was not played before/),
+    expect.stringMatching(/^This exercise has not been played before/),
     expect.stringMatching(/^There is no entry on this line/),
-    expect.stringMatching(/^Which step is hardest is known for recorders only/),
-    expect.stringMatching(/^Daystave does not know this file/),
+    expect.stringMatching(/^Which finger change is hardest is known for recorders only/),
+    expect.stringMatching(/^Open this file as a practice journal/),
   ]);
   expect([asked.edits, asked.shown]).toEqual([[], []]);
 });
@@ -169,7 +201,7 @@ test("an editor that shows no documents is told the line", async () => {
 test("they are offered to editors that make edits, and to no others", async () => {
   const { client } = await opened();
   const { commands } = client.initialized.capabilities.executeCommandProvider!;
-  expect(commands).toHaveLength(7);
+  expect(commands).toHaveLength(8);
   for (const command of commands)
     await expect(client.connection.sendRequest(ExecuteCommandRequest.type, { command })).rejects.toMatchObject({
       code: -32602, // InvalidParams of JSON-RPC 2.0

@@ -64,7 +64,7 @@ function changeFolders(client: TestClient, added: readonly string[], removed: re
 }
 
 // G major has one sharp, F#, as in reference/keysignatures.tsv; a major scale's steps are common practice, no source.
-const SIGNATURE = "Signature: 1 sharp (F#)";
+const SIGNATURE = "; one sharp.";
 const STEPS = "Steps: T T S T T T S";
 const DAY = "2026-03-02\n  G major, 8ths at 60 clean\n";
 
@@ -319,5 +319,19 @@ test("a zone that does not exist is told once, however many folders name it", as
   answers[ANNA] = { ...nowhere, explain: "none" };
   await tellOfChange(client);
   await expect.poll(() => explains(client, annas), SOON).toEqual([]); // so the settings have been looked at again
-  expect(messages).toEqual([expect.stringMatching(/^“Mars\/Olympus” is no time zone/)]);
+  expect(messages).toEqual([expect.stringMatching(/^“Mars\/Olympus” is not a known time zone/)]);
+});
+
+test("a plan keeps to the settings of its folder, and follows a change of them", async () => {
+  const answers: Answers = { [ANNA]: { plan: { minutes: 35 } } };
+  const client = await startWith(answers);
+  await openAll(client);
+  const minutes = async (uri: string) => (await preview(client, uri)).today.plan?.minutes;
+  await expect.poll(() => minutes(annas), SOON).toBe(35);
+  expect(await minutes(bens)).toBe(20); // plan.md 3: where nothing is usual yet
+  const { version } = await preview(client, annas);
+  answers[ANNA] = { plan: { minutes: 50 } };
+  await tellOfChange(client);
+  await expect.poll(() => minutes(annas), SOON).toBe(50);
+  expect((await preview(client, annas)).version).toBeGreaterThan(version);
 });

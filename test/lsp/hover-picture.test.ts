@@ -29,6 +29,6 @@ test.each([
   const client = await startServer({ options: { today: "2026-03-10", palette: sent } });
   await client.open(URI, TEXT);
   const markdown = await hovered(client);
-  expect(markdown).toContain("| 2026-W11 | 63 | 1 |");
+  expect(markdown).toContain("| 9 Mar | 63 | 63 | 1 of 1 |");
   expect(markdown).not.toContain("data:");
 });

@@ -24,8 +24,8 @@ async function askForFigures(client: TestClient, params: Partial<PreviewParams> 
   return answer;
 }
 
-function exercises({ moving }: PreviewFigures): readonly PreviewExercise[] {
-  return moving.groups.flatMap((group) => group.exercises);
+function exercises({ exercises }: PreviewFigures): readonly PreviewExercise[] {
+  return exercises ? [...exercises.recent, ...exercises.earlier] : [];
 }
 
 /** Every `daystave/changed` so far. */
@@ -43,22 +43,38 @@ test("the figures of a journal, and nothing while they stay as they are", async 
   await client.open(uri, DAY);
   const first = await askForFigures(client);
   expect(first).toMatchObject({ journal: uri, underCursor: null, choice: { span: 26, instrument: null } });
-  expect(exercises(first)).toMatchObject([
-    { place: { uri, line: 1 }, shows: { best: "Best 8ths at 66, in 2026-W10." } },
-  ]);
+  expect(exercises(first)).toMatchObject([{ place: { uri, line: 1 }, shows: { latest: "66" } }]);
   expect(await ask(client, { version: first.version })).toEqual({ unchanged: true, underCursor: null, fingers: null });
+});
+
+test("a plan for as many minutes as the page asks for; what makes no sense counts as not asked", async () => {
+  const client = await startServer({ options });
+  await client.open(uri, `${DAY}2026-03-09\n  F major, at 60 clean, sore thumb\n`);
+  const plan = async (asked?: unknown) => (await askForFigures(client, { plan: asked as never })).today.plan!;
+  expect(await plan()).toMatchObject({ day: "2026-03-10", stretches: [] });
+  const shown = await plan({ minutes: 10, shownOn: "2026-03-10" });
+  expect(shown.minutes).toBe(10);
+  expect(shown.stretches.length).toBeGreaterThan(0);
+  for (const odd of [
+    7,
+    { minutes: 4, shownOn: "2026-03-10" },
+    { minutes: "10", shownOn: "2026-03-10" },
+    { minutes: 10 },
+  ])
+    expect((await plan(odd)).stretches).toEqual([]);
 });
 
 test("the exercise under the cursor, whether the figures changed or not", async () => {
   const client = await startServer({ options });
   await client.open(uri, DAY);
-  const { version, underCursor, ...figures } = await askForFigures(client, { cursor: 1 });
-  expect(underCursor).toBe(exercises({ version, underCursor, ...figures })[0]!.key);
+  const figures = await askForFigures(client, { cursor: 1 });
+  const { version, underCursor } = figures;
+  expect(underCursor).toBe(exercises(figures)[0]!.key);
   expect(await ask(client, { version, cursor: 1 })).toEqual({ unchanged: true, underCursor, fingers: null });
   expect(await ask(client, { version, cursor: 0 })).toEqual({ unchanged: true, underCursor: null, fingers: null });
 });
 
-test("on a recorder the hardest steps of the line under the cursor, whether the figures changed or not", async () => {
+test("on a recorder the hardest finger changes of the line under the cursor, whether the figures changed or not", async () => {
   const client = await startServer({ options });
   await client.open(uri, `instrument alto recorder\n${DAY}`);
   const { version, fingers } = await askForFigures(client, { cursor: 2 });
@@ -95,8 +111,32 @@ test("after a little quiet the client hears once of a series of edits, and gets 
   const after = await askForFigures(client, { version: before.version, known });
   expect(after.version).toBe(version);
   expect(exercises(after).map(({ key }) => key)).toEqual(exercises(before).map(({ key }) => key));
-  expect(exercises(after).flatMap(({ shows }) => shows?.best ?? [])).toEqual(["Best 8ths at 72, in 2026-W10."]);
+  expect(exercises(after).flatMap(({ shows }) => shows?.latest ?? [])).toEqual(["72"]);
   expect(changes).toHaveLength(1);
+});
+
+test("an exercise that is unfolded comes with its chart and its weeks", async () => {
+  const client = await startServer({ options });
+  await client.open(uri, DAY);
+  const [row] = exercises(await askForFigures(client));
+  const { opened } = (await askForFigures(client, { open: row!.key })).exercises!;
+  expect(opened).toMatchObject({ key: row!.key, chart: { table: { rows: [{ place: { uri, line: 1 } }] } } });
+});
+
+test("while files are still being read it says so, and the client hears when they are read", async () => {
+  const folder = temporaryFolder({
+    "february.practice": DAY,
+    "march.practice": "2026-03-09\n  G major, 8ths at 60 clean\n",
+  });
+  const client = await startServer({ options, folders: [folder] });
+  const changes = listen(client);
+  const open = pathToFileURL(`${folder}/march.practice`).href;
+  await client.open(open, "2026-03-09\n  G major, 8ths at 60 clean\n");
+  const first = await askForFigures(client, { uri: open });
+  const last = first.reading ? await client.until(() => changes.at(-1)) : undefined;
+  const after = await askForFigures(client, { uri: open });
+  expect([after.reading, exercises(after).length]).toEqual([false, 2]);
+  if (first.reading) expect(last!.journal).toBe(first.journal);
 });
 
 test("a client that never asked for a preview hears of no change", async () => {
@@ -125,6 +165,6 @@ test("a journal that is no file yet goes by the name that the editor gives it", 
 
 test("a document that nobody knows has no figures, and a question of another shape is refused", async () => {
   const client = await startServer({ options });
-  expect(await ask(client)).toMatchObject({ journal: uri, version: 0, moving: { groups: [], left: 0 } });
+  expect(await ask(client)).toMatchObject({ journal: uri, version: 0, exercises: null, reading: false });
   await expect(client.connection.sendRequest("daystave/preview", { uri: 7 })).rejects.toMatchObject({ code: -32602 });
 });

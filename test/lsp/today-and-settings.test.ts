@@ -135,7 +135,7 @@ test("the zone in the settings wins over the client's, and one that does not exi
   await expect
     .poll(() => messages)
     .toEqual([
-      "“Mars/Olympus” is no time zone that is known here, so today is this computer's own day. A zone reads like Europe/Oslo.",
+      "“Mars/Olympus” is not a known time zone; a zone is written like Europe/Oslo. Until then, today is this computer's own day.",
     ]);
   await client.edit(uri, around(todayIn("UTC")));
   await expect.poll(() => daysAhead(client)).toEqual([4]);

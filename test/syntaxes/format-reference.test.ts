@@ -32,6 +32,12 @@ function sections(): Section[] {
     }));
 }
 
+/** The codes under one of the headings that list them by how much they matter. */
+function listed(heading: string): readonly string[] {
+  const [, list] = new RegExp(`\\n#### ${heading}\\n\\n(.*)\\n`).exec(REFERENCE)!;
+  return [...list!.matchAll(/`([a-z-]+)`/g)].map((match) => match[1]!);
+}
+
 /** The sample of a code, without its first line, which is a remark on the sample itself. */
 function sample(code: string): { remark: string; journal: string } {
   const text = readFileSync(join(ERRORS, code, "example.practice"), "utf8");
@@ -62,6 +68,16 @@ test("every code has one section and one sample", () => {
   expect([...codes].sort()).toEqual(readdirSync(ERRORS).sort());
 });
 
+test.each([
+  ["Errors", "Error"],
+  ["Warnings", "Warning"],
+  ["Information", "Information"],
+  ["Hints", "Hint"],
+])("%s are listed above their sections", (heading, severity) => {
+  const codes = sections().filter((section) => section.severity === severity);
+  expect([...listed(heading)].sort()).toEqual(codes.map(({ code }) => code).sort());
+});
+
 describe.each(sections())("$code", ({ code, severity, example, text }) => {
   test("has the same journal in the reference and in the sample", () => {
     expect(sample(code).journal).toBe(example);
@@ -73,9 +89,9 @@ describe.each(sections())("$code", ({ code, severity, example, text }) => {
     );
   });
 
-  test("says why, and what mends it", () => {
+  test("says why, and what to do", () => {
     expect(text).toMatch(/\n\*\*Why\.\*\* \S/);
-    expect(text).toMatch(/\n\*\*What mends it\.\*\* \S/);
+    expect(text).toMatch(/\n\*\*What to do\.\*\* \S/);
   });
 });
 

@@ -49,6 +49,7 @@ test("entries are indented under a phase line, and a phase line goes back out", 
     "  Warm up, 5 min",
     "fluency 10 min",
     "reading: 5 min",
+    "Pieces:",
     "pieces -- at last",
     "lesson, plan",
   ]) {
@@ -62,16 +63,20 @@ test("days, sessions and breaks go back out, and what follows stands beneath the
   }
 });
 
-test("entries, remarks and prose stay where they are", () => {
-  for (const line of ["  D minor, slow", "  -- pieces", "reading a good book", "together we are slow", "  2 octaves"]) {
+test("entries, remarks, what is said on one line and prose stay where they are", () => {
+  const lines = ["  D minor, slow", "  -- pieces", "reading a good book", "together we are slow", "  2 octaves"];
+  for (const line of [...lines, "lesson: no hurry in the middle", "warm-up: long tones, 5 min"]) {
     expect({ line, ...indentation(line) }).toEqual({ line, itself: "same", next: "same" });
   }
 });
 
-test("every opening quote that may be typed is closed by its own kind", () => {
-  const pairs = configuration.autoClosingPairs.map(({ open, close }: { open: string; close: string }) => open + close);
+test("nothing is typed unasked: a quote that Enter came before would be closed on the next line", () => {
+  expect(configuration.autoClosingPairs).toEqual([]);
+});
+
+test("a quote over a selection puts it in quotes of its kind", () => {
+  const pairs = configuration.surroundingPairs.map((pair: string[]) => pair.join(""));
   expect(pairs).toEqual(['""', "“”", "„“", "«»"]);
-  expect(configuration.surroundingPairs.map((pair: string[]) => pair.join(""))).toEqual(pairs);
 });
 
 test("Ctrl+/ makes a remark", () => {

@@ -21,16 +21,14 @@ export function button(
   return made;
 }
 
-/** Text in which what stands between backquotes is code: an example of what to write. */
+/** Text in which what is between backquotes is code: an example of what to write. */
 export function withExamples(text: string): (Node | string)[] {
-  return text.split("`").flatMap((part, at) => (at % 2 === 0 ? withWholeDates(part) : [element("code", {}, [part])]));
+  return text.split("`").map((part, at) => (at % 2 === 0 ? part : element("code", {}, [part])));
 }
 
-const DATES = /(\d{4}-(?:\d\d-\d\d|W\d\d))/;
-
-/** Text whose dates and weeks are not broken at their hyphens. */
-export function withWholeDates(text: string): (Node | string)[] {
-  return text.split(DATES).map((part, at) => (at % 2 === 0 ? part : element("span", { class: "whole" }, [part])));
+/** A number at the end of a text stays on a line with the word before it: `8ths at 100` does not break before `100`. */
+export function withLastNumber(text: string): string {
+  return text.replace(/ (?=\S*\d\S*$)/, "\u00A0");
 }
 
 /** For who listens to the page: read out, and not seen. */
@@ -42,10 +40,17 @@ export function quiet(text: string): HTMLElement {
   return element("span", { class: "quiet" }, [text]);
 }
 
+/** In the small size. */
+export function small(text: string, name = ""): HTMLElement {
+  return element("span", { class: `small quiet ${name}`.trim() }, [text]);
+}
+
 /**
- * Makes these the children in this order. What stands right already is not touched, so it keeps focus and selection.
+ * Makes these the children in this order. What is right already is not touched, so it keeps focus and selection; what
+ * is moved gets its focus back.
  */
 export function arrange(parent: HTMLElement, children: readonly HTMLElement[]): void {
+  const focused = document.activeElement;
   const wanted = new Set<Element>(children);
   for (const child of [...parent.children]) if (!wanted.has(child)) child.remove();
   let next = parent.firstElementChild;
@@ -53,14 +58,16 @@ export function arrange(parent: HTMLElement, children: readonly HTMLElement[]): 
     if (child === next) next = next.nextElementSibling;
     else parent.insertBefore(child, next);
   }
+  if (focused instanceof HTMLElement && focused !== document.activeElement && parent.contains(focused))
+    focused.focus({ preventScroll: true });
 }
 
-/**
- * Puts one element in the place of another. Who stood on a button of the old one stands on the same button of the new
- * one.
- */
+/** What can have the focus. */
+const FOCUSED = "button, a, select, input, [tabindex]";
+
+/** Puts one element in the place of another. Who was on a button of the old one is on the same of the new one. */
 export function replace(old: HTMLElement, made: HTMLElement): void {
-  const at = [...old.querySelectorAll("button")].indexOf(document.activeElement as HTMLButtonElement);
+  const at = [...old.querySelectorAll(FOCUSED)].indexOf(document.activeElement as Element);
   old.replaceWith(made);
-  if (at >= 0) made.querySelectorAll("button")[at]?.focus({ preventScroll: true });
+  if (at >= 0) made.querySelectorAll<HTMLElement>(FOCUSED)[at]?.focus({ preventScroll: true });
 }

@@ -2,11 +2,11 @@ import type { PreviewFingering, PreviewFingers, PreviewStep } from "../../../sha
 import { button, element, quiet } from "./element.ts";
 
 export interface FingersAround {
-  /** Has a step of the line under the cursor put into the journal by itself. */
+  /** Has a finger change of the line under the cursor put into the journal by itself. */
   isolate(fingers: PreviewFingers, rank: number): void;
 }
 
-/** The hardest steps of the line under the cursor, or why they are not known. */
+/** The hardest finger changes of the line under the cursor, or why they are not known. */
 export function fingersBlock(fingers: PreviewFingers, around: FingersAround): HTMLElement {
   const { steps, sentence } = fingers;
   if (steps.length === 0) return element("div", { class: "fingers" }, [element("p", {}, [sentence])]);
@@ -15,7 +15,7 @@ export function fingersBlock(fingers: PreviewFingers, around: FingersAround): HT
     {},
     steps.map((step, rank) => stepItem(step, fingers.canIsolate ? () => around.isolate(fingers, rank) : undefined)),
   );
-  return element("div", { class: "fingers" }, [element("p", {}, ["Hardest steps of this line:"]), list]);
+  return element("div", { class: "fingers" }, [element("p", {}, ["Hardest finger changes of this line:"]), list]);
 }
 
 function stepItem({ name, movement, fingerings, doubts }: PreviewStep, isolate?: () => void): HTMLElement {

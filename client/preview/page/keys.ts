@@ -1,30 +1,40 @@
 import type { PreviewCell, PreviewKeys, PreviewKind } from "../../../shared/preview.ts";
-import { button, element, unseen, withExamples } from "./element.ts";
-import { linkList, type Surroundings } from "./surroundings.ts";
+import { button, element, small, unseen } from "./element.ts";
+import { part } from "./part.ts";
+import { rove } from "./rove.ts";
+import { placeLink, type Surroundings } from "./surroundings.ts";
 
-export interface KeysAround extends Surroundings {
-  /** Whether the key signatures without practice are shown too. */
-  allKeys: boolean;
-  /** The choice above changed, and is to be remembered. */
-  keep(): void;
-}
+const ALL = "all keys";
 
-/** Where I have been: the line of fifths as a table, one row for each kind of scale or chord. */
-export function keysSection(keys: PreviewKeys, around: KeysAround): HTMLElement[] {
-  const title = element("h2", { id: "keys" }, ["Where I have been"]);
-  const sentence = element("p", { class: keys.rows.length === 0 ? "empty" : "quiet" }, withExamples(keys.sentence));
-  const others =
-    keys.others.length === 0 ? [] : [element("h3", {}, ["Outside this table"]), linkList(keys.others, around)];
-  if (keys.rows.length === 0) return [title, sentence, ...others];
+/** The line of fifths as a table, one row for each kind of scale or chord. */
+export function keysPart(keys: PreviewKeys, around: Surroundings): HTMLElement[] {
+  const heading = part("Keys", small(keys.note));
+  const below = [...sentence(keys, around), ...wanted(keys)];
+  if (keys.rows.length === 0) return [...heading, ...below];
   const table = keysTable(keys, around);
   // It may be wider than the page: then it is scrolled by itself, by keyboard too.
-  const room = element("div", { class: "keys-room", tabindex: "0", role: "region", "aria-labelledby": "keys" }, [
-    table,
-  ]);
-  return [title, sentence, room, ...foldButton(keys, table, around), ...others];
+  const room = element("div", { class: "keys-room", tabindex: "0", role: "region", "aria-label": "Keys" }, [table]);
+  new ResizeObserver(() => room.classList.toggle("is-cut", room.scrollWidth > room.clientWidth)).observe(room);
+  return [...heading, room, ...below, ...foldButton(keys, table, around)];
 }
 
-function keysTable({ columns, rows }: PreviewKeys, around: KeysAround): HTMLTableElement {
+/** What the borders mean, and what is outside the table. */
+function sentence({ sentence, others }: PreviewKeys, around: Surroundings): HTMLElement[] {
+  if (sentence === "" && others.length === 0) return [];
+  const links = others.flatMap(({ text, note, place }, at) => [
+    at === 0 ? "" : ", ",
+    placeLink(text, place, "", around),
+    ` (${note})`,
+  ]);
+  const also = others.length === 0 ? [] : [sentence === "" ? "Also " : " Also ", ...links, "."];
+  return [element("p", { class: "small quiet note" }, [sentence, ...also])];
+}
+
+function wanted({ wanted: sentences }: PreviewKeys): HTMLElement[] {
+  return sentences.map((each) => element("p", { class: "small quiet note" }, [each]));
+}
+
+function keysTable({ columns, rows }: PreviewKeys, around: Surroundings): HTMLTableElement {
   const headings = columns.map(({ label, name, unused }) =>
     element("th", { scope: "col", class: unused ? "unused" : "" }, [
       element("span", { "aria-hidden": "true" }, [label]),
@@ -40,46 +50,49 @@ function keysTable({ columns, rows }: PreviewKeys, around: KeysAround): HTMLTabl
       rows.map((row) => kindRow(row, columns, around)),
     ),
   ]);
-  fold(table, !around.allKeys);
-  return table;
+  hideUnused(table, !around.unfolded.has(ALL));
+  return rove(table, { rows: "tbody tr", items: "button" });
 }
 
-function kindRow({ kind, cells }: PreviewKind, columns: PreviewKeys["columns"], around: KeysAround): HTMLElement {
+function kindRow({ kind, cells }: PreviewKind, columns: PreviewKeys["columns"], around: Surroundings): HTMLElement {
   return element("tr", {}, [
     element("th", { scope: "row" }, [kind]),
     ...cells.map((cell, at) => keyCell(kind, cell, columns[at]?.unused ?? false, around)),
   ]);
 }
 
-/** Read out as `Bb major, 11 days, key of Ground`, of which the tonic and the number are seen. */
-function keyCell(kind: string, cell: PreviewCell, unused: boolean, around: KeysAround): HTMLElement {
+/** Read out as `B♭ major, 11 days, key of Ground`, of which the tonic and the number are seen. */
+function keyCell(kind: string, cell: PreviewCell, unused: boolean, around: Surroundings): HTMLElement {
   const { tonic, days, shade, mark, isPieceKey, place } = cell;
-  const outline = mark === "" ? "" : isPieceKey ? "piece-key" : "near-key";
-  const classes = [`shade-${Math.min(shade, 4)}`, outline, unused ? "unused" : ""].filter(Boolean).join(" ");
+  const border = mark === "" ? "" : isPieceKey ? "piece-key" : "near-key";
+  const classes = [`shade-${Math.min(shade, 4)}`, border, unused ? "unused" : ""].filter(Boolean).join(" ");
   const unit = days === 0 ? "no days" : days === 1 ? " day" : " days";
   const name = [
     element("span", { class: "tonic" }, [tonic]),
     unseen(` ${kind}, `),
-    element("span", { class: "count" }, [days === 0 ? "" : String(days)]),
+    ...(days === 0 ? [] : [element("b", { class: "count" }, [String(days)])]),
     unseen(`${unit}${mark === "" ? "" : `, ${mark}`}`),
   ];
-  if (!place) return element("td", { class: classes }, name);
-  return element("td", { class: classes }, [button({ title: mark }, name, () => around.reveal(place))]);
+  if (!place) return element("td", { class: classes, title: mark }, [element("span", { class: "key" }, name)]);
+  return element("td", { class: classes }, [
+    button({ class: "key", title: mark || `${tonic} ${kind}` }, name, () => around.reveal(place)),
+  ]);
 }
 
-function foldButton({ columns }: PreviewKeys, table: HTMLTableElement, around: KeysAround): HTMLElement[] {
+function foldButton({ columns }: PreviewKeys, table: HTMLTableElement, around: Surroundings): HTMLElement[] {
   if (columns.every(({ unused }) => !unused)) return [];
-  const words = () => (around.allKeys ? "Fold unused keys away" : "Show unused keys");
-  const toggle = button({ class: "toggle", "aria-expanded": String(around.allKeys) }, [words()], () => {
-    around.allKeys = !around.allKeys;
-    fold(table, !around.allKeys);
+  const isShown = () => around.unfolded.has(ALL);
+  const words = () => (isShown() ? "Fold the other keys away" : "Show the other keys");
+  const toggle = button({ class: "fold", "aria-expanded": String(isShown()) }, [words()], () => {
+    if (!around.unfolded.delete(ALL)) around.unfolded.add(ALL);
+    hideUnused(table, !isShown());
     toggle.textContent = words();
-    toggle.setAttribute("aria-expanded", String(around.allKeys));
+    toggle.setAttribute("aria-expanded", String(isShown()));
     around.keep();
   });
   return [toggle];
 }
 
-function fold(table: HTMLTableElement, folded: boolean): void {
-  for (const cell of table.querySelectorAll<HTMLElement>(".unused")) cell.hidden = folded;
+function hideUnused(table: HTMLTableElement, hidden: boolean): void {
+  for (const cell of table.querySelectorAll<HTMLElement>(".unused")) cell.hidden = hidden;
 }

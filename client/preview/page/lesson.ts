@@ -1,42 +1,28 @@
-import type { PreviewLesson, PreviewLink, PreviewSetWork, PreviewTick } from "../../../shared/preview.ts";
-import { element, unseen, withWholeDates } from "./element.ts";
-import { linkList, placeLink, type Surroundings } from "./surroundings.ts";
+import type { PreviewLesson, PreviewPeriod } from "../../../shared/preview.ts";
+import { small } from "./element.ts";
+import { fold } from "./fold.ts";
+import { labelledLines } from "./lines.ts";
+import { part } from "./part.ts";
+import type { Surroundings } from "./surroundings.ts";
 
-/** What was set, asked and said since the last lesson; nothing at all where there is nothing of it. */
-export function lessonSection(lesson: PreviewLesson | null, around: Surroundings): HTMLElement[] {
-  if (!lesson) return [];
-  const work = element(
-    "ul",
-    { class: "work" },
-    lesson.set.map((each) => setWork(each, around)),
-  );
+/** What was set, said and asked since the last lesson; below, folded, since the one before. */
+export function lessonPart({ note, now, before }: PreviewLesson, around: Surroundings): HTMLElement[] {
   return [
-    element("h2", {}, ["For the lesson"]),
-    element("p", { class: "quiet" }, withWholeDates(lesson.since)),
-    ...(lesson.set.length === 0 ? [] : [element("h3", {}, ["Set"]), work]),
-    ...links("Questions", lesson.questions, around),
-    ...links("The teacher’s words", lesson.words, around),
+    ...part("For the lesson", small(note)),
+    ...period(now, around),
+    ...(before
+      ? fold({ name: "lesson before", words: before.title, content: () => period(before, around) }, around)
+      : []),
   ];
 }
 
-function links(title: string, those: readonly PreviewLink[], around: Surroundings): HTMLElement[] {
-  return those.length === 0 ? [] : [element("h3", {}, [title]), linkList(those, around)];
-}
-
-function setWork({ text, place, days, sentence }: PreviewSetWork, around: Surroundings): HTMLElement {
-  return element("li", {}, [
-    placeLink(text, place, around),
-    element("ol", { class: "ticks" }, days.map(tick)),
-    element("p", {}, withWholeDates(sentence)),
-  ]);
-}
-
-const SIGNS = { done: "✓", "not done": "–", ahead: "" } as const;
-
-function tick({ label, date, state }: PreviewTick): HTMLElement {
-  const seen = element("span", { "aria-hidden": "true" }, [
-    element("span", { class: "quiet" }, [label]),
-    element("span", { class: "sign" }, [SIGNS[state]]),
-  ]);
-  return element("li", { class: state === "done" ? "done" : "" }, [seen, unseen(`${label} ${date}: ${state}`)]);
+function period({ set, said, ask }: PreviewPeriod, around: Surroundings): HTMLElement[] {
+  return labelledLines(
+    [
+      { label: "set", lines: set },
+      { label: "said", lines: said },
+      { label: "ask", lines: ask },
+    ],
+    around,
+  );
 }

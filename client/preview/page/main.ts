@@ -1,4 +1,4 @@
-import type { PreviewFingers } from "../../../shared/preview.ts";
+import type { PreviewFingers, PreviewPlace } from "../../../shared/preview.ts";
 import { type FromPage, isPageState, isToPage, type PageState } from "../messages.ts";
 import { PageView } from "./page-view.ts";
 
@@ -10,44 +10,56 @@ declare function acquireVsCodeApi(): {
 
 /** Milliseconds of rest after which the place in the page is remembered. */
 const SCROLL_REST = 150;
+/** Begins the names of unfolded rows that the server is asked for. */
+const EXERCISE = "exercise ";
+
+const NOTHING_ASKED: PageState["asks"] = { choice: null, most: null, open: null, plan: null };
 
 const editor = acquireVsCodeApi();
 const found = editor.getState();
 const kept = isPageState(found) ? found : undefined;
-let { asks, locked } = kept ?? { asks: { choice: null, most: null }, locked: false };
+let { asks, locked } = kept ?? { asks: NOTHING_ASKED, locked: false };
 let journal: string | undefined;
 let uri: string | undefined;
 let resting: ReturnType<typeof setTimeout> | undefined;
 let shown = 0;
 
 const around = {
-  openTables: new Set<string>(),
-  allKeys: kept?.allKeys ?? false,
-  reveal: ({ uri, line }: { readonly uri: string; readonly line: number }) =>
-    editor.postMessage({ type: "reveal", uri, line }),
+  unfolded: new Set<string>(kept?.unfolded),
+  open: kept?.open ?? null,
+  reveal: ({ uri, line }: PreviewPlace) => editor.postMessage({ type: "reveal", uri, line }),
   isolate: ({ place: { uri, line } }: PreviewFingers, rank: number) =>
     editor.postMessage({ type: "isolate", uri, line, rank }),
-  keep: remember,
-  choose(choice: NonNullable<typeof asks.choice>) {
-    ask({ choice, most: null });
+  keep() {
+    const open = around.open?.startsWith(EXERCISE) ? around.open.slice(EXERCISE.length) : null;
+    if (open !== asks.open) ask({ ...asks, open });
+    remember();
   },
+  choose(choice: NonNullable<typeof asks.choice>) {
+    ask({ ...asks, choice, most: null });
+  },
+  askForPlan(plan: NonNullable<typeof asks.plan>) {
+    ask({ ...asks, plan });
+  },
+  planAsked: () => asks.plan,
+  writePlan: () => editor.postMessage({ type: "writePlan" }),
   askForMore(count: number) {
     ask({ ...asks, most: shown + count });
   },
-  lock(stays: boolean) {
-    locked = stays;
-    editor.postMessage({ type: "lock", locked });
-    remember();
-  },
 };
-const view = new PageView(document.querySelector("main")!, around, locked);
+const view = new PageView(document.querySelector("main")!, around);
 
 window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
   if (!isToPage(data)) return;
   if (data.type === "unavailable") return view.complain(data.message);
   if (data.type === "cursor") return view.mark(data.underCursor, data.fingers);
+  if (data.type === "lock") {
+    locked = data.locked;
+    return remember();
+  }
   if (!view.show(data.figures)) return askForAll();
-  shown = data.figures.moving.groups.reduce((count, { exercises }) => count + exercises.length, 0);
+  const { exercises } = data.figures;
+  shown = exercises ? exercises.recent.length + exercises.earlier.length : 0;
   if (journal === undefined) window.scrollTo(0, kept?.scroll ?? 0);
   else if (journal !== data.figures.journal) window.scrollTo(0, 0);
   journal = data.figures.journal;
@@ -71,5 +83,7 @@ function askForAll(): void {
 }
 
 function remember(): void {
-  if (uri !== undefined) editor.setState({ uri, scroll: window.scrollY, asks, locked, allKeys: around.allKeys });
+  if (uri === undefined) return;
+  const { open, unfolded } = around;
+  editor.setState({ uri, scroll: window.scrollY, asks, locked, open, unfolded: [...unfolded] });
 }

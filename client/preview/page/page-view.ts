@@ -1,74 +1,130 @@
 import type { PreviewFigures, PreviewFingers } from "../../../shared/preview.ts";
-import { aimsSection } from "./aims.ts";
-import { Choices, type ChoicesAround } from "./choices.ts";
+import { aimsPart } from "./aims.ts";
 import { arrange, element, replace } from "./element.ts";
-import { type KeysAround, keysSection } from "./keys.ts";
-import { lessonSection } from "./lesson.ts";
-import { type MovingAround, MovingView } from "./moving.ts";
-import { piecesSection } from "./pieces.ts";
-import { weekSection } from "./week.ts";
+import { type ExercisesAround, ExercisesView } from "./exercises.ts";
+import { Head, type HeadAround } from "./head.ts";
+import { keysPart } from "./keys.ts";
+import { lessonPart } from "./lesson.ts";
+import { type LinkedPart, PartLinks } from "./part-links.ts";
+import { PiecesView } from "./pieces.ts";
+import type { PlanAround } from "./plan.ts";
+import { TodayView } from "./today.ts";
+import { weeksPart } from "./weeks.ts";
 
-export type PageAround = ChoicesAround & MovingAround & KeysAround;
+export type PageAround = HeadAround & PlanAround & Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
 
-/** The page's one column. A section whose figures stay the same is not touched. */
+const READING = "Files are still being read: what is here may be a part, so no trend is shown yet.";
+
+/** The page: its head, the links to its parts, and those in two columns or one. A part that stays the same is kept. */
 export class PageView {
-  readonly #around: PageAround;
+  readonly #around: PageAround & ExercisesAround;
   readonly #main: HTMLElement;
-  readonly #title = element("h1", {}, ["Practice"]);
-  readonly #choices: Choices;
-  readonly #complaint = element("p", { class: "complaint", role: "status" });
-  readonly #moving: MovingView;
-  readonly #sections = new Map<string, { readonly figures: string; section: HTMLElement }>();
+  readonly #head: Head;
+  readonly #week = element("p", { class: "week" });
+  readonly #status = element("p", { class: "status", role: "status" });
+  readonly #links = new PartLinks();
+  readonly #columns = [element("div", { class: "column" }), element("div", { class: "column" })] as const;
+  readonly #today: TodayView;
+  readonly #exercises: ExercisesView;
+  readonly #pieces: PiecesView;
+  readonly #parts = new Map<string, { readonly told: string; section: HTMLElement }>();
 
-  constructor(main: HTMLElement, around: PageAround, locked: boolean) {
+  constructor(main: HTMLElement, around: PageAround) {
     this.#main = main;
-    this.#around = around;
-    this.#choices = new Choices(around, locked);
-    this.#moving = new MovingView(around);
-    arrange(main, this.#top());
+    this.#around = Object.assign(around, {
+      toggle: (name: string, row: () => HTMLElement | undefined) => this.#toggle(name, row),
+    });
+    this.#head = new Head(around);
+    this.#today = new TodayView(this.#around);
+    this.#exercises = new ExercisesView(this.#around);
+    this.#pieces = new PiecesView(this.#around);
+    const columns = element("div", { class: "columns" }, [...this.#columns]);
+    this.#links.row.hidden = true;
+    arrange(main, [this.#head.row, this.#week, this.#status, this.#links.row, columns]);
+    columns.addEventListener("keydown", ({ key }) => {
+      if (key === "Escape") this.#foldOpen();
+    });
   }
 
   /** False where the figures rest on something that the page does not have: then the whole must be asked for. */
   show(figures: PreviewFigures): boolean {
-    if (!this.#moving.show(figures.moving)) return false;
-    const around = this.#around;
-    this.#complaint.textContent = "";
-    this.#title.textContent = `Practice: ${figures.name}`;
-    this.#choices.show(figures);
-    arrange(this.#main, [
-      ...this.#top(),
-      this.#section("week", figures.week, (week) => weekSection(week, around)),
-      ...(figures.lesson ? [this.#section("lesson", figures.lesson, (lesson) => lessonSection(lesson, around))] : []),
-      this.#moving.section,
-      this.#section("pieces", figures.pieces, (pieces) => piecesSection(pieces, around)),
-      this.#section("been", figures.keys, (keys) => keysSection(keys, around)),
-      this.#section("next", figures.aims, (aims) => aimsSection(aims, around)),
-    ]);
+    if (figures.exercises && !this.#exercises.show(figures.exercises)) return false;
+    this.#status.textContent = figures.reading ? READING : "";
+    this.#head.show(figures);
+    this.#week.textContent = figures.today.date === "" ? "" : figures.week;
+    this.#today.show(figures.today);
+    if (figures.pieces) this.#pieces.show(figures.pieces);
+    const [left, right] = this.#partsOf(figures);
+    arrange(
+      this.#columns[0],
+      left.map(({ section }) => section),
+    );
+    arrange(
+      this.#columns[1],
+      right.map(({ section }) => section),
+    );
+    this.#main.classList.toggle("one-column", right.length === 0);
+    this.#links.show([...left, ...right]);
     this.mark(figures.underCursor, figures.fingers);
     return true;
   }
 
   mark(underCursor: string | null, fingers: PreviewFingers | null): void {
-    this.#moving.mark(underCursor);
-    this.#moving.showFingers(fingers);
+    this.#exercises.mark(underCursor, fingers);
   }
 
   /** Says what is wrong above the last figures, which stay. */
   complain(message: string): void {
-    this.#complaint.textContent = message;
+    this.#status.textContent = message;
   }
 
-  #top(): HTMLElement[] {
-    return [this.#title, this.#choices.row, this.#complaint];
+  /** What there is, in the order of the page: left what one works at, right what one looks up. */
+  #partsOf(figures: PreviewFigures): readonly [LinkedPart[], LinkedPart[]] {
+    const around = this.#around;
+    const { exercises, pieces, keys, lesson, weeks, aims } = figures;
+    const own = <T>(words: string, id: string, value: T | null, make: (value: T) => HTMLElement[]): LinkedPart[] =>
+      value === null ? [] : [{ words, section: this.#part(id, value, make) }];
+    return [
+      [
+        { words: "Today", section: this.#today.section },
+        ...(exercises ? [{ words: "Exercises", section: this.#exercises.section }] : []),
+      ],
+      [
+        ...(pieces ? [{ words: "Pieces", section: this.#pieces.section }] : []),
+        ...own("Keys", "keys", keys, (value) => keysPart(value, around)),
+        ...own("Lesson", "lesson", lesson, (value) => lessonPart(value, around)),
+        ...own("Weeks", "weeks", weeks, (value) => weeksPart(value, around)),
+        ...own("Aims", "aims", aims.length > 0 ? aims : null, (value) => aimsPart(value, around)),
+      ],
+    ];
   }
 
-  #section<T>(name: string, value: T, make: (value: T) => HTMLElement[]): HTMLElement {
-    const figures = JSON.stringify(value);
-    const known = this.#sections.get(name);
-    if (known?.figures === figures) return known.section;
-    const section = element("section", { class: name }, make(value));
+  #part<T>(id: string, value: T, make: (value: T) => HTMLElement[]): HTMLElement {
+    const told = JSON.stringify(value);
+    const known = this.#parts.get(id);
+    if (known?.told === told) return known.section;
+    const section = element("section", { id }, make(value));
     if (known) replace(known.section, section);
-    this.#sections.set(name, { figures, section });
+    this.#parts.set(id, { told, section });
     return section;
+  }
+
+  /** Escape folds what is unfolded, and goes back to its row. */
+  #foldOpen(): void {
+    const { open } = this.#around;
+    const row = this.#main.querySelector<HTMLElement>(".row.is-open");
+    if (open === null || !row) return;
+    this.#toggle(open, () => row);
+    row.querySelector<HTMLElement>(".row-toggle")?.focus();
+  }
+
+  /** One row of the page is unfolded at a time; the one that was pressed stays where it is on the screen. */
+  #toggle(name: string, row: () => HTMLElement | undefined): void {
+    const before = row()?.getBoundingClientRect().top ?? 0;
+    this.#around.open = this.#around.open === name ? null : name;
+    this.#exercises.draw();
+    this.#pieces.draw();
+    window.scrollBy(0, (row()?.getBoundingClientRect().top ?? before) - before);
+    this.#around.keep();
   }
 }

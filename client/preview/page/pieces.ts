@@ -1,29 +1,82 @@
 import type { PreviewPiece, PreviewPieces } from "../../../shared/preview.ts";
-import { chartBlock } from "./chart.ts";
-import { element, withWholeDates } from "./element.ts";
-import { linkList, placeLink, type Surroundings } from "./surroundings.ts";
+import { arrange, button, element, small } from "./element.ts";
+import { fold } from "./fold.ts";
+import { lineList } from "./lines.ts";
+import { part } from "./part.ts";
+import { rowTable } from "./row.ts";
+import { type RowData, type RowsAround, RowsView } from "./rows-view.ts";
+import { tableBlock } from "./table.ts";
 
-/** The pieces in hand, each with a strip of its bars. */
-export function piecesSection({ inHand, latest }: PreviewPieces, around: Surroundings): HTMLElement[] {
-  const title = element("h2", {}, ["The pieces"]);
-  if (inHand.length > 0) return [title, ...inHand.map((each) => piece(each, around))];
-  if (latest === null) return [title, nothing()];
-  const resting = "No piece was worked on in the last twelve weeks. The latest before that:";
-  return [title, element("p", { class: "empty" }, [resting]), linkList([latest], around)];
+const LEGEND = "height: tempo; top line: the tempo you want; fuller colour: worked lately";
+
+/** The pieces in hand as strips, what has no bars as lines, and those that were worked before. */
+export class PiecesView {
+  readonly section = element("section", { id: "pieces" });
+  readonly #around: RowsAround;
+  readonly #rows: RowsView;
+  readonly #legend = small(LEGEND);
+  readonly #table: HTMLElement;
+  readonly #head: HTMLElement;
+  readonly #body = element("div");
+  #figures: PreviewPieces | undefined;
+  /** What is below the rows, drawn anew only when it changes. */
+  #below = "";
+
+  constructor(around: RowsAround) {
+    this.#around = around;
+    this.#rows = new RowsView("piece", around);
+    const { table, head } = rowTable({
+      label: "Pieces",
+      kind: "strips",
+      chart: "first bar to last",
+      numbers: ["latest", "wanted"],
+    });
+    [this.#table, this.#head] = [table, head];
+    this.section.append(...part("Pieces", this.#legend), table, this.#body);
+  }
+
+  show(figures: PreviewPieces): void {
+    this.#figures = figures;
+    this.#rows.take(figures.inHand.map(dataOf));
+    const { inHand, plain, earlier } = figures;
+    const none = inHand.length === 0;
+    this.#table.hidden = none;
+    this.#legend.hidden = none;
+    const told = JSON.stringify([plain, earlier]);
+    if (told !== this.#below) {
+      this.#below = told;
+      const words = `Earlier: ${earlier.length} piece${earlier.length === 1 ? "" : "s"}`;
+      const content = () => [lineList(earlier, this.#around, "plain")];
+      this.#body.replaceChildren(
+        ...(plain.length > 0 ? [lineList(plain, this.#around, "plain")] : []),
+        ...(earlier.length > 0 ? fold({ name: "earlier pieces", words, content }, this.#around) : []),
+      );
+    }
+    this.draw();
+  }
+
+  /** Puts the rows in their place again: one was folded out or in. */
+  draw(): void {
+    const { inHand = [] } = this.#figures ?? {};
+    const pieces = new Map(inHand.map((piece) => [piece.key, piece]));
+    const opened = (key: string) => {
+      const piece = pieces.get(key)!;
+      return { told: JSON.stringify([piece.chart.table, piece.place]), make: () => this.#openedOf(piece) };
+    };
+    arrange(this.#table, [this.#head, ...this.#rows.elements([...pieces.keys()], opened)]);
+  }
+
+  #openedOf({ key, name, place, chart }: PreviewPiece): HTMLElement[] {
+    const words = "Go to the last line";
+    const last = button({ class: "action", "aria-label": `${words}: ${name}` }, [words], () =>
+      this.#around.reveal(place),
+    );
+    return [...(chart.table.rows.length > 0 ? tableBlock(`places of ${key}`, chart.table, this.#around) : []), last];
+  }
 }
 
-function nothing(): HTMLElement {
-  return element("p", { class: "empty" }, [
-    "No piece is in hand. Declare one above the first day, such as ",
-    element("code", {}, ['piece "Ground in G minor" as Ground: G minor, 96 bars, goal quarter=84']),
-    ".",
-  ]);
-}
-
-function piece({ name, place, sentences, chart }: PreviewPiece, around: Surroundings): HTMLElement {
-  return element("article", {}, [
-    element("h3", {}, [placeLink(name, place, around, `${name}: go to its line`)]),
-    element("p", {}, withWholeDates(sentences.join(" "))),
-    chartBlock({ key: `piece ${name}`, name, chart, place }, around),
-  ]);
+function dataOf(piece: PreviewPiece): RowData {
+  const { key, name, facts, due, latest, wanted, day, place, chart } = piece;
+  const shows = { name, way: facts, trend: due, chart: chart.svg, numbers: [latest, wanted] as const, day };
+  return { key, hash: JSON.stringify(shows), place, shows };
 }

@@ -15,6 +15,8 @@ export interface CommandDone {
   readonly edits: readonly TextEdit[];
   /** In the text after the edits. */
   readonly cursor: Position;
+  /** What to tell beside: it holds no words of the journal's but plain ones. */
+  readonly note?: string;
 }
 
 /** For commands that play what a declaration says. */

@@ -35,9 +35,9 @@ export function lastTime(
 }
 
 const NO_EXERCISE = refusal(
-  "Daystave follows scales, arpeggios, figures and titles from day to day; what stands on this line counts as time alone.",
+  "Daystave follows scales, arpeggios, figures and titles from day to day; this line counts only as time.",
 );
-const NOT_BEFORE = refusal("This exercise was not played before this line in this journal.");
+const NOT_BEFORE = refusal("This exercise has not been played before this line yet.");
 
 /**
  * Whether a record is from before the entry: by the entry's own first record, or by its day where it has none, as in a

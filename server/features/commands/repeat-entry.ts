@@ -1,17 +1,19 @@
+import { recordsAt } from "../../history/attempts.ts";
+import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
+import { journalHistory } from "../../history/journal-history.ts";
+import { playedEntry } from "../../history/played.ts";
+import { proposedTempo } from "../../history/proposed-tempo.ts";
+import type { AttemptRecord } from "../../history/record.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { BlockModel } from "../../journal/model.ts";
+import type { Attempt, Entry, Tempo } from "../../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../../music/notes/note-value.ts";
-import type { Block, Position } from "../../syntax/document/document.ts";
-import { sortOf } from "../../syntax/line/line.ts";
-import { dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
-import { entryUnderCursor } from "../explain/line-under-cursor.ts";
-import { isReadEntry } from "../explain/read-in-full.ts";
+import { lowerTempo, withoutTempo } from "../../plan/care-words.ts";
+import type { Position } from "../../syntax/document/document.ts";
+import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
-import { sectionsOf } from "../explain/sections.ts";
-import type { CommandAnswer, CommandDone } from "./command-answer.ts";
-import { belowEntry, insertedBelow, type NewLine } from "./entry-below.ts";
-import { indentBelowPhase, indentOf } from "./phases-before.ts";
+import type { CommandAnswer } from "./command-answer.ts";
+import { goesOnToday, isPast } from "./into-today.ts";
 import { repeatedLine } from "./repeated-line.ts";
 
 export interface RepeatOptions {
@@ -20,9 +22,10 @@ export interface RepeatOptions {
 }
 
 /**
- * A copy of the entry at a position with its last tempo on the next metronome step: below the entry and its remarks. An
- * entry of an earlier day is repeated today where the journal has today's day: in the same phase, or at its end. The
- * cursor goes behind the tempo.
+ * A copy of the entry at a position with its tempo a notch of the metronome on: below the entry and its remarks. Slower
+ * goes from its last tempo, faster from the last that was reached. An entry of an earlier day is repeated today: in the
+ * same phase, or at the end; where the journal has no today, it is begun. The cursor goes behind the tempo.
+ * Never faster than the day allows; without a tempo where it allows none.
  */
 export function repeatEntry(
   journal: Journal,
@@ -32,71 +35,101 @@ export function repeatEntry(
 ): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
-  const { entry, text, model } = found;
-  if (!entry.subject || !isReadEntry(entry.source)) return UNREADABLE;
-  const tempo = entry.attempts.findLast((attempt) => attempt.tempo)?.tempo;
-  if (!tempo) return NO_TEMPO;
-  const { above, below } = nearestSteps(tempo.bpm);
-  const bpm = step === "faster" ? above : below;
-  if (bpm === undefined) return beyondSteps(step);
-  const { text: repeated, tempoEnd: cursor } = repeatedLine(text, entry, bpm);
-  const copy = { text: repeated, cursor };
-  const date = model.day?.date;
-  const day = date !== undefined && date < today ? dayOn(journal, uri, today) : undefined;
-  if (day && entry.source.same) return GOES_ON;
-  return day ? repeatedToday(journal, day, copy, entry.phase) : belowEntry(uri, found, copy);
+  const { entry, text } = found;
+  if (!entry.subject || hasOpenQuote(entry)) return UNREADABLE;
+  if (!entry.attempts.some(({ tempo }) => tempo)) return NO_TEMPO;
+  const from = step === "faster" ? reachedIn(journal, uri, found) : lastIn(entry);
+  if (!from) return NOT_REACHED;
+  const { above, below } = nearestSteps(from.bpm);
+  const next = step === "faster" ? above : below;
+  if (next === undefined) return beyondSteps(step);
+  if (isPast(found, today) && entry.source.same) return GOES_ON;
+  const played = { uri, line: found.first + found.line, attempt: from.attempt, bpm: tempoOf(entry, from.attempt) };
+  const ceiling = ceilingOn(journal, today, recordsAt(journal, uri, played.line)[0]?.instrument);
+  const bpm = proposedTempo(journal, ceiling, played, next, today);
+  const { text: repeated, tempoEnd: cursor } = repeatedLine(text, entry, from.attempt, bpm);
+  const done = goesOnToday(journal, uri, found, { text: repeated, cursor }, today);
+  const note = cautionOn(ceiling, { bpm, next }, today);
+  return done.ok && note !== undefined ? { ...done, note } : done;
+}
+
+/** Why the tempo is lower than was asked for, or there is none. */
+function cautionOn(
+  ceiling: Ceiling,
+  { bpm, next }: { readonly bpm: number | undefined; readonly next: number },
+  today: DayNumber,
+): string | undefined {
+  if (bpm === undefined) return ceiling.said && withoutTempo(ceiling.said, today);
+  return bpm < next ? lowerTempo(ceiling, bpm, today) : undefined;
 }
 
 const UNREADABLE = refusal(
-  "Something on this line cannot be read, and is underlined. Once that is mended the line can be repeated.",
+  "What was played on this line is not known, so it cannot be repeated. The quick-fix key offers what it may be.",
 );
 const GOES_ON = refusal(
   "This line goes on with the one above it, so that today it would say something else. Repeat the line above instead.",
 );
-const NO_TEMPO = refusal("This entry has no tempo to go on from. Write one, such as at 60, and try again.");
+const NO_TEMPO = refusal("Write a tempo on this line first, such as at 60.");
+const NOT_REACHED = refusal("No tempo reached yet: repeat it a notch slower.");
+
+/** An end of it that is not closed takes the tempo with it. */
+function hasOpenQuote({ source }: Entry): boolean {
+  return source.items.some(({ meaning }) => meaning.type === "quoted" && !meaning.closed);
+}
 
 function beyondSteps(step: RepeatOptions["step"]): Refusal {
   const end = step === "faster" ? METRONOME_STEPS.at(-1)! : METRONOME_STEPS[0]!;
-  const words = step === "faster" ? "highest" : "lowest";
-  return refusal(
-    `There is no metronome step further on: ${end} is the ${words}. Count another beat, such as half=60, or type the tempo.`,
-  );
+  const words = step === "faster" ? "top" : "bottom";
+  return refusal(`${end} is the ${words} of the metronome. Count another beat, such as half=60, or type the tempo.`);
 }
 
-function repeatedToday(
-  journal: Journal,
-  { uri, document, index }: PlacedDay,
-  copy: NewLine,
-  phase: string | undefined,
-): CommandDone {
-  const block = document.blocks[index]!;
-  const model = journal.model(block);
-  const section =
-    phase === undefined
-      ? undefined
-      : sectionsOf(model.lines.map(({ type }) => sortOf(type))).findLast(({ line }) => phaseOf(model, line) === phase);
-  const line = section?.lastLine ?? lastLineOf(block);
-  return insertedBelow(
-    { uri, document, first: document.starts[index]!, block },
-    line,
-    indentAt(block, model, line),
-    copy,
-  );
+/** Where a repetition goes on from: the attempt whose words it has, and a tempo in the beat of that one. */
+interface From {
+  readonly attempt: number;
+  readonly bpm: number;
 }
 
-function phaseOf({ lines }: BlockModel, at: number): string | undefined {
-  const line = lines[at]!;
-  const opening = line.type === "phase" ? line.items[0]?.meaning : undefined;
-  return opening?.type === "phase" ? opening.id : undefined;
+function tempoOf({ attempts }: Entry, attempt: number): number {
+  return attempts[attempt]!.tempo!.bpm;
+}
+
+function lastIn({ attempts }: Entry): From | undefined {
+  return fromLast(attempts, () => true);
+}
+
+function fromLast(attempts: readonly Attempt[], isMeant: (attempt: Attempt) => boolean): From | undefined {
+  const attempt = attempts.findLastIndex((each) => each.tempo && isMeant(each));
+  return attempt < 0 ? undefined : { attempt, bpm: attempts[attempt]!.tempo!.bpm };
 }
 
 /**
- * As the entry before it has it, in the same phase; the usual step where there is none, and none where there is no
- * phase.
+ * The last tempo of a line that was reached; where nothing was said of any, the last; where none was reached, the one
+ * that was before this line, in the same way of playing. What failed is no start.
  */
-function indentAt(block: Block, model: BlockModel, line: number): string {
-  const stretch = model.phases.findLast((phase) => phase.line <= line);
-  const entry = model.entries.findLast(({ place }) => place.line <= line && place.line > (stretch?.line ?? 0));
-  if (entry) return indentOf(block.lines[entry.place.line]!);
-  return stretch?.phase === undefined ? "" : indentBelowPhase(block, model);
+function reachedIn(journal: Journal, uri: string, found: EntryUnderCursor): From | undefined {
+  const { attempts } = found.entry;
+  return (
+    fromLast(attempts, ({ reached }) => reached === true) ??
+    fromLast(attempts, ({ reached }) => reached === null) ??
+    reachedBefore(journal, uri, found)
+  );
+}
+
+/** In the beat of the line's last tempo; not above it, as that one failed. */
+function reachedBefore(journal: Journal, uri: string, found: EntryUnderCursor): From | undefined {
+  const { entry, block, line, model } = found;
+  const attempt = entry.attempts.findLastIndex(({ tempo }) => tempo);
+  const played = playedEntry(entry, journal.conventions(uri)).attempts.find((each) => each.attempt === attempt);
+  const tempo: Tempo | undefined = entry.attempts[attempt]?.tempo;
+  const day = model.day?.date;
+  if (!played?.rate || !tempo || day === undefined) return undefined;
+  const isBefore = (each: AttemptRecord): boolean =>
+    each.day < day || (each.day === day && (each.block !== block || each.line < line));
+  const strands = journalHistory(journal).exercises.get(played.manner.exerciseKey)?.strands ?? [];
+  const strand = strands.find(({ key }) => key === played.manner.strandKey);
+  const record = strand?.records.findLast((each) => each.reached && each.rate !== null && isBefore(each));
+  if (!record) return undefined;
+  const reached = (tempo.bpm * record.rate!) / played.rate;
+  const bpm = Math.min(reached, nearestSteps(tempo.bpm).below ?? tempo.bpm);
+  return (nearestSteps(bpm).above ?? tempo.bpm) <= tempo.bpm ? { attempt, bpm } : undefined;
 }

@@ -14,32 +14,69 @@ export interface RepeatedLine {
 }
 
 /**
- * An entry to be played once more as its last attempt was, at another tempo: one tempo, in the beat and the words of
- * the last one, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left off.
+ * An entry to be played once more as one of its attempts was, at another tempo: one tempo, in the beat and the words of
+ * that attempt's, with the conditions that held for it. What was found then, outcomes, minutes and remarks, is left
+ * off; so are words that are not known, unless they stand before the tempo, where they say what is played.
  *
- * @param entry one with a tempo
- * @param bpm   beats a minute, in the beat of the last tempo
+ * @param attempt the index of one with a tempo
+ * @param bpm     beats a minute, in the beat of that tempo; none leaves the tempo off
  */
-export function repeatedLine(text: string, { source: line, attempts }: Entry, bpm: number): RepeatedLine {
+export function repeatedLine(
+  text: string,
+  { source: line, attempts }: Entry,
+  attempt: number,
+  bpm: number | undefined,
+): RepeatedLine {
+  const { place: at } = attempts[attempt]!;
   const tempos = line.items.filter(isTempo);
-  const lastPlayed = attempts.findLastIndex(({ tempo }) => tempo !== undefined);
-  const kept = new Set(termsOfAttempt(line.items, lastPlayed));
+  const played = tempos.filter(({ start }) => start <= at.start);
+  const kept = new Set(termsOfAttempt(line.items, attempt));
   const first = tempos[0]!;
-  const last = tempos.at(-1)!;
+  const last = played.at(-1)!;
   const isBetween = (item: Item): boolean => item.start > first.start && item.start < last.start;
   // `8ths at 60 clean, 66 clean` goes on from `8ths`, `slurred at 60 clean, tongued at 66 clean` from `tongued`.
   const place = [...kept].some(isBetween) ? last : first;
   const goes = (item: Item): boolean =>
     item !== place && (isCondition(item.meaning) ? !kept.has(item) : termType(item.meaning.type)?.tells === "result");
+  const front = Math.max(first.end, line.subject?.end ?? 0, ...line.claims.map(({ end }) => end));
+  const where = line.items.find(({ meaning }) => meaning.type === "place");
+  // It says nothing that is known; or a further place, which is where something happened.
+  const isWords = (item: Item): boolean =>
+    termType(item.meaning.type) === undefined || (item.meaning.type === "place" && item !== where);
+  const stays = line.items.filter((item) => item.start >= front && !goes(item) && !isWords(item));
   const changes = line.items.flatMap((item, i): Change[] => {
-    if (item === place) return [{ ...stretch(item), text: tempoText(text, tempos, bpm) }];
+    if (item.start >= front && !stays.includes(item)) return [];
+    if (item === place) return [{ ...stretch(item), text: bpm === undefined ? "" : tempoText(text, played, bpm) }];
     if (goes(item)) return [{ ...stretch(item), text: "" }];
     // `straight` is the even rhythm only before its note value.
     const next = line.items[i + 1];
     const isEven = item.meaning.type === "rhythm" && item.meaning.even;
     return isEven && next && goes(next) ? [{ ...stretch(item), text: "even" }] : [];
   });
-  return joined(text, cutLine(text.slice(0, line.end), line.start).cuts, changes, place.start);
+  const { cuts } = cutLine(text.slice(0, line.end), line.start);
+  const all = [...changes, ...cuts.flatMap((cut) => wordsIn(text, cut, front, stays))];
+  const repeated = joined(
+    text,
+    cuts,
+    all.sort((a, b) => a.start - b.start),
+    place.start,
+  );
+  return bpm === undefined ? { ...repeated, tempoEnd: repeated.text.length } : repeated;
+}
+
+/** What of a part stands behind a column and between the items that stay there, as stretches that go. */
+function wordsIn(text: string, cut: Cut, from: number, stays: readonly Item[]): Change[] {
+  const ends = [
+    ...stays.filter(({ start }) => start >= cut.start && start < cut.end),
+    { start: cut.end, end: cut.end },
+  ];
+  let at = Math.max(cut.start, from);
+  return ends.flatMap(({ start, end }): Change[] => {
+    const words = text.slice(at, start);
+    const first = at + words.length - words.trimStart().length;
+    at = Math.max(at, end);
+    return words.trim() === "" ? [] : [{ start: first, end: first + words.trim().length, text: "" }];
+  });
 }
 
 function isTempo(item: Item): item is TempoItem {
@@ -48,10 +85,17 @@ function isTempo(item: Item): item is TempoItem {
 
 /** The last tempo, in the words of the last that says more than its figure: `66` after `at 60` becomes `at 69`. */
 function tempoText(text: string, tempos: readonly TempoItem[], bpm: number): string {
-  const words = tempos.map(({ start, end }) => text.slice(start, end));
-  const spoken = words.findLast((each) => !/^[\d.]+(?:\s*(?:to|-|–)\s*[\d.]+)?$/i.test(each)) ?? words[0]!;
-  return spoken.replace(/\d+(?:\.\d+)?(?:\s*(?:to|-|–)\s*\d+(?:\.\d+)?)?(?=\s*(?:bpm)?$)/i, String(bpm));
+  const isSpoken = ({ start, end }: TempoItem): boolean => !ONLY_FIGURES.test(text.slice(start, end));
+  const { start, end, meaning } = tempos.findLast(isSpoken) ?? tempos[0]!;
+  const words = text.slice(start, end);
+  const numbers = [...words.matchAll(NUMBERS)];
+  const own = numbers.findLast(({ groups }) => Number(groups!["top"]) === meaning.bpm) ?? numbers.at(-1);
+  return own ? words.slice(0, own.index) + bpm + words.slice(own.index + own[0].length) : words;
 }
+
+const ONLY_FIGURES = /^[\d.]+(?:\s*(?:to|-|–)\s*[\d.]+)?$/i;
+/** One, or two of which the second is the top. */
+const NUMBERS = /(?:\d+(?:\.\d+)?\s*(?:to|-|–)\s*)?(?<top>\d+(?:\.\d+)?)/gi;
 
 interface Change {
   readonly start: number;
@@ -69,8 +113,11 @@ function joined(text: string, cuts: readonly Cut[], changes: readonly Change[], 
   let tempoEnd = 0;
   for (const [i, cut] of cuts.entries()) {
     const pieces = piecesOf(text, cut, changes, tempoAt);
+    const separator = i === 0 ? "" : text.slice(cuts[i - 1]!.end, cut.start);
+    // A bracket is parted from the comma behind it by an empty part.
+    if (pieces.length === 0 && separator.includes(")") && isOpen(line)) line += separator;
     if (pieces.length === 0) continue;
-    if (line !== "") line += text.slice(cuts[i - 1]!.end, cut.start);
+    if (line !== "") line += separator;
     for (const [k, piece] of pieces.entries()) {
       // Where something went, two terms meet that a comma keeps apart: `focus ease 66 slips slurred`.
       if (k > 0) line += piece.start === tempoAt ? " " : ", ";
@@ -79,6 +126,10 @@ function joined(text: string, cuts: readonly Cut[], changes: readonly Change[], 
     }
   }
   return { text: line, tempoEnd };
+}
+
+function isOpen(line: string): boolean {
+  return line.lastIndexOf("(") > line.lastIndexOf(")");
 }
 
 interface Piece {

@@ -1,3 +1,4 @@
+import type { DayNumber } from "../../journal/calendar.ts";
 import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
@@ -11,14 +12,20 @@ import { noteRow } from "../explain/note-row.ts";
 import { refusal } from "../explain/refusal.ts";
 import { separatorsOf } from "../explain/separators.ts";
 import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
+import { isPast } from "./into-today.ts";
 
 /**
  * The notes of the exercise at a position, written out behind its subject as a claim: over the span, in the pattern and
  * the direction stated; without a direction upward, or up and down where a scale falls otherwise than it rises; of
  * leaps the order of the entry's day. They take the place of notes or letters of steps that stand behind a colon
- * already. The cursor goes behind them.
+ * already. The cursor goes behind them. On a day that is over nothing is written, and a sentence has the notes.
  */
-export function writeNotes(journal: Journal, uri: string, position: Position): CommandAnswer {
+export function writeNotes(
+  journal: Journal,
+  uri: string,
+  position: Position,
+  { today }: { readonly today: DayNumber },
+): CommandAnswer {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
   const { entry, text, model } = found;
@@ -31,6 +38,7 @@ export function writeNotes(journal: Journal, uri: string, position: Position): C
   const subject = entry.source.subject!;
   const row = noteRow({ ...input, direction }, text.slice(subject.start, subject.end), conventions.names);
   if (row === "") return NOTHING_TO_PLAY;
+  if (isPast(found, today)) return refusal(`Notes: ${shortened(row)} (an earlier day stays as it was written)`);
   const { start, end, before, after } = placeOfClaim(text, entry.source);
   const newText = before + row + after;
   if (text.length - (end - start) + newText.length > LONGEST_LINE) return TOO_LONG;
@@ -53,6 +61,13 @@ const NOTHING_TO_PLAY = refusal(
 const TOO_LONG = refusal(
   `With its notes this line would be longer than ${LONGEST_LINE} characters, and not be read. Name a shorter span.`,
 );
+
+/** More notes are not read in passing; UTF-16 units. */
+const LONGEST_ROW = 160;
+
+function shortened(row: string): string {
+  return row.length > LONGEST_ROW ? `${row.slice(0, row.lastIndexOf(" ", LONGEST_ROW))} …` : row;
+}
 
 function fallsOtherwise(subject: ScaleToPlay | ChordToPlay): boolean {
   if (subject.type !== "scale") return false;

@@ -1,14 +1,17 @@
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { Entry } from "../../journal/model.ts";
+import type { BlockModel, Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
+import { subjectKey } from "../../journal/subject-text.ts";
 import { type Block, blockIndexAt, type Document, type Position } from "../../syntax/document/document.ts";
 import { dateWord } from "../../syntax/line/day-line.ts";
 import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import type { EntryLine, Line } from "../../syntax/line/line.ts";
 import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
+import type { Item } from "../../syntax/words/meaning.ts";
+import { termType } from "../../syntax/words/term-types.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { CompletionItem } from "../types.ts";
 import { claimCandidates } from "./claims.ts";
@@ -82,7 +85,9 @@ export function completionsAt(
     head,
     today,
   };
-  const offers = typing.starts.flatMap((start) => completing(candidatesAt(scene, start, date), typing, start));
+  const whole = wholeTermAt(scene);
+  const starts = typing.starts.filter((at) => !whole || at <= whole.start || at >= whole.end);
+  const offers = starts.flatMap((start) => completing(candidatesAt(scene, start, date), typing, start));
   return ranked(offers, typing, position.line, (key) => scene.usage.used.get(key)?.score ?? 0);
 }
 
@@ -90,6 +95,21 @@ export function completionsAt(
 function bodyStart(text: string, cursor: number): number {
   return Math.min(cursor, /^[\s\uFEFF]*(?:[-*•]\s+)?/.exec(text)![0].length);
 }
+
+/**
+ * The term that what is typed ends with, where that stands in full: `5 min`, which may go on, but not as `5 minims`. A
+ * title, and other free words, are whole at every letter.
+ */
+function wholeTermAt({ journal, typing, head }: Scene): Item | undefined {
+  const line = read(journal, typing.text.slice(0, typing.typedTo), head);
+  const items = line.type === "entry" ? [...line.items, ...(line.subject ? [line.subject as Item] : [])] : [];
+  return items.find(({ start, end, meaning }) => {
+    const words = termType(meaning.type)?.words ?? (WHOLE_SUBJECTS.includes(meaning.type) ? "fixed" : "free");
+    return start < typing.typedTo && end === typing.typedTo && words !== "free";
+  });
+}
+
+const WHOLE_SUBJECTS: readonly string[] = ["scale", "chord", "technique", "activity"];
 
 type DateWord = ReturnType<typeof dateWord>;
 
@@ -151,31 +171,34 @@ function entryCandidates(scene: Scene, start: number, from: number): Candidate[]
   return written.type === "prose" ? innerScale(scene, start, from) : [];
 }
 
-/** What a line may open with. In a day that has phases, entries are indented. */
+/** What a line may open with, the same whether it is indented or not. */
 function lineStart(scene: Scene, start: number): Candidate[] {
   const { journal, uri, conventions, usage, typing, head, work, document, block, line, today } = scene;
   const typed = typing.text.slice(start, typing.cursor);
   if (work) return subjectCandidates({ journal, usage, typed, fit: 0 });
-  const indented = /^\s/.test(typing.text) && start > 0;
-  const days =
-    mayBeginDay(document, block, line) && !indented
-      ? newDays(document, undefined, today, daysFit(document.blocks[block]!, line, typed))
-      : [];
-  if (head) return [...days, ...declarationWords(1)];
   const day = document.blocks[block]!;
   const model = journal.model(day);
-  const frames = frameLineCandidates(journal, model, indented ? 3 : 1);
-  const isPhaseLikelier = !indented && model.phases.some(({ phase }) => phase !== undefined);
+  const isToday = model.day?.date === today;
+  const days = mayBeginDay(document, block, line)
+    ? newDays(document, undefined, today, isToday ? LAST : daysFit(day, line, typed))
+    : [];
+  if (head) return [...days, ...declarationWords(1)];
   const takesWholeLine = typing.text.slice(typing.end, typing.remark).trim() === "";
   return [
     ...days,
-    ...(takesWholeLine
-      ? practisedCandidates({ journal, uri, conventions, day, line, typed, today, fit: isPhaseLikelier ? 2 : 0 })
-      : []),
-    ...subjectCandidates({ journal, usage, typed, fit: 1 }),
-    ...frames,
+    ...(takesWholeLine ? practisedCandidates({ journal, uri, conventions, day, line, typed, today, fit: 0 }) : []),
+    ...subjectCandidates({ journal, usage, typed, fit: 1, had: subjectsOn(model, line) }),
+    ...frameLineCandidates(journal, model, 1),
     ...declarationWords(6, ["aim", "set"]),
   ];
+}
+
+/** Behind all else. */
+const LAST = 9;
+
+/** What a day has on its other lines. */
+function subjectsOn({ entries }: BlockModel, line: number): ReadonlySet<string> {
+  return new Set(entries.flatMap(({ place, subject }) => (subject && place.line !== line ? subjectKey(subject) : [])));
 }
 
 /** After an empty line a new day is the likeliest thing, otherwise one more line of this day. */

@@ -1,6 +1,8 @@
 import { recordsOfBlock } from "../../history/attempts.ts";
+import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
+import { sinceLately } from "../../history/journal-facts.ts";
 import { latestHistory } from "../../history/journal-history.ts";
-import { inTimeOrder } from "../../history/record.ts";
+import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import type { Exercise, Strand } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Conventions } from "../../journal/conventions.ts";
@@ -10,14 +12,17 @@ import type { Subject } from "../../journal/model.ts";
 import { subjectText } from "../../journal/subject-text.ts";
 import { sameName } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
-import { nearestSteps } from "../../music/notes/note-value.ts";
+import { withoutTempo } from "../../plan/care-words.ts";
+import { daysAgo } from "../../plan/day-words.ts";
+import { figure } from "../../plan/figure.ts";
+import { type PractisedLine, practisedLine, type StartTempo } from "../../plan/practised-line.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { WrittenNote } from "../../syntax/words/meaning.ts";
-import { daysAgo } from "../explain/days-away.ts";
-import { NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
+import { NOTHING_REACHED, startInWords } from "../explain/start-words.ts";
 import { LATEST_DAYS, weightAfter } from "./lately.ts";
-import { type PractisedLine, practisedLine } from "./practised-line.ts";
 import { type Candidate, formOf } from "./rank.ts";
+import { type SetEntry, setEntries } from "./set-work.ts";
+import { standsStill } from "./standing.ts";
 import { looksOf, type Tonic, tonicIn, withTonic } from "./subjects.ts";
 
 /** Where a practised exercise is offered. */
@@ -43,20 +48,55 @@ const MOST_STRANDS = 120;
 const IN_PRACTICE = 28;
 
 /**
- * Practised exercises as whole lines, with where to start today. Before anything is typed a handful of different ones
- * that the day does not have yet; after that whatever what is typed may mean. Nothing where no history is at hand:
- * making one takes longer than whoever types should wait.
+ * Practised exercises as whole lines, with where to start today, and work that was set. Before anything is typed a
+ * handful of different ones that the day does not have yet, set work first; after that whatever what is typed may mean.
+ * Of practised ones none where no history is at hand: making one takes longer than whoever types should wait.
  */
 export function practisedCandidates(place: PractisedPlace): readonly Candidate[] {
-  const { typed, fit } = place;
-  const practised = practisedLines(place);
-  if (typed === "") return handful(place, practised).map(({ candidate }) => ({ ...candidate, fit }));
-  const { names } = place.journal;
+  const { journal, conventions, today, typed, fit } = place;
+  const likely = withSetWork(standing(place), setEntries(journal, conventions, today));
+  if (typed === "") return handful(place, likely).map(({ candidate }) => ({ ...candidate, fit }));
+  const { names } = journal;
   const tonic = tonicIn(typed, names);
-  return practised
+  return likely
     .map(({ candidate, subject }) => ({ ...candidate, label: asTyped(candidate.label, subject, { tonic, names }) }))
     .filter((candidate) => formOf(candidate, typed) !== undefined)
     .map((candidate, i) => ({ ...candidate, fit: i < HANDFUL ? fit : fit + LATER }));
+}
+
+/** What is offered as a whole line. */
+interface Likely {
+  readonly exerciseKey: string | undefined;
+  readonly subject: Subject;
+  readonly candidate: Omit<Candidate, "fit">;
+}
+
+/** Set work first: where it was practised, in the words and with the tempo of that. */
+function withSetWork(practised: readonly Practised[], sets: readonly SetEntry[]): readonly Likely[] {
+  if (sets.length === 0) return practised;
+  const isFor = ({ exerciseKey }: SetEntry, each: Practised): boolean => each.exerciseKey === exerciseKey;
+  const first = sets.flatMap((work): Likely[] => {
+    const known = practised.find((each) => isFor(work, each));
+    return [
+      known ?? { ...work, candidate: { label: work.phrase, ...looksOf(work.subject.type), detail: work.detail } },
+    ];
+  });
+  return [...first, ...practised.filter((each) => !first.includes(each))];
+}
+
+/** Without what was only written since the history was made and is gone again, and without the line being typed. */
+function standing(place: PractisedPlace): readonly Practised[] {
+  const { journal, today } = place;
+  const stands = standsStill(journal, place);
+  return practisedLines(place).flatMap((each): Practised[] => {
+    const { strand, from } = each;
+    if (from.every(stands) && stands(strand.records.at(-1)!)) return [each];
+    const left = { ...strand, records: strand.records.filter(stands) };
+    const use = left.records.length > 0 ? useOf(left, today) : undefined;
+    const ceiling = ceilingOn(journal, today, strand.records.at(-1)!.instrument);
+    const line = use && practisedLine(journal, place.conventions, left, today, ceiling);
+    return line ? [practised(left, line, use.gap, { ...place, ceiling })] : [];
+  });
 }
 
 /** With accidentals as they are typed. The letter stays: by itself it tells major from minor. */
@@ -70,40 +110,50 @@ function asTyped(
 }
 
 /** One way of playing each exercise, without those that stand in the day on other lines. */
-function handful({ journal, uri, day, line }: PractisedPlace, practised: readonly Practised[]): Practised[] {
+function handful({ journal, uri, day, line }: PractisedPlace, likely: readonly Likely[]): Likely[] {
   const had = new Set<string>();
   for (const record of recordsOfBlock(journal, uri, day)) if (record.line !== line) had.add(record.exerciseKey);
-  const chosen: Practised[] = [];
-  for (const each of practised) {
+  const chosen: Likely[] = [];
+  for (const each of likely) {
     if (chosen.length === HANDFUL) break;
-    if (had.has(each.exerciseKey)) continue;
-    had.add(each.exerciseKey);
+    if (each.exerciseKey !== undefined && had.has(each.exerciseKey)) continue;
+    if (each.exerciseKey !== undefined) had.add(each.exerciseKey);
     chosen.push(each);
   }
   return chosen;
 }
 
 /** A strand that may be practised again. */
-interface Practised {
-  readonly exerciseKey: string;
-  readonly subject: Subject;
-  readonly candidate: Omit<Candidate, "fit">;
+interface Practised extends Likely {
+  readonly strand: Strand;
+  /** The attempts that its line was made from. */
+  readonly from: readonly AttemptRecord[];
 }
 
-type Reading = Pick<PractisedPlace, "journal" | "conventions" | "today">;
+interface Reading extends Pick<PractisedPlace, "journal" | "conventions" | "today"> {
+  readonly ceiling: Ceiling;
+  /** The day from which on a strand is looked at, where that is not its first. */
+  readonly since?: DayNumber;
+}
 
 /**
- * The same array while the history, the conventions and the day are the same, so that a key press looks nothing up
- * anew.
+ * The same array while the history, the conventions, the day and how fast it may be are the same, so that a key press
+ * looks nothing up anew.
  */
-function practisedLines(reading: Reading): readonly Practised[] {
-  const index = latestHistory(reading.journal);
+function practisedLines({ journal, conventions, today }: PractisedPlace): readonly Practised[] {
+  const index = latestHistory(journal);
+  const reading = { journal, conventions, today, ceiling: ceilingOn(journal, today) };
   return index ? kept(index, "practised", reading, () => ranked([...index.exercises.values()], reading)) : [];
 }
 
 /** What hangs on a history or a strand, and on what else goes into a reading. */
-function kept<T>(object: object, name: string, { journal, conventions, today }: Reading, make: () => T): T {
-  return journal.memo.from(object, name, [conventions, today], make);
+function kept<T>(
+  object: object,
+  name: string,
+  { journal, conventions, today, ceiling, since }: Reading,
+  make: () => T,
+): T {
+  return journal.memo.from(object, name, [conventions, today, ceiling.kind, since], make);
 }
 
 /** Best first: what is in practice; what rests and stands on the tonic of a piece in hand; what rests. */
@@ -121,13 +171,15 @@ function ranked(exercises: readonly Exercise[], reading: Reading): Practised[] {
   const tiers: [Practised[], Practised[], Practised[]] = [[], [], []];
   const offered = new Set<string>();
   for (const { strand, gap } of best) {
-    const line = kept(strand, "practised line", reading, () =>
-      practisedLine(reading.journal, reading.conventions, strand, reading.today),
+    const ceiling = ceilingOn(reading.journal, reading.today, strand.records.at(-1)!.instrument);
+    const since = sinceLately(reading.journal, strand, reading.today);
+    const line = kept(strand, "practised line", { ...reading, ceiling, since }, () =>
+      practisedLine(reading.journal, reading.conventions, strand, reading.today, ceiling, since),
     );
     if (!line || offered.has(line.phrase)) continue; // a line for several exercises, once
     offered.add(line.phrase);
     const tier = gap <= IN_PRACTICE ? 0 : tonics.some((tonic) => isOn(line.subject, tonic)) ? 1 : 2;
-    tiers[tier].push(practised(strand, line, gap, reading.journal.names));
+    tiers[tier].push(practised(strand, line, gap, reading));
   }
   return tiers.flat();
 }
@@ -166,39 +218,47 @@ function isOn(subject: Subject, tonic: WrittenNote): boolean {
 }
 
 function practised(
-  { key, records }: Strand,
-  { text, subject, start }: PractisedLine,
+  strand: Strand,
+  { text, subject, start, from }: PractisedLine,
   gap: number,
-  names: NoteNames,
+  { journal, today, ceiling }: Reading,
 ): Practised {
-  const name = subjectText(subject, names);
+  const name = subjectText(subject, journal.names);
   return {
-    exerciseKey: records.at(-1)!.exerciseKey,
+    strand,
+    from,
+    exerciseKey: strand.records.at(-1)!.exerciseKey,
     subject,
     candidate: {
       label: text,
       aliases: subject.type === "title" ? [name, `"${name}"`] : [name],
       ...looksOf(subject.type),
-      detail: start ? `last reached ${start.reached}, ${daysAgo(start.gap)}` : `practised ${daysAgo(gap)}`,
-      identity: `practised ${key}`,
-      resolve: { topic: "start", key: start ? `${start.reached} ${start.gap}` : "" },
+      detail: daysAgo(start?.gap ?? gap), // short, so that the line's tempo is in sight
+      identity: `practised ${strand.key}`,
+      resolve: { topic: "start", key: start ? startKey(start) : careKey(ceiling, today) },
     },
   };
 }
 
-/** Why a line starts where it does; the key holds the tempo last reached and the days since, or nothing. */
-export function explainStart(key: string): string | undefined {
-  if (key === "") return NOTHING_REACHED;
-  const found = /^(\d{1,4}(?:\.\d)?) (\d{1,7})$/.exec(key);
-  if (!found) return undefined;
-  const [reached, gap] = [Number(found[1]), Number(found[2])];
-  return `${found[1]} was reached last, ${daysAgo(gap)}${startWords(reached, gap)}.`;
+function startKey({ tempo, steady, reached, gap }: StartTempo): string {
+  return `${figure(tempo)} ${steady === undefined ? "-" : figure(steady)} ${figure(reached)} ${gap}`;
 }
 
-function startWords(reached: number, gap: number): string {
-  const [start, unrested] = [startTempo(reached, gap), startTempo(reached, 0)];
-  if (start === reached) return ": a good place to start again";
-  if (start === unrested) return `: ${start} is the metronome step below it`;
-  const steps = nearestSteps(unrested).below === start ? "one metronome step" : "two metronome steps";
-  return `. So long after, ${start}, ${steps} lower, is where to start`;
+function careKey({ kind, said }: Ceiling, today: DayNumber): string {
+  return kind === "without instrument" && said ? withoutTempo(said, today) : "";
+}
+
+const START_KEY = /^(\d{1,4}(?:\.\d)?) (-|\d{1,4}(?:\.\d)?) (\d{1,4}(?:\.\d)?) (\d{1,7})$/;
+
+/**
+ * Why a line starts where it does. The key holds where to start, the steady tempo, the one reached last and the days
+ * since; or why there is no tempo; or nothing.
+ */
+export function explainStart(key: string): string | undefined {
+  if (key === "") return NOTHING_REACHED;
+  const found = START_KEY.exec(key);
+  if (!found) return key.startsWith("Written without a tempo: ") ? key : undefined;
+  const [tempo, steady, reached, gap] = found.slice(1);
+  const start = steady === "-" ? { tempo: Number(tempo) } : { tempo: Number(tempo), steady: Number(steady) };
+  return `${startInWords(start)} You last reached ${reached}, ${daysAgo(Number(gap))}.`;
 }

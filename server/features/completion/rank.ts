@@ -56,12 +56,12 @@ export function formOf(
   return found === undefined ? undefined : { form: label, found };
 }
 
-/** The candidates that complete what is typed from a column on. */
+/** The candidates that complete what is typed from a column on; what stands there in full is none. */
 export function completing(candidates: readonly Candidate[], { text, typedTo }: Typing, start: number): Offered[] {
   const typed = text.slice(start, typedTo);
   return candidates.flatMap((candidate): Offered[] => {
     const found = formOf(candidate, typed);
-    return found ? [{ candidate, start, typed, ...found }] : [];
+    return found && !isSamePhrase(found.found, typed) ? [{ candidate, start, typed, ...found }] : [];
   });
 }
 

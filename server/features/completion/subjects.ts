@@ -22,7 +22,12 @@ export interface SubjectPlace {
   /** What is typed so far, from the beginning of the subject on. */
   readonly typed: string;
   readonly fit: number;
+  /** Subjects by `subjectKey` that are not likely to come once more. */
+  readonly had?: ReadonlySet<string>;
 }
+
+/** What the day has already comes so much later. */
+const HAD_LATER = 2;
 
 /**
  * Everything that may be practised: what was practised lately, what is aimed at, titles, tonic and kind, activities.
@@ -39,7 +44,7 @@ export function subjectCandidates(place: SubjectPlace): Candidate[] {
 }
 
 /** As they were last typed; where the tonic is typed already, with the tonic as it stands. */
-function usedSubjects({ journal, usage, fit, typed }: SubjectPlace): Candidate[] {
+function usedSubjects({ journal, usage, fit, typed, had }: SubjectPlace): Candidate[] {
   const tonic = tonicIn(typed, journal.names);
   return [...usage.used].flatMap(([key, { text, type }]) =>
     isSubjectType(type) && key.startsWith(`${type}: `) && text.length <= 80
@@ -47,7 +52,7 @@ function usedSubjects({ journal, usage, fit, typed }: SubjectPlace): Candidate[]
           {
             label: withTonic(text, type, tonic, journal.names),
             ...looksOf(type),
-            fit,
+            fit: had?.has(key) ? fit + HAD_LATER : fit,
             usage: key,
             identity: key,
             resolve: { topic: type === "title" ? "title" : "subject", key: text },

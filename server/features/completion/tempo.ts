@@ -1,23 +1,58 @@
+import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
+import { sinceLately } from "../../history/journal-facts.ts";
+import { latestHistory } from "../../history/journal-history.ts";
+import { playedEntry } from "../../history/played.ts";
+import { countingOf, rateBy } from "../../history/rate.ts";
+import { standingOf, startTempo } from "../../history/start-tempo.ts";
 import { metronomeOf } from "../../history/trend-words.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Entry, NoteValue } from "../../journal/model.ts";
 import { nearestSteps, notesPerMinute, QUARTER } from "../../music/notes/note-value.ts";
+import { figure } from "../../plan/figure.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
 import type { Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
 import type { Candidate } from "./rank.ts";
 import { type EntrySituation, lastItem } from "./situation.ts";
 import { exerciseKey } from "./usage.ts";
 
-/** Where to start: the tempo that was last reached in this exercise; once a tempo stands, what is next to it. */
+/**
+ * Where to start: by the history of the exercise, or without one at hand the tempo that was last reached; once a tempo
+ * stands, what is next to it. Never faster than the day allows.
+ */
 export function tempoCandidates(situation: EntrySituation): Candidate[] {
-  const { entry, items, separated } = situation;
+  const { journal, today, entry, items, separated } = situation;
+  const ceiling = ceilingOn(journal, today);
   const last = lastItem(entry.source.items);
   if (entry.subject?.type === "activity" || last?.meaning.type === "tempo") return [];
+  if (ceiling.kind === "without instrument") return [];
   const tempo = items.findLast(({ meaning }) => meaning.type === "tempo")?.meaning as MeaningOf<"tempo"> | undefined;
-  if (tempo) return last && isAnswer(last.meaning) ? (separated ? nextSteps(tempo, entry) : []) : again(tempo);
+  if (tempo)
+    return last && isAnswer(last.meaning) ? (separated ? nextSteps(tempo, entry, ceiling) : []) : again(tempo, ceiling);
   const fit = last?.meaning.type === "note value" ? 0 : 1;
+  const known = startIn(situation);
+  if (known) return [{ ...known, fit }];
+  if (ceiling.share !== undefined) return [];
   const start = lastReached(situation);
   if (!start) return [{ ...atTempo("60", "one beat a second"), fit: fit + 2 }];
   return [{ ...atTempo(start.text, `last reached ${isoDate(start.day)}`), aliases: [start.text], fit }];
+}
+
+/**
+ * Where to start in the way of playing that is written so far, by the history at hand; undefined where it has none of
+ * that.
+ */
+function startIn({ journal, today, entry, conventions }: EntrySituation): Candidate | undefined {
+  const played = playedEntry(entry, conventions).attempts[0];
+  const strand = played && latestHistory(journal)?.strandOf(played.manner);
+  const counting = strand && countingOf(entry, entry.attempts[0]!.conditions, {}, conventions);
+  const perBeat = counting && rateBy(counting, 1);
+  if (!strand || !perBeat) return undefined;
+  const ceiling = ceilingOn(journal, today, played.manner.instrument);
+  const standing = standingOf(strand.records, today, sinceLately(journal, strand, today));
+  const tempo = startTempo(standing, today, perBeat, ceiling);
+  if (tempo === undefined || standing.reached === null || standing.reachedOn === null) return undefined;
+  const detail = `last reached ${figure(standing.reached / perBeat)} on ${isoDate(standing.reachedOn)}`;
+  return { ...atTempo(String(tempo), detail), aliases: [String(tempo)], fit: 0 };
 }
 
 function atTempo(text: string, detail: string): Omit<Candidate, "fit"> {
@@ -29,10 +64,12 @@ function isAnswer({ type }: Meaning): boolean {
   return type === "outcome" || type === "tries";
 }
 
-/** One step up after what was reached, one down after what was not. */
-function nextSteps({ bpm }: MeaningOf<"tempo">, { attempts }: Entry): Candidate[] {
-  const { below, above } = nearestSteps(bpm);
-  const steps = attempts.at(-1)?.reached ? [above, below] : [below, above];
+/** A notch up after what was reached, else a notch down first; from what failed none goes up. */
+function nextSteps({ bpm }: MeaningOf<"tempo">, { attempts }: Entry, { kind }: Ceiling): Candidate[] {
+  const { below, above: faster } = nearestSteps(bpm);
+  const above = kind === "usual" ? faster : undefined;
+  const reached = attempts.at(-1)?.reached ?? null;
+  const steps = reached ? [above, below] : reached === null ? [below, above] : [below];
   return steps.flatMap((step, fit): Candidate[] => {
     if (step === undefined) return [];
     const at = atTempo(String(step), stepWords(step, bpm));
@@ -41,13 +78,13 @@ function nextSteps({ bpm }: MeaningOf<"tempo">, { attempts }: Entry): Candidate[
 }
 
 function stepWords(step: number, from: number): string {
-  return `one metronome step ${step > from ? "up" : "down"}`;
+  return `a notch ${step > from ? "up" : "down"}`;
 }
 
 /** After a change of articulation or rhythm: the same tempo once more, or one beside it. */
-function again({ bpm }: MeaningOf<"tempo">): Candidate[] {
+function again({ bpm }: MeaningOf<"tempo">, { kind }: Ceiling): Candidate[] {
   const { below, above } = nearestSteps(bpm);
-  const beside = [below, above].flatMap((step): Candidate[] =>
+  const beside = [below, ...(kind === "usual" ? [above] : [])].flatMap((step): Candidate[] =>
     step === undefined ? [] : [{ ...atTempo(String(step), stepWords(step, bpm)), fit: 3 }],
   );
   return [{ ...atTempo(String(bpm), "the tempo before"), fit: 2 }, ...beside];
@@ -61,7 +98,7 @@ function lastReached({
 }: EntrySituation): { readonly text: string; readonly day: DayNumber } | undefined {
   if (!entry.subject) return undefined;
   const key = exerciseKey(entry);
-  const place = entry.where?.text ?? "";
+  const place = nameKey(entry.where?.text ?? "");
   const isTitle = entry.subject.type === "title";
   const found = usage.reached.find((each) => each.exercise === key && (!isTitle || each.place === place));
   if (!found) return undefined;

@@ -3,10 +3,12 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import { dayOfBlock } from "../../journal/day-of-block.ts";
 import { eachSubject, hasSeveral } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { sameItems } from "../../journal/memo.ts";
 import type { Entry, NoteValue, Tempo } from "../../journal/model.ts";
 import { subjectKey } from "../../journal/subject-text.ts";
 import type { Block, Document } from "../../syntax/document/document.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import type { MeaningType } from "../../syntax/words/term-types.ts";
 import { termKey } from "../explain/term-key.ts";
@@ -50,7 +52,7 @@ type Counts = Map<string, Count>;
 
 /** What one day used. */
 interface DayUsage {
-  readonly day?: DayNumber;
+  readonly day: DayNumber;
   readonly used: readonly (readonly [string, Count])[];
   /** By the subject that they stood beside. */
   readonly beside: ReadonlyMap<string, readonly (readonly [string, Count])[]>;
@@ -70,44 +72,83 @@ export interface TypedLine {
  * that ten years cost no more than one.
  */
 export function usageOf(journal: Journal, typed: TypedLine): Usage {
-  const days = latestDays(journal, typed);
+  const { others, own } = latestDays(journal, typed);
+  const days = own ? [...others, own].sort((a, b) => b.day - a.day) : others;
+  const newest = days[0]?.day ?? 0;
+  const used = new Map(usedByOthers(journal, others, newest));
+  if (own) add(used, own.used, weightAfter(newest - own.day), own.day === newest);
   return {
-    used: addedUp(days, ({ used }) => used),
-    beside: (subject) => addedUp(days, ({ beside }) => beside.get(subject)),
+    used,
+    beside: (subject) => {
+      const sum = new Map<string, Used>();
+      for (const { day, beside } of days) add(sum, beside.get(subject) ?? [], weightAfter(newest - day));
+      return sum;
+    },
     reached: days.flatMap(({ reached }) => reached),
   };
 }
 
-function addedUp(
-  days: readonly DayUsage[],
-  countsOf: (day: DayUsage) => readonly (readonly [string, Count])[] | undefined,
-): ReadonlyMap<string, Used> {
-  const newest = days[0]?.day ?? 0;
-  const sum = new Map<string, { text: string; type: MeaningType; score: number }>();
-  for (const each of days) {
-    const weight = weightAfter(newest - each.day!);
-    for (const [key, { text, type, count }] of countsOf(each) ?? []) {
-      const known = sum.get(key);
-      if (known) known.score += weight * count;
-      else sum.set(key, { text, type, score: weight * count });
-    }
-  }
-  return sum;
+interface UsedByOthers {
+  readonly days: readonly DayUsage[];
+  readonly newest: DayNumber;
+  readonly used: ReadonlyMap<string, Used>;
 }
 
-/** The latest days of all files, the newest first. Files are taken to run one way, whichever it is. */
-function latestDays(journal: Journal, typed: TypedLine): DayUsage[] {
-  const files = journal.addresses.map((uri) => newestFirst(journal, journal.files.get(uri)!));
-  files.sort((a, b) => b.newest - a.newest); // of files as new the first, whichever became known first
-  const days: DayUsage[] = [];
-  for (const { blocks } of files) {
-    if (days.length >= LATEST_DAYS) break;
-    for (const block of blocks(LATEST_DAYS - days.length)) {
-      const usage = block === typed.block ? readUsage(journal, block, typed.line) : dayUsage(journal, block);
-      if (usage.day !== undefined) days.push(usage);
-    }
+/** Added up once while the same days stay: from one key to the next only the one that is typed in changes. */
+function usedByOthers({ memo }: Journal, days: readonly DayUsage[], newest: DayNumber): ReadonlyMap<string, Used> {
+  const last = memo.latest<UsedByOthers>("used by others", "");
+  if (last && last.newest === newest && sameItems(last.days, days)) return last.used;
+  const used = new Map<string, Used>();
+  for (const each of days) add(used, each.used, weightAfter(newest - each.day));
+  memo.setLatest<UsedByOthers>("used by others", "", { days, newest, used });
+  return used;
+}
+
+/** @param latest the words of these counts were typed after those of the sum */
+function add(
+  sum: Map<string, Used>,
+  counts: readonly (readonly [string, Count])[],
+  weight: number,
+  latest = false,
+): void {
+  for (const [key, { text, type, count }] of counts) {
+    const { text: known = text, score = 0 } = sum.get(key) ?? {};
+    sum.set(key, { text: latest ? text : known, type, score: score + weight * count });
   }
-  return days.sort((a, b) => b.day! - a.day!);
+}
+
+/** Reads what `usageOf` needs, a day between one step and the next, so that the first offer need not wait for it. */
+export function* usageInSteps(journal: Journal): Generator<void> {
+  for (const { block } of latestBlocks(journal)) {
+    dayUsage(journal, block);
+    yield;
+  }
+}
+
+/** What the latest days used, the newest first; that of the day that is typed in apart, where it is one of them. */
+function latestDays(
+  journal: Journal,
+  typed: TypedLine,
+): { readonly others: readonly DayUsage[]; readonly own?: DayUsage } {
+  const blocks = latestBlocks(journal);
+  const others = blocks.flatMap(({ block }) => (block === typed.block ? [] : [dayUsage(journal, block)]));
+  const own = blocks.some(({ block }) => block === typed.block)
+    ? readUsage(journal, typed.block, typed.line)
+    : undefined;
+  return { others: others.sort((a, b) => b.day - a.day), own };
+}
+
+/** The blocks of the latest days, file by file. Files are taken to run one way, whichever it is. */
+export function latestBlocks(journal: Journal): readonly { readonly uri: string; readonly block: Block }[] {
+  const files = journal.addresses.map((uri) => ({ uri, ...newestFirst(journal, journal.files.get(uri)!) }));
+  files.sort((a, b) => b.newest - a.newest); // of files as new the first, whichever became known first
+  const latest: { uri: string; block: Block }[] = [];
+  for (const { uri, blocks } of files) {
+    if (latest.length >= LATEST_DAYS) break;
+    for (const block of blocks(LATEST_DAYS - latest.length))
+      if (dayOfBlock(block) !== undefined) latest.push({ uri, block });
+  }
+  return latest;
 }
 
 interface NewestFirst {
@@ -134,10 +175,9 @@ function dayUsage(journal: Journal, block: Block): DayUsage {
 
 function readUsage(journal: Journal, block: Block, except?: number): DayUsage {
   const model = journal.model(block);
-  const day = model.day?.date;
+  const day = model.day!.date!;
   const used: Counts = new Map();
   const beside = new Map<string, Counts>();
-  if (day === undefined) return { used: [], beside: new Map(), reached: [] };
   for (const [i, line] of model.lines.entries()) {
     if (i === except) continue;
     if (line.type === "entry") countEntry(line, block.lines[i]!, used, beside);
@@ -154,6 +194,7 @@ function countEntry(line: EntryLine, text: string, used: Counts, beside: Map<str
   countItems(line.items, text, used);
   const { start, end, meaning } = line.subject ?? { start: 0, end: 0, meaning: undefined };
   if (!meaning || meaning.type === "faulty subject" || meaning.type === "free") return;
+  if (line.same) return; // which would say nothing by themselves
   const key = subjectKey(meaning);
   count(used, key, text.slice(start, end), meaning.type);
   if (meaning.type === "scale") count(used, `kind ${meaning.kind}`, meaning.kind, "kind");
@@ -194,7 +235,7 @@ function reachedIn(entry: Entry, line: string, day: DayNumber): ReachedTempo[] {
       text: `${beat}${tempo.bpm}`,
       tempo,
       noteValue: conditions.noteValue,
-      place: entry.where?.text ?? "",
+      place: nameKey(entry.where?.text ?? ""),
       day,
     };
     const played = [entry, ...singly.flatMap((one) => (one.attempts.includes(i) ? [one.entry] : []))];

@@ -1,8 +1,10 @@
 import { type DaysElsewhere, NOTHING_ELSEWHERE, strayDays } from "../../checks/file/journal-order.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayOfBlock } from "../../journal/day-of-block.ts";
-import { inOrderOfAddress, type Journal, sameItems } from "../../journal/journal.ts";
+import { inOrderOfAddress, type Journal } from "../../journal/journal.ts";
+import { sameItems } from "../../journal/memo.ts";
 import { changedBlocks, type Document } from "../../syntax/document/document.ts";
+import { folderAmong, type SiblingFolders, siblingFolders } from "./sibling-folders.ts";
 
 /** Fewer files show no order among them. */
 const FILES_IN_ORDER = 4;
@@ -12,8 +14,9 @@ export function daysElsewhere(journal: Journal, uri: string): DaysElsewhere {
   if (journal.files.size < 2) return NOTHING_ELSEWHERE;
   const now = datesOfJournal(journal).elsewhere(uri);
   const before = journal.memo.latest<DaysElsewhere>("days elsewhere", uri);
-  if (before && sameNames(before.earlier, now.earlier) && sameNames(before.stray, now.stray)) return before;
-  const elsewhere = now.earlier.size > 0 || now.stray.size > 0 ? now : NOTHING_ELSEWHERE;
+  const kinds = ["earlier", "stray", "siblings"] as const;
+  if (before && kinds.every((kind) => sameNames(before[kind], now[kind]))) return before;
+  const elsewhere = kinds.some((kind) => now[kind].size > 0) ? now : NOTHING_ELSEWHERE;
   journal.memo.setLatest("days elsewhere", uri, elsewhere);
   return elsewhere;
 }
@@ -48,9 +51,12 @@ class DatesOfJournal {
   /** The files that have a day, in their order. */
   private readonly filesWith = new Map<DayNumber, string[]>();
   private strays: ReadonlyMap<string, ReadonlyMap<DayNumber, string>> | undefined;
+  private siblings: readonly SiblingFolders[] | undefined;
   private addresses: readonly string[] = [];
+  private root = "";
 
-  bringUpTo({ files, addresses }: Journal): void {
+  bringUpTo({ root, files, addresses }: Journal): void {
+    this.root = root;
     if (files === this.files) return;
     for (const uri of this.dates.keys()) if (!files.has(uri)) this.set(uri, undefined);
     for (const [uri, document] of files) {
@@ -65,10 +71,40 @@ class DatesOfJournal {
   elsewhere(uri: string): DaysElsewhere {
     const earlier = new Map<DayNumber, string>();
     for (const day of this.dates.get(uri)?.days ?? []) {
-      const first = this.filesWith.get(day)![0]!;
-      if (first !== uri) earlier.set(day, nameOf(first));
+      const first = this.filesWith.get(day)!.find((file) => file === uri || !this.areSiblings(file, uri))!;
+      if (first !== uri) earlier.set(day, `${this.pathOf(first)}, line ${this.lineOf(first, day) + 1}`);
     }
-    return { earlier, stray: this.straysIn().get(uri) ?? NOTHING_ELSEWHERE.stray };
+    return { earlier, stray: this.straysIn().get(uri) ?? NOTHING_ELSEWHERE.stray, siblings: this.siblingsAt(uri) };
+  }
+
+  private siblingsIn(): readonly SiblingFolders[] {
+    this.siblings ??= siblingFolders(this.filesWith);
+    return this.siblings;
+  }
+
+  private areSiblings(a: string, b: string): boolean {
+    return this.siblingsIn().some(({ folders }) => {
+      const [one, other] = [folderAmong(folders, a), folderAmong(folders, b)];
+      return one !== undefined && other !== undefined && one !== other;
+    });
+  }
+
+  /** The folders that are spoken of in a file, by the day where they are. */
+  private siblingsAt(uri: string): ReadonlyMap<DayNumber, string> {
+    const here = this.siblingsIn().filter((each) => each.uri === uri);
+    return new Map(here.map(({ day, folders }) => [day, listed(folders.map((folder) => this.pathOf(folder)))]));
+  }
+
+  /** As a player sees it, from the journal's folder. */
+  private pathOf(uri: string): string {
+    const below = uri.startsWith(`${this.root}/`) ? uri.slice(this.root.length + 1) : nameOf(uri);
+    return below.split("/").map(decoded).join("/");
+  }
+
+  /** The line of a file, from 0, on which it has a day first. */
+  private lineOf(uri: string, day: DayNumber): number {
+    const { blocks, document } = this.dates.get(uri)!;
+    return document.starts[blocks.indexOf(day)]!;
   }
 
   private set(uri: string, dates: Dates | undefined): void {
@@ -77,6 +113,7 @@ class DatesOfJournal {
     else this.dates.delete(uri);
     if (before && dates && before.days === dates.days) return;
     this.strays = undefined;
+    this.siblings = undefined;
     for (const day of before?.days ?? []) this.takeOut(uri, day);
     for (const day of dates?.days ?? []) this.putIn(uri, day);
   }
@@ -95,7 +132,9 @@ class DatesOfJournal {
 
   /** By file: its days at odds with the order of the files, each with the name of the file beside. */
   private straysIn(): ReadonlyMap<string, ReadonlyMap<DayNumber, string>> {
-    this.strays ??= this.addresses.length < FILES_IN_ORDER ? new Map() : this.lookForStrays();
+    // Players side by side follow no order.
+    const hasOrder = this.addresses.length >= FILES_IN_ORDER && this.siblingsIn().length === 0;
+    this.strays ??= hasOrder ? this.lookForStrays() : new Map();
     return this.strays;
   }
 
@@ -145,7 +184,20 @@ function daysIn(blocks: readonly (DayNumber | undefined)[]): readonly DayNumber[
 
 /** A file's name as a player sees it. */
 function nameOf(uri: string): string {
-  const name = uri.slice(uri.lastIndexOf("/") + 1);
+  return decoded(uri.slice(uri.lastIndexOf("/") + 1));
+}
+
+/** The most folders that are named one by one. */
+const FEW_FOLDERS = 4;
+
+/** `anna, ben and cleo`. */
+function listed(names: readonly string[]): string {
+  if (names.length > FEW_FOLDERS)
+    return `${names.slice(0, FEW_FOLDERS - 1).join(", ")} and ${names.length - FEW_FOLDERS + 1} more`;
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}
+
+function decoded(name: string): string {
   try {
     return decodeURIComponent(name);
   } catch {

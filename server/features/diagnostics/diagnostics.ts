@@ -5,7 +5,7 @@ import type { Journal } from "../../journal/journal.ts";
 import { isReadForTitles, titleIndex } from "../../journal/titles/journal-titles.ts";
 import type { TitleIndex } from "../../journal/titles/title-index.ts";
 import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
-import type { Diagnostic } from "../types.ts";
+import type { Diagnostic, Severity } from "../types.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
 import { placedFix } from "./placed-fix.ts";
@@ -15,7 +15,8 @@ import { withTitleHints } from "./title-hints.ts";
 export const MOST_DIAGNOSTICS = 1000;
 
 const NONE: readonly Diagnostic[] = [];
-const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
+/** Those that are told first over the limit stand first. */
+const SEVERITIES = ["error", "warning", "information", "hint"] as const satisfies readonly Severity[];
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
@@ -54,7 +55,8 @@ export function underlinedOf(
   const { findings, told } = foundIn(journal, uri, today, history, last);
   if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
   const rows = new PlacedRows(findings.document, last?.rows);
-  const now = placed(journal, findings, told, (_, own) => underlined(journal, own), rows);
+  const shown = { ...findings, told: findings.underlined };
+  const now = placed(journal, shown, told, (_, own) => underlined(journal, own), rows);
   return kept(journal, "underlined", uri, { findings, told, rows, diagnostics: now });
 }
 
@@ -111,12 +113,10 @@ function underlined(journal: Journal, findings: readonly LineFinding[]): readonl
  * Reads a file of several that will be asked for: its days once, for their findings and for the history. Without, the
  * first that is asked for would have the days of all others read for the history alone.
  */
-export function readAhead(journal: Journal, uri: string, today: DayNumber): void {
-  if (!journal.files.has(uri) || journal.memo.latest<Latest>("diagnostics", uri)) return;
-  const findings = fileFindings(journal, uri, today, { history: true });
+export function readAhead(journal: Journal, uri: string, today: DayNumber, onDay?: () => void): void {
+  if (!journal.files.has(uri) || journal.memo.latest<FileFindings>("file findings", uri)) return;
+  const findings = fileFindings(journal, uri, today, { history: true, onDay });
   journal.memo.setLatest<FileFindings>("file findings", uri, findings);
-  const diagnostics = placed(journal, findings, NO_HISTORY, (_, own) => own);
-  journal.memo.setLatest<Latest>("diagnostics", uri, { findings, told: NO_HISTORY, diagnostics });
 }
 
 /** The findings of a file's latest state, and the diagnostics that were made of them. */
@@ -165,22 +165,38 @@ function placed(
   findingsOf: (block: Block, own: readonly LineFinding[]) => readonly LineFinding[],
   rows?: PlacedRows,
 ): readonly Diagnostic[] {
-  const found: Diagnostic[] = [];
   const byBlock = new Map<Block, LineFinding[]>();
   for (const { block, finding } of history) byBlock.set(block, [...(byBlock.get(block) ?? []), finding]);
+  const listed: Listed[] = [];
+  let count = 0;
   for (const index of byBlock.size ? toldAlso(document, told, byBlock) : told) {
     const block = document.blocks[index]!;
     const others = [...(crossing.get(block) ?? []), ...(byBlock.get(block) ?? [])];
     const own = blocks[index]!.findings;
-    const place = (): readonly Diagnostic[] => {
-      const findings = findingsOf(block, own);
-      const all = others.length ? [...findings, ...others].sort(inOrder) : findings;
-      return all.length === 0 ? NONE : placedBlock(journal, block, all, document.starts[index]!, document);
-    };
-    const diagnostics = rows && others.length === 0 ? rows.of(index, own, place) : place();
-    for (const each of diagnostics) found.push(each);
+    const found = findingsOf(block, own);
+    const findings = others.length ? [...found, ...others].sort(inOrder) : found;
+    listed.push({ index, findings, alone: others.length === 0 ? own : undefined });
+    count += findings.length;
   }
-  return found.length > MOST_DIAGNOSTICS ? limited(found) : found;
+  if (count > MOST_DIAGNOSTICS) return limited(journal, listed, count, document);
+  const diagnostics: Diagnostic[] = [];
+  for (const { index, findings, alone } of listed) {
+    const place = (): readonly Diagnostic[] =>
+      findings.length === 0
+        ? NONE
+        : placedBlock(journal, document.blocks[index]!, findings, document.starts[index]!, document);
+    const ofBlock = rows && alone ? rows.of(index, alone, place) : place();
+    for (const each of ofBlock) diagnostics.push(each);
+  }
+  return diagnostics;
+}
+
+/** What is to be told of one block. */
+interface Listed {
+  readonly index: number;
+  readonly findings: readonly LineFinding[];
+  /** The block's own findings, where nothing else tells of it. */
+  readonly alone: readonly LineFinding[] | undefined;
 }
 
 function inOrder(a: LineFinding, b: LineFinding): number {
@@ -246,12 +262,14 @@ function placedBlock(
   // Where declarations would be put in goes by the head.
   const head = document.blocks[0];
   return journal.memo.from(block, "placed", [first, head, ...findings], () =>
-    findings.map((finding) => {
-      const place = (): Diagnostic => diagnostic(finding, first, document);
-      const isLast = first + finding.line === document.lineCount - 1; // its fixes may go by the line before it
-      return isLast ? place() : journal.memo.from(finding, "placed", [first, head], place);
-    }),
+    findings.map((finding) => placedFinding(journal, finding, first, document)),
   );
+}
+
+function placedFinding(journal: Journal, finding: LineFinding, first: number, document: Document): Diagnostic {
+  const place = (): Diagnostic => diagnostic(finding, first, document);
+  const isLast = first + finding.line === document.lineCount - 1; // its fixes may go by the line before it
+  return isLast ? place() : journal.memo.from(finding, "placed", [first, document.blocks[0]], place);
 }
 
 function diagnostic(
@@ -270,15 +288,23 @@ function diagnostic(
   };
 }
 
-function limited(found: readonly Diagnostic[]): readonly Diagnostic[] {
-  const ranked = found
-    .map((each, i) => ({ each, i }))
-    .sort((a, b) => RANK[a.each.severity] - RANK[b.each.severity] || a.i - b.i);
-  const kept = ranked.slice(0, MOST_DIAGNOSTICS).map(({ each }) => each);
+/** Only those that are told are placed: all that are found in a long file take many times as much memory as it. */
+function limited(
+  journal: Journal,
+  listed: readonly Listed[],
+  count: number,
+  document: Document,
+): readonly Diagnostic[] {
+  const kept: Diagnostic[] = [];
+  for (const severity of SEVERITIES)
+    for (const { index, findings } of listed)
+      for (const finding of findings)
+        if (kept.length < MOST_DIAGNOSTICS && CODES[finding.code] === severity)
+          kept.push(placedFinding(journal, finding, document.starts[index]!, document));
   const last = kept[MOST_DIAGNOSTICS - 1]!;
   kept[MOST_DIAGNOSTICS - 1] = {
     ...last,
-    message: `${last.message} (And ${found.length - MOST_DIAGNOSTICS} more in this file.)`,
+    message: `${last.message} (And ${count - MOST_DIAGNOSTICS} more in this file.)`,
   };
   return kept;
 }

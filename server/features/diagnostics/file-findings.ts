@@ -1,9 +1,11 @@
+import { CODES } from "../../checks/codes.ts";
 import type { LineFinding } from "../../checks/context.ts";
-import { DayFindings } from "../../checks/day/day-findings.ts";
+import { type DayFindings, dayFindings } from "../../checks/day/day-findings.ts";
 import { pastAim } from "../../checks/file/aims.ts";
 import {
   checkDayOrder,
   type DatedDay,
+  type DayInFile,
   type DaysElsewhere,
   duplicateDeclaration,
 } from "../../checks/file/journal-order.ts";
@@ -23,6 +25,8 @@ export interface FileFindings {
   readonly blocks: readonly BlockFacts[];
   /** The blocks with something to tell, by their index. */
   readonly told: readonly number[];
+  /** Those of them that tell more than hints. */
+  readonly underlined: readonly number[];
   readonly crossing: ReadonlyMap<Block, readonly LineFinding[]>;
   /** The aims that it declares. */
   readonly aims: readonly AimAt[];
@@ -63,6 +67,13 @@ interface KeyedDeclaration {
 
 const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
 
+export interface FindingsAsked {
+  readonly earlier?: FileFindings;
+  readonly history?: boolean;
+  /** Told of each day before it is looked at, where a file is looked at afresh: for who says how far that is. */
+  readonly onDay?: () => void;
+}
+
 /**
  * The findings of a file; with `history`, its days are read for the history as well. With those of an earlier state
  * only the blocks that differ are looked at, and what crosses blocks is looked at again only where they bear on it: the
@@ -72,15 +83,11 @@ export function fileFindings(
   journal: Journal,
   uri: string,
   today: DayNumber,
-  { earlier, history = false }: { readonly earlier?: FileFindings; readonly history?: boolean } = {},
+  { earlier, history = false, onDay }: FindingsAsked = {},
 ): FileFindings {
   const document = journal.files.get(uri)!;
   const conventions: Conventions = journal.conventions(uri);
-  const checks = journal.memo.of(
-    conventions,
-    "day findings",
-    () => new DayFindings(journal.partContext, conventions, journal.dayWalk),
-  );
+  const checks = dayFindings(journal, conventions);
   const bearing: Bearing = {
     uri,
     checks,
@@ -93,9 +100,10 @@ export function fileFindings(
   const blocks =
     earlier?.bearing.checks === checks
       ? blocksAfter(journal, document, earlier).blocks
-      : document.blocks.map((block) =>
-          history ? factsAndAttempts(journal, uri, block, checks) : blockFacts(journal, block, checks),
-        );
+      : document.blocks.map((block) => {
+          onDay?.();
+          return history ? factsAndAttempts(journal, uri, block, checks) : blockFacts(journal, block, checks);
+        });
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
 }
 
@@ -121,7 +129,11 @@ function blocksAfter(journal: Journal, document: Document, { document: past, blo
   const changed = changedBlocks(past, document);
   const { from, before, after } = changed;
   const old = facts.slice(from, before);
-  const now = document.blocks.slice(from, after).map((block) => blockFacts(journal, block, bearing.checks));
+  // Between two edits that lie far apart all else is as it was.
+  const known = new Map(old.map((each, i) => [past.blocks[from + i]!, each]));
+  const now = document.blocks
+    .slice(from, after)
+    .map((block) => known.get(block) ?? blockFacts(journal, block, bearing.checks));
   return { ...changed, old, now, blocks: facts.slice(0, from).concat(now, facts.slice(before)) };
 }
 
@@ -130,13 +142,23 @@ function updated(journal: Journal, document: Document, earlier: FileFindings, be
   const stays =
     earlier.regular && !bearsOnOthers(old) && !bearsOnOthers(now) && staysRegular(blocks, from, after, bearing);
   if (!stays) return { document, blocks, ...crossed(document, blocks, bearing), bearing };
-  const told = [
-    ...earlier.told.filter((index) => index < from),
-    ...now.flatMap(({ findings }, i) => (findings.length > 0 ? [from + i] : [])),
-    ...earlier.told.filter((index) => index >= before).map((index) => index + after - before),
+  const indicesNow = (past: readonly number[], isOne: (facts: BlockFacts) => boolean): readonly number[] => [
+    ...past.filter((index) => index < from),
+    ...now.flatMap((facts, i) => (isOne(facts) ? [from + i] : [])),
+    ...past.filter((index) => index >= before).map((index) => index + after - before),
   ];
   const { crossing, aims } = earlier;
-  return { document, blocks, told, crossing, aims, regular: true, bearing };
+  const told = indicesNow(earlier.told, tells);
+  const underlined = indicesNow(earlier.underlined, isUnderlined);
+  return { document, blocks, told, underlined, crossing, aims, regular: true, bearing };
+}
+
+function tells({ findings }: BlockFacts): boolean {
+  return findings.length > 0;
+}
+
+function isUnderlined({ findings }: BlockFacts): boolean {
+  return findings.some(({ code }) => CODES[code] !== "hint");
 }
 
 function bearsOnOthers(blocks: readonly BlockFacts[]): boolean {
@@ -160,8 +182,12 @@ function staysRegular(
     if (date !== undefined) dates.push(date);
   }
   const way = Math.sign((lastDate(blocks) ?? 0) - (blocks.find(({ day }) => day)?.day?.date ?? 0));
-  if (dates.some((date) => date > today || elsewhere.earlier.has(date) || elsewhere.stray.has(date))) return false;
+  if (dates.some((date) => date > today || isElsewhere(elsewhere, date))) return false;
   return dates.every((date, i) => i === 0 || (way !== 0 && Math.sign(date - dates[i - 1]!) === way));
+}
+
+function isElsewhere({ earlier, stray, siblings }: DaysElsewhere, date: DayNumber): boolean {
+  return earlier.has(date) || stray.has(date) || siblings.has(date);
 }
 
 function lastDate(blocks: readonly BlockFacts[]): number | undefined {
@@ -173,18 +199,18 @@ function crossed(
   document: Document,
   blocks: readonly BlockFacts[],
   bearing: Bearing,
-): Pick<FileFindings, "told" | "crossing" | "aims" | "regular"> {
+): Pick<FileFindings, "told" | "underlined" | "crossing" | "aims" | "regular"> {
   const crossing = new Map<Block, LineFinding[]>();
   const add = (index: number, finding: LineFinding): void => {
     const block = document.blocks[index]!;
     crossing.set(block, [...(crossing.get(block) ?? []), finding]);
   };
-  const dated: DatedDay[] = [];
+  const dated: DayInFile[] = [];
   const places: number[] = [];
   for (let index = 0; index < blocks.length; index++) {
     const { day } = blocks[index]!;
     if (!day) continue;
-    dated.push(day);
+    dated.push({ ...day, line: document.starts[index]! });
     places.push(index);
   }
   const days = checkDayOrder(dated, bearing.today, bearing.elsewhere);
@@ -202,9 +228,13 @@ function crossed(
     }
   }
   const told: number[] = [];
-  for (let index = 0; index < blocks.length; index++)
-    if (blocks[index]!.findings.length > 0 || crossing.has(document.blocks[index]!)) told.push(index);
-  return { told, crossing, aims, regular: days.length === 0 };
+  const underlined: number[] = [];
+  for (let index = 0; index < blocks.length; index++) {
+    const crosses = crossing.has(document.blocks[index]!);
+    if (crosses || tells(blocks[index]!)) told.push(index);
+    if (crosses || isUnderlined(blocks[index]!)) underlined.push(index);
+  }
+  return { told, underlined, crossing, aims, regular: days.length === 0 };
 }
 
 function blockFacts(journal: Journal, block: Block, checks: DayFindings, also: readonly DayVisitor[] = []): BlockFacts {

@@ -1,17 +1,13 @@
 import type { LineFinding } from "../../checks/context.ts";
 import { farAim } from "../../checks/file/aims.ts";
 import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
-import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
-import { type PlayedAttempt, playedEntry } from "../../history/played.ts";
-import type { Manner } from "../../history/record.ts";
-import type { Exercise, Strand } from "../../history/strands.ts";
+import { journalHistory } from "../../history/journal-history.ts";
+import type { Exercise } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
-import type { Conventions } from "../../journal/conventions.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
 import type { Journal } from "../../journal/journal.ts";
-import { readEntry } from "../../journal/read-entry.ts";
+import { aimProgress } from "../../plan/aims.ts";
 import type { Block } from "../../syntax/document/document.ts";
-import type { EntryLine } from "../../syntax/line/line.ts";
 import type { AimAt } from "./file-findings.ts";
 
 /** A finding on a line of a day that what was practised on other days bears on. */
@@ -100,42 +96,22 @@ export function farAimFindings(
   });
 }
 
+/** Of an aim at several subjects the first that is far. */
 function farAimFinding(
   journal: Journal,
   uri: string,
   declaration: Declaration,
   today: DayNumber,
-): ReturnType<typeof farAim> {
+): ReturnType<typeof farAim> | undefined {
   const { declared } = declaration;
   if (declared?.type !== "aim" || declared.by === undefined || declared.by < today) return undefined;
-  const conventions = journal.conventions(uri);
-  const aimed = journal.memo.from(declaration, "aimed at", [conventions], () =>
-    attemptsAimedAt(declared.entry, journal, conventions),
-  );
   const { by } = declared;
-  const isOneOf = aimed.some(({ subject }) => subject > 0);
-  for (const { manner, rate } of firstTempos(aimed)) {
-    const strand = strandAimedAt(journal, manner);
-    const called = isOneOf ? { subject: manner.subject } : {};
-    const aim = strand && { rate: rate!, by, notation: manner, weeks: weeksOfStrand(journal, strand), ...called };
-    const found = aim && farAim(declaration, aim, today);
-    if (found) return found;
+  for (const one of aimProgress(journal, { declared, uri }, { today })) {
+    const { standing, tempo } = one;
+    if (standing.type !== "under way" || standing.shortBy === undefined || !tempo) continue;
+    const { manner } = tempo;
+    const likely = standing.shortBy;
+    return farAim(declaration, { by, likely, notation: manner, ...(one.isOneOf ? { subject: manner.subject } : {}) });
   }
   return undefined;
-}
-
-/** Of each subject the first attempt with a tempo. */
-function firstTempos(attempts: readonly PlayedAttempt[]): readonly PlayedAttempt[] {
-  const withTempo = attempts.filter(({ rate }) => rate !== null);
-  return withTempo.filter(({ subject }, i) => withTempo.findIndex((each) => each.subject === subject) === i);
-}
-
-function strandAimedAt(journal: Journal, manner: Manner): Strand | undefined {
-  const index = journalHistory(journal);
-  return index.strandOf(manner) ?? index.exercises.get(manner.exerciseKey)?.strands[0];
-}
-
-/** The aim as attempts, of which none need state a tempo. */
-function attemptsAimedAt(entry: EntryLine, journal: Journal, conventions: Conventions): readonly PlayedAttempt[] {
-  return playedEntry(readEntry(entry, 0, journal.vocabulary), conventions).attempts;
 }

@@ -4,8 +4,9 @@ import { cutLine } from "../../syntax/line/cut.ts";
 import type { CodeAction } from "../types.ts";
 import { actionOf, type LineIn } from "./line-in.ts";
 
-/** One word alone may be the title of a piece. */
+/** One word alone may be the title of a piece, but for one that says how a tempo went: `72 sauber`. */
 const FEWEST_WORDS = 2;
+const BEHIND_NUMBER = /\d\s*,?\s*\p{L}+\s*$/u;
 
 /**
  * Where a journal declares no language: the declaration of the one that a line below a day is written in. Worked out
@@ -22,15 +23,19 @@ export function otherLanguage({ journal, document, at, text }: LineIn): readonly
 }
 
 /**
- * The one language other than English that has every known word of a text, and at least two of them alone; undefined
- * where there is none.
+ * The one language other than English that has every known word of a text, and at least two of them alone, or the
+ * one that says how a tempo went; undefined where there is none.
  */
 export function languageOf(text: string, tables: WordsOfLanguages): NamesId | undefined {
   const words = [...new Set(singleWords(text))];
-  const english = tables.of(ENGLISH_NAMES.id);
-  if (words.filter((word) => !english.has(word)).length < FEWEST_WORDS) return undefined;
   const having = words.map((word) => LANGUAGES.filter((id) => tables.of(id).has(word)));
   const alone = having.flatMap((ids) => (ids.length === 1 ? ids : []));
+  const said = BEHIND_NUMBER.test(text) ? having.at(-1) : undefined;
+  if (said?.length === 1) {
+    const [language] = said;
+    const isForeign = alone.some((id) => id !== language && id !== ENGLISH_NAMES.id);
+    return language === ENGLISH_NAMES.id || isForeign ? undefined : language;
+  }
   const [language] = alone;
   if (language === undefined || language === ENGLISH_NAMES.id || alone.length < FEWEST_WORDS) return undefined;
   return having.every((ids) => ids.length === 0 || ids.includes(language)) ? language : undefined;

@@ -26,13 +26,13 @@ export function explainTerm(meaning: Meaning, vocabulary: Vocabulary): string | 
     case "tries":
       return tries(meaning);
     case "times":
-      return `Played ${meaning.count === 1 ? "once" : `${meaning.count} times`}: an amount of the line, not attempts.`;
+      return `Played ${meaning.count === 1 ? "once" : `${meaning.count} times`}: how often you played the line, not tries.`;
     case "amount":
-      return meaning.possible ? `${amountText(meaning)}.` : "No such amount of time.";
+      return meaning.possible ? `${amountText(meaning)}.` : "Not a possible time.";
     case "focus":
       return `What is listened for: ${escapeMarkdown(meaning.words)}.`;
     case "sore":
-      return `Something hurts: ${escapeMarkdown(meaning.words)}. Rest it; if it stays or comes back, ask a teacher or a doctor.`;
+      return `Something hurts: ${escapeMarkdown(meaning.words)}. Rest it, and tell your teacher; see a doctor if it lasts or comes back.`;
     case "with":
       return `With ${escapeMarkdown(meaning.words)}.`;
     case "manner":
@@ -132,14 +132,19 @@ export function metronomeWords(bpm: number): string {
 /** What the declarations are for, by their words. */
 const DECLARATIONS: Readonly<Record<string, string>> = {
   player: "Whose journal this is.",
-  instrument: "What is played; the first is meant where an entry names none.",
+  instrument: "What is played; the first is used when an entry does not name one.",
   pitch: "The pitch of A4 in hertz, and perhaps the temperament.",
   names: "The language of the note names.",
-  "hide notes": "Names of notes stay out of sight until they are asked for, for who plays by ear or from a signature.",
-  "note value": "The note value that tempos are counted in where an entry names none.",
-  "usual articulation": "The articulation that is meant where an entry names none.",
-  piece: "A piece in hand, with its key, its bars, its goal and its dates.",
-  study: "A study in hand, as a piece is.",
+  shared:
+    "Names, pitch, note value, patterns, scales, articulations, outcomes and phases declared here hold in the journals of the folders below, too.",
+  "share body":
+    "What this journal says of the body is shown to a teacher who reads it with `daystave pupils`. Without this line it is not.",
+  "hide notes":
+    "Names of notes stay out of sight until they are asked for, for anyone who plays by ear or from a signature.",
+  "note value": "The note value that tempos are counted in when an entry does not name one.",
+  "usual articulation": "The articulation that is used when an entry does not name one.",
+  piece: "A current piece, with its key, its bars, its goal and its dates.",
+  study: "A current study, likewise.",
   movement: "A movement of a piece, with its own key and goal.",
   concert: "A day on which pieces are due.",
   aim: "What is to be reached, and by when.",

@@ -57,7 +57,7 @@ export function doubtsOf({ from, to, confidence }: HardStep, names: NoteNames): 
 }
 
 /**
- * `easier with 0 -23 ---- for E5: 1 finger (so the Recorder Home Page and a blog's chart)`, where a chart has such a
+ * `easier with 0 -23 ---- for E5: 1 finger (from the Recorder Home Page and a blog's chart)`, where a chart has such a
  * fingering; `mark` sets it off from the words.
  */
 export function easierInWords(
@@ -71,12 +71,10 @@ export function easierInWords(
     ({ note, fingering }) => `${mark(printFingering(fingering))} for ${noteText(note, names)}`,
   );
   const charts = [...new Set(instead.flatMap(({ fingering }) => fingering.charts))];
-  return [`easier with ${listed(others)}: ${movementInWords(movement)} (so ${listed(charts)})`];
+  return [`easier with ${listed(others)}: ${movementInWords(movement)} (from ${listed(charts)})`];
 }
 
 /** Why finger changes are not told of a recorder; undefined where they are, and for any other instrument. */
 export function unknownFingering(instrument: Pick<Instrument, "family" | "fingering">): string | undefined {
-  return whyUnfingered(instrument) === "german fingering"
-    ? "not known for German fingering, as Daystave has no table of it"
-    : undefined;
+  return whyUnfingered(instrument) === "german fingering" ? "not available for German fingering yet" : undefined;
 }

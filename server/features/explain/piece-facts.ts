@@ -4,7 +4,7 @@ import type { DeclaredPiece } from "../../journal/conventions.ts";
 import { scaleText } from "../../journal/subject-text.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { describeFifths } from "../../music/scales/signature.ts";
-import { daysAgo, daysAhead } from "./days-away.ts";
+import { daysAgo, daysAhead } from "../../plan/day-words.ts";
 import { escapedExtract } from "./markdown.ts";
 
 /** What is declared of a piece or a movement, in one line of Markdown. */

@@ -55,6 +55,54 @@ export function theoryOf(
   ];
 }
 
+/**
+ * The notes of an exercise and its signature on one line: `D E F G A B C# D, down C Bb A G F E D; one flat.`; steps in
+ * place of the signature where those alone are told. Undefined where it has none.
+ */
+export function notesAndSignature(input: WhatToPlay, { explain, names, hidden }: Telling): string | undefined {
+  const notes = hidden ? HIDDEN : notesInLine(input, names);
+  const { signature } = notesToPlay({ subject: input.subject });
+  const words = signature ? inWords(describeFifths(signature.fifths)) : "no key signature";
+  const parts = [...(notes === "" ? [] : [notes]), ...(explain === "steps" ? [] : [words])];
+  return parts.length === 0 ? undefined : `${parts.join("; ")}.`;
+}
+
+function notesInLine(input: WhatToPlay, names: NoteNames): string {
+  const { subject } = input;
+  const row = risingAndFalling(input, names);
+  return subject.type === "scale" && areInCents(subject.kind.degrees) ? `${row}, to the nearest quarter tone` : row;
+}
+
+function risingAndFalling(input: WhatToPlay, names: NoteNames): string {
+  const { up, down } = notesToPlay({ ...input, pattern: "straight", variant: undefined, direction: "up" });
+  const rising = notesInRow(up, names);
+  if (notesInRow(down.toReversed(), names) === rising) return rising;
+  const [top, ...falling] = down;
+  const further = up.at(-1) && top && nameBetween(top, names) === nameBetween(up.at(-1)!, names) ? falling : down;
+  return `${rising}, down ${notesInRow(further, names)}`;
+}
+
+const NUMBERS = ["none", "one", "two", "three", "four", "five", "six", "seven"] as const;
+
+/** `one flat` for `1 flat`. */
+function inWords(count: string): string {
+  return count.replace(/^[1-7]\b/, (digit) => NUMBERS[Number(digit)]!);
+}
+
+/** What else theory says of it, each as one line of Markdown: the rest of what `theoryOf` gives. */
+export function furtherTheory(
+  input: WhatToPlay,
+  telling: Telling,
+  { tuning }: Pick<Conventions, "tuning">,
+): readonly string[] {
+  const { explain, names, hidden } = telling;
+  return [
+    ...(explain === "steps" ? [] : [...signaturesBeside(input, telling), ...relationsOf(input.subject, telling)]),
+    ...(explain === "signature" ? [] : stepsIn(input)),
+    ...(hidden ? [] : tuningOf(input, { tuning, names })),
+  ];
+}
+
 /** Where the notes would stand. */
 const HIDDEN = "Notes: hidden until you have them written out";
 
@@ -91,14 +139,24 @@ function notesOf(input: WhatToPlay, names: NoteNames): string[] {
   return [`Notes going up${nearest}: ${rising}`, `Going down: ${notesInRow(down, names)}`];
 }
 
-function signatureOf({ subject }: WhatToPlay, telling: Telling): string[] {
-  const { signature } = notesToPlay({ subject });
+/** Its signature in full where it is written with others as well. */
+function signaturesBeside(input: WhatToPlay, telling: Telling): string[] {
+  return othersOf(input, telling).length > 0 ? signatureOf(input, telling) : [];
+}
+
+function signatureOf(input: WhatToPlay, telling: Telling): string[] {
+  const { signature } = notesToPlay({ subject: input.subject });
   const own = signature ? signatureInFull(signature.fifths, telling) : "none, it belongs to no key";
+  const also = othersOf(input, telling);
+  return [`Signature: ${own}${also.length ? `; also written ${also.join(", or ")}` : ""}`];
+}
+
+function othersOf({ subject }: WhatToPlay, telling: Telling): readonly string[] {
+  const { signature } = notesToPlay({ subject });
   // A chord that is at home in several keys names its own alone.
   const others = signature && subject.type === "chord" ? [] : acceptedSignatures(subject, telling.names);
   const further = others.filter(({ fifths }) => fifths !== (signature?.fifths ?? 0));
-  const also = further.map(({ fifths, key }) => (key ? `with ${describeFifths(fifths)}, as ${key} is` : "with none"));
-  return [`Signature: ${own}${also.length ? `; also written ${also.join(", or ")}` : ""}`];
+  return further.map(({ fifths, key }) => (key ? `with ${describeFifths(fifths)}, as ${key} is` : "with none"));
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */

@@ -53,7 +53,7 @@ function stepsLike(words: string, kind: ScaleKind): string {
 
 function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote[], index: number): string | undefined {
   const { note, text } = notes[index]!;
-  if (!note) return `${escapedExtract(text)} is no note.`;
+  if (!note) return `${escapedExtract(text)} is not a note.`;
   const claimed = claimedExercise(entry, journal.conventions(uri));
   const found = claimed && bestReading(notes, claimed);
   if (!claimed || !found) return undefined;
@@ -67,7 +67,7 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   const degree = modulo(expected.degree - 1, rungsIn(found.reading.subject, expected.falling).length) + 1;
   const what = claimed.subject.type === "chord" ? "note" : "degree";
   if (step!.type !== "same" && step!.type !== "octave")
-    return `${name} stands where ${claimed.names.name(expected.note)} belongs: the ${ordinal(degree)} ${what} of ${whole}.`;
+    return `${name} should be ${claimed.names.name(expected.note)}, the ${ordinal(degree)} ${what} of ${whole}.`;
   return `${name} is the ${ordinal(degree)} ${what} of ${whole}.`;
 }
 

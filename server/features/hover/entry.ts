@@ -2,10 +2,10 @@ import type { Palette } from "../../../shared/protocol.ts";
 import { recordsAt } from "../../history/attempts.ts";
 import { movementOfRecord, patternOfRecord } from "../../history/exercise-name.ts";
 import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
-import type { AttemptRecord } from "../../history/record.ts";
-import { type Exercise, latestFirst } from "../../history/strands.ts";
+import { playedEntry } from "../../history/played.ts";
+import { type Exercise, latestFirst, playedUpTo } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
-import { instrumentOf } from "../../journal/conventions.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
@@ -13,12 +13,16 @@ import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
-import { exerciseInWords } from "../explain/exercise-words.ts";
+import { sentenceCase } from "../explain/explain.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
-import { type Explain, sentenceOf, theoryOf, theoryOfSubject } from "../explain/theory.ts";
+import { type Explain, furtherTheory, notesAndSignature, sentenceOf, theoryOfSubject } from "../explain/theory.ts";
+import { nameAsWritten } from "../explain/written-name.ts";
 import { hardestStepHover } from "./fingers.ts";
-import { exerciseHistory, historyInMarkdown, lastTime, playedUpTo } from "./history.ts";
+import { type HistoryInMarkdown, historyInMarkdown } from "./history.ts";
+import { lastTimeInWords } from "./last-time.ts";
 import { pieceParagraphs } from "./piece.ts";
+import { type ExerciseHistory, exerciseHistory, type Practised } from "./strand-of-line.ts";
+import { wayBeside, wayOfLine } from "./ways.ts";
 
 /** An entry, and where it stands. */
 export interface EntryAt {
@@ -57,16 +61,22 @@ function textBytes(text: string | null): number {
 }
 
 function toldOf(at: EntryAt): string | undefined {
-  const heading = `**${escapedExtract(headingOf(at))}**`;
-  return paragraphs([heading, ...history(at), ...theory(at).filter((told) => told !== heading)]);
+  const name = `**${escapedExtract(headingOf(at))}**`;
+  const { way, first, below } = history(at);
+  const { notes, further } = theory(at);
+  const hardest = hardestStepHover(at.entry, at.journal, at.uri, at.day);
+  const heading = way === "" ? name : `${name}, ${way}`;
+  return paragraphs([heading, ...first, notes, ...hardest, ...below, ...further.filter((told) => told !== name)]);
 }
 
-function headingOf({ entry, journal, uri }: EntryAt): string {
-  return exerciseInWords(subjectText(entry.subject!, journal.conventions(uri).names), patternOfRecord(entry));
+function headingOf({ entry, journal, uri, text }: EntryAt): string {
+  const subject = subjectText(entry.subject!, journal.conventions(uri).names);
+  return nameAsWritten(entry, text, { subject, pattern: patternOfRecord(entry) });
 }
 
-function history(at: EntryAt): readonly string[] {
-  const { journal, uri, line, entry, today, day, palette } = at;
+/** How the line is played, and what the history says of that. */
+function history(at: EntryAt): HistoryInMarkdown & { readonly way: string } {
+  const { journal, uri, line, entry, today, palette, text } = at;
   const conventions = journal.conventions(uri);
   const instrument = entry.instrument ?? conventions.instrument;
   const practised = {
@@ -74,23 +84,54 @@ function history(at: EntryAt): readonly string[] {
     instrument: instrumentOf(instrument, conventions)?.id ?? instrument ?? null,
     movement: movementOfRecord(entry),
     where: entry.where?.text || null,
+    way: wayMeant(entry, conventions),
   };
   const key = subjectKey(entry.subject!);
   const own = recordsAt(journal, uri, line).filter((record) => record.subjectKey === key);
   const found = exerciseHistory(exercisesCalled(journal, key), own, practised, today);
-  const hardest = hardestStepHover(entry, journal, uri, day);
-  if (!found) return entry.subject!.type === "activity" ? [] : ["Not practised yet.", ...hardest];
-  const strand = playedUpTo(found.strand, today);
-  const telling = { title: headingOf(at), today, palette, hardest };
-  return [
-    ...(found.before ? [earlierLine(journal, found.before)] : []),
-    ...(strand
-      ? historyInMarkdown({ ...found, strand }, weeksOfStrand(journal, strand), telling)
-      : [AHEAD, ...hardest]),
-  ];
+  if (!found) return { way: "", first: entry.subject!.type === "activity" ? [] : ["Not practised yet."], below: [] };
+  const { strand, isOwn, others, notation } = found;
+  const way = isOwn ? wayOfLine(strand, entry, text) : "";
+  const last = lastTime(journal, found, today);
+  if (!isOwn) return { way, first: last, below: [] };
+  const played = playedUpTo(strand, today);
+  if (!played) return { way, first: [...last, AHEAD], below: [] };
+  const weeks = weeksOfStrand(journal, played);
+  const told = historyInMarkdown({
+    journal,
+    strand: played,
+    others,
+    weeks,
+    notation,
+    title: headingOf(at),
+    today,
+    palette,
+  });
+  return { way, first: [...last, ...told.first], below: told.below };
 }
 
-const AHEAD = "It was not practised like this up to today; what is dated ahead counts once its day has come.";
+/** In which way an entry is meant, where it says how it is played; a title always says where. */
+function wayMeant(entry: Entry, conventions: Conventions): Practised["way"] {
+  const says = entry.source.items.some(({ meaning: { type } }) => type === "articulation" || type === "span");
+  return says && entry.subject!.type !== "title" ? playedEntry(entry, conventions).attempts[0]?.manner : undefined;
+}
+
+const AHEAD = "Not practised like this before today; days in the future are not counted yet.";
+
+/** What was last done before the line, in the same way; else in another, and that it was another. */
+function lastTime(
+  journal: Journal,
+  { strand, isOwn, others, before, otherwise }: ExerciseHistory,
+  today: DayNumber,
+): readonly string[] {
+  const record = before ?? otherwise;
+  if (!record) return [];
+  const of = before ? strand : others.find(({ key }) => key === record.strandKey)!;
+  const { words, remarks } = lastTimeInWords(journal, of, record, today);
+  const another = isOwn ? sentenceCase(wayBeside(of, strand)) : "Another way";
+  const told = before && isOwn ? words : `Not played this way before. ${another}, ${words}`;
+  return [[told, ...remarks].join("  \n")];
+}
 
 /** Every exercise at one subject, the latest practised first. */
 function exercisesCalled(journal: Journal, key: string): readonly Exercise[] {
@@ -98,46 +139,45 @@ function exercisesCalled(journal: Journal, key: string): readonly Exercise[] {
   return [...exercises.values()].filter(({ subjectKey }) => subjectKey === key).sort(latestFirst);
 }
 
-/** The line as it was written, and the remarks below it. */
-function earlierLine(journal: Journal, record: AttemptRecord): string {
-  const { block, line } = record;
-  const earlier = journal.model(block).entries.find(({ place }) => place.line === line);
-  const text = block.lines[line]!.slice(earlier?.place.start ?? 0, earlier?.place.end);
-  return [
-    `${lastTime(record)}: ${escapedExtract(text)}`,
-    ...(earlier?.remarks ?? []).map((remark) => `– ${escapedExtract(remark)}`),
-  ].join("  \n");
+/** What theory says: the notes with their signature, in one line; and all else. */
+interface Theory {
+  readonly notes?: string;
+  readonly further: readonly string[];
 }
 
-function theory({ journal, uri, entry, today, explain }: EntryAt): readonly string[] {
+function theory({ journal, uri, entry, today, explain }: EntryAt): Theory {
   const conventions = journal.conventions(uri);
   const hidden = notesHidden(entry, conventions);
   const subject = entry.subject!;
   if (subject.type === "title") {
     const pieces = conventions.piecesByTitle.get(nameKey(subject.title)) ?? [];
     const movement = entry.where?.movement;
-    return pieces
-      .filter((each) => each.type === "piece" || each.movement === movement)
-      .flatMap((each) => pieceParagraphs(each, conventions.names, today));
+    const own = pieces.filter((each) => each.type === "piece" || each.movement === movement);
+    return { further: own.flatMap((each) => pieceParagraphs(each, conventions.names, today)) };
   }
   if (subject.type === "chain" || subject.type === "several") {
     const each = subject.type === "chain" ? subject.scales : subject.subjects;
-    return explain === "none"
-      ? []
-      : each.map((one) =>
-          [
-            `**${escapedExtract(subjectText(one, conventions.names))}**`,
-            ...theoryOfSubject(one, conventions, { explain, hidden }),
-          ].join("  \n"),
-        );
+    if (explain === "none") return { further: [] };
+    return {
+      further: each.map((one) =>
+        [
+          `**${escapedExtract(subjectText(one, conventions.names))}**`,
+          ...theoryOfSubject(one, conventions, { explain, hidden }),
+        ].join("  \n"),
+      ),
+    };
   }
   if (subject.type === "figure" || subject.type === "activity")
-    return subject.scale ? theoryOfSubject(subject.scale, conventions, { explain, hidden }) : [];
-  if (subject.type === "technique") return [];
+    return { further: subject.scale ? theoryOfSubject(subject.scale, conventions, { explain, hidden }) : [] };
+  if (subject.type === "technique") return { further: [] };
   const input = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
   const sentence = sentenceOf(subject, conventions);
-  const found = input ? theoryOf(input, { explain, names: conventions.names, hidden }, conventions) : [];
   const unsaid = subject.type === "scale" && subject.unsaid ? sentence : undefined;
-  if (explain === "none") return unsaid ? [unsaid] : [];
-  return [...(sentence ? [sentence] : []), found.join("  \n")].filter(Boolean);
+  if (explain === "none") return { further: unsaid ? [unsaid] : [] };
+  if (!input) return { further: sentence ? [sentence] : [] };
+  const telling = { explain, names: conventions.names, hidden };
+  return {
+    notes: notesAndSignature(input, telling),
+    further: [furtherTheory(input, telling, conventions).join("  \n"), ...(sentence ? [sentence] : [])].filter(Boolean),
+  };
 }

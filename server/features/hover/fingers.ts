@@ -5,7 +5,8 @@ import { entrySteps } from "../explain/entry-steps.ts";
 import { doubtsOf, easierInWords, stepInWords } from "../explain/finger-words.ts";
 
 /**
- * The hardest step of what an entry plays on a recorder, as one paragraph of Markdown; none for any other instrument.
+ * The hardest finger change of what an entry plays on a recorder, as one paragraph of Markdown; none for any other
+ * instrument.
  *
  * @param day the day that the entry stands on, where there is one
  */
@@ -17,11 +18,11 @@ export function hardestStepHover(
 ): readonly string[] {
   const found = entrySteps(entry, journal, uri, { most: 1, day });
   if (!found) return [];
-  if (!found.known) return [`Hardest step: ${found.why}.`];
+  if (!found.known) return [`Hardest finger change: ${found.why}.`];
   return found.steps.map((step) => {
     const inTicks = (fingering: string): string => `\`${fingering}\``;
     const { names } = journal;
     const words = [stepInWords(step, names, inTicks), ...easierInWords(step, names, inTicks), ...doubtsOf(step, names)];
-    return `Hardest step: ${words.join("; ")}.`;
+    return `Hardest finger change: ${words.join("; ")}.`;
   });
 }

@@ -1,168 +1,137 @@
 import type { Palette } from "../../../shared/protocol.ts";
-import { rateAsWritten } from "../../history/exercise-row.ts";
-import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
-import { type Exercise, latestOf, type Strand, strandName, strandOf } from "../../history/strands.ts";
-import { type Trend, trendOf } from "../../history/trend.ts";
+import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
+import { factsOfStrandInWords, sinceLately, sinceOfStrand } from "../../history/journal-facts.ts";
+import { countOfMinutes } from "../../history/minute-words.ts";
+import { standingOf, startTempo } from "../../history/start-tempo.ts";
+import type { Strand } from "../../history/strands.ts";
+import { BEGIN_AT } from "../../history/thresholds.ts";
+import { LATELY, type Trend, trendOf, weeksWithin } from "../../history/trend.ts";
 import { bestWithNote, metronomeOf, type Notation, trendInWords, weekRows } from "../../history/trend-words.ts";
-import { weeksIn } from "../../history/week-span.ts";
 import type { Week } from "../../history/weeks.ts";
-import { type DayNumber, isoDate } from "../../journal/calendar.ts";
-import { daysAgo } from "../explain/days-away.ts";
-import { oneOfStrands } from "../explain/exercise-words.ts";
+import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
+import { dateInWords, shortDate } from "../../journal/date-words.ts";
+import type { Journal } from "../../journal/journal.ts";
+import { careSentence } from "../../plan/care-words.ts";
 import { sentenceCase } from "../explain/explain.ts";
-import { escapeMarkdown, markdownTable } from "../explain/markdown.ts";
-import { NOTHING_REACHED, startTempo } from "../explain/start-tempo.ts";
-import { chartInMarkdown, spanLately } from "./chart.ts";
+import { escapedExtract, markdownTable } from "../explain/markdown.ts";
+import { easyStartInWords, NOTHING_REACHED, startInWords, startOf } from "../explain/start-words.ts";
+import { chartInMarkdown } from "./chart.ts";
+import { easeAskedLastTime } from "./last-time.ts";
+import { otherWays } from "./ways.ts";
 
 /** The most rows of the table: the latest weeks. */
 const TABLE_WEEKS = 12;
 
-/** What a line practises, in the words of the records. */
-export interface Practised {
-  /** `straight` where a scale names no pattern; null for titles. */
-  readonly pattern: string | null;
-  readonly instrument: string | null;
-  readonly movement: string | null;
-  readonly where: string | null;
-}
-
-/** What the history says of one exercise: what went before, and how the strand of the line moves. */
-export interface ExerciseHistory {
+/** A strand, and how it is told. */
+export interface Told {
+  readonly journal: Journal;
+  /** Nothing of it lies ahead. */
   readonly strand: Strand;
-  /** As many strands as the exercise has. */
-  readonly strands: number;
-  /** How the line writes its tempos, or the strand where the line has none. */
+  readonly others: readonly Strand[];
+  readonly weeks: readonly Week[];
   readonly notation: Notation;
-  /** The latest record of the exercise from before the line, of another line. */
-  readonly before?: AttemptRecord;
-}
-
-/** The exercise that a line belongs to: that of its own records, or the one among these that is called alike. */
-export function exerciseHistory(
-  exercises: readonly Exercise[],
-  own: readonly AttemptRecord[],
-  practised: Practised,
-  today: DayNumber,
-): ExerciseHistory | undefined {
-  const first = own[0];
-  const strand = first ? strandOfLine(exercises, first) : strandCalled(exercises, practised);
-  if (!strand) return undefined;
-  const { strands } = exercises.find((each) => each.strands.includes(strand))!;
-  const isEarlier = (record: AttemptRecord): boolean =>
-    record.day <= today && (!first || (inTimeOrder(record, first) < 0 && !isSameLine(record, first)));
-  const before = latestOf(strands, isEarlier);
-  const written = own.find(({ rate }) => rate !== null) ?? strand.records.findLast(({ rate }) => rate !== null);
-  return { strand, strands: strands.length, before, notation: { noteValue: written?.noteValue, beat: written?.beat } };
-}
-
-function isSameLine(a: AttemptRecord, b: AttemptRecord): boolean {
-  return a.block === b.block && a.line === b.line;
-}
-
-function strandOfLine(exercises: readonly Exercise[], { exerciseKey, strandKey }: AttemptRecord): Strand | undefined {
-  return exercises.find(({ key }) => key === exerciseKey)?.strands.find(({ key }) => key === strandKey);
-}
-
-function strandCalled(
-  exercises: readonly Exercise[],
-  { pattern, instrument, movement, where }: Practised,
-): Strand | undefined {
-  const alike = exercises.filter((each) => each.pattern === pattern);
-  const exercise = alike.find((each) => each.instrument === instrument) ?? alike[0];
-  return (
-    exercise?.strands.find((strand) => strand.title && strand.movement === movement && strand.where === where) ??
-    exercise?.strands[0]
-  );
-}
-
-/** A strand up to today: what is dated ahead counts once its day has come. Undefined where all of it lies ahead. */
-export function playedUpTo(strand: Strand, today: DayNumber): Strand | undefined {
-  const { records } = strand;
-  if (records.at(-1)!.day <= today) return strand;
-  const played = records.filter(({ day }) => day <= today);
-  return played.length > 0 ? strandOf(played) : undefined;
-}
-
-/** What a hover on an exercise is made of besides its history. */
-export interface Telling {
   /** As the player writes it: `D melodic minor, thirds`. */
   readonly title: string;
   readonly today: DayNumber;
   /** The colours of a picture; without them there is none. */
   readonly palette?: Palette;
-  /** Its hardest step on the instrument, if that is told: a paragraph of Markdown. */
-  readonly hardest: readonly string[];
 }
 
-/**
- * Where to start today, the picture, the trend and the weeks of a strand, as paragraphs of Markdown; nothing of it lies
- * ahead.
- */
-export function historyInMarkdown(
-  { strand, strands, notation }: ExerciseHistory,
-  weeks: readonly Week[],
-  { title, today, palette, hardest }: Telling,
-): readonly string[] {
-  const span = spanLately(today, strand.records.at(-1)!.day);
-  const latest = weeksIn(weeks, span);
-  const trend = trendOf(latest);
-  const chart = palette && chartInMarkdown(strand, weeks, { title, notation, trend, span, palette });
-  const name = sentenceCase(escapeMarkdown(strandName(strand)));
-  return [
-    startOf(strand, notation, today),
-    ...hardest,
-    `${name}${oneOfStrands(strands, strand)}:`,
-    ...(chart ? [chart] : []),
-    // Above the table, which may be longer than what of a hover is in sight.
-    `Trend: ${trendInWords(trend, latest, notation)}.`,
-    ...tableOf(latest, notation),
-    ...trendInFigures(trend, strand.title ? "beats" : "notes"),
-  ];
+/** Paragraphs of Markdown: what is read first, and what is below the notes. */
+export interface HistoryInMarkdown {
+  readonly first: readonly string[];
+  readonly below: readonly string[];
 }
 
-function startOf({ records }: Strand, notation: Notation, today: DayNumber): string {
-  const reached = records.filter((record) => record.reached && record.rate !== null);
-  const last = reached.at(-1);
-  if (last?.rate == null) return NOTHING_REACHED;
-  const gap = today - last.day;
-  const start = Math.round(startTempo(metronomeOf(last.rate, notation), gap) * 10) / 10;
-  return `Start near ${start}. Last reached: ${rateAsWritten(last.rate, last, notation)}, ${daysAgo(gap)}${bestOf(reached, last, notation)}.`;
+/** Where to start today, the picture and the trend of a strand; below its weeks and other ways. */
+export function historyInMarkdown(told: Told): HistoryInMarkdown {
+  const { journal, strand, others, weeks, notation, today } = told;
+  const ways = otherWays(others, strand, notation, today);
+  // What has no tempo by nature: long tones, slow work.
+  if (strand.records.every(({ rate }) => rate === null))
+    return { first: [...careOf(told), daysAndMinutes(told)], below: ways };
+  const latest = weeksWithin(weeks, { lastWeeks: LATELY });
+  const trend = trendOf(latest, sinceOfStrand(journal, strand, today));
+  const { title, palette } = told;
+  const chart = palette && chartInMarkdown(strand, weeks, { title, notation, trend, palette });
+  return {
+    first: [
+      ...startSentence(told),
+      ...(chart ? [chart] : []),
+      `${sentenceCase(trendInWords(trend, latest, notation))}.`,
+    ],
+    below: [...factsIn(told), ...tableOf(latest, notation, today), [...slopeOf(trend, notation), ...ways].join(" ")],
+  };
 }
 
-/** The best so far where that is another one than the last. */
-function bestOf(reached: readonly AttemptRecord[], last: AttemptRecord, notation: Notation): string {
-  const best = reached.reduce((a, b) => (b.rate! > a.rate! ? b : a));
-  if (best.rate! <= last.rate!) return ", the best so far";
-  return `; the best so far was ${rateAsWritten(best.rate!, best, notation)}, on ${isoDate(best.day)}`;
+/** What is known beside the trend, a line each. */
+function factsIn({ journal, strand, notation, today }: Told): readonly string[] {
+  const said = factsOfStrandInWords(journal, strand, notation, today);
+  return said.length === 0 ? [] : [said.map((each) => escapedExtract(each)).join("  \n")];
 }
 
-function tableOf(weeks: readonly Week[], notation: Notation): string[] {
-  const latest = weeks.slice(-TABLE_WEEKS);
-  if (latest.length === 0) return [];
+/** The sentence of care on a day on which nothing is proposed. */
+function careOf({ journal, today, strand }: Told): readonly string[] {
+  const { kind, said } = ceilingOn(journal, today, strand.records.at(-1)!.instrument);
+  return kind === "without instrument" && said ? [careSentence(journal, said, today)] : [];
+}
+
+/** What to say of where to start; one tempo, or a sentence in its place. */
+function startSentence({ journal, strand, notation, today }: Told): readonly string[] {
+  const { records } = strand;
+  const ceiling = ceilingOn(journal, today, records.at(-1)!.instrument);
+  if (ceiling.kind === "without instrument" && ceiling.said) return [careSentence(journal, ceiling.said, today)];
+  const standing = standingOf(records, today, sinceLately(journal, strand, today));
+  if (standing.practisedOn === null) return [];
+  const perBeat = 1 / metronomeOf(1, notation);
+  const tempo = startTempo(standing, today, perBeat, ceiling);
+  if (tempo === undefined) return [NOTHING_REACHED];
+  const limit = limitInWords(ceiling, today);
+  if (limit !== undefined) return [`Start at ${tempo}, and stay there today: ${limit}.`];
+  const ease = easeAskedLastTime(journal, records, today);
+  if (ease === undefined) return [startInWords(startOf(tempo, standing, perBeat))];
+  const easy = startTempo(standing, today, perBeat, { kind: "easing", share: BEGIN_AT });
+  return [easyStartInWords(easy ?? tempo, ease)];
+}
+
+/** Why the day asks for a low tempo; undefined where it does not. */
+function limitInWords({ kind, said }: Ceiling, today: DayNumber): string | undefined {
+  if (kind === "return") return "you are back after some time away";
+  return kind !== "usual" && said ? `something hurt on ${dateInWords(said.day, today)}` : undefined;
+}
+
+/** `14 days, 70 minutes in 26 weeks.` */
+function daysAndMinutes({ strand, weeks }: Told): string {
+  const latest = weeksWithin(weeks, { lastWeeks: LATELY });
+  const first = latest[0]?.index ?? 0;
+  const days = new Set(strand.records.map(({ day }) => day).filter((day) => weekIndex(day) >= first)).size;
+  const minutes = countOfMinutes(latest);
+  const span = weeks[0]?.index === first ? "" : ` in ${LATELY} weeks`;
+  const counted = `${days} ${days === 1 ? "day" : "days"}`;
+  return minutes === undefined ? `${counted}.` : `${counted}, ${minutes}${span}.`;
+}
+
+function tableOf(weeks: readonly Week[], notation: Notation, today: DayNumber): readonly string[] {
+  const latest = weeks.slice(-TABLE_WEEKS).reverse();
   const timed = latest.some(({ minutes }) => Math.round(minutes) > 0);
   const rows = weekRows(latest, notation).map((row) => [
-    row.week,
+    shortDate(row.monday, today),
     bestWithNote(row),
-    row.attempts,
+    row.usual,
+    row.reached,
     ...(timed ? [row.minutes === "0" ? "–" : row.minutes] : []),
   ]);
-  return [markdownTable(["ISO week", "Best reached", "Attempts", ...(timed ? ["Minutes"] : [])], rows)];
+  return [markdownTable(["Week of", "Best", "Usual", "Reached", ...(timed ? ["Minutes"] : [])], rows)];
 }
 
-/** The slope and its interval, for who wants them, where there are enough weeks for them to say something. */
-function trendInFigures({ slope, low, high, level, verdict, weeks }: Trend, unit: string): string[] {
+/** `Slope 0.80 a week (0.63 to 1.00).`, in beats a minute as the player counts; nothing while it is too early. */
+function slopeOf({ slope, low, high, verdict }: Trend, notation: Notation): readonly string[] {
   if (verdict === "too early" || slope === null || low === null || high === null) return [];
-  return [
-    `In figures: ${signed(slope)} ${unit} a minute each week, ${level * 100} % interval ${signed(low)} to ${signed(high)} (Theil–Sen, ${weeks} tested weeks).`,
-  ];
+  const [middle, least, most] = [slope, low, high].map((each) => inHundredths(metronomeOf(each, notation)));
+  return [`Slope ${middle} a week (${least} to ${most}).`];
 }
 
-function signed(value: number): string {
-  const figure = Math.abs(value).toFixed(1);
-  return figure === "0.0" ? "0" : `${value < 0 ? "−" : "+"}${figure}`;
-}
-
-/** `Last time, 2026-03-02`, before the line that was written then. */
-export function lastTime({ day }: AttemptRecord): string {
-  return `Last time, ${isoDate(day)}`;
+function inHundredths(value: number): string {
+  const figure = Math.abs(value).toFixed(2);
+  return figure === "0.00" ? "0" : `${value < 0 ? "−" : ""}${figure}`;
 }

@@ -1,4 +1,5 @@
 import type { Palette } from "../../../shared/protocol.ts";
+import { bodyOf } from "../../journal/body-said.ts";
 import { weekday, weekLabel } from "../../journal/calendar.ts";
 import { instrumentOf } from "../../journal/conventions.ts";
 import type { Declared } from "../../journal/declarations/declared.ts";
@@ -79,7 +80,11 @@ function saidOf(line: Line, model: BlockModel, at: number, where: Where, charact
     case "rest":
       return itemHover(line.items, where, character);
     case "body":
-      return touches(line.start, line.end, character) ? bodyHover(line, where) : undefined;
+      return touches(line.start, line.end, character) ? bodyHover(line, line.sore, where) : undefined;
+    case "prose": {
+      const sore = bodyOf(where.text.slice(line.start, line.end), where.journal.vocabulary) === "hurts";
+      return touches(line.start, line.end, character) ? bodyHover(line, sore, where) : undefined;
+    }
     case "entry": {
       const entry = model.entries.find((each) => each.place.line === at);
       return entry && entryHover({ ...where, entry }, line, character);
@@ -109,15 +114,17 @@ function itemHover(items: readonly Item[], { journal }: Where, character: number
 }
 
 /** What hurts is told as the `sore` of an entry is. */
-function bodyHover({ start, end, sore }: LineOf<"body">, { journal, text }: Where): Said | undefined {
+function bodyHover({ start, end }: Stretch, sore: boolean, { journal, text }: Where): Said | undefined {
   const markdown = sore ? explainTerm({ type: "sore", words: text.slice(start, end) }, journal.vocabulary) : undefined;
   return { start, end, markdown };
 }
 
-function stretch({ start, end }: { readonly start: number; readonly end: number }): {
+interface Stretch {
   readonly start: number;
   readonly end: number;
-} {
+}
+
+function stretch({ start, end }: Stretch): Stretch {
   return { start, end };
 }
 
@@ -186,7 +193,7 @@ function dayHover(line: LineOf<"day">, model: BlockModel): Said {
   const minutes = minutesOfDay(line, model);
   const opening =
     date === undefined
-      ? "There is no such date, so nothing of it enters the history."
+      ? "There is no such date, so these lines are not counted."
       : `**${weekLabel(date)}**, ${WEEKDAY_NAMES[weekday(date) - 1]}.`;
   return {
     start: line.start,

@@ -1,8 +1,10 @@
 import { CODES } from "../../checks/codes.ts";
 import { nearestTo } from "../../checks/line/entry-terms.ts";
+import { bodyOf } from "../../journal/body-said.ts";
 import { saidOfAttempts } from "../../journal/conditions.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { TERM_TYPES } from "../../syntax/words/term-types.ts";
+import { explainTerm } from "../explain/explain.ts";
 import { isKept } from "../explain/kept-words.ts";
 import { escapedExtract } from "../explain/markdown.ts";
 import type { EntryAt } from "./entry.ts";
@@ -31,6 +33,7 @@ export function keptHover({ journal, entry, text }: EntryAt, item: Item): string
       return `${KEPT} No pattern has this name: declare it with its degrees, \`pattern "…": 1 3 2 4\`.`;
     case "unknown": {
       if (!/[\p{L}\p{N}]/u.test(typed)) return undefined;
+      if (bodyOf(typed, vocabulary) === "hurts") return explainTerm({ type: "sore", words: typed }, vocabulary);
       const [near] = nearestTo(typed, TERM_TYPES, { vocabulary });
       const meant = near === undefined ? "" : ` Did you mean ${escapedExtract(near)}?`;
       const isSaid = saidOfAttempts(entry.source.items).some((said) => said.includes(item));

@@ -83,7 +83,7 @@ function patternHover(
     ]);
   const row = rowOf({ ...input, direction: conditions?.direction ?? "up" }, conventions.names);
   const way = isDrawn(input.pattern) ? orderOf(day) : (conditions?.direction ?? "rising");
-  if (row.notes === "") return paragraphs([sentence, "Nothing of it lies within this span."]);
+  if (row.notes === "") return paragraphs([sentence, "None of it fits in this span."]);
   const notes = notesHidden(entry, conventions) ? [] : [`Notes: ${row.notes}`];
   return paragraphs([sentence, [`Degrees, ${way}: ${row.degrees}`, ...notes].join("  \n")]);
 }

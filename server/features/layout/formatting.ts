@@ -1,5 +1,4 @@
 import type { Journal } from "../../journal/journal.ts";
-import type { BlockModel } from "../../journal/model.ts";
 import { type Block, blockIndexAt } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
 import { LineReader } from "../../syntax/line/line-reader.ts";
@@ -16,19 +15,30 @@ import type { ReadingContext } from "./missing-commas.ts";
  * that is said.
  */
 export function formatEdits(journal: Journal, uri: string, range?: Range): readonly TextEdit[] {
+  return [...eachFormatEdit(journal, uri, range)];
+}
+
+/**
+ * The same one by one, for texts of which all edits at once are many times the text.
+ *
+ * @param onLine told of each line before it is laid out
+ */
+export function* eachFormatEdit(
+  journal: Journal,
+  uri: string,
+  range?: Range,
+  onLine?: (line: number) => void,
+): Generator<TextEdit, void, undefined> {
   const document = journal.files.get(uri);
-  if (!document) return [];
+  if (!document) return;
   const from = Math.max(0, range?.start.line ?? 0);
   const to = Math.min(document.lineCount - 1, range?.end.line ?? document.lineCount - 1);
-  const edits: TextEdit[] = [];
-  if (to < from) return edits;
+  if (to < from) return;
   const context = { vocabulary: journal.vocabulary, memo: new LineReader(journal.vocabulary) };
   for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
     const block = document.blocks[i]!;
-    for (const edit of new BlockLayout(block, journal.ownModel(block), document.starts[i]!, context).edits(from, to))
-      edits.push(edit);
+    yield* new BlockLayout(block, document.starts[i]!, context).edits(journal.linesOnce(block), from, to, onLine);
   }
-  return edits;
 }
 
 /** Goes down a block once, and remembers what the lines so far opened. Lines count from the block's first. */
@@ -42,30 +52,29 @@ class BlockLayout {
 
   constructor(
     private readonly block: Block,
-    private readonly model: BlockModel,
     private readonly firstLine: number,
     context: ReadingContext,
   ) {
     this.context = { ...context, head: !block.day };
   }
 
-  /** The edits of the lines from one absolute line to another. */
-  edits(from: number, to: number): readonly TextEdit[] {
-    const edits: TextEdit[] = [];
-    for (const [i, line] of this.model.lines.entries()) {
-      const at = this.firstLine + i;
+  /** The edits of the lines from one absolute line to another; `lines` are all of the block's as they were read. */
+  *edits(lines: Iterable<Line>, from: number, to: number, onLine?: (line: number) => void): Generator<TextEdit, void> {
+    let i = -1;
+    for (const line of lines) {
+      const at = this.firstLine + ++i;
       if (at > to) break;
+      onLine?.(at);
       const text = this.block.lines[i]!;
       const within = at >= from;
       if (within && this.isSpareBlank(i, at === to)) {
-        edits.push(deletion(at));
+        yield deletion(at);
         continue;
       }
       const changes = within && !this.joinsLineEnds(i) ? this.layOut(line, text) : [];
-      edits.push(...changes.map((change) => placed(change, at)));
+      for (const change of changes) yield placed(change, at);
       this.remember(line, applyLineEdits(text, changes), i);
     }
-    return edits;
   }
 
   private layOut(line: Line, text: string): readonly LineEdit[] {

@@ -9,10 +9,10 @@ import { doubtsOf, easierInWords, fingeringInWords, movementInWords } from "../e
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { sentence } from "./text.ts";
 
-/** How many of the hardest steps are told. */
+/** How many of the hardest are shown. */
 const TOLD = 3;
 
-/** The hardest steps of the entry on a line, for a recorder; null where there is nothing to say of them. */
+/** The hardest finger changes of the entry on a line, for a recorder; null where there is nothing to say of them. */
 export function fingersUnderCursor(journal: Journal, uri: string, line: number): PreviewFingers | null {
   const found = entryUnderCursor(journal, uri, { line, character: 0 });
   const told = found.ok ? entrySteps(found.entry, journal, uri, { most: TOLD, day: found.model.day?.date }) : undefined;
@@ -20,7 +20,7 @@ export function fingersUnderCursor(journal: Journal, uri: string, line: number):
   return {
     place: { uri, line },
     steps: told.known ? told.steps.map((step) => shownStep(step, journal.names)) : [],
-    sentence: told.known ? "" : `Hardest steps: ${told.why}.`,
+    sentence: told.known ? "" : `Hardest finger changes: ${told.why}.`,
     canIsolate: told.known && isPlayable(found.entry.subject),
   };
 }

@@ -1,6 +1,6 @@
 import type { PreviewSpan } from "../../../shared/preview.ts";
 import { LATELY } from "../../history/trend.ts";
-import { firstDay, spanLabels, weekCount, weeksFrom, weeksUpTo } from "../../history/week-span.ts";
+import { firstDay, type WeekSpan, weekCount, weeksFrom, weeksUpTo } from "../../history/week-span.ts";
 import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 
 /** The days that the preview looks at, both ends included; days ahead count for nothing yet. */
@@ -21,9 +21,23 @@ export function isInSpan(day: DayNumber, { since, today }: SpanOfDays): boolean 
   return day <= today && (since === undefined || day >= since);
 }
 
-/** `in these 26 weeks, 2025-W22 to 2025-W47`, or `so far`. */
-export function spanInWords({ since, today }: SpanOfDays): string {
-  if (since === undefined) return "so far";
-  const span = weeksFrom(since, today);
-  return `in these ${weekCount(span)} weeks, ${spanLabels(span).join(" to ")}`;
+/** What was practised within so many days is recent: the last four weeks. */
+export const RECENT_DAYS = 28;
+
+/** A young journal's axis has so many weeks at least, of those that were chosen: two months. */
+const LEAST_WEEKS = 8;
+
+/**
+ * The weeks of a chart's axis, up to the present one. A young journal's begins with its first week; in the first of all
+ * it leaves some empty that are still to come, or one week would be as wide as the page.
+ *
+ * @param first the first day that anything was played
+ */
+export function axisOf({ since, today }: SpanOfDays, first: DayNumber): WeekSpan {
+  const begin = Math.min(first, today);
+  if (since === undefined) return weeksFrom(begin, today);
+  const chosen = weeksFrom(since, today);
+  const start = Math.max(chosen.first, weekIndex(begin));
+  const least = Math.min(weekCount(chosen), LEAST_WEEKS);
+  return { first: start, last: Math.max(chosen.last, start + least - 1) };
 }

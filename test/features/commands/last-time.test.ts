@@ -73,10 +73,10 @@ test("a piece is one exercise, at whatever place; with another instrument it is 
 test("where there is no last time, a sentence says so", () => {
   checkRefused(
     "2026-03-02\nD minor, slow‸\n\n2026-03-09\nD minor, slow\n",
-    /^This exercise was not played before this line/,
+    /^This exercise has not been played before this line/,
   );
-  checkRefused("2026-03-09\ntuning, 5 min‸", /counts as time alone/);
-  checkRefused("2026-03-09\nd, slow‸", /counts as time alone/);
+  checkRefused("2026-03-09\ntuning, 5 min‸", /counts only as time/);
+  checkRefused("2026-03-09\nd, slow‸", /counts only as time/);
   checkRefused("2026-03-09‸\n", /^There is no entry on this line/);
   checkRefused("D minor, at 60‸\n2026-03-09\n", /^There is no entry on this line/);
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { writeNotes } from "../../../server/features/commands/write-notes.ts";
 import { diagnosticsOf } from "../../../server/features/diagnostics/diagnostics.ts";
+import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import type { Journal } from "../../../server/journal/journal.ts";
 import scales from "../../reference/scales.json" with { type: "json" };
 import { edited, journalOf, URI } from "../journal-text.ts";
@@ -53,10 +54,22 @@ test("over the span, in the pattern and the direction that are stated", () => {
 });
 
 test("of leaps the order of the day that the entry stands on, whatever the direction", () => {
-  expect(run(writeNotes, "2026-03-02 Mon\n‸C major, leaps")).toBe("2026-03-02 Mon\nC major: C A F D B G C E C‸, leaps");
-  expect(run(writeNotes, "2026-03-03 Tue\n‸C major, leaps, down")).toBe(
-    "2026-03-03 Tue\nC major: C G B E C D F A C‸, leaps, down",
+  const onDay = (date: string, entry: string) =>
+    run((journal, uri, at) => writeNotes(journal, uri, at, { today: parseIsoDate(date)! }), `${date}\n‸${entry}`);
+  expect(onDay("2026-03-02", "C major, leaps")).toBe("2026-03-02\nC major: C A F D B G C E C‸, leaps");
+  expect(onDay("2026-03-03", "C major, leaps, down")).toBe("2026-03-03\nC major: C G B E C D F A C‸, leaps, down");
+});
+
+test("a day that is over stays as it was written, and a sentence has the notes", () => {
+  expect(run(writeNotes, "2026-03-08\n‸C major: C D E E, slow")).toBe(
+    "Notes: C D E F G A B C (an earlier day stays as it was written)",
   );
+  expect(run(writeNotes, "2026-03-08\n‸C major, leaps")).toMatch(/^Notes: C /);
+  const row = "C E D F E G F A G B A C B D ".repeat(6).slice(0, 159);
+  expect(run(writeNotes, "2026-03-08\n‸C major, thirds, 7 octaves")).toBe(
+    `Notes: ${row} … (an earlier day stays as it was written)`,
+  );
+  expect(run(writeNotes, "2026-03-10 plan\n‸C major")).toBe("2026-03-10 plan\nC major: C D E F G A B C‸");
 });
 
 test("in the signs that the subject is written with, and never in small letters", () => {
@@ -130,13 +143,13 @@ test("whatever the line, the notes pass the check, and all else on it is read as
   fc.assert(
     fc.property(entry, (line) => {
       const text = `instrument alto recorder\n${DAY}${line}\n`;
-      const answer = writeNotes(journalOf(text), URI, { line: 2, character: 0 });
+      const answer = writeNotes(journalOf(text), URI, { line: 2, character: 0 }, { today: TODAY });
       if (!answer.ok) return;
       written++;
       const after = journalOf(edited(text, answer.edits));
       expect(diagnosticsOf(after, URI, TODAY).filter(({ code }) => CLAIMS.includes(code))).toEqual([]);
       expect(termsIn(after)).toEqual(termsIn(journalOf(text)));
-      expect(writeNotes(after, URI, answer.cursor)).toEqual({ ...answer, edits: [] });
+      expect(writeNotes(after, URI, answer.cursor, { today: TODAY })).toEqual({ ...answer, edits: [] });
     }),
     { seed: 65 },
   );

@@ -184,11 +184,12 @@ test("a tempo starts where this exercise was reached last, in the note value of 
   expect(item).toMatchObject({ label: "at 66", detail: "last reached 2026-03-02" });
 });
 
-test("a tempo is answered by an outcome, an outcome by tries or the next metronome step", () => {
+test("a tempo is answered by an outcome, an outcome by tries or the next notch; what failed by none above it", () => {
   check("  D minor at 60 ‸", ["clean", "uneven", "easy", "nearly", "rushed", "slips", "tense", "broke down", "…"]);
   check("  D minor at 60 clean ‸", ["5 in a row", "3 in a row", "4 of 5", "…"]);
   check("  D minor at 60 clean, ‸", ["63", "58", "…"]);
-  check("  D minor at 60 slips, ‸", ["58", "63", "…"]);
+  check("  D minor at 60, 63 slips, ‸", ["60", "…"]);
+  checkOffered("  D minor at 60 slips, ‸", ["58"], ["63", "at 63"]);
   checkTaken("  D minor at 60 clean, at 6‸", "at 63", "  D minor at 60 clean, at 63");
   checkOffered("  D minor at 60, ‸", ["clean"], ["4 of 5"]);
 });
@@ -301,7 +302,8 @@ test("behind the last day a new one is offered: today and tomorrow", () => {
   check("‸", ["2026-03-09 Mon", "2026-03-10 Tue", "…"], LAST_DAYS);
   check("2026‸", ["2026-03-09 Mon", "2026-03-10 Tue"], LAST_DAYS);
   check("2026-03-1‸", ["2026-03-10 Tue"], LAST_DAYS);
-  check("‸", ["2026-03-10 Tue", "…"], `${LAST_DAYS}2026-03-09 Mon\n  D minor, slow\n\n`);
+  check("2‸", ["2026-03-10 Tue", "…"], `${LAST_DAYS}2026-03-09 Mon\n  D minor, slow\n\n`);
+  expect(labels("‸", `${LAST_DAYS}2026-03-09 Mon\n  D minor, slow\n\n`).at(-1)).toBe("2026-03-10 Tue");
   expect(labels("‸\n2026-03-07 Sat", LAST_DAYS)).not.toContain("2026-03-09 Mon");
 });
 

@@ -134,9 +134,9 @@ describe("a subject with two readings", () => {
   test("in the journal's names", () => {
     const { actions } = at(`names german\n${DAY}fis-M‸oll`);
     expect(actions.map(({ title }) => title)).toEqual([
-      'Change to "fis-Moll natural"',
-      'Change to "fis-Moll harmonic"',
-      'Change to "fis-Moll melodic"',
+      'Change to "fis-Moll natürlich"',
+      'Change to "fis-Moll harmonisch"',
+      'Change to "fis-Moll melodisch"',
     ]);
   });
   test("octatonic begins with the semitone or the tone", () =>

@@ -45,6 +45,18 @@ describe("a declaration below a day is moved above it", () => {
     expect(fixed(`player Anna\n${DAY}instrument flute`)[title]).toBe("player Anna\ninstrument flute\n2026-03-02"));
 });
 
+describe("a date in another form is changed to ISO 8601, and its weekday goes behind it", () => {
+  test.each([
+    ["28 Feb 2026, 40 min", "2026-02-28", "2026-02-28, 40 min"],
+    ["Sat 28 Feb 2026", "2026-02-28 Sat", "2026-02-28 Sat"],
+    ["Samstag, den 28. Februar 2026", "2026-02-28 Samstag", "2026-02-28 Samstag"],
+    ["le 28 févr. 2026", "2026-02-28", "2026-02-28"],
+    ["20260228", "2026-02-28", "2026-02-28"],
+    ["Sat 28.2.2026 nice", "2026-02-28 Sat", "2026-02-28 Sat nice"],
+    ["31 Feb 2026", "2026-02-28", "2026-02-28"],
+  ])("%s", (line, offer, after) => expect(fixed(`${line}\nD minor`)[`Change to ${offer}`]).toBe(`${after}\nD minor`));
+});
+
 test("its place goes by the line before it, also when that one changes", () => {
   const before = new Journal("file:///j", new Map([[URI, createDocument(`${DAY}D minor\ninstrument flute`)]]));
   diagnosticsOf(before, URI, TODAY);

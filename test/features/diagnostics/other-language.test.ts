@@ -22,6 +22,8 @@ describe("a line in another language offers its declaration", () => {
     ["dutch", "toonladder van G, gebonden, schoon"],
     ["italian", "scala di do maggiore, legato, pulito, lento"],
     ["spanish", "escala de do mayor, ligado, limpio"],
+    ["german", "D minor, at 72 sauber"],
+    ["french", "D minor 72 propre"],
   ])("%s", (language, line) => expect(declared(DAY + line)).toBe(`names ${language}\n${DAY}${line}`));
 
   test("not where a language is declared", () => {

@@ -63,6 +63,6 @@ test("an outcome for each tempo, as typed, and what nothing was made of", () =>
 
 test("subjects in names that are asked for", () => {
   const text = "names german\n2026-03-02\n  b-Moll\n";
-  expect(rowsOf(text)[2]!.subject).toBe("b-Moll natural");
+  expect(rowsOf(text)[2]!.subject).toBe("b-Moll natürlich");
   expect(rowsOf(text, ENGLISH_NAMES)[2]!.subject).toBe("Bb natural minor");
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isolateStep } from "../../../server/features/commands/isolate-step.ts";
+import { fingerChange } from "../../../server/features/commands/finger-change.ts";
 import { writeNotes } from "../../../server/features/commands/write-notes.ts";
 import { completionsAt, explainCompletion } from "../../../server/features/completion/completion.ts";
 import { diagnosticsOf } from "../../../server/features/diagnostics/diagnostics.ts";
@@ -56,10 +56,10 @@ describe("the hover names no note", () => {
     const told = hover(`${HEAD}hide notes\n`, "F# mi‸nor, slurred, 8ths at 60 clean");
     for (const words of [
       "Notes: hidden until you have them written out",
-      "Signature: 3 sharps  \n",
+      "; three sharps.",
       "Relative: A major; parallel: F# major",
       "Steps: T S T T S T T",
-      "| ISO week | Best reached | Attempts |",
+      "| Week of | Best | Usual | Reached |",
     ])
       expect(told).toContain(words);
   });
@@ -108,9 +108,9 @@ test("the side preview tells no hard steps", () => {
 });
 
 test("commands are a question, and are answered", () => {
-  const head = `instrument alto recorder\nhide notes\n${DAY}`;
+  const head = `instrument alto recorder\nhide notes\n\n2026-03-09 Mon\n`; // where they write, today
   expect(run(writeNotes, `${head}Bb maj‸or`)).toBe(`${head}Bb major: Bb C D Eb F G A Bb‸`);
-  expect(run(isolateStep, `${head}Bb maj‸or, slow`)).toContain("\nnotes ");
+  expect(run(fingerChange, `${head}Bb maj‸or, slow`)).toContain("\nnotes ");
 });
 
 test("what the player wrote is checked, and named", () => {
@@ -130,6 +130,6 @@ test("it holds in every language of names", () => {
   for (const { id } of NOTE_NAMES) {
     const told = hover(`names ${id}\nhide notes\n${HEAD}`, "Bb ma‸jor, thirds, slow");
     expect(told, id).toContain("Notes: hidden");
-    expect(told, id).toContain("Signature: 2 flats  \n");
+    expect(told, id).toContain("; two flats.");
   }
 });

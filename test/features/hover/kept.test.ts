@@ -58,3 +58,14 @@ test("nothing for a dash, for prose and for what is underlined", () => {
   expect(hover("swoopy words o‸f a diary")).toBeUndefined();
   expect(hover("H min‸or")).toBeUndefined();
 });
+
+test("what hurts counts, wherever it is said", () => {
+  const told = (words: string) => [
+    words,
+    `Something hurts: ${words}. Rest it, and tell your teacher; see a doctor if it lasts or comes back.`,
+  ];
+  expect(hover("th‸umb sore after thirds")).toEqual(told("thumb sore after thirds"));
+  expect(hover("D minor 72 clean, th‸umb sore")).toEqual(told("thumb sore"));
+  expect(hover("my thumb was so‸re again today")).toEqual(told("my thumb was sore again today"));
+  expect(hover("my thumb was fi‸ne today")).toBeUndefined();
+});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isolateStep } from "../../../server/features/commands/isolate-step.ts";
+import { fingerChange } from "../../../server/features/commands/finger-change.ts";
 import { writeNotes } from "../../../server/features/commands/write-notes.ts";
 import { completionsAt } from "../../../server/features/completion/completion.ts";
 import { codeActionsIn } from "../../../server/features/diagnostics/code-actions.ts";
@@ -165,7 +165,7 @@ describe("claims are checked, and mended as they are written", () => {
     checkMend(
       "german",
       "g-Moll, from g' to g'': g' a' b' c'' d'' e'' f'' g''",
-      "g-Moll natural has Es, not E: its sixth degree lies a semitone above D.",
+      "g-Moll natürlich has Es, not E: its sixth degree lies a semitone above D.",
       "g-Moll, from g' to g'': g' a' b' c'' d'' es'' f'' g''",
     );
     checkMend(
@@ -195,7 +195,7 @@ describe("claims are checked, and mended as they are written", () => {
       "H-Dur has 5 sharps (Fis Cis Gis Dis Ais), not 2 sharps. 2 sharps belong to D-Dur and h-Moll.",
       "H-Dur, 5 sharps",
     );
-    checkMend("german", "C-Dur: C D E F G A X C", "X names no note: C-Dur has H here.", "C-Dur: C D E F G A H C");
+    checkMend("german", "C-Dur: C D E F G A X C", "X is not a note name: C-Dur has H here.", "C-Dur: C D E F G A H C");
     checkMend(
       "german",
       "Gis-Dur, slow",
@@ -216,13 +216,13 @@ describe("everything that is shown", () => {
     const hover = shown("german", "H-Dur‸, slow");
     for (const words of [
       "**H-Dur**",
-      "Notes: H Cis Dis E Fis Gis Ais H",
-      "Relative: gis-Moll natural; parallel: h-Moll natural",
+      "H Cis Dis E Fis Gis Ais H; five sharps.",
+      "Relative: gis-Moll natürlich; parallel: h-Moll natürlich",
     ])
       expect(hover).toContain(words);
     expect(shown("german", "D-Dur: d e fis g a h‸ cis d")).toBe("H is the sixth degree of D-Dur.");
     expect(shown("spanish", "la menor‸, slow")).toContain("`menor` alone means natural minor.");
-    expect(shown("french", "D minor‸, slow")).toContain("Notes: ré mi fa sol la sib do ré");
+    expect(shown("french", "D minor‸, slow")).toContain("ré mi fa sol la sib do ré; one flat.");
     expect(shown("german", "H-Dur, 5 sharps‸")).toContain("H-Dur and gis-Moll have it.");
   });
 
@@ -232,7 +232,7 @@ describe("everything that is shown", () => {
       return completionsAt(journalOf(text), URI, { line: 3, character: line.length }, TODAY).map(({ label }) => label);
     };
     expect(labels("german", "fis")).toEqual(
-      expect.arrayContaining(["Fis-Dur", "fis-Moll", "fis-Moll melodic", "fis dorian"]),
+      expect.arrayContaining(["Fis-Dur", "fis-Moll", "fis-Moll melodisch", "fis dorian"]),
     );
     expect(labels("german", "H")).toEqual(expect.arrayContaining(["H-Dur", "h-Moll", "h-Moll arpeggio"]));
     const text = `${head("german")}H`;
@@ -241,10 +241,10 @@ describe("everything that is shown", () => {
     );
     expect(minor!.filterText).toBe("H-Moll");
     expect(labels("german", "E")).toEqual(expect.arrayContaining(["E-Dur", "Es-Dur"]));
-    expect(labels("french", "fa#")).toEqual(expect.arrayContaining(["fa# majeur", "fa# mineur melodic"]));
+    expect(labels("french", "fa#")).toEqual(expect.arrayContaining(["fa# majeur", "fa# mineur mélodique"]));
     expect(labels("french", "si bémol ")).toEqual(expect.arrayContaining(["si bémol majeur"]));
     expect(labels("dutch", "es kl")).toEqual(
-      expect.arrayContaining(["es klein", "es klein melodic", "es klein arpeggio"]),
+      expect.arrayContaining(["es klein", "es klein melodisch", "es klein arpeggio"]),
     );
     expect(labels("dutch", "bes grote t")).toEqual(expect.arrayContaining(["bes grote terts"]));
     expect(labels("dutch", "es m")).toEqual(expect.arrayContaining(["es mineur", "es majeur"]));
@@ -253,12 +253,13 @@ describe("everything that is shown", () => {
   });
 
   test("what commands write", () => {
-    expect(run(writeNotes, `${head("german")}H-‸Dur`)).toBe(`${head("german")}H-Dur: H Cis Dis E Fis Gis Ais H‸`);
-    expect(run(writeNotes, `${head("french")}fa dièse ‸mineur`)).toBe(
-      `${head("french")}fa dièse mineur: fa dièse sol dièse la si do dièse ré mi fa dièse‸`,
+    const today = (...words: Parameters<typeof head>) => head(...words).replace("03-02", "03-09"); // where they write
+    expect(run(writeNotes, `${today("german")}H-‸Dur`)).toBe(`${today("german")}H-Dur: H Cis Dis E Fis Gis Ais H‸`);
+    expect(run(writeNotes, `${today("french")}fa dièse ‸mineur`)).toBe(
+      `${today("french")}fa dièse mineur: fa dièse sol dièse la si do dièse ré mi fa dièse‸`,
     );
-    const before = head("german", "instrument alto recorder");
-    expect(run(isolateStep, `${before}B‸-Dur, from f' to f''`)).toMatch(
+    const before = today("german", "instrument alto recorder");
+    expect(run(fingerChange, `${before}B‸-Dur, from f' to f''`)).toMatch(
       /\nnotes (?:[A-H](?:is|es|s)?\d ){1}\S+\d, back and forth, slurred‸$/,
     );
   });

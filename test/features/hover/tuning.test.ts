@@ -88,15 +88,14 @@ describe("nothing is told", () => {
     const head = 'pitch A=415, Vallotti\nscale "even": cents 0 150 300 500 700 850 1000';
     const text = `${head}\n2026-04-01 Wed\n"even" on D, slow\n`;
     const { markdown } = hoverAt(journalOf(text), URI, { line: 3, character: 2 }, { today: TODAY })!;
-    expect(markdown).toContain("Notes, to the nearest quarter tone: D E𝄳 F G A B𝄳 C D");
+    expect(markdown).toContain("D E𝄳 F G A B𝄳 C D, to the nearest quarter tone; no key signature.");
     expect(markdown).not.toContain("Tuning");
   });
 
   test("of a scale in cents that comes down otherwise", () => {
     const text = 'scale "even": cents 0 150 300, down 300 100 0\n2026-04-01 Wed\n"even" on D, slow\n';
     const { markdown } = hoverAt(journalOf(text), URI, { line: 2, character: 2 }, { today: TODAY, explain: "both" })!;
-    expect(markdown).toContain("Notes going up, to the nearest quarter tone: D E𝄳 F D");
-    expect(markdown).toContain("Going down: D F Eb D");
+    expect(markdown).toContain("D E𝄳 F D, down F Eb D, to the nearest quarter tone; no key signature.");
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isolateStep } from "../../../server/features/commands/isolate-step.ts";
+import { fingerChange } from "../../../server/features/commands/finger-change.ts";
 import { hoverAt } from "../../../server/features/hover/hover.ts";
 import { fingersUnderCursor } from "../../../server/features/preview/fingers.ts";
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
@@ -64,7 +64,7 @@ test("where charts do not agree, a sentence says so", () => {
 test("with German fingering it says that nothing is known", () =>
   expect(fingers("C major", "instrument soprano recorder, german fingering\n")).toMatchObject({
     steps: [],
-    sentence: "Hardest steps: not known for German fingering, as Daystave has no table of it.",
+    sentence: "Hardest finger changes: not available for German fingering yet.",
     canIsolate: false,
   }));
 
@@ -87,7 +87,9 @@ describe("from the same function as", () => {
       { today: parseIsoDate("2026-03-09")!, explain: "none" },
     );
     const [hardest] = fingersUnderCursor(journal, URI, line)!.steps;
-    expect(hover!.markdown).toContain(`Hardest step: ${hardest!.name}, \`${hardest!.fingerings[0]!.chart}\` to `);
+    expect(hover!.markdown).toContain(
+      `Hardest finger change: ${hardest!.name}, \`${hardest!.fingerings[0]!.chart}\` to `,
+    );
   });
 
   test.each(entries)("the command, which puts each of them into the journal by itself: %s", (entry) => {
@@ -95,7 +97,7 @@ describe("from the same function as", () => {
     const told = fingersUnderCursor(journal, URI, line)!;
     expect([told.canIsolate, told.place]).toEqual([true, { uri: URI, line }]);
     const put = told.steps.map((_, rank) => {
-      const answer = isolateStep(journal, URI, { line, character: 0 }, rank);
+      const answer = fingerChange(journal, URI, { line, character: 0 }, { today: parseIsoDate("2026-03-09")!, rank });
       return answer.ok ? edited(text, answer.edits).split("\n").at(-1) : answer.reason;
     });
     const names = told.steps.map(({ name }) => name.replace(" to ", " "));

@@ -3,7 +3,7 @@ import { type Preview, type PreviewAsked, preview } from "../../../server/featur
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument } from "../../../server/syntax/document/document.ts";
-import type { PreviewExercise, PreviewPlace } from "../../../shared/preview.ts";
+import type { PreviewExercise, PreviewLine, PreviewPlace } from "../../../shared/preview.ts";
 import { journalOf } from "../journal-text.ts";
 
 export interface Asked extends Omit<PreviewAsked, "today"> {
@@ -28,8 +28,14 @@ export function journalOfFiles(files: Readonly<Record<string, string>>): Journal
   return new Journal("file:///j", new Map(documents));
 }
 
-export function exercisesOf({ moving }: Pick<Preview, "moving">): readonly PreviewExercise[] {
-  return moving.groups.flatMap(({ exercises }) => exercises);
+/** Those of the last four weeks, then those before. */
+export function exercisesOf({ exercises }: Pick<Preview, "exercises">): readonly PreviewExercise[] {
+  return exercises ? [...exercises.recent, ...exercises.earlier] : [];
+}
+
+/** A line as it is seen: `Ground, bars 1-16 | start at 54 | played Mon 2 | Thu 12 Nov`. */
+export function seen({ text, behind, facts, below, day }: PreviewLine): string {
+  return [text + behind, ...facts, below, day].filter((part) => part !== "").join(" | ");
 }
 
 /** The text of the line that a place names. */

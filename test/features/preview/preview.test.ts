@@ -26,16 +26,20 @@ test("after any series of edits the preview is that of the text as it stands", (
 
 test("another day gives other figures of the same journal", () => {
   const journal = journalOf("2026-03-02, 20 min\n  D minor, at 60 clean\n2026-03-09, 30 min\n  D minor, at 66 clean\n");
-  const best = (today: string) => previewOf(journal, { today }).moving.groups[0]!.exercises[0]!.shows!.best;
-  expect([best("2026-03-08"), best("2026-03-09"), best("2026-03-08")]).toEqual([
-    "Best at 60, in 2026-W10.",
-    "Best at 66, in 2026-W11.",
-    "Best at 60, in 2026-W10.",
-  ]);
-  expect(previewOf(journal, { today: "2026-03-08" }).week.sentence).toBe("20 minutes on 1 day.");
+  const latest = (today: string) => previewOf(journal, { today }).exercises!.recent[0]!.shows!.latest;
+  expect([latest("2026-03-08"), latest("2026-03-09"), latest("2026-03-08")]).toEqual(["60", "66", "60"]);
+  expect(previewOf(journal, { today: "2026-03-08" }).week).toBe("This week: 20 minutes.");
 });
 
 test("the page is called after the player, else after the journal's folder", () => {
   expect(previewOf("player Noor van den Berg\n").name).toBe("Noor van den Berg");
   expect(previewOf("").name).toBe("journal");
+});
+
+test("the days that are shown, with their year: of the weeks that were chosen, from the first that is written", () => {
+  const journal = journalOf("2025-12-29\n  D minor, at 60 clean\n2026-03-09\n  D minor, at 66 clean\n");
+  const dates = (span: 4 | 26) => previewOf(journal, { choice: { span, instrument: null } }).dates;
+  expect(dates(26)).toBe("29 December 2025 to 9 March 2026");
+  expect(dates(4)).toBe("16 February to 9 March 2026");
+  expect(previewOf("").dates).toBe("9 March 2026");
 });

@@ -45,7 +45,7 @@ async function explains(journal: vscode.TextDocument): Promise<void> {
     .flatMap(({ contents }) => contents)
     .map((content) => (typeof content === "string" ? content : content.value))
     .join("\n");
-  for (const words of ["**D melodic minor, thirds**", "Start near ", "Trend: ", "2026-W05"])
+  for (const words of ["**D melodic minor, thirds**", "Start at ", "in four weeks", "26 Jan"])
     must(`the hover says "${words}"`, text.includes(words));
 }
 

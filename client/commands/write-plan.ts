@@ -1,0 +1,46 @@
+import { type ExtensionContext, window } from "vscode";
+import type { BaseLanguageClient } from "vscode-languageclient";
+import type { PlanMinutesMethod, PlanMinutesResult } from "../../shared/protocol.ts";
+import { journalEditor, runAtCursor } from "../at-cursor.ts";
+
+export const WRITE_PLAN = "daystave.writePlan";
+
+/** Under it the last answer is kept, for the next time. */
+const KEPT = "planMinutes";
+
+const MOST = 600;
+const WRONG = `A whole number of minutes, up to ${MOST}.`;
+
+/** Writes a plan for today into the journal, after asking once how long it is for. */
+export async function writePlan(
+  client: BaseLanguageClient,
+  { workspaceState }: Pick<ExtensionContext, "workspaceState">,
+  uri?: unknown,
+): Promise<void> {
+  const editor = journalEditor(uri);
+  const usual = editor ? await usualMinutes(client, client.code2ProtocolConverter.asUri(editor.document.uri)) : null;
+  if (usual === null) return runAtCursor(client, "daystave.server.writePlan", uri); // which says why, or goes there
+  const answer = await window.showInputBox({
+    title: "Today's plan",
+    prompt: "How many minutes do you have?",
+    value: String(workspaceState.get<number>(KEPT) ?? usual),
+    validateInput: (text) => (minutesIn(text) === undefined ? WRONG : undefined),
+  });
+  const minutes = answer === undefined ? undefined : minutesIn(answer);
+  if (minutes === undefined) return;
+  void workspaceState.update(KEPT, minutes);
+  await runAtCursor(client, "daystave.server.writePlan", editor?.document.uri, minutes);
+}
+
+/** Null where there is nothing to ask, and where the server cannot say: the client has logged why. */
+async function usualMinutes(client: BaseLanguageClient, uri: string): Promise<PlanMinutesResult> {
+  const method: PlanMinutesMethod = "daystave/planMinutes";
+  return client.sendRequest<PlanMinutesResult>(method, { textDocument: { uri } }).catch(() => null);
+}
+
+/** `45`, and `45 min` as the journal writes it. */
+function minutesIn(text: string): number | undefined {
+  const digits = /^\s*(\d{1,3})(?:\s*(?:min|minutes))?\s*$/i.exec(text)?.[1];
+  const minutes = Number(digits ?? 0);
+  return minutes >= 1 && minutes <= MOST ? minutes : undefined;
+}

@@ -1,0 +1,59 @@
+import type { PreviewChoice, PreviewFigures, PreviewSpan } from "../../../shared/preview.ts";
+import { element } from "./element.ts";
+
+const SPANS: readonly PreviewSpan[] = [4, 12, 26, 52, "all"];
+
+export interface HeadAround {
+  choose(choice: PreviewChoice): void;
+}
+
+/** The name, and beside it two quiet choices: the weeks, and the instrument. */
+export class Head {
+  readonly title = element("h1", { dir: "auto" }, ["Practice"]);
+  readonly row: HTMLElement;
+  /** Which days these are: on paper below the name, on the screen the title of the weeks. */
+  readonly #dates = element("p", { class: "dates" });
+  readonly #span = element("select", { "aria-label": "Weeks", title: "Weeks shown" });
+  readonly #instrument = element("select", { "aria-label": "Instrument", title: "Instrument" });
+  readonly #instruments: HTMLElement;
+  readonly #choices: HTMLElement;
+
+  constructor(around: HeadAround) {
+    this.#span.append(...SPANS.map((span) => option(String(span), span === "all" ? "all weeks" : `${span} weeks`)));
+    const choose = () => around.choose(this.#choice());
+    this.#span.addEventListener("change", choose);
+    this.#instrument.addEventListener("change", choose);
+    this.#instruments = element("span", { class: "choice" }, [this.#instrument]);
+    this.#choices = element("div", { class: "choices" }, [
+      element("span", { class: "choice" }, [this.#span]),
+      this.#instruments,
+    ]);
+    this.#choices.hidden = true;
+    this.row = element("header", { class: "head" }, [this.title, this.#dates, this.#choices]);
+  }
+
+  show({ name, dates, choice, instruments, exercises }: PreviewFigures): void {
+    this.title.textContent = name;
+    this.title.title = name;
+    this.#choices.hidden = exercises === null && choice.span === 26;
+    this.#span.value = String(choice.span);
+    this.#span.title = `Weeks shown: ${dates}`;
+    this.#dates.textContent = [dates, ...(choice.instrument === null ? [] : [choice.instrument])].join(", ");
+    const known = [...this.#instrument.options].slice(1).map(({ value }) => value);
+    if (JSON.stringify(known) !== JSON.stringify(instruments) || this.#instrument.options.length === 0)
+      this.#instrument.replaceChildren(option("", "all instruments"), ...instruments.map((each) => option(each, each)));
+    this.#instrument.value = choice.instrument ?? "";
+    this.#instruments.hidden = instruments.length < 2;
+  }
+
+  #choice(): PreviewChoice {
+    return {
+      span: SPANS.find((span) => String(span) === this.#span.value) ?? 26,
+      instrument: this.#instrument.value || null,
+    };
+  }
+}
+
+function option(value: string, words: string): HTMLOptionElement {
+  return element("option", { value }, [words]);
+}

@@ -1,0 +1,82 @@
+import { axisOf, rateAsWritten } from "../../history/exercise-row.ts";
+import type { Strand } from "../../history/strands.ts";
+import type { Notation } from "../../history/trend-words.ts";
+import { shown } from "../../history/trend-words.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import { shortDate } from "../../journal/date-words.ts";
+import type { Entry } from "../../journal/model.ts";
+import { escapedExtract } from "../explain/markdown.ts";
+
+const REACHES = {
+  short: "less than an octave",
+  octave: "one octave",
+  twelfth: "a twelfth",
+  wide: "more than a twelfth",
+} as const;
+const TONGUINGS = {
+  slurred: "slurred",
+  single: "tongued",
+  mixed: "slurred and tongued",
+  multiple: "double-tongued",
+} as const;
+
+/** What of a line says how it is played, in its own words: `slurred, 2 oct`; the rest by the strand. */
+export function wayOfLine(strand: Strand, { subject, source }: Entry, text: string): string {
+  if (strand.title) return placeOf(strand);
+  const typed = (...types: readonly string[]): string[] =>
+    source.items.flatMap(({ start, end, meaning }) => (types.includes(meaning.type) ? [text.slice(start, end)] : []));
+  const { tonguing, evenness } = strand;
+  // What a technique or a figure goes over is told by its notes.
+  const reach = subject?.type === "scale" || subject?.type === "chord" ? strand.reach : null;
+  const spans = typed("span");
+  const articulations = typed("articulation");
+  const rhythms = typed("rhythm");
+  return [
+    ...(articulations.length > 0 || tonguing === null || tonguing === "single" ? articulations : [TONGUINGS[tonguing]]),
+    ...(spans.length > 0 || reach === null ? spans : [REACHES[reach]]),
+    ...(rhythms.length > 0 || evenness !== "uneven" ? rhythms : ["in an uneven rhythm"]),
+  ]
+    .map((words) => escapedExtract(words, MOST))
+    .join(", ");
+}
+
+/** In characters, of one term. */
+const MOST = 60;
+
+function placeOf({ movement, where }: Pick<Strand, "movement" | "where">): string {
+  return [movement, where].flatMap((part) => (part === null ? [] : [escapedExtract(part, MOST)])).join(", ");
+}
+
+/** How another strand differs: `tongued`, `slurred, a twelfth`, `bars 1-8`. */
+export function wayBeside(strand: Strand, beside: Strand): string {
+  if (strand.title) return placeOf(strand) || "the whole piece";
+  const { reach, tonguing, evenness } = strand;
+  return [
+    ...(tonguing !== null && tonguing !== beside.tonguing ? [TONGUINGS[tonguing]] : []),
+    ...(reach !== beside.reach ? [reach === null ? "of no certain span" : REACHES[reach]] : []),
+    ...(evenness !== beside.evenness ? [evenness === "uneven" ? "in an uneven rhythm" : "in an even rhythm"] : []),
+  ].join(", ");
+}
+
+/** So many other ways are named. */
+const MOST_WAYS = 3;
+
+/**
+ * `Also tongued: 69 on 7 Sep.`: the other ways by their latest reached tempo, those with most weeks first; one in
+ * another note value or beat as it was written, `16ths at 66`.
+ */
+export function otherWays(
+  others: readonly Strand[],
+  strand: Strand,
+  notation: Notation,
+  today: DayNumber,
+): readonly string[] {
+  const told = others.flatMap((other) => {
+    const last = other.records.findLast(({ day, rate, reached }) => day <= today && reached && rate !== null);
+    if (!last) return [];
+    const isAlike = axisOf(last, last) === axisOf(last, notation);
+    const tempo = isAlike ? shown(last.rate!, last.noteValue, last.beat) : rateAsWritten(last.rate!, last, last);
+    return [`${wayBeside(other, strand)}: ${tempo} on ${shortDate(last.day, today)}`];
+  });
+  return told.length === 0 ? [] : [`Also ${told.slice(0, MOST_WAYS).join("; ")}.`];
+}

@@ -1,0 +1,96 @@
+import type { PreviewTableRow, PreviewWeeks } from "../../../shared/preview.ts";
+import { weekBars } from "../../charts/week-bars.ts";
+import { sum, tonedWeeks, type WeekBars } from "../../charts/week-data.ts";
+import { type DayTime, dayMinutes } from "../../history/day-minutes.ts";
+import { holdsDay, type WeekSpan, weekCount, weeksUpTo } from "../../history/week-span.ts";
+import { type DayNumber, mondayOf, weekIndex } from "../../journal/calendar.ts";
+import { shortDate } from "../../journal/date-words.ts";
+import type { Journal } from "../../journal/journal.ts";
+import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
+import { axisOf, type SpanOfDays } from "./span.ts";
+import { placeOf, shownText } from "./text.ts";
+
+/** So many weeks can still be told apart. */
+const MOST_WEEKS = 104;
+
+/** `This week: 230 minutes.` */
+export function weekSentence(journal: Journal, today: DayNumber): string {
+  const monday = mondayOf(weekIndex(today));
+  const days = daysOfJournal(journal).filter(({ date }) => date >= monday && date <= today);
+  const minutes = Math.round(sum(days.map((day) => sum(timeOf(journal, day).phases.map((each) => each.minutes)))));
+  return minutes === 0 ? "This week: no minutes yet." : `This week: ${minutes} minute${minutes === 1 ? "" : "s"}.`;
+}
+
+/** The minutes of each week by phase; null where there are none. */
+export function weeksSection(journal: Journal, asked: SpanOfDays): PreviewWeeks | null {
+  const { today } = asked;
+  const all = daysOfJournal(journal);
+  const span = spanOf(all, asked);
+  const days = all.filter(({ date }) => date <= today && holdsDay(span, date));
+  const weeks = Array.from({ length: weekCount(span) }, () => new Map<string, number>());
+  const last: (PlacedDay | undefined)[] = weeks.map(() => undefined);
+  for (const day of days) {
+    const at = weekIndex(day.date) - span.first;
+    const week = weeks[at];
+    if (!week) continue;
+    if ((last[at]?.date ?? Number.NEGATIVE_INFINITY) <= day.date) last[at] = day;
+    for (const { phase, minutes } of timeOf(journal, day).phases) {
+      const name = shownText(phase, 40);
+      week.set(name, (week.get(name) ?? 0) + minutes);
+    }
+  }
+  const data: WeekBars = { title: "Minutes a week, by phase", span, weeks };
+  const drawing = weekBars(data, "weeks");
+  if (!drawing.ok) return null;
+  const { tones } = tonedWeeks(data);
+  const table = {
+    caption: "Minutes a week, by phase",
+    headings: ["week of", ...tones.map(({ name }) => name), "all"],
+    rows: rowsOf(journal, data, { last, today }),
+    foot: "",
+  };
+  return { tones, chart: { svg: drawing.svg, table } };
+}
+
+/** Of everything, the latest weeks that can be told apart. */
+function spanOf(all: readonly PlacedDay[], asked: SpanOfDays): WeekSpan {
+  const span = axisOf(
+    asked,
+    all.reduce((first, { date }) => Math.min(first, date), asked.today),
+  );
+  return weekCount(span) > MOST_WEEKS ? weeksUpTo(span.last, MOST_WEEKS) : span;
+}
+
+/** The same while the day's block is. */
+function timeOf(journal: Journal, { document, index }: PlacedDay): DayTime {
+  const block = document.blocks[index]!;
+  const titles = journal.titlesOf(block);
+  return journal.memo.from(block, "minutes by phase", [titles], () => dayMinutes(journal.model(block)));
+}
+
+interface Surrounding {
+  /** The last day of each week. */
+  readonly last: readonly (PlacedDay | undefined)[];
+  readonly today: DayNumber;
+}
+
+/** The weeks with minutes, the latest first. */
+function rowsOf(journal: Journal, data: WeekBars, { last, today }: Surrounding): PreviewTableRow[] {
+  const { weeks } = tonedWeeks(data);
+  const rows = weeks.map((minutes, at): PreviewTableRow => {
+    const day = last[at];
+    return {
+      cells: [
+        shortDate(mondayOf(data.span.first + at), today),
+        ...minutes.map(shownMinutes),
+        shownMinutes(sum(minutes)),
+      ],
+      place: day ? placeOf(journal, day.uri, day.document.blocks[day.index]!, 0) : null,
+    };
+  });
+  return rows.filter((_, at) => sum(weeks[at]!) > 0).reverse();
+}
+
+function shownMinutes(minutes: number): string {
+  return minutes === 0 ? "" : String(Math.round(minutes));
+}

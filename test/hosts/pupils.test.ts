@@ -1,0 +1,91 @@
+import type { FrameLocator, Locator } from "playwright-core";
+import { expect } from "vitest";
+import { expectNoViolation } from "./accessible.ts";
+import { openPalette, type Window } from "./window.ts";
+import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+
+const PUPILS = { sample: "samples/pupils", open: "tobin/diary.practice" };
+
+/** Opens the page as a teacher would: the command is found and taken by keys. */
+async function showPupils({ page, preview }: Window): Promise<FrameLocator> {
+  await openPalette(page, ">Daystave: Show Pupils");
+  await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: "Daystave: Show Pupils" }).waitFor();
+  await page.keyboard.press("Enter");
+  await preview().getByRole("heading", { level: 2 }).first().waitFor();
+  return preview();
+}
+
+function rowOf(pupils: FrameLocator, name: string): Locator {
+  return pupils.getByRole("region", { name, exact: true });
+}
+
+/** What is set for the child stands above the days, so it is set today, whichever day that is. */
+function fiveNotes(pupils: FrameLocator): Locator {
+  return rowOf(pupils, "Tobin").getByRole("button", { name: "C major, five notes" });
+}
+
+/** What a teacher does on a Monday, in every editor. */
+function monday(inWindow: InWindow): void {
+  inWindow("has a row for each journal, leads to a line by Enter and by a click, follows an edit", async (window) => {
+    const { page, editor, goToEndOf } = window;
+    const pupils = await showPupils(window);
+    expect(await pupils.getByRole("heading", { level: 2 }).allTextContents()).toEqual(["Ingrid Maas", "Sefa", "Tobin"]);
+    expect(await pupils.locator("main").textContent()).not.toContain("thumb sore"); // it is not shared
+    await expectNoViolation(pupils);
+
+    await fiveNotes(pupils).focus();
+    await page.keyboard.press("Enter");
+    await page.locator(".tab.active", { hasText: "journal.practice" }).waitFor();
+    await page.getByRole("button", { name: "Ln 6, Col 1" }).waitFor();
+    await rowOf(pupils, "Sefa").getByRole("button", { name: "Sefa" }).click();
+    await page.getByRole("button", { name: "Ln 2, Col 1" }).waitFor();
+    await editor.locator(".view-line", { hasText: "player Sefa" }).waitFor();
+
+    await page.getByRole("tab", { name: "diary.practice" }).click();
+    expect(await fiveNotes(pupils).textContent()).not.toContain("played");
+    const [today, words] = await page.evaluate(() => {
+      const now = new Date();
+      const weekday = new Intl.DateTimeFormat("en-GB", { weekday: "short" }).format(now);
+      return [new Intl.DateTimeFormat("sv-SE").format(now), `played ${weekday} ${now.getDate()}`] as const; // 2026-03-08
+    });
+    await goToEndOf("as if the note was asleep");
+    await page.keyboard.press("Control+End");
+    await page.keyboard.insertText(`\n${today}\n  C major, five notes, slow, easy`);
+    await fiveNotes(pupils).getByText(words).waitFor();
+  });
+}
+
+describeNodeHost("the page of pupils", PUPILS, monday);
+
+describeWorkbench("the page of pupils", PUPILS, (inWindow) => {
+  monday(inWindow);
+
+  inWindow("goes by keys: Tab from pupil to pupil, arrows from line to line", async (window) => {
+    const { page } = window;
+    const pupils = await showPupils(window);
+    const focused = () => pupils.locator("body").evaluate((body) => body.ownerDocument.activeElement?.textContent);
+    await rowOf(pupils, "Ingrid Maas").getByRole("button", { name: "Ingrid Maas" }).focus();
+    await page.keyboard.press("Tab");
+    expect(await focused()).toBe("Sefa");
+    await page.keyboard.press("Tab");
+    expect(await focused()).toBe("Tobin");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("ArrowDown");
+    expect(await focused()).toContain("C major, five notes");
+    await page.keyboard.press("Home");
+    expect(await focused()).toBe("Tobin");
+  });
+
+  inWindow("is as wide as its column, however narrow, and runs no script but its own", async (window) => {
+    const pupils = await showPupils(window);
+    for (const width of [320, 500, 1000]) {
+      const wide = await pupils.locator("main").evaluate((main, at) => {
+        main.ownerDocument.body.style.width = `${at}px`;
+        return Math.max(...[...main.querySelectorAll("*")].map((each) => each.getBoundingClientRect().right));
+      }, width);
+      expect(wide, `at ${width} px`).toBeLessThanOrEqual(width);
+    }
+    const policy = await pupils.locator("meta[http-equiv]").getAttribute("content");
+    expect(policy).toMatch(/^default-src 'none'; style-src [^;]*; script-src 'nonce-[0-9a-f]{32}'$/);
+  });
+});

@@ -1,0 +1,94 @@
+import { join } from "node:path";
+import axe from "axe-core";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { ROOT } from "../architecture/source.ts";
+import { daystave } from "../cli/command-line.ts";
+
+// `daystave report --html` in a browser, on a screen and on paper.
+
+let browser: Browser | undefined;
+beforeAll(async () => {
+  const executablePath = findChromium();
+  if (!executablePath && process.env.CI) throw new Error("The tests of the report need a Chromium.");
+  if (executablePath) browser = await chromium.launch({ executablePath, args: [...launchArguments] });
+});
+beforeEach(({ skip }) => skip(!browser, "no Chromium"));
+afterAll(() => browser?.close());
+
+/** A sample, and what is asked of it. */
+const REPORTS: readonly (readonly [sample: string, argv: readonly string[]])[] = [
+  ["quickstart", ["--week", "2026-W10", "--body"]],
+  ["year", ["--since", "2026-09-01", "--today", "2026-11-22"]],
+];
+
+/** The report of a sample in a window so wide, and what it asked the network for. */
+async function opened(
+  [sample, argv]: (typeof REPORTS)[number],
+  width = 1000,
+): Promise<{ readonly page: Page; readonly requests: readonly string[] }> {
+  const { stdout } = await daystave(["report", "--html", ...argv], { cwd: join(ROOT, "samples", sample) });
+  const page = await browser!.newPage({ viewport: { width, height: 900 } });
+  const requests: string[] = [];
+  page.on("request", (request) => requests.push(request.url()));
+  await page.setContent(stdout);
+  return { page, requests };
+}
+
+/** In pixels of CSS. */
+const MILLIMETRE = 96 / 25.4;
+
+describe.each(REPORTS)("the report of samples/%s", (...report) => {
+  // Rules: WCAG 2.1 levels A and AA, as axe-core checks them.
+  test("has no fault that axe finds, and fetches nothing", async () => {
+    const { page, requests } = await opened(report);
+    await page.evaluate(axe.source); // by the browser's debugger, which no policy holds back
+    const { violations, passes } = (await page.evaluate("axe.run()")) as axe.AxeResults;
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
+    expect(passes.length).toBeGreaterThan(10);
+    expect(requests).toEqual([]);
+    await page.close();
+  });
+
+  test("is a column of 170 mm on a screen, and as wide as the window where that is less", async () => {
+    const wide = await opened(report);
+    expect(await columnWidth(wide.page)).toBeCloseTo(170 * MILLIMETRE, 0);
+    await wide.page.close();
+    const narrow = await opened(report, 400);
+    expect(await columnWidth(narrow.page)).toBeLessThan(400);
+    const overhang = await narrow.page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    expect(overhang).toBeLessThanOrEqual(0);
+    await narrow.page.close();
+  });
+
+  test("is printed on A4, in a column of 170 mm, with no row, chart or day cut", async () => {
+    const { page } = await opened(report);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    const boxes = pdf.match(/\/MediaBox \[[^\]]*\]/g)!;
+    expect(boxes.length).toBeGreaterThan(2);
+    // A4 in points, by Chromium's rounding: 595 by 842.
+    expect(
+      new Set(
+        boxes.map((box) =>
+          box
+            .match(/[\d.]+/g)!
+            .map((side) => Math.round(Number(side)))
+            .join(" "),
+        ),
+      ),
+    ).toEqual(new Set(["0 0 595 842"]));
+    await page.setViewportSize({ width: Math.round(170 * MILLIMETRE), height: 900 });
+    await page.emulateMedia({ media: "print" });
+    expect(await columnWidth(page)).toBeCloseTo(Math.round(170 * MILLIMETRE), 0);
+    const kept = `[...document.querySelectorAll("tr, .chart, figure, article, .begin, pre")].every((each) => getComputedStyle(each).breakInside === "avoid")`;
+    const headed = `[...document.querySelectorAll("h1, h2, h3")].every((each) => getComputedStyle(each).breakAfter === "avoid")`;
+    expect(await page.evaluate(`${kept} && ${headed}`)).toBe(true);
+    await page.close();
+  });
+});
+
+/** Of what is written in. */
+function columnWidth(page: Page): Promise<number> {
+  return page.evaluate('document.querySelector("h1").getBoundingClientRect().width');
+}
