@@ -14,6 +14,8 @@ const ROOT = dirname(fileURLToPath(import.meta.url));
 
 export const COMMAND_LINE = "server/cli.js";
 const CORE = "server/core.js";
+/** The core without the command line, which the extension's package has in place of it. */
+const SERVER_CORE = "server/handlers.js";
 const NOTICES = "THIRD-PARTY-NOTICES.txt";
 // A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
 const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
@@ -66,6 +68,7 @@ export const WORKER_BUNDLES = [
 const BUNDLES = [
   ...SERVER_BUNDLES,
   ...WORKER_BUNDLES,
+  { ...node, entry: "server/lsp/handlers.ts", file: SERVER_CORE },
   {
     ...node,
     entry: "client/extension.ts",
@@ -83,10 +86,20 @@ const BUNDLES = [
   },
   { ...browser, entry: "client/preview/page/main.ts", file: "client/preview.js", format: "iife" },
   { ...browser, entry: "client/preview/page/page.css", file: "client/preview.css" },
+  { ...browser, entry: "client/pupils/page/main.ts", file: "client/pupils.js", format: "iife" },
+  { ...browser, entry: "client/pupils/page/pupils.css", file: "client/pupils.css" },
 ];
 
-/** What a package carries of a build, by its files below `dist`. The code that a build kept fits one Node only, and stays. */
-export const PACKAGED = [...BUNDLES.map(({ file }) => file), NOTICES];
+const BUILT = [...BUNDLES.map(({ file }) => file), NOTICES];
+
+/**
+ * What the extension's package carries of a build: pairs of a file below `dist` there and the one here. The command line
+ * has a package of its own, and the code that a build kept fits one Node only.
+ */
+export const PACKAGED = BUILT.filter((file) => ![COMMAND_LINE, CORE].includes(file)).map((file) => [
+  file === SERVER_CORE ? CORE : file,
+  file,
+]);
 
 /** What esbuild takes to make one of the bundles below a folder. */
 export function settingsOf({ entry, file, ...options }, folder = "dist", watch = false) {
@@ -124,7 +137,7 @@ async function watchAll() {
   await Promise.all(builds.map((build) => build.watch()));
 }
 
-/** Makes everything that a package carries of a build. Returns the packages that are bundled. */
+/** Makes everything that the packages carry of a build. Returns the packages that are bundled. */
 export async function buildInto(folder) {
   const built = await Promise.all(BUNDLES.map((bundle) => build({ ...settingsOf(bundle, folder), metafile: true })));
   chmodSync(resolve(ROOT, folder, COMMAND_LINE), 0o755);
@@ -159,7 +172,7 @@ async function compiled(path) {
   const io = {
     stdout: nowhere,
     stderr: nowhere,
-    stdin: async () => "",
+    stdin: async () => ({ ok: true, bytes: new Uint8Array() }),
     cwd,
     today: 20_000,
     isTerminal: false,
@@ -177,7 +190,7 @@ async function compiled(path) {
 
 /** Nothing that an earlier build left is served or packaged. Only now, so that what runs from dist/ never finds it empty. */
 function removeStale(kept) {
-  const built = new Set([...PACKAGED, kept].map((file) => join("dist", file)));
+  const built = new Set([...BUILT, kept].map((file) => join("dist", file)));
   for (const entry of readdirSync("dist", { recursive: true, withFileTypes: true })) {
     const path = join(entry.parentPath, entry.name);
     if (entry.isFile() && !built.has(path)) rmSync(path);

@@ -7,9 +7,13 @@ const PROTOCOL = "test/lsp/**/*.test.ts";
 const THOROUGH = [
   "test/properties/**/*.test.ts",
   "test/history/simulation/**/*.test.ts",
+  "test/plan/simulation/**/*.test.ts",
   "test/checks/note-list-*.test.ts",
   "test/reference-journals/hands.test.ts",
   "test/cli/bundle.test.ts",
+  "test/cli/installed.test.ts",
+  "test/cli/schemas.test.ts",
+  "test/cli/processes/**/*.test.ts",
   "test/features/completion/completion.test.ts",
   "test/features/layout/formatting.test.ts",
   "test/syntaxes/grammar.test.ts",

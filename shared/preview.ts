@@ -1,5 +1,5 @@
 /**
- * What the side preview is told, section by section in the order of the page. Types only: the server makes it, the
+ * What the side preview is told, part by part in the order of the page. Types only: the server makes it, the
  * client and the page check its shape. All texts are to be shown as they are; text of a journal is data and never
  * markup.
  */
@@ -20,6 +20,18 @@ export interface PreviewParams {
   readonly known?: readonly string[];
   /** The line of the document that the cursor is on, from 0. */
   readonly cursor?: number;
+  /** The key of the exercise that is unfolded in the page. */
+  readonly open?: string;
+  /** Unless said, a plan is for as long as the settings say, or as is usual, and is shown where it may be unasked. */
+  readonly plan?: PreviewPlanAsked;
+}
+
+/** What the player wants of a plan. */
+export interface PreviewPlanAsked {
+  /** Whole minutes from 5 to 600; null for as long as is usual. */
+  readonly minutes: number | null;
+  /** The `day` of the plan that a button was pressed for; null where none was. */
+  readonly shownOn: string | null;
 }
 
 /** What the player chose at the top of the page. */
@@ -39,7 +51,7 @@ export interface PreviewUnchanged {
   readonly unchanged: true;
   /** The key of the exercise under the cursor; null where there is none. */
   readonly underCursor: string | null;
-  /** Of the entry under the cursor; null where it is not played on a recorder, or takes no step. */
+  /** Of the entry under the cursor; null where it is not played on a recorder, or has no finger change. */
   readonly fingers: PreviewFingers | null;
 }
 
@@ -54,13 +66,20 @@ export interface PreviewFigures {
   readonly instruments: readonly string[];
   readonly underCursor: string | null;
   readonly fingers: PreviewFingers | null;
-  readonly week: PreviewWeek;
-  /** Null where there is nothing for a lesson. */
+  /** Whether files are still being read: then no trend is told, as what there is may be a part. */
+  readonly reading: boolean;
+  /** `25 May to 22 November 2026`: the days that are shown. */
+  readonly dates: string;
+  /** `This week: 230 minutes.` */
+  readonly week: string;
+  readonly today: PreviewToday;
+  /** Each null where there is nothing to show. */
+  readonly exercises: PreviewExercises | null;
+  readonly pieces: PreviewPieces | null;
+  readonly keys: PreviewKeys | null;
   readonly lesson: PreviewLesson | null;
-  readonly moving: PreviewMoving;
-  readonly pieces: PreviewPieces;
-  readonly keys: PreviewKeys;
-  readonly aims: readonly PreviewAim[];
+  readonly weeks: PreviewWeeks | null;
+  readonly aims: readonly PreviewLine[];
 }
 
 /** A line of a journal, from 0. The page may lead to those that it was given, and to no other. */
@@ -69,16 +88,137 @@ export interface PreviewPlace {
   readonly line: number;
 }
 
-/** A chart as SVG text, or a sentence that says what to write so that there is one. */
-export type PreviewChart =
-  | { readonly ok: true; readonly svg: string; readonly table: PreviewTable }
-  | { readonly ok: false; readonly reason: string };
+/** One line of a part: what it is, at the right its day, which leads to it. Texts that are not there are empty. */
+export interface PreviewLine {
+  readonly text: string;
+  /** Behind the text, quietly: `, bars 65–90`. */
+  readonly behind: string;
+  /** Between the text and the day: `start at 46`, or `28 days` and `162 minutes`. */
+  readonly facts: readonly string[];
+  /** Below: `played Mon 2, Sun 8; set for four days`. */
+  readonly below: string;
+  /** `Thu 12 Nov`, `no date set`. */
+  readonly day: string;
+  readonly place: PreviewPlace;
+}
 
-/** The figures of a chart in its order; the first cell of a row names it. */
+/** A chart as SVG text, and the same as a table. */
+export interface PreviewChart {
+  readonly svg: string;
+  readonly table: PreviewTable;
+}
+
 export interface PreviewTable {
+  /** Names it to who cannot see what it stands below. */
   readonly caption: string;
   readonly headings: readonly string[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly PreviewTableRow[];
+  /** A sentence or two below; may be empty. */
+  readonly foot: string;
+}
+
+export interface PreviewTableRow {
+  /** One for each heading; the first names the row and leads to its line. */
+  readonly cells: readonly string[];
+  readonly place: PreviewPlace | null;
+}
+
+export interface PreviewToday {
+  /** `Sunday 22 November`; empty where nothing is written yet. */
+  readonly date: string;
+  /** What there is to say: a day of rest, a word of care, the first evening. An example stands between backquotes. */
+  readonly sentences: readonly string[];
+  /** So many of them, from the first on, are of care: they can be put away for the day. */
+  readonly care: number;
+  readonly set: readonly PreviewLine[];
+  /** What was worked last, with where to start: not beside a plan, which says it too. */
+  readonly last: readonly PreviewLine[];
+  /** Null where there is none to be had, as on a day of rest. */
+  readonly plan: PreviewPlan | null;
+}
+
+/** A plan for today: shown, or to be asked for, or in the journal already. */
+export interface PreviewPlan {
+  /** ISO 8601: names the day in `PreviewPlanAsked`. */
+  readonly day: string;
+  /** What the button says that shows it; empty where there is no such button. */
+  readonly offer: string;
+  /** The first line of it to be played, where the journal has it; else null. */
+  readonly place: PreviewPlace | null;
+  /** How long it was asked for. */
+  readonly minutes: number;
+  /** Why the time is shorter, what kind of day it is, why there is nothing in it. */
+  readonly sentences: readonly string[];
+  /** In the order of the day; empty where it is not shown. */
+  readonly stretches: readonly PreviewStretch[];
+}
+
+/** What is played in one phase without a pause; or a pause, without lines. */
+export interface PreviewStretch {
+  /** `warm-up`, `break`. */
+  readonly phase: string;
+  /** `10 min`. */
+  readonly minutes: string;
+  readonly lines: readonly PreviewPlanLine[];
+}
+
+export interface PreviewPlanLine {
+  /** As it would be in the journal, without its minutes. */
+  readonly text: string;
+  readonly minutes: string;
+  /** Sentences. */
+  readonly reasons: readonly string[];
+}
+
+export interface PreviewExercises {
+  /** `played in the last four weeks, latest first`, `nothing was played in these 4 weeks`; may be empty. */
+  readonly note: string;
+  /** The months over the weeks that all rows share, as SVG text; empty where no row has a chart. */
+  readonly axis: string;
+  /** Played in the last four weeks, and before that; the latest first. */
+  readonly recent: readonly PreviewExercise[];
+  readonly earlier: readonly PreviewExercise[];
+  /** What has no tempo, in the last four weeks and before that. */
+  readonly plain: readonly PreviewLine[];
+  readonly earlierPlain: readonly PreviewLine[];
+  /** How many exercises more there are than were asked for. */
+  readonly left: number;
+  /** The one that is unfolded; null where none is, or is not there any more. */
+  readonly opened: PreviewOpened | null;
+}
+
+/** One exercise of the span: its strand with most weeks. */
+export interface PreviewExercise {
+  /** The same for the same exercise in every answer. */
+  readonly key: string;
+  /** Changes whenever what it shows does. */
+  readonly hash: string;
+  /** Where the exercise was last written. */
+  readonly place: PreviewPlace;
+  /** Left out where the hash was among those known. */
+  readonly shows?: PreviewExerciseContent;
+}
+
+export interface PreviewExerciseContent {
+  /** As it is called: `D melodic minor, thirds`. */
+  readonly name: string;
+  /** `slurred, one octave, 8ths`. */
+  readonly way: string;
+  /** `up a notch in four weeks`; empty while it cannot be told. */
+  readonly trend: string;
+  /** The latest tempo that was reached, and the fastest; empty where none was. */
+  readonly latest: string;
+  readonly fastest: string;
+  /** `Tue 17 Nov`. */
+  readonly day: string;
+  /** SVG text. */
+  readonly chart: string;
+}
+
+/** What an exercise shows when it is unfolded. */
+export interface PreviewOpened {
+  readonly key: string;
+  readonly chart: PreviewChart;
 }
 
 /** The steps of an entry that ask most of the fingers. */
@@ -112,117 +252,53 @@ export interface PreviewFingering {
   readonly words: string;
 }
 
-/** The minutes of this week by day and phase. */
-export interface PreviewWeek {
-  /** `Week 10`. */
-  readonly title: string;
-  /** `2026-03-02 to 2026-03-08`. */
-  readonly dates: string;
-  /** `95 minutes on 4 days; last week 80 on 3.` */
-  readonly sentence: string;
-  readonly chart: PreviewChart;
-  /** The days of this week that are written, in their order. */
-  readonly days: readonly PreviewLink[];
-}
-
 /** A few words that lead to a line. */
 export interface PreviewLink {
   readonly text: string;
-  /** What stands behind the words, such as a date; may be empty. */
+  /** What comes behind the words, such as a number; may be empty. */
   readonly note: string;
   readonly place: PreviewPlace;
 }
 
-/** What stands between the last lesson and the next. */
-export interface PreviewLesson {
-  /** `Since the lesson on 2026-03-02.` */
-  readonly since: string;
-  readonly set: readonly PreviewSetWork[];
-  readonly questions: readonly PreviewLink[];
-  readonly words: readonly PreviewLink[];
-}
-
-/** Work set by a teacher, and the days on which it was done. */
-export interface PreviewSetWork {
-  /** As it is written. */
-  readonly text: string;
-  readonly place: PreviewPlace;
-  /** From the day that it was set on to the day that it is set for. */
-  readonly days: readonly PreviewTick[];
-  /** `3 of 5 days; by 2026-03-09, in 2 days`. */
-  readonly sentence: string;
-}
-
-export interface PreviewTick {
-  /** `Mon`. */
-  readonly label: string;
-  /** ISO 8601. */
-  readonly date: string;
-  readonly state: "done" | "not done" | "ahead";
-}
-
-export interface PreviewMoving {
-  /** `Best tempos in the weeks 2025-W22 to 2025-W47.`; what its charts mean. */
-  readonly sentence: string;
-  /** Those that moved, those that rest, those too young to say; a group without exercises is left out. */
-  readonly groups: readonly PreviewGroup[];
-  /** How many exercises more there are than were asked for. */
-  readonly left: number;
-}
-
-export interface PreviewGroup {
-  readonly title: string;
-  readonly exercises: readonly PreviewExercise[];
-}
-
-/** One exercise of the span: its strand with most weeks. */
-export interface PreviewExercise {
-  /** The same for the same exercise in every answer. */
-  readonly key: string;
-  /** Changes whenever what it shows does. */
-  readonly hash: string;
-  /** Where the exercise was last written. */
-  readonly place: PreviewPlace;
-  /** Left out where the hash was among those known. */
-  readonly shows?: PreviewExerciseContent;
-}
-
-export interface PreviewExerciseContent {
-  /** As the player writes it: `D melodic minor, thirds`. */
-  readonly name: string;
-  /** `octave, single, even; one of 3 ways of playing it; last on 2026-03-06`. */
-  readonly strand: string;
-  /** A sentence, in the player's note value. */
-  readonly best: string;
-  /** A sentence. */
-  readonly trend: string;
-  readonly chart: PreviewChart;
-}
-
-/** The pieces in hand; where none is, the one that was worked last and when, if there is one. */
+/** The pieces in hand, and what else has a title. */
 export interface PreviewPieces {
   readonly inHand: readonly PreviewPiece[];
-  readonly latest: PreviewLink | null;
+  /** In hand, without bars to draw. */
+  readonly plain: readonly PreviewLine[];
+  readonly earlier: readonly PreviewLine[];
 }
 
 /** A piece in hand, or one of its movements. */
 export interface PreviewPiece {
+  /** The same for the same piece in every answer. */
+  readonly key: string;
   readonly name: string;
+  /** `C major, 90 bars`. */
+  readonly facts: string;
+  /** `was for 21 Nov`, `for Sat 5 Dec, in 13 days`; empty for a piece without a date. */
+  readonly due: string;
+  /** Tempos; empty where there is none. */
+  readonly latest: string;
+  readonly wanted: string;
+  /** `Fri 20 Nov`; where it was never worked, `not yet`. */
+  readonly day: string;
   readonly place: PreviewPlace;
-  /** The latest tempo reached against the goal, and the days to its date: one sentence each. */
-  readonly sentences: readonly string[];
   readonly chart: PreviewChart;
 }
 
 /** Days of practice by key signature and kind of scale or chord. */
 export interface PreviewKeys {
+  /** `days in 26 weeks`. */
+  readonly note: string;
   /** Seven flats to seven sharps. */
   readonly columns: readonly PreviewColumn[];
   readonly rows: readonly PreviewKind[];
-  /** What belongs to no key, or lies beyond seven accidentals: `chromatic, 4 days`. */
-  readonly others: readonly PreviewLink[];
-  /** A sentence: what to write where there is nothing, else what the marks mean. */
+  /** What the borders mean; empty where there are none. */
   readonly sentence: string;
+  /** What belongs to no key, or lies beyond seven accidentals: `chromatic` with its days. */
+  readonly others: readonly PreviewLink[];
+  /** What the current pieces want and was not played lately: a sentence each, three at most. */
+  readonly wanted: readonly string[];
 }
 
 export interface PreviewColumn {
@@ -254,13 +330,26 @@ export interface PreviewCell {
   readonly place: PreviewPlace | null;
 }
 
-/** An aim, and where it stands. */
-export interface PreviewAim {
-  /** As it is written, without its day. */
-  readonly text: string;
-  readonly place: PreviewPlace;
-  /** One sentence each. */
-  readonly sentences: readonly string[];
+/** What is between a lesson and the next: the last one, and the one before. */
+export interface PreviewLesson {
+  /** `since Thu 12 Nov`. */
+  readonly note: string;
+  readonly now: PreviewPeriod;
+  /** With its words, `Before that, from Thu 29 Oct`; null where there is nothing of it. */
+  readonly before: (PreviewPeriod & { readonly title: string }) | null;
+}
+
+export interface PreviewPeriod {
+  readonly set: readonly PreviewLine[];
+  readonly said: readonly PreviewLine[];
+  readonly ask: readonly PreviewLine[];
+}
+
+/** The minutes of each week by phase. */
+export interface PreviewWeeks {
+  readonly chart: PreviewChart;
+  /** What the tones mean, the lowest first; `tone` is 0 to 4, the fullest first. */
+  readonly tones: readonly { readonly name: string; readonly tone: number }[];
 }
 
 /** Notification, server to client, after a little quiet: a journal's figures may have changed. */

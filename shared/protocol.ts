@@ -60,22 +60,63 @@ export interface Settings {
   /** An IANA time zone; empty means the editor's own. */
   readonly timeZone?: string | null;
   readonly explain?: Explain | null;
+  readonly plan?: PlanSettings | null;
 }
+
+/** What a plan for a day keeps to. */
+export interface PlanSettings {
+  /** Whole minutes from 5 to 600; null: as long as is usual. */
+  readonly minutes?: number | null;
+  readonly shares?: {
+    /** The part of the time that goes to pieces, 0 to 1. */
+    readonly pieces?: number | null;
+    /** The part of what is left that is slow work, 0 to 1. */
+    readonly groundwork?: number | null;
+  } | null;
+  /** Minutes, 5 to 60. */
+  readonly longestLine?: number | null;
+  /** Minutes, 10 to 60. */
+  readonly playBeforePause?: number | null;
+  readonly unhurriedDays?: UnhurriedDays | null;
+  /** Whether reasons are written into the journal. */
+  readonly reasons?: boolean | null;
+}
+
+/** Whether days come on which nothing goes beyond what is steady, after two on which something did. */
+export type UnhurriedDays = "one in three" | "never";
 
 /** Which theory stands below the figures in a hover, and in which order. */
 export type Explain = "signature" | "steps" | "both" | "none";
 
 /**
+ * Request, client to server, with `TextDocumentParams`: where the cursor goes when a journal is opened: the end of
+ * today, or of the file; null where that is the top, as in a file that has the newest day first.
+ */
+export type TodayMethod = "daystave/today";
+
+export type TodayResult = { readonly line: number; readonly character: number } | null;
+
+/**
+ * Request, client to server, with `TextDocumentParams`: how many minutes a plan for today would be for if nobody said;
+ * null where there is none to be written, as on a day of rest, or where one waits already.
+ */
+export type PlanMinutesMethod = "daystave/planMinutes";
+
+export type PlanMinutesResult = number | null;
+
+/**
  * Commands of the server, for `workspace/executeCommand`. Each takes one argument, a `TextDocumentPositionParams`, and
- * answers null (`isolateStep` a second one: which of the hardest steps is meant, the hardest, 0, unless said): the edit
- * comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where nothing can be done a
- * sentence as `window/showMessage`.
+ * answers null: the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where
+ * nothing can be done a sentence as `window/showMessage`. `fingerChange` takes a second argument, which of the hardest
+ * finger changes is meant: the hardest, 0, unless said. `writePlan` takes the minutes as its second argument and an
+ * instrument's id as its third, either of which may be null: then as the settings have it, else as usual.
  */
 export type ServerCommand =
   | "daystave.server.newDay"
   | "daystave.server.newDayWithPhases"
+  | "daystave.server.writePlan"
   | "daystave.server.repeatFaster"
   | "daystave.server.repeatSlower"
   | "daystave.server.writeNotes"
-  | "daystave.server.isolateStep"
+  | "daystave.server.fingerChange"
   | "daystave.server.goToLastTime";
