@@ -132,7 +132,8 @@ export interface SwappedOutcomes {
 
 /**
  * `clean at 60`: outcomes right before a tempo that answer no tempo before them; and `clean, at 60` where the line's
- * first tempo has no outcome of its own and nothing without a metronome stands before it.
+ * first tempo has no outcome of its own and nothing without a metronome stands before it. `60, 10 min clean 66 nearly`
+ * has one for each.
  */
 export function swappedOutcomes(items: readonly Item[]): readonly SwappedOutcomes[] {
   const found: SwappedOutcomes[] = [];
@@ -144,11 +145,17 @@ export function swappedOutcomes(items: readonly Item[]): readonly SwappedOutcome
     const lonely =
       !isOutcome(items[tempo + 1]) && !items.slice(0, from).some(({ meaning }) => meaning.type === "without click");
     const answers = items.slice(0, from).some(({ meaning }) => meaning.type === "tempo");
-    const afterTempo = items[from - 1]?.meaning.type === "tempo";
-    if (from < tempo && items[from]!.meaning.type === "outcome" && (close ? !afterTempo : !answers && lonely))
+    const answersOne = items[from - 1]?.meaning.type === "tempo" || (isOutcome(items[tempo + 1]) && waits(items, from));
+    if (from < tempo && items[from]!.meaning.type === "outcome" && (close ? !answersOne : !answers && lonely))
       found.push({ from, to: tempo, tempo });
   }
   return found;
+}
+
+/** Whether nothing was said yet of the last tempo before an item. */
+function waits(items: readonly Item[], before: number): boolean {
+  const last = items.slice(0, before).findLast((item) => item.meaning.type === "tempo" || isOutcome(item));
+  return last?.meaning.type === "tempo";
 }
 
 function isOutcome(item: Item | undefined): boolean {

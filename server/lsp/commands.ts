@@ -32,8 +32,8 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   },
   "daystave.server.writePlan": {
     label: "Write today's plan",
-    run: ({ session, journal, uri }, _, [minutes, instrument]) =>
-      writePlan(journal, uri, {
+    run: ({ session, journal, uri }, at, [minutes, instrument]) =>
+      writePlan(journal, uri, at, {
         ...planWanted(session, uri, isMinutes(minutes) ? minutes : undefined),
         ...(typeof instrument === "string" ? { instrument } : {}),
       }),

@@ -344,7 +344,8 @@ function isHurt(basis: PlanBasis, piece: PlannedPiece, where: string | null): bo
 
 function isHurtAtAll(basis: PlanBasis, piece: PlannedPiece): boolean {
   const { subjectKey: key } = keyOf(piece);
-  return isEasy(basis) && basis.hurt.records.some((record) => record.subjectKey === key);
+  const { pieces, records } = basis.hurt;
+  return isEasy(basis) && (pieces.has(key) || records.some((record) => record.subjectKey === key));
 }
 
 /** What makes a piece the same in records. */

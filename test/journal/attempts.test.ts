@@ -66,6 +66,9 @@ test("an outcome belongs to the tempo before it, or to the line where there is n
     thirds                                          =>
     clean at 60                                     => 60 clean reached
     clean, at 60                                    => 60 clean reached
+    at 60, 5 min clean 66 nearly                    => 60 clean reached | 66 nearly
+    at 54, 60, slurred clean 66 nearly              => 54 | 60 clean reached | slurred (slurred): 66 nearly
+    at 60, 5 min clean 66                           => 60 | 66 clean reached
   `);
 });
 

@@ -287,3 +287,28 @@ test("bars that hurt are not thought of either", () => {
     '"Ground", bars 9-16, sung, 5 min',
   ]);
 });
+
+describe("what a sentence about pain names is left alone, though it stands below something else", () => {
+  const diary = (said: string) => `instrument alto recorder
+piece "Chaconne in G"
+piece "Little Fugue"
+2026-03-02
+  Chaconne in G, bars 1-8, at 60 clean
+  Little Fugue, bars 1-8, at 60 clean
+  F major, slurred, 8ths at 60 clean
+2026-03-03
+  D minor, slurred, 8ths at 60 clean
+${said}
+`;
+  const subjects = (said: string, on = "2026-03-06") =>
+    planFor(journalOf(diary(said)), day(on), { minutes: 60 }).lines.map(({ text }) => text);
+
+  test.each([
+    ["right thumb a bit sore after the chaconne", /Chaconne/, /^"Little Fugue/m],
+    ["my wrist hurts, all that F major", /^F major, slurred/m, /^"Chaconne/m],
+    ["little finger sore after the chaconne", /Chaconne/, /^"Little Fugue/m], // `little` is no word of a title there
+  ])("%s", (said, left, played) => {
+    for (const on of ["2026-03-04", "2026-03-06"]) expect(subjects(said, on).join("\n")).not.toMatch(left);
+    expect(subjects(said).join("\n")).toMatch(played);
+  });
+});

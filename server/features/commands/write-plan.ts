@@ -3,9 +3,10 @@ import type { Journal } from "../../journal/journal.ts";
 import { dayPlan } from "../../plan/day-plan.ts";
 import type { Plan, PlanSettings } from "../../plan/plan.ts";
 import { planLines, planWords } from "../../plan/plan-text.ts";
+import type { Position } from "../../syntax/document/document.ts";
 import { datedDays, dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { INDENT } from "../explain/indentation.ts";
-import { firstPlanned } from "../explain/planned-today.ts";
+import { firstPlanned, nextPlanned } from "../explain/planned-today.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 import { insertedAfter, type NewLines } from "./lines-in-file.ts";
@@ -27,11 +28,11 @@ export interface PlanWanted {
 /**
  * A plan for today, written into the journal: with today's day line where the journal does not have it, below `plan` at
  * the end of the day where there is something. The cursor goes to the end of the first line to be played. Where
- * planned lines wait already it goes to the first of those, and nothing is written.
+ * planned lines wait already it goes to the next of those below a position, and nothing is written.
  */
-export function writePlan(journal: Journal, uri: string, wanted: PlanWanted): CommandAnswer {
+export function writePlan(journal: Journal, uri: string, at: Position, wanted: PlanWanted): CommandAnswer {
   const { today, minutes, instrument, settings, reasons } = wanted;
-  const waiting = firstPlanned(journal, uri, today);
+  const waiting = nextPlanned(journal, uri, today, at.line);
   if (waiting) return { ok: true, uri: waiting.uri, edits: [], cursor: waiting.end };
   const plan = dayPlan(journal, { day: today, minutes, instrument, settings });
   if (plan.lines.length === 0) return refusal(plainSentences(plan) || NOTHING);

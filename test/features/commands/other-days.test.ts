@@ -22,8 +22,8 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   slower: (journal, uri, at, { today }) => repeatEntry(journal, uri, at, { today, step: "slower" }),
   "write out the notes": writeNotes,
   "finger change": fingerChange,
-  "write a plan": (journal, uri, _, { today }) =>
-    writePlan(journal, uri, { today, minutes: 20, settings: USUAL_PLAN, reasons: true }),
+  "write a plan": (journal, uri, at, { today }) =>
+    writePlan(journal, uri, at, { today, minutes: 20, settings: USUAL_PLAN, reasons: true }),
 };
 
 const OTHER = "file:///journal/march.practice";

@@ -16,7 +16,7 @@ interface Wanted {
 
 function write(marked: string, { minutes = 10, reasons = false }: Wanted = {}, others?: OtherFiles): string {
   return run(
-    (journal, uri, _, { today }) => writePlan(journal, uri, { today, minutes, settings: USUAL_PLAN, reasons }),
+    (journal, uri, at, { today }) => writePlan(journal, uri, at, { today, minutes, settings: USUAL_PLAN, reasons }),
     marked,
     others,
   );
@@ -25,6 +25,8 @@ function write(marked: string, { minutes = 10, reasons = false }: Wanted = {}, o
 function check(before: string, after: string, others?: OtherFiles): void {
   expect(write(before, {}, others)).toBe(after);
 }
+
+const TOP = { line: 0, character: 0 };
 
 /** Enough to plan ten minutes from: what is set is played first. */
 const SET = "set F major, slurred\nset D minor, slurred\n";
@@ -137,6 +139,15 @@ describe("where today has begun", () => {
       "march.practice": "2026-03-09\nplan\nF major, slow\n",
     });
   });
+
+  test("from a line of the plan to the next that waits, and from the last to the first again", () => {
+    const lines = (a: string, b: string, c: string) =>
+      `${SET}2026-03-09, plan\n  F major, slow${a}\n  D minor${b}\n  G major claen${c}\n`;
+    check(lines("‸", "", ""), lines("", "‸", ""));
+    check(lines("", "‸", ""), lines("", "", "‸")); // a slip of the pen waits, and is passed by
+    check(lines("", "", "‸"), lines("‸", "", ""));
+    check(`${SET}2026-03-09, plan\n  F major, slow‸\n`, `${SET}2026-03-09, plan\n  F major, slow‸\n`);
+  });
 });
 
 describe("what is said beside the lines", () => {
@@ -153,7 +164,7 @@ describe("what is said beside the lines", () => {
   test("why the time is shorter is said once, where it is not written", () => {
     const back = `${SET}2026-01-02\n  C major, at 60 clean\n`;
     const answer = (reasons: boolean) =>
-      writePlan(journalOf(back), URI, { today: TODAY, minutes: 40, settings: USUAL_PLAN, reasons });
+      writePlan(journalOf(back), URI, TOP, { today: TODAY, minutes: 40, settings: USUAL_PLAN, reasons });
     expect(answer(false)).toMatchObject({ note: "One of the first days back: half the time, and nothing fast." });
     expect(answer(true)).not.toHaveProperty("note");
   });
@@ -181,7 +192,7 @@ test("what is written is read as planned, and neither a check nor the layout has
   const journal = journalOf(text);
   for (const minutes of [5, 10, 20, 45, 90]) {
     for (const reasons of [false, true]) {
-      const answer = writePlan(journal, URI, { today: TODAY, minutes, settings: USUAL_PLAN, reasons });
+      const answer = writePlan(journal, URI, TOP, { today: TODAY, minutes, settings: USUAL_PLAN, reasons });
       if (!answer.ok) throw new Error(answer.reason);
       expect(answer.edits).toHaveLength(1);
       const after = journalOf(edited(text, answer.edits));
