@@ -25,7 +25,10 @@ const RULES: Readonly<Record<string, Rule>> = {
   },
   "server/checks": { parts: ["journal", "music", "history", "syntax"] },
   "server/charts": { parts: ["history", "journal", "music"], packages: ["simple-statistics"] },
-  "server/features": { parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "shared"] },
+  "server/sound": { parts: ["journal", "music", "syntax"] },
+  "server/features": {
+    parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "sound", "shared"],
+  },
   "server/host": { parts: ["syntax", "journal", "shared"] },
   "server/host/node": { parts: ["host", "syntax", "journal", "shared"], packages: ["node:"] },
   "server/lsp": { parts: ["features", "host", "journal", "syntax", "shared"], packages: ["vscode-languageserver"] },
@@ -90,6 +93,7 @@ const ROOMS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
     outline: ["explain"],
     preview: ["explain"],
     pupils: ["preview"],
+    sound: ["explain"],
   },
   "server/cli": {
     aims: [],

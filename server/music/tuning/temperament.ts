@@ -165,6 +165,11 @@ export const TEMPERAMENTS: readonly TemperamentKind<IdByFifths>[] = BY_FIFTHS;
 
 /** The twelve semitones above the tonic in just intonation (5-limit, A. Malcolm's monochord of 1721). */
 const JUST_RATIOS = [1, 16 / 15, 9 / 8, 6 / 5, 5 / 4, 4 / 3, 45 / 32, 3 / 2, 8 / 5, 5 / 3, 16 / 9, 15 / 8];
+/** The ratio of a pure interval of so many semitones, up or down: 3/2 for a fifth, 3 for a twelfth. */
+export function pureRatio(semitones: number): number {
+  return JUST_RATIOS[modulo(semitones, 12)]! * 2 ** Math.floor(semitones / 12);
+}
+
 /** Where these stand on the line of fifths, from the tonic: on C they are C Db D Eb E F F# G Ab A Bb B. */
 const JUST_FIFTHS = [0, -5, 2, -3, 4, -1, 6, 1, -4, 3, -2, 5];
 /** The tonics that are offered; any other will do. */
