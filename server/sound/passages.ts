@@ -1,7 +1,7 @@
+import type { Passage, Sound, Tone } from "../../shared/sound.ts";
 import type { NoteValue, Tempo } from "../journal/model.ts";
 import { pureRatio } from "../music/tuning/temperament.ts";
 import { countIn, exerciseHertz, type HeardBy, noteHertz, semitonesBetween } from "./heard.ts";
-import type { Passage, Sound, Tone } from "./sound.ts";
 import type { ClickLine, CompareLine, DroneLine, PlayLine, SoundLine } from "./sound-line.ts";
 import type { Metre } from "./sound-terms.ts";
 

@@ -25,7 +25,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   },
   "server/checks": { parts: ["journal", "music", "history", "syntax"] },
   "server/charts": { parts: ["history", "journal", "music"], packages: ["simple-statistics"] },
-  "server/sound": { parts: ["journal", "music", "syntax"] },
+  "server/sound": { parts: ["journal", "music", "syntax", "shared"] },
   "server/features": {
     parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "sound", "shared"],
   },

@@ -1,7 +1,7 @@
 import { Note as TonalNote } from "tonal";
 import { describe, expect, test } from "vitest";
 import { soundAt } from "../../server/features/sound/sound.ts";
-import type { Passage } from "../../server/sound/sound.ts";
+import type { Passage } from "../../shared/sound.ts";
 import { journalOf, URI } from "../features/journal-text.ts";
 import { TODAY } from "../features/marked-text.ts";
 import reference from "../reference/temperaments.json" with { type: "json" };

@@ -1,3 +1,4 @@
+import type { Sound } from "../../../shared/sound.ts";
 import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
 import { sinceLately } from "../../history/journal-facts.ts";
 import { journalHistory } from "../../history/journal-history.ts";
@@ -13,7 +14,6 @@ import { QUARTER } from "../../music/notes/note-value.ts";
 import { CONCERT_TUNING } from "../../music/tuning/temperament.ts";
 import type { HeardBy } from "../../sound/heard.ts";
 import { soundOf } from "../../sound/passages.ts";
-import type { Sound } from "../../sound/sound.ts";
 import { readSoundLine } from "../../sound/sound-line.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
