@@ -53,6 +53,7 @@ export interface PreviewUnchanged {
   readonly underCursor: string | null;
   /** Of the entry under the cursor; null where it is not played on a recorder, or has no finger change. */
   readonly fingers: PreviewFingers | null;
+  readonly hear: PreviewHear;
 }
 
 export interface PreviewFigures {
@@ -66,6 +67,7 @@ export interface PreviewFigures {
   readonly instruments: readonly string[];
   readonly underCursor: string | null;
   readonly fingers: PreviewFingers | null;
+  readonly hear: PreviewHear;
   /** Whether files are still being read: then no trend is told, as what there is may be a part. */
   readonly reading: boolean;
   /** `25 May to 22 November 2026`: the days that are shown. */
@@ -219,6 +221,16 @@ export interface PreviewExerciseContent {
 export interface PreviewOpened {
   readonly key: string;
   readonly chart: PreviewChart;
+}
+
+/** What may be heard beside the line of the cursor. */
+export interface PreviewHear {
+  /** Null where no entry stands there. */
+  readonly place: PreviewPlace | null;
+  /** As a player could write them, the likeliest first: `click at 52, 60`. */
+  readonly lines: readonly string[];
+  /** Why nothing sounds today; empty where it may. */
+  readonly silent: string;
 }
 
 /** The steps of an entry that ask most of the fingers. */

@@ -109,7 +109,8 @@ export type PlanMinutesResult = number | null;
  * answers null: the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where
  * nothing can be done a sentence as `window/showMessage`. `fingerChange` takes a second argument, which of the hardest
  * finger changes is meant: the hardest, 0, unless said. `writePlan` takes the minutes as its second argument and an
- * instrument's id as its third, either of which may be null: then as the settings have it, else as usual.
+ * instrument's id as its third, either of which may be null: then as the settings have it, else as usual. `writeTempo`
+ * takes the beats a minute that were played.
  */
 export type ServerCommand =
   | "daystave.server.newDay"
@@ -119,4 +120,5 @@ export type ServerCommand =
   | "daystave.server.repeatSlower"
   | "daystave.server.writeNotes"
   | "daystave.server.fingerChange"
-  | "daystave.server.goToLastTime";
+  | "daystave.server.goToLastTime"
+  | "daystave.server.writeTempo";

@@ -1,3 +1,14 @@
+/** Request, client to server: what a line sounds like. Types only: the server reads the line, the page plays it. */
+export type SoundMethod = "daystave/sound";
+
+export interface SoundParams {
+  readonly uri: string;
+  /** The line of the document that it is heard beside, from 0. */
+  readonly line: number;
+  /** `click at 52, 60`. */
+  readonly text: string;
+}
+
 /** One sound of a passage. */
 export interface Tone {
   /** Seconds after the passage, or its round, begins. */

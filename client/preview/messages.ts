@@ -9,6 +9,7 @@ import type {
   PreviewFigures,
   PreviewFingering,
   PreviewFingers,
+  PreviewHear,
   PreviewKeys,
   PreviewKind,
   PreviewLesson,
@@ -31,7 +32,9 @@ import type {
   PreviewUnchanged,
   PreviewWeeks,
 } from "../../shared/preview.ts";
+import type { Sound } from "../../shared/sound.ts";
 import { type Check, either, isCount, isFlag, isNumber, isText, list, object, only, orNull } from "./shapes.ts";
+import { isSound } from "./sound-shape.ts";
 
 /**
  * Messages between the editor's side of a preview and its page. Neither trusts the other: both check the shape first.
@@ -41,7 +44,14 @@ import { type Check, either, isCount, isFlag, isNumber, isText, list, object, on
 export type ToPage =
   | { readonly type: "figures"; readonly uri: string; readonly figures: PreviewFigures }
   /** The exercise under the cursor, by its key, and the hardest finger changes of its line. */
-  | { readonly type: "cursor"; readonly underCursor: string | null; readonly fingers: PreviewFingers | null }
+  | {
+      readonly type: "cursor";
+      readonly underCursor: string | null;
+      readonly fingers: PreviewFingers | null;
+      readonly hear: PreviewHear;
+    }
+  /** What a line of words sounds like; null where it cannot be had. */
+  | { readonly type: "sound"; readonly text: string; readonly sound: Sound | null }
   /** Whether the page stays with its journal, which it remembers across a restart. */
   | { readonly type: "lock"; readonly locked: boolean }
   /** The figures cannot be had, with a sentence that says so. */
@@ -56,6 +66,10 @@ export type FromPage =
   | { readonly type: "reveal"; readonly uri: string; readonly line: number }
   /** The plan that is shown is to be written into the journal. */
   | { readonly type: "writePlan" }
+  /** A line of words is to be heard beside a line of the journal; of the document itself where none is meant. */
+  | { readonly type: "hear"; readonly place: PreviewPlace | null; readonly text: string }
+  /** A tempo that was played is to be written where its outcome follows. */
+  | { readonly type: "writeTempo"; readonly uri: string; readonly line: number; readonly bpm: number }
   /** A finger change of the line under the cursor, by its place among the hardest, is to be practised by itself. */
   | { readonly type: "isolate"; readonly uri: string; readonly line: number; readonly rank: number };
 
@@ -193,6 +207,12 @@ const isFingers: Check<PreviewFingers> = object<PreviewFingers>({
   canIsolate: isFlag,
 });
 
+const isHear: Check<PreviewHear> = object<PreviewHear>({
+  place: orNull(isPlace),
+  lines: list(isText),
+  silent: isText,
+});
+
 export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   journal: isText,
   version: isCount,
@@ -201,6 +221,7 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   instruments: list(isText),
   underCursor: orNull(isText),
   fingers: orNull(isFingers),
+  hear: isHear,
   reading: isFlag,
   dates: isText,
   week: isText,
@@ -217,6 +238,7 @@ export const isUnchanged: Check<PreviewUnchanged> = object<PreviewUnchanged>({
   unchanged: only(true),
   underCursor: orNull(isText),
   fingers: orNull(isFingers),
+  hear: isHear,
 });
 
 const isPlanAsked = object<PreviewPlanAsked>({ minutes: orNull(isCount), shownOn: orNull(isText) });
@@ -233,10 +255,15 @@ const isCursor = object<ToPageOf<"cursor">>({
   type: only("cursor"),
   underCursor: orNull(isText),
   fingers: orNull(isFingers),
+  hear: isHear,
 });
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
 const isLock = object<ToPageOf<"lock">>({ type: only("lock"), locked: isFlag });
-export const isToPage: Check<ToPage> = either(either(isShown, isCursor), either(isLock, isUnavailable));
+const isHeard = object<ToPageOf<"sound">>({ type: only("sound"), text: isText, sound: orNull(isSound) });
+export const isToPage: Check<ToPage> = either(
+  either(either(isShown, isCursor), isHeard),
+  either(isLock, isUnavailable),
+);
 
 type FromPageOf<Type extends FromPage["type"]> = Extract<FromPage, { readonly type: Type }>;
 const isReady = object<FromPageOf<"ready">>({ type: only("ready"), asks: isAsks, locked: isFlag });
@@ -244,9 +271,16 @@ const isAsk = object<FromPageOf<"ask">>({ type: only("ask"), asks: isAsks });
 const isReveal = object<FromPageOf<"reveal">>({ type: only("reveal"), uri: isText, line: isCount });
 const isIsolate = object<FromPageOf<"isolate">>({ type: only("isolate"), uri: isText, line: isCount, rank: isCount });
 const isWritePlan = object<FromPageOf<"writePlan">>({ type: only("writePlan") });
+const isHearing = object<FromPageOf<"hear">>({ type: only("hear"), place: orNull(isPlace), text: isText });
+const isWriteTempo = object<FromPageOf<"writeTempo">>({
+  type: only("writeTempo"),
+  uri: isText,
+  line: isCount,
+  bpm: isNumber,
+});
 export const isFromPage: Check<FromPage> = either(
   either(isReady, isAsk),
-  either(either(isReveal, isIsolate), isWritePlan),
+  either(either(isReveal, isIsolate), either(isWritePlan, either(isHearing, isWriteTempo))),
 );
 
 export const isPageState: Check<PageState> = object<PageState>({

@@ -5,8 +5,10 @@ import type {
   PreviewFigures,
   PreviewMethod,
   PreviewParams,
+  PreviewPlace,
   PreviewUnchanged,
 } from "../../shared/preview.ts";
+import type { SoundMethod, SoundParams } from "../../shared/sound.ts";
 import { runAt } from "../at-cursor.ts";
 import { pageHtml } from "./html.ts";
 import {
@@ -20,6 +22,7 @@ import {
   type ToPage,
 } from "./messages.ts";
 import { revealLine } from "./reveal-line.ts";
+import { isSound } from "./sound-shape.ts";
 
 const UNAVAILABLE =
   "Daystave cannot read the journal just now; see the Daystave output for why. The page comes back with the next change.";
@@ -149,6 +152,8 @@ export class PreviewPanel {
     if (message.type === "reveal") return this.#revealLine(message.uri, message.line);
     if (message.type === "isolate") return this.#isolate(message);
     if (message.type === "writePlan") return this.#writePlan();
+    if (message.type === "hear") return this.#hear(message);
+    if (message.type === "writeTempo") return this.#writeTempo(message);
     this.#asks = message.asks;
     if (message.type === "ready") {
       this.#lock(message.locked);
@@ -217,9 +222,9 @@ export class PreviewPanel {
     this.#post({ type: "figures", uri, figures });
   }
 
-  #showCursor({ underCursor, fingers }: PreviewUnchanged): void {
-    if (this.#shown) this.#shown = { ...this.#shown, underCursor, fingers };
-    this.#post({ type: "cursor", underCursor, fingers });
+  #showCursor({ underCursor, fingers, hear }: PreviewUnchanged): void {
+    if (this.#shown) this.#shown = { ...this.#shown, underCursor, fingers, hear };
+    this.#post({ type: "cursor", underCursor, fingers, hear });
   }
 
   #post(message: ToPage): void {
@@ -241,6 +246,25 @@ export class PreviewPanel {
     // Minutes that were typed just now may still be on their way to the server.
     const asked = [this.#asks.plan?.minutes ?? today.plan.minutes, choice?.instrument ?? null];
     await runAt(this.#client, "daystave.server.writePlan", this.#document, { line: 0, character: 0 }, ...asked);
+  }
+
+  /** Beside a line that the page was given, or none. */
+  async #hear({ place, text }: Extract<FromPage, { readonly type: "hear" }>): Promise<void> {
+    const method: SoundMethod = "daystave/sound";
+    const { uri, line } = place && this.#isToHear(place) ? place : { uri: this.#document.toString(), line: -1 };
+    const params: SoundParams = { uri, line, text };
+    const answer = await this.#client.sendRequest<unknown>(method, params).catch(() => undefined);
+    this.#post({ type: "sound", text, sound: isSound(answer) ? answer : null });
+  }
+
+  async #writeTempo({ uri, line, bpm }: Extract<FromPage, { readonly type: "writeTempo" }>): Promise<void> {
+    if (this.#isToHear({ uri, line }))
+      await runAt(this.#client, "daystave.server.writeTempo", Uri.parse(uri), { line, character: 0 }, bpm);
+  }
+
+  #isToHear({ uri, line }: PreviewPlace): boolean {
+    const place = this.#shown?.hear.place;
+    return place?.uri === uri && place.line === line;
   }
 
   /** Only to places that the page was given: it cannot make the editor open anything else. */

@@ -16,6 +16,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.writeNotes": true,
   "daystave.server.fingerChange": true,
   "daystave.server.goToLastTime": true,
+  "daystave.server.writeTempo": true,
 };
 
 export function capabilitiesFor(client: Client): ServerCapabilities {

@@ -7,6 +7,7 @@ import { newDay } from "../features/commands/new-day.ts";
 import { repeatEntry } from "../features/commands/repeat-entry.ts";
 import { writeNotes } from "../features/commands/write-notes.ts";
 import { writePlan } from "../features/commands/write-plan.ts";
+import { writeTempo } from "../features/commands/write-tempo.ts";
 import { refusal } from "../features/explain/refusal.ts";
 import type { Position } from "../syntax/document/document.ts";
 import { textEdit } from "./convert.ts";
@@ -56,6 +57,11 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
     label: "Practise the hardest finger change",
     run: ({ session, journal, uri }, at, [rank]) =>
       fingerChange(journal, uri, at, { today: session.dayOf(uri), ...(isRank(rank) ? { rank } : {}) }),
+  },
+  "daystave.server.writeTempo": {
+    label: "Write the tempo that was played",
+    run: ({ session, journal, uri }, at, [bpm]) =>
+      isTempo(bpm) ? writeTempo(journal, uri, at, { today: session.dayOf(uri), bpm }) : NO_TEMPO,
   },
   "daystave.server.goToLastTime": {
     label: "Go to last time",
@@ -109,6 +115,13 @@ function isRank(value: unknown): value is number {
 function isMinutes(value: unknown): value is number {
   return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= 600;
 }
+
+/** Beats a minute. */
+function isTempo(value: unknown): value is number {
+  return typeof value === "number" && value >= 1 && value <= 1000;
+}
+
+const NO_TEMPO = refusal("No tempo was played that could be written.");
 
 /** Whatever an editor sends may be there. */
 function readPosition(argument: unknown): TextDocumentPositionParams | undefined {

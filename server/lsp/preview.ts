@@ -10,6 +10,7 @@ import type {
 } from "../../shared/preview.ts";
 import { fingersUnderCursor } from "../features/preview/fingers.ts";
 import { exerciseUnderCursor, preview as figuresOf } from "../features/preview/preview.ts";
+import { linesToHear, NOTHING_TO_HEAR } from "../features/sound/to-hear.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
 import { debounced } from "./debounce.ts";
@@ -44,6 +45,7 @@ export function preview({ session, journal, uri }: Place, params: PreviewParams)
   const atCursor = {
     underCursor: cursor === undefined ? null : exerciseUnderCursor(journal, uri, cursor),
     fingers: cursor === undefined ? null : fingersUnderCursor(journal, uri, cursor),
+    hear: linesToHear(journal, uri, cursor ?? -1, today),
   };
   if (params.version === version) return { unchanged: true, ...atCursor };
   const { isReading: reading } = session.workspace;
@@ -56,7 +58,7 @@ export function emptyPreview(session: Session, { uri, ...params }: PreviewParams
   const key = canonicalUri(uri);
   const plan = planShown(session, key, params.plan);
   const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.dayOf(key), plan });
-  return { journal: uri, version: 0, underCursor: null, fingers: null, ...nothing };
+  return { journal: uri, version: 0, underCursor: null, fingers: null, hear: NOTHING_TO_HEAR, ...nothing };
 }
 
 /** Tells the client which journals changed. Only a client that has asked for a preview knows what that means. */

@@ -11,6 +11,7 @@ import {
 import type { PreviewMethod } from "../../shared/preview.ts";
 import type { PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
 import type { PupilsMethod } from "../../shared/pupils.ts";
+import type { SoundMethod } from "../../shared/sound.ts";
 import { readOptions, readPalette } from "../host/settings.ts";
 import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
@@ -79,6 +80,11 @@ class Server {
     connection.onRequest(
       pupils,
       boundary.request(pupils, (params: unknown) => this.#pupils(params)),
+    );
+    const sound: SoundMethod = "daystave/sound";
+    connection.onRequest(
+      sound,
+      boundary.request(sound, (params: unknown) => this.#sound(params)),
     );
     connection.listen();
   }
@@ -252,6 +258,15 @@ class Server {
     this.#announcing ??= announceChanges(session);
     await session.workspace.walk();
     return pupils(session, readPupilsParams(value));
+  }
+
+  /** Null where nobody knows the document. */
+  async #sound(value: unknown): Promise<unknown> {
+    const { readSoundParams, sound } = await this.#load();
+    const params = readSoundParams(value);
+    if (!params) throw new ResponseError(ErrorCodes.InvalidParams, "daystave/sound needs a uri, a line and a text.");
+    const place = await (await this.#current()).placeOf(params.uri);
+    return place ? sound(place, params) : null;
   }
 
   /** The way every request about one document goes: find the document, hand it to the feature's handler. */

@@ -50,13 +50,20 @@ export function semitonesBetween(lower: SoundedNote, upper: SoundedNote, by: Hea
 }
 
 function onDegree(degree: number, { exercise, key }: HeardBy): (NoteName & { readonly octave?: number }) | undefined {
-  const found = exercise ? scaleOf(exercise) : key && { tonic: key.tonic, degrees: plain(key.minor) };
+  const found = exercise ?? key;
   if (!found) return undefined;
-  const { letter, alter } = noteOnDegree({ ...found.tonic, octave: 4 }, found.degrees, degree);
+  const { tonic, degrees } = scaleOf(found);
+  const { letter, alter } = noteOnDegree({ ...tonic, octave: 4 }, degrees, degree);
   return { letter, alter };
 }
 
-function scaleOf({ subject }: WhatToPlay): { readonly tonic: NoteName; readonly degrees: readonly Degree[] } {
+/** What degrees are counted in: the scale, that of a chord's root with its third, or that of a key. */
+export function scaleOf(of: WhatToPlay | NonNullable<HeardBy["key"]>): {
+  readonly tonic: NoteName;
+  readonly degrees: readonly Degree[];
+} {
+  if (!("subject" in of)) return { tonic: of.tonic, degrees: plain(of.minor) };
+  const { subject } = of;
   if (subject.type === "scale") return { tonic: subject.tonic, degrees: degreesOf(subject.kind, "up") };
   const third = notesToPlay({ subject: { ...subject, inversion: 0 } }).steps[0];
   return { tonic: subject.root, degrees: plain(third === 3) };

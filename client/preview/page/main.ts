@@ -42,6 +42,8 @@ const around = {
     ask({ ...asks, plan });
   },
   planAsked: () => asks.plan,
+  hear: (place: PreviewPlace | null, text: string) => editor.postMessage({ type: "hear", place, text }),
+  writeTempo: ({ uri, line }: PreviewPlace, bpm: number) => editor.postMessage({ type: "writeTempo", uri, line, bpm }),
   writePlan: () => editor.postMessage({ type: "writePlan" }),
   askForMore(count: number) {
     ask({ ...asks, most: shown + count });
@@ -52,7 +54,8 @@ const view = new PageView(document.querySelector("main")!, around);
 window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
   if (!isToPage(data)) return;
   if (data.type === "unavailable") return view.complain(data.message);
-  if (data.type === "cursor") return view.mark(data.underCursor, data.fingers);
+  if (data.type === "cursor") return view.mark(data);
+  if (data.type === "sound") return view.sound(data.text, data.sound);
   if (data.type === "lock") {
     locked = data.locked;
     return remember();

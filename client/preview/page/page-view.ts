@@ -1,8 +1,10 @@
-import type { PreviewFigures, PreviewFingers } from "../../../shared/preview.ts";
+import type { PreviewFigures, PreviewUnchanged } from "../../../shared/preview.ts";
+import type { Sound } from "../../../shared/sound.ts";
 import { aimsPart } from "./aims.ts";
 import { arrange, element, replace } from "./element.ts";
 import { type ExercisesAround, ExercisesView } from "./exercises.ts";
 import { Head, type HeadAround } from "./head.ts";
+import { type HearAround, HearView } from "./hear.ts";
 import { keysPart } from "./keys.ts";
 import { lessonPart } from "./lesson.ts";
 import { type LinkedPart, PartLinks } from "./part-links.ts";
@@ -11,7 +13,10 @@ import type { PlanAround } from "./plan.ts";
 import { TodayView } from "./today.ts";
 import { weeksPart } from "./weeks.ts";
 
-export type PageAround = HeadAround & PlanAround & Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
+export type PageAround = HeadAround &
+  PlanAround &
+  HearAround &
+  Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
 
 const READING = "Files are still being read: what is here may be a part, so no trend is shown yet.";
 
@@ -26,6 +31,7 @@ export class PageView {
   readonly #columns = [element("div", { class: "column" }), element("div", { class: "column" })] as const;
   readonly #today: TodayView;
   readonly #exercises: ExercisesView;
+  readonly #hear: HearView;
   readonly #pieces: PiecesView;
   readonly #parts = new Map<string, { readonly told: string; section: HTMLElement }>();
 
@@ -36,6 +42,7 @@ export class PageView {
     });
     this.#head = new Head(around);
     this.#today = new TodayView(this.#around);
+    this.#hear = new HearView(this.#around);
     this.#exercises = new ExercisesView(this.#around);
     this.#pieces = new PiecesView(this.#around);
     const columns = element("div", { class: "columns" }, [...this.#columns]);
@@ -55,22 +62,25 @@ export class PageView {
     this.#today.show(figures.today);
     if (figures.pieces) this.#pieces.show(figures.pieces);
     const [left, right] = this.#partsOf(figures);
-    arrange(
-      this.#columns[0],
-      left.map(({ section }) => section),
-    );
+    const [today, ...others] = left.map(({ section }) => section);
+    arrange(this.#columns[0], [today!, this.#hear.section, ...others]);
     arrange(
       this.#columns[1],
       right.map(({ section }) => section),
     );
     this.#main.classList.toggle("one-column", right.length === 0);
     this.#links.show([...left, ...right]);
-    this.mark(figures.underCursor, figures.fingers);
+    this.mark(figures);
     return true;
   }
 
-  mark(underCursor: string | null, fingers: PreviewFingers | null): void {
+  mark({ underCursor, fingers, hear }: Omit<PreviewUnchanged, "unchanged">): void {
     this.#exercises.mark(underCursor, fingers);
+    this.#hear.show(hear);
+  }
+
+  sound(text: string, sound: Sound | null): void {
+    this.#hear.sound(text, sound);
   }
 
   /** Says what is wrong above the last figures, which stay. */

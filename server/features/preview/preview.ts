@@ -42,7 +42,7 @@ export interface PreviewAsked {
 /** As many exercises as are shown at once unless more are asked for. */
 export const USUAL_MOST = 200;
 
-export type Preview = Omit<PreviewFigures, "journal" | "version" | "underCursor" | "fingers">;
+export type Preview = Omit<PreviewFigures, "journal" | "version" | "underCursor" | "fingers" | "hear">;
 
 /** What the side preview shows of a journal. */
 export function preview(journal: Journal, { today, most = USUAL_MOST, known = [], ...asked }: PreviewAsked): Preview {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { placesIn } from "../../../client/preview/messages.ts";
 import { axisOf } from "../../../server/features/preview/span.ts";
+import { NOTHING_TO_HEAR } from "../../../server/features/sound/to-hear.ts";
 import { attemptsOfJournal } from "../../../server/history/attempts.ts";
 import { type HistoryOfExercise, historyOf } from "../../../server/history/history.ts";
 import { isoDate, mondayOf, parseIsoDate, weekIndex } from "../../../server/journal/calendar.ts";
@@ -375,7 +376,14 @@ test("whatever the text, there is an answer, and all that it leads to is there",
       const [row] = exercisesOf(previewOf(text));
       const shown = previewOf(text, row ? { open: row.key } : {});
       const lines = journalOf(text).files.get(URI)!.lineCount;
-      const places = placesIn({ journal: URI, version: 1, underCursor: null, fingers: null, ...shown });
+      const places = placesIn({
+        journal: URI,
+        version: 1,
+        underCursor: null,
+        fingers: null,
+        hear: NOTHING_TO_HEAR,
+        ...shown,
+      });
       for (const { line } of places) expect(line).toBeLessThan(lines);
     }),
     { seed: 41 },
