@@ -1,5 +1,6 @@
 import { historyInSteps } from "../../history/journal-history.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { readForTitles } from "../../journal/titles/journal-titles.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { declarationsOf, locationOf } from "./declarations.ts";
 import { firstRecord, placeOfRecord, recordsOf, workOnExercise } from "./exercise-places.ts";
@@ -17,6 +18,7 @@ export function* definitionsAt(
   uri: string,
   position: Position,
 ): Generator<void, readonly Location[]> {
+  yield* readForTitles(journal);
   const subject = underCursor(journal, uri, position)?.subject;
   if (!subject) return [];
   return yield* subject.type === "name" ? ofName(journal, subject) : ofExercise(journal, subject);

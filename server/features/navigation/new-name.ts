@@ -46,7 +46,9 @@ const READ_OTHERWISE = refusal(
 
 function isTaken(journal: Journal, { kind, key }: Name, after: string): boolean {
   if (kind === "title") {
-    const other = titleIndex(journal).named(after) ?? journal.vocabulary.title(after);
+    const whole = titleIndex(journal).named(after);
+    const other =
+      journal.vocabulary.title(after) ?? (whole !== undefined && isCalled(whole, after) ? whole : undefined);
     if (other !== undefined && nameKey(other) !== key) return true;
   }
   const { patterns, scales } = journal.vocabulary.declared;

@@ -1,5 +1,6 @@
 import type { Journal } from "../../journal/journal.ts";
 import { isShared } from "../../journal/lending.ts";
+import { readForTitles } from "../../journal/titles/journal-titles.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { Range } from "../types.ts";
@@ -18,8 +19,13 @@ export interface Renameable {
   readonly form: Renaming["form"];
 }
 
-/** What a rename at a position would be about, or why there can be none. */
-export function renameableAt(journal: Journal, uri: string, position: Position): Renameable | Refusal {
+/** What a rename at a position would be about, or why there can be none. In steps, as days may have to be read. */
+export function* renameableAt(
+  journal: Journal,
+  uri: string,
+  position: Position,
+): Generator<void, Renameable | Refusal> {
+  yield* readForTitles(journal);
   const found = underCursor(journal, uri, position);
   if (found?.subject.type !== "name") return NO_NAME;
   const { name, mention } = found.subject;

@@ -1,5 +1,6 @@
 import { historyInSteps } from "../../history/journal-history.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { readForTitles } from "../../journal/titles/journal-titles.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { locationOf } from "./declarations.ts";
 import { placeOfRecord, recordsOf, workOnExercise } from "./exercise-places.ts";
@@ -22,6 +23,7 @@ export function* referencesAt(
   position: Position,
   options: ReferenceOptions,
 ): Generator<void, readonly Location[]> {
+  yield* readForTitles(journal);
   const subject = underCursor(journal, uri, position)?.subject;
   if (!subject) return [];
   const found = yield* subject.type === "name"

@@ -33,7 +33,7 @@ export function* renameAt(
   position: Position,
   typed: string,
 ): Generator<void, Renamed | Refusal> {
-  const found = renameableAt(journal, uri, position);
+  const found = yield* renameableAt(journal, uri, position);
   if (!found.ok) return found;
   const after = nameTyped(typed);
   if (after === found.called) return { ok: true, files: [] };

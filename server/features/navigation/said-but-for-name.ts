@@ -19,7 +19,7 @@ const HOLDERS: Readonly<Record<NameKind, readonly string[]>> = {
   temperament: ["pitch"],
 };
 
-/** Columns, and what is proposed for words that nothing was made of. */
+/** Columns, what is proposed for words that nothing was made of, and what is made of a name in sentences. */
 const LEFT_OUT: ReadonlySet<string> = new Set([
   "start",
   "end",
@@ -29,6 +29,7 @@ const LEFT_OUT: ReadonlySet<string> = new Set([
   "offers",
   "because",
   "nearest",
+  "sentence",
 ]);
 
 /** In the place of the name. No text of a journal has it. */

@@ -80,8 +80,15 @@ function nameAt(
   return name && { type: "name", name, mention };
 }
 
-/** Set work in quotes may be a title that lines teach; a focus, and an instrument, are names where they are declared. */
+/**
+ * A title is called as it was first written. Set work in quotes may be a title that lines teach; a focus, and an
+ * instrument, are names where they are declared.
+ */
 function nameMeant(journal: Journal, mention: Mention, known: boolean): Name | undefined {
+  if (mention.kind === "title" && known) {
+    const learnt = titleIndex(journal).learnt.find(({ key }) => key === mention.key);
+    return learnt ? { kind: "title", key: learnt.key, name: learnt.title } : mention;
+  }
   if (mention.kind === "set work" && known) {
     const title = titleIndex(journal).named(mention.name);
     return title === undefined ? mention : { kind: "title", key: nameKey(title), name: title };

@@ -47,9 +47,9 @@ describe("a title", () => {
 
   test("in whatever file, aim or concert", () => {
     check(
-      'aim Lament, by heart by 2026-09-01\n\n2026-03-02\nLam‸ent, slow\n',
+      'aim "Lament", by heart by 2026-09-01\n\n2026-03-02\nLam‸ent, slow\n',
       "Song",
-      'journal.practice\npiece "Song": last note D, 1 flat\nmovement "Song" 2 "Air": C major\nconcert "Harvest" on 2026-09-12: "Song"\n\naim Song, by heart by 2026-09-01\n\n2026-03-02\nSong, slow\n',
+      'journal.practice\npiece "Song": last note D, 1 flat\nmovement "Song" 2 "Air": C major\nconcert "Harvest" on 2026-09-12: "Song"\n\naim "Song", by heart by 2026-09-01\n\n2026-03-02\nSong, slow\n',
       {
         "journal.practice":
           'piece "Lament": last note D, 1 flat\nmovement "Lament" 2 "Air": C major\nconcert "Harvest" on 2026-09-12: "Lament"\n',
@@ -97,7 +97,7 @@ describe("is refused", () => {
 test("what is offered to be changed", () => {
   const offered = (text: string): string => {
     const { journal, position, texts } = marked(text);
-    const found = renameableAt(journal, URI, position);
+    const found = atOnce(renameableAt(journal, URI, position));
     return found.ok ? `${found.called} ${bracketed(texts.get(URI)!, found.range)}` : found.reason;
   };
   expect(offered('2026-03-02\n"Winter Air‸", at 60\n')).toBe('Winter Air "[Winter Air]", at 60');
