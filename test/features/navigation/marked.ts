@@ -1,6 +1,7 @@
 import type { Location } from "../../../server/features/navigation/named.ts";
 import type { Range, TextEdit } from "../../../server/features/types.ts";
 import { atOnce } from "../../../server/journal/at-once.ts";
+import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { createDocument, type Position } from "../../../server/syntax/document/document.ts";
 import { edited, URI } from "../journal-text.ts";
@@ -49,3 +50,6 @@ export function editedTexts(
 }
 
 export { atOnce };
+
+/** The first day of long journals. */
+export const FIRST_DAY = parseIsoDate("2026-03-02")!;

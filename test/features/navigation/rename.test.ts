@@ -81,6 +81,52 @@ test("a pattern, a scale and the journal's own words", () => {
   );
 });
 
+describe("quotes", () => {
+  test("come where the new name is not read as a title without them, and there alone", () => {
+    check(
+      "2026-03-02\nThe Sleepy Frog‸, bars 1-8, at 60\nThe Sleepy Frog 2 times good\n",
+      "slow waltz",
+      '2026-03-02\nslow waltz, bars 1-8, at 60\n"slow waltz" 2 times good\n',
+    );
+  });
+
+  test("stay as they were, of whatever language, and need not be typed", () => {
+    check(
+      "2026-03-02\n„Der Frosch‸“, at 60\n«Der Frosch», slow\n",
+      ' "Die Kröte 🐸" ',
+      "2026-03-02\n„Die Kröte 🐸“, at 60\n«Die Kröte 🐸», slow\n",
+    );
+  });
+});
+
+test("line ends, spaces and remarks stay", () => {
+  check(
+    "\uFEFF2026-03-02\r\n\tThe Frog‸,  at 60 🎈 -- The Frog\r\n  The Frog, at  66\r",
+    "The Toad",
+    "\uFEFF2026-03-02\r\n\tThe Toad,  at 60 🎈 -- The Frog\r\n  The Toad, at  66\r",
+  );
+});
+
+test("some words of a title become their fellows in the new one, or all of it, or stay", () => {
+  const days = "2026-03-02\nThe Sleepy Frog‸, at 60\n\n2026-03-03\nFrog 2 times good\n";
+  check(days, "The Lazy Toad", "2026-03-02\nThe Lazy Toad, at 60\n\n2026-03-03\nToad 2 times good\n");
+  check(days, "Old Toad", "2026-03-02\nOld Toad, at 60\n\n2026-03-03\nOld Toad 2 times good\n");
+  check(days, "The Sleepy Frog Song", "2026-03-02\nThe Sleepy Frog Song, at 60\n\n2026-03-03\nFrog 2 times good\n");
+});
+
+test("the same name changes nothing, another case of it does", () => {
+  check("2026-03-02\nThe Frog‸, at 60\n", "The Frog", "2026-03-02\nThe Frog, at 60\n");
+  check("2026-03-02\nThe frog‸, at 60\n", "The Frog", "2026-03-02\nThe Frog, at 60\n");
+});
+
+test("in a journal of another language", () => {
+  check(
+    'names german\npiece "Walzer in a" as Walzer: a-Moll\n\n2026-03-02\nWal‸zer, Takt 1-8, 60\n',
+    "Abendlied",
+    'names german\npiece "Walzer in a" as Abendlied: a-Moll\n\n2026-03-02\nAbendlied, Takt 1-8, 60\n',
+  );
+});
+
 describe("is refused", () => {
   test.each([
     ["2026-03-02\nC maj‸or, slow\n", "x", /Put the cursor/],
@@ -89,6 +135,12 @@ describe("is refused", () => {
     ["2026-03-02\nThe Frog‸, at 60\n", 'a "b', /no quotes/],
     ["2026-03-02\nThe Frog‸, at 60\nThe Toad, at 60\n", "The Toad", /called that already/],
     ["instrument alto rec‸order\n", "x", /Every journal calls/],
+    ['phase "dance‸ band"\n', "warm-up", /something else, such as/],
+    ['pattern "zig‸zag": 1 3\npattern "hop": 1 4\n', "Hop", /called that already/],
+    ['shared\npattern "zig‸zag": 1 3\n', "hop", /Other journals/],
+    ['piece "A": C major\nmovement "A" ‸2 "Air": C major\n', "hop", /by its number/],
+    ['phase "dance‸ band"\n2026-03-02\ndance band\n  Hop, at 60\n', "Hop", /line 4 would mean something else/],
+    ["2026-03-02\nThe Frog‸, at 60\n", "x".repeat(61), /60 characters/],
   ])("%j to %j", (text, name, reason) => {
     expect(renamed(text, name)).toMatch(reason);
   });
@@ -101,4 +153,6 @@ test("what is offered to be changed", () => {
     return found.ok ? `${found.called} ${bracketed(texts.get(URI)!, found.range)}` : found.reason;
   };
   expect(offered('2026-03-02\n"Winter Air‸", at 60\n')).toBe('Winter Air "[Winter Air]", at 60');
+  expect(offered("2026-03-02\nThe Frog, at 60\nFrog‸ 2 times good\n")).toBe("The Frog [Frog] 2 times good");
+  expect(offered('piece "Lament in F" as Sad: F major\n2026-03-02\nSAD‸, at 60\n')).toBe("Sad [SAD], at 60");
 });
