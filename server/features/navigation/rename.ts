@@ -7,7 +7,7 @@ import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
 import { declarationsOf, type PlacedMention } from "./declarations.ts";
 import { rangeOn } from "./named.ts";
-import { blocksOf, hasWords, wordsNaming } from "./named-blocks.ts";
+import { blocksOf, hasWords, sought, type WordsSought, wordsNaming } from "./named-blocks.ts";
 import { faultOfName, nameTyped } from "./new-name.ts";
 import { newSpellings, type Renaming } from "./new-spelling.ts";
 import { placesOfName } from "./places-of-name.ts";
@@ -156,18 +156,21 @@ class Rename {
     return saidButForName(journal.readOnce(block), this.found.name.kind, called);
   }
 
-  /** The words of both names, and of these those that were taken for a slip in another word, or are no longer. */
-  private wordsThatBear(trial: Journal): readonly string[] {
+  /** The words of both names. What is declared bears on lines with some of its words, too: see `Vocabulary`. */
+  private wordsThatBear(trial: Journal): readonly WordsSought[] {
     const { before, after } = this.renaming;
     const { name } = this.found;
     const states = [this.journal, trial].map(({ vocabulary }) => vocabulary);
     const naming = [name, { ...name, name: after }].flatMap((each) =>
       states.flatMap((vocabulary) => wordsNaming(each, vocabulary)),
     );
+    const called = [...naming, sought(before), sought(after)];
+    if (!this.isDeclared) return called;
     const words = [before, after].flatMap((each) => each.split(/[\s-]+/)).map(phraseKey);
     const slips = words.filter((word) => states.some((vocabulary) => vocabulary.standard(word) !== undefined));
-    const numbers = words.flatMap((word) => word.match(/\d+/g) ?? []);
-    return [...naming, phraseKey(before), phraseKey(after), ...slips, ...numbers];
+    const [old, now] = states.map((vocabulary) => vocabulary.numbersInNames);
+    const numbers = [...old!, ...now!].filter((number) => old!.has(number) !== now!.has(number));
+    return [...called, ...[...slips, ...numbers].map(sought)];
   }
 
   /** The lines that would say something else, the earliest first: a title is learnt from the first that has it. */

@@ -152,12 +152,9 @@ test("there and back again leaves every byte where the new name can be written a
       const { called } = offered;
       if (/["“”]/.test(called)) return; // `"Winter Air" B` is learnt so, and cannot be typed as a name
       const back = renamed(there.texts, at(there.texts), called);
+      expect(played(back.texts)).toEqual(played(back.refused ? there.texts : texts));
+      if (hands(there.texts).join() !== hands(texts).join()) return; // the whole title came, or quotes
       expect(back.refused).toBe(false);
-      expect(played(back.texts)).toEqual(played(texts));
-      if (hands(there.texts).join() !== hands(texts).join()) {
-        expect(renamed(back.texts, at(back.texts), name).texts).toEqual(there.texts);
-        return;
-      }
       expect(back.texts).toEqual(texts);
       same++;
     }),
