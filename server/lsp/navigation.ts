@@ -88,8 +88,8 @@ export async function workspaceSymbols(
 }
 
 /**
- * Goes through the journal as it stands once all files are read, in slices between which other messages are answered. An
- * edit that comes in between makes the answer one about another text.
+ * Goes through the journal as it stands once all files are read, in slices between which other messages are answered.
+ * An edit that comes in between makes the answer one about another text.
  */
 async function worked<T>(
   { session, journal: known, uri }: Place,

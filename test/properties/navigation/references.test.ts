@@ -60,14 +60,15 @@ test("references name the thing, hold its definition, and are the same from each
         const text = textAt(journal, each);
         const isPart = kind === "title" && phraseKey(name).includes(phraseKey(text));
         expect(isPart || isCalled(text, name) || isCalled(text, short) || kind === "instrument").toBe(true);
-        const { start } = each.range;
-        const there = atOnce(referencesAt(journal, each.uri, start, { includeDeclaration: true }));
+      }
+      for (const { uri: other, range } of [all[0]!, all.at(-1)!]) {
+        const there = atOnce(referencesAt(journal, other, range.start, { includeDeclaration: true }));
         expect(there.map(keyOf)).toEqual(keys);
       }
     }),
-    { seed: 73, numRuns: FEW * 2 },
+    { seed: 73, numRuns: FEW },
   );
-  expect(names).toBeGreaterThan(FEW / 3);
+  expect(names).toBeGreaterThan(FEW / 5);
 });
 
 test("highlights are made without waiting, and are those of the read journal where no day teaches a title", () => {

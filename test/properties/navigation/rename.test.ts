@@ -6,6 +6,7 @@ import { blocksOf } from "../../../server/features/navigation/named-blocks.ts";
 import { renameableAt } from "../../../server/features/navigation/prepare-rename.ts";
 import { renameAt } from "../../../server/features/navigation/rename.ts";
 import { attemptsOfJournal } from "../../../server/history/attempts.ts";
+import type { AttemptRecord } from "../../../server/history/record.ts";
 import { atOnce } from "../../../server/journal/at-once.ts";
 import type { Journal } from "../../../server/journal/journal.ts";
 import { titleIndex } from "../../../server/journal/titles/journal-titles.ts";
@@ -31,9 +32,14 @@ const NEW_NAMES = [
   "D minor",
 ];
 
-interface Answered {
+/** A journal and its texts. */
+interface State {
   readonly texts: readonly string[];
-  readonly refused: boolean;
+  readonly journal: Journal;
+}
+
+function stateOf(texts: readonly string[]): State {
+  return { texts, journal: journalOf(texts) };
 }
 
 interface Placed {
@@ -42,54 +48,36 @@ interface Placed {
   readonly mention: Mention;
 }
 
-function mentionsOf(journal: Journal): readonly Placed[] {
+function mentionsOf({ journal }: State): readonly Placed[] {
   return [...blocksOf(journal)].flatMap(({ uri, block, first }) =>
     mentionsIn(journal, block).map((mention) => ({ uri, line: first + mention.line, mention })),
   );
 }
 
-function renamed(
-  texts: readonly string[],
-  { uri, line, character }: { readonly uri: string; readonly line: number; readonly character: number },
-  name: string,
-): Answered {
-  const answer = atOnce(renameAt(journalOf(texts), uri, { line, character }, name));
-  if (!answer.ok) return { texts, refused: true };
+/** The journal after a rename at a mention; undefined where it is refused. */
+function renamed({ texts, journal }: State, { uri, line, mention }: Placed, name: string): State | undefined {
+  const answer = atOnce(renameAt(journal, uri, { line, character: mention.start }, name));
+  if (!answer.ok) return undefined;
   const edits = new Map(answer.files.map((each) => [each.uri, each.edits]));
-  return { texts: texts.map((text, i) => edited(text, edits.get(FILES[i]!) ?? [])), refused: false };
+  return stateOf(texts.map((text, i) => edited(text, edits.get(FILES[i]!) ?? [])));
 }
 
 /** Everything that was played, but for what it is called. */
-function played(texts: readonly string[]): unknown {
-  return attemptsOfJournal(journalOf(texts)).map(
-    ({
-      day,
-      order,
-      rate,
-      reached,
-      count,
-      got,
-      minutes,
-      line,
-      attempt,
-      reach,
-      tonguing,
-      evenness,
-      where,
-      unit,
-      phase,
-    }) => ({
-      ...{ day, order, rate, reached, count, got, minutes, line, attempt, reach, tonguing, evenness, where, unit },
-      phase: phase === undefined ? undefined : 1,
-    }),
-  );
+function played({ journal }: State): unknown {
+  const records = attemptsOfJournal(journal);
+  const strands = records.map(({ strandKey }) => strandKey);
+  return records.map((record) => ({
+    ...Object.fromEntries(FIGURES.map((name) => [name, record[name]])),
+    isInPhase: record.phase !== undefined,
+    sameAs: strands.indexOf(record.strandKey),
+  }));
 }
 
-/** Which attempts are at the same exercise. */
-function together(texts: readonly string[]): readonly number[] {
-  const keys = attemptsOfJournal(journalOf(texts)).map(({ strandKey }) => strandKey);
-  return keys.map((key) => keys.indexOf(key));
-}
+const FIGURES: readonly (keyof AttemptRecord)[] = [
+  ...(["day", "order", "rate", "reached", "count", "got", "minutes", "about", "uri", "line", "attempt"] as const),
+  ...(["movement", "where", "reach", "tonguing", "evenness", "rhythm", "direction", "byHeart", "unit"] as const),
+  ...(["noteValue", "beat"] as const),
+];
 
 const someRename = fc.tuple(journalTexts, fc.nat(), fc.constantFrom(...NEW_NAMES));
 
@@ -97,72 +85,65 @@ test("after a rename all that was played is the same but for the name", () => {
   let done = 0;
   fc.assert(
     fc.property(someRename, ([texts, which, name]) => {
-      const mentions = mentionsOf(journalOf(texts));
+      const before = stateOf(texts);
+      const mentions = mentionsOf(before);
       if (mentions.length === 0) return;
-      const { uri, line, mention } = mentions[which % mentions.length]!;
-      const after = renamed(texts, { uri, line, character: mention.start }, name);
-      if (after.refused) return;
+      const asked = mentions[which % mentions.length]!;
+      const after = renamed(before, asked, name);
+      if (!after) return;
       done++;
-      expect(played(after.texts)).toEqual(played(texts));
-      expect(together(after.texts)).toEqual(together(texts));
-      const key = mention.form === "short name" ? undefined : nameKey(name);
-      const now = mentionsOf(journalOf(after.texts));
-      expect(now.length).toBe(mentions.length);
-      for (const [i, each] of now.entries()) {
-        const before = mentions[i]!;
-        const isSame = before.mention.kind === mention.kind && before.mention.key === mention.key;
-        expect([each.uri, each.line, each.mention.kind]).toEqual([before.uri, before.line, before.mention.kind]);
-        if (key !== undefined) expect(each.mention.key).toBe(isSame ? key : each.mention.key);
-      }
+      expect(played(after)).toEqual(played(before));
+      expect(mentionsOf(after).map(shown)).toEqual(mentions.map((each) => shown(calledIn(each, asked.mention, name))));
     }),
-    { seed: 71, numRuns: FEW * 2 },
+    { seed: 71, numRuns: FEW },
   );
-  expect(done).toBeGreaterThan(FEW);
+  expect(done).toBeGreaterThan(FEW / 5);
 });
 
+/** A mention as it should be after a rename. A short name is not the key of its title, and a movement has that of both. */
+function calledIn(each: Placed, { kind, key, form }: Mention, name: string): Placed {
+  const isSame = each.mention.key === key && (each.mention.kind === kind || each.mention.kind === "set work");
+  return isSame && form !== "short name" ? { ...each, mention: { ...each.mention, key: nameKey(name) } } : each;
+}
+
+function shown({ uri, line, mention: { kind, key } }: Placed): string {
+  return [uri, line, kind, kind === "movement" ? key.replace(/.* /, "") : key].join(" ");
+}
+
 /** How each mention is written beside the name that it has: what a name can be changed back from. */
-function hands(texts: readonly string[]): readonly string[] {
-  const journal = journalOf(texts);
-  const learnt = new Map(titleIndex(journal).learnt.map(({ key, title }) => [key, title]));
-  return mentionsOf(journal).map(({ uri, line, mention }) => {
-    const typed = textOf(texts, uri, line, mention);
-    const { kind, key, form, isQuoted } = mention;
+function hands(state: State): string {
+  const learnt = new Map(titleIndex(state.journal).learnt.map(({ key, title }) => [key, title]));
+  const ways = mentionsOf(state).map(({ uri, line, mention }) => {
+    const { kind, key, form, isQuoted, start, end } = mention;
+    const typed = state.texts[FILES.indexOf(uri)]!.split(/\r\n|\r|\n/)[line]!.slice(start, end);
     const name = learnt.get(key) ?? mention.name;
-    const ways = [name, name.toLowerCase(), name.toUpperCase(), name[0]!.toUpperCase() + name.slice(1)];
-    const words = form === "whole" ? ways.indexOf(typed) : typed.split(" ").length;
-    return [kind, form, isQuoted, words].join();
+    const cases = [name, name.toLowerCase(), name.toUpperCase(), name[0]!.toUpperCase() + name.slice(1)];
+    return [kind, form, isQuoted, form === "whole" ? cases.indexOf(typed) : typed.split(" ").length];
   });
+  return JSON.stringify(ways);
 }
 
 test("there and back again leaves every byte where the new name can be written as the old one was", () => {
   let same = 0;
   fc.assert(
     fc.property(someRename, ([texts, which, name]) => {
-      const mentions = mentionsOf(journalOf(texts));
+      const before = stateOf(texts);
+      const mentions = mentionsOf(before);
       if (mentions.length === 0) return;
-      const { uri, line, mention } = mentions[which % mentions.length]!;
-      const there = renamed(texts, { uri, line, character: mention.start }, name);
-      if (there.refused || there.texts.every((text, i) => text === texts[i])) return;
-      const at = (all: readonly string[]) => {
-        const now = mentionsOf(journalOf(all))[which % mentions.length]!;
-        return { uri, line, character: now.mention.start };
-      };
-      const offered = atOnce(renameableAt(journalOf(texts), uri, { line, character: mention.start }));
+      const asked = mentions[which % mentions.length]!;
+      const there = renamed(before, asked, name);
+      if (!there || there.texts.every((text, i) => text === texts[i])) return;
+      const position = { line: asked.line, character: asked.mention.start };
+      const offered = atOnce(renameableAt(before.journal, asked.uri, position));
       if (!offered.ok) throw new Error(offered.reason);
-      const { called } = offered;
-      if (/["“”]/.test(called)) return; // `"Winter Air" B` is learnt so, and cannot be typed as a name
-      const back = renamed(there.texts, at(there.texts), called);
-      expect(played(back.texts)).toEqual(played(back.refused ? there.texts : texts));
-      if (hands(there.texts).join() !== hands(texts).join()) return; // the whole title came, or quotes
-      expect(back.refused).toBe(false);
-      expect(back.texts).toEqual(texts);
+      if (/["“”]/.test(offered.called)) return; // `"Winter Air" B` is learnt so, and cannot be typed as a name
+      const back = renamed(there, mentionsOf(there)[which % mentions.length]!, offered.called);
+      if (back) expect(played(back)).toEqual(played(before));
+      if (hands(there) !== hands(before)) return; // the whole title came, or quotes
+      expect(back?.texts).toEqual(texts);
       same++;
     }),
-    { seed: 72, numRuns: FEW * 2 },
+    { seed: 72, numRuns: FEW },
   );
-  expect(same).toBeGreaterThan(FEW / 3);
+  expect(same).toBeGreaterThan(FEW / 5);
 });
-
-function textOf(texts: readonly string[], uri: string, line: number, { start, end }: Mention): string {
-  return texts[FILES.indexOf(uri)]!.split(/\r\n|\r|\n/)[line]!.slice(start, end);
-}
