@@ -22,7 +22,7 @@ import { PREVIEW_TYPE, PreviewPanels } from "./preview/panels.ts";
 import { PUPILS_TYPE, PupilsPanel } from "./pupils/panel.ts";
 import { tokensOfFile } from "./semantic-tokens.ts";
 import { showDocument } from "./show-document.ts";
-import { symbolsAsText } from "./symbols-as-text.ts";
+import { foundSymbolsAsText, symbolsAsText } from "./symbols-as-text.ts";
 
 export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
@@ -43,6 +43,7 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
     middleware: {
       window: { showDocument },
       provideDocumentSymbols: symbolsAsText,
+      provideWorkspaceSymbols: foundSymbolsAsText,
       provideDocumentSemanticTokens: tokensOfFile,
     },
   };

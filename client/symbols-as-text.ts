@@ -13,6 +13,16 @@ export const symbolsAsText: Middleware["provideDocumentSymbols"] = async (docume
   return symbols;
 };
 
+/** The same where symbols of all files are looked for. */
+export const foundSymbolsAsText: Middleware["provideWorkspaceSymbols"] = async (query, token, next) => {
+  const symbols = await next(query, token);
+  for (const symbol of symbols ?? []) {
+    symbol.name = withoutIcons(symbol.name);
+    symbol.containerName = withoutIcons(symbol.containerName);
+  }
+  return symbols;
+};
+
 function showAsText(symbol: SymbolInformation | DocumentSymbol): void {
   symbol.name = withoutIcons(symbol.name);
   if (!("children" in symbol)) return;

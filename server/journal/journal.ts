@@ -88,6 +88,15 @@ export class Journal {
     });
   }
 
+  /**
+   * The same journal with several files set, and a memory of its own: to look at what it would be, when other names
+   * would have this one forget all that it read.
+   */
+  apart(changes: Iterable<readonly [string, Document]>): Journal {
+    const files = new Map([...this.files, ...changes]);
+    return new Journal(this.root, files, new Memo(), { addresses: this.addressesOf(files), lent: this.lent });
+  }
+
   /** The same journal below others that lend it what it does not declare, the nearest first. */
   withLent(lent: readonly Document[]): Journal {
     if (sameItems(lent, this.lent)) return this;

@@ -29,7 +29,12 @@ export function capabilitiesFor(client: Client): ServerCapabilities {
     completionProvider: { triggerCharacters: TRIGGERS, resolveProvider: true },
     hoverProvider: true,
     codeActionProvider: { codeActionKinds: ["quickfix", "source.fixAll", "refactor.rewrite"] },
+    definitionProvider: true,
+    referencesProvider: true,
+    documentHighlightProvider: true,
+    renameProvider: client.preparesRenames ? { prepareProvider: true } : true,
     documentSymbolProvider: true,
+    workspaceSymbolProvider: true,
     foldingRangeProvider: true,
     semanticTokensProvider: {
       legend: { tokenTypes: [...TOKEN_TYPES], tokenModifiers: [...TOKEN_MODIFIERS] },

@@ -13,6 +13,7 @@ export interface Client {
   /** It leaves out further folds, and may tell the player so. */
   readonly mostFolds: number;
   readonly takesCodeActions: boolean;
+  readonly preparesRenames: boolean;
   readonly takesVersionedEdits: boolean;
   /** Makes edits that the server asks for. */
   readonly appliesEdits: boolean;
@@ -35,6 +36,7 @@ export function clientOf(capabilities: ClientCapabilities, readsFiles: boolean):
     nestsSymbols: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
     mostFolds: textDocument?.foldingRange?.rangeLimit ?? Number.POSITIVE_INFINITY,
     takesCodeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
+    preparesRenames: textDocument?.rename?.prepareSupport === true,
     takesVersionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     appliesEdits: workspace?.applyEdit === true,
     showsDocuments: window?.showDocument?.support === true,

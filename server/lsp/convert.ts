@@ -1,4 +1,5 @@
 import type * as lsp from "vscode-languageserver";
+import type { JournalSymbol } from "../features/navigation/journal-symbols.ts";
 import type { CompletionItem, Diagnostic, DocumentSymbol, Severity, TextEdit } from "../features/types.ts";
 
 // Numbers of the protocol's specification (3.17), not the library's constants: the core is a bundle of its own, and
@@ -32,6 +33,14 @@ export const SYMBOL_KINDS = {
   entry: 24, // Event
   declaration: 7, // Property
 } as const satisfies Record<DocumentSymbol["kind"], lsp.SymbolKind>;
+
+/** The same of what is found in a whole workspace. */
+export const JOURNAL_SYMBOL_KINDS = {
+  title: 19, // Object
+  declaration: SYMBOL_KINDS.declaration,
+  aim: 14, // Constant
+  day: SYMBOL_KINDS.day,
+} as const satisfies Record<JournalSymbol["kind"], lsp.SymbolKind>;
 
 /** No `data` and no links: a thousand of these go over the wire at a keystroke. */
 export function diagnostic({ code, severity, range, message }: Diagnostic): lsp.Diagnostic {

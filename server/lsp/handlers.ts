@@ -7,6 +7,7 @@ export { symbols } from "./document-symbols.ts";
 export { folding } from "./folding-ranges.ts";
 export { format } from "./formatting.ts";
 export { hover } from "./hover.ts";
+export { definition, highlights, prepareRename, references, rename, workspaceSymbols } from "./navigation.ts";
 export { planMinutes } from "./plan-wanted.ts";
 export { announceChanges, emptyPreview, preview, readPreviewParams } from "./preview.ts";
 export { pupils, readPupilsParams } from "./pupils.ts";

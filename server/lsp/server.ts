@@ -21,6 +21,7 @@ import { cancelled, ErrorBoundary } from "./error-boundary.ts";
 import { changedFiles, foldersChanged, startWatching } from "./files.ts";
 import { REFUSED, type Refusal } from "./gate.ts";
 import type { Handlers, Host } from "./host.ts";
+import { listenToNames } from "./listen-to-names.ts";
 import type { Place, Session } from "./session.ts";
 
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */
@@ -61,6 +62,14 @@ class Server {
     listenToDocuments(connection, (what) => this.#tell("textDocument/didOpen, didChange, didSave or didClose", what));
     this.#listenToFeatures();
     this.#listenToDiagnostics();
+    listenToNames(
+      connection,
+      (method, handlerOf, unknown) => this.#onDocument(method, handlerOf, unknown),
+      this.#boundary.request("workspace/symbol", async (params, token) => {
+        const { workspaceSymbols } = await this.#load();
+        return workspaceSymbols(await this.#current(), params, token);
+      }),
+    );
     connection.onDidChangeConfiguration((params) =>
       this.#tell("workspace/didChangeConfiguration", (session) => configurationChanged(session, params)),
     );
@@ -272,14 +281,16 @@ class Server {
   /** The way every request about one document goes: find the document, hand it to the feature's handler. */
   #onDocument<Params extends { readonly textDocument: { readonly uri: string } }, Result>(
     method: string,
-    handlerOf: (handlers: Handlers) => (place: Place, params: Params) => Result,
+    handlerOf: (
+      handlers: Handlers,
+    ) => (place: Place, params: Params, token: CancellationToken) => Result | Promise<Result>,
     unknown: (handlers: Handlers) => Result,
   ): (params: Params, token: CancellationToken) => Promise<Result> {
     return this.#boundary.request(method, async (params: Params, token: CancellationToken) => {
       const handlers = await this.#load();
       const place = await (await this.#current()).placeOf(params.textDocument.uri);
       if (token.isCancellationRequested) cancelled();
-      return place ? handlerOf(handlers)(place, params) : unknown(handlers);
+      return place ? handlerOf(handlers)(place, params, token) : unknown(handlers);
     });
   }
 

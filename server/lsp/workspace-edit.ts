@@ -1,6 +1,15 @@
 import type { TextEdit, WorkspaceEdit } from "vscode-languageserver";
 import type { Session } from "./session.ts";
 
+/** Edits of one file. */
+export interface FileEdits {
+  /** Canonical. */
+  readonly key: string;
+  /** As the editor spells it. */
+  readonly uri: string;
+  readonly edits: TextEdit[];
+}
+
 /**
  * Edits of one file, with the document's version where the client takes that: then an edit made meanwhile cannot be
  * overwritten.
@@ -8,14 +17,17 @@ import type { Session } from "./session.ts";
  * @param key canonical
  * @param uri as the editor spells it
  */
-export function workspaceEdit(
-  { client, workspace }: Session,
-  key: string,
-  uri: string,
-  edits: TextEdit[],
-): WorkspaceEdit {
-  const version = workspace.openDocument(key)?.version ?? null;
-  return client.takesVersionedEdits
-    ? { documentChanges: [{ textDocument: { uri, version }, edits }] }
-    : { changes: { [uri]: edits } };
+export function workspaceEdit(session: Session, key: string, uri: string, edits: TextEdit[]): WorkspaceEdit {
+  return workspaceEditOf(session, [{ key, uri, edits }]);
+}
+
+/** The same of several files. */
+export function workspaceEditOf({ client, workspace }: Session, files: readonly FileEdits[]): WorkspaceEdit {
+  if (!client.takesVersionedEdits) return { changes: Object.fromEntries(files.map(({ uri, edits }) => [uri, edits])) };
+  return {
+    documentChanges: files.map(({ key, uri, edits }) => ({
+      textDocument: { uri, version: workspace.openDocument(key)?.version ?? null },
+      edits,
+    })),
+  };
 }

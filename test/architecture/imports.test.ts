@@ -90,6 +90,7 @@ const ROOMS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
     diagnostics: ["explain"],
     hover: ["explain"],
     layout: ["explain"],
+    navigation: ["explain"],
     outline: ["explain"],
     preview: ["explain"],
     pupils: ["preview"],

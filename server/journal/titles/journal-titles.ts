@@ -74,6 +74,17 @@ function readTitles({ vocabulary }: Titled, block: Block, go: (also: readonly Da
   return day === undefined ? { ...reading.take(EVER), taught: [] } : reading.take(day);
 }
 
+/** Reads all days for their titles that were not read yet, a day at each step: then the index costs little. */
+export function* readForTitles(titled: Titled): Generator<void, void> {
+  for (const { blocks } of titled.files.values()) {
+    for (const block of blocks) {
+      if (!block.day || hasTitles(titled, block)) continue;
+      dayTitles(titled, block);
+      yield;
+    }
+  }
+}
+
 /**
  * The titles that a journal knows, the same object while nothing teaches others. What a block teaches hangs on the
  * block: after an edit only what came is read.

@@ -47,6 +47,8 @@ export class TitleIndex {
   private readonly byFirst = new Map<string, KnownTitle[]>();
   private readonly byWord = new Map<string, KnownTitle[]>();
   private readonly known = new Set<string>();
+  /** Those of `taught` that are no declared title, nor another use of an earlier one: the titles that lines taught. */
+  readonly learnt: readonly DatedTitle[];
 
   /** @param taught what lines teach, the earliest first: of a title that was known by then they teach nothing */
   constructor(
@@ -57,13 +59,16 @@ export class TitleIndex {
     for (const { title, short } of vocabulary.declared.titles)
       for (const name of short ? [title, short] : [title])
         this.add({ title, declared: true, keys: keysOf(wordsOf(name, vocabulary)), day, line: 0 });
+    const learnt: DatedTitle[] = [];
     for (const { title: typed, day, line } of taught) {
       const title = withoutSection(typed, vocabulary);
       const words = wordsOf(title, vocabulary);
       const keys = keysOf(words);
       const uses = this.known.has(keys.join(" ")) ? [] : this.matchesIn({ keys, first: 0, named: true, line }, day);
-      if (!uses.some((match) => isUseOf(words, match))) this.add({ title, declared: false, keys, day, line });
+      if (uses.some((match) => isUseOf(words, match))) continue;
+      if (this.add({ title, declared: false, keys, day, line })) learnt.push({ title, key: nameKey(title), day, line });
     }
+    this.learnt = learnt;
   }
 
   /** What on a line may be a title that is known there, the likelier first; undefined where the line gains nothing. */
@@ -124,12 +129,14 @@ export class TitleIndex {
     return classes.some((each) => (ORDINARY as readonly string[]).includes(each));
   }
 
-  private add(title: KnownTitle): void {
+  /** False for one that is known already. */
+  private add(title: KnownTitle): boolean {
     const key = title.keys.join(" ");
-    if (key === "" || this.known.has(key)) return;
+    if (key === "" || this.known.has(key)) return false;
     this.known.add(key);
     push(this.byFirst, title.keys[0]!, title);
     for (const word of new Set(title.keys)) if (!this.isOrdinary(word)) push(this.byWord, word, title);
+    return true;
   }
 }
 
