@@ -63,8 +63,8 @@ export function hasHistory(journal: Journal): boolean {
 }
 
 /**
- * The history as it stands, where it is there or follows from the one before by a few days; undefined where all days would
- * have to be read: for what is shown unasked, and can come later.
+ * The history as it stands, where it is there or follows from the one before by a few days; undefined where all days
+ * would have to be read: for what is shown unasked, and can come later.
  */
 export function historyAtHand(journal: Journal): HistoryIndex | undefined {
   const before = journal.memo.latest<Indexed>(NAME, "");

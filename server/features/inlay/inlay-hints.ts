@@ -10,13 +10,23 @@ export interface InlayHint extends Omit<HintOnLine, "at"> {
   readonly position: Position;
 }
 
+/** Which hints are wanted. */
+export interface HintsAsked {
+  readonly today: DayNumber;
+  readonly notesPerMinute: boolean;
+  readonly lastTempo: boolean;
+  /** Reads all days where the history is not at hand, as nobody asks again. */
+  readonly readsAll: boolean;
+}
+
 /**
  * The hints on the entries of some lines, in the order of the text: how many notes a minute a tempo comes to, and on
  * those of today that have no tempo yet the one that was reached last. Only the days that the range touches are read.
  */
-export function inlayHints(journal: Journal, uri: string, range: Range, today: DayNumber): readonly InlayHint[] {
+export function inlayHints(journal: Journal, uri: string, range: Range, asked: HintsAsked): readonly InlayHint[] {
   const document = journal.files.get(uri);
-  if (!document) return [];
+  const { today, notesPerMinute, lastTempo, readsAll } = asked;
+  if (!document || !(notesPerMinute || lastTempo)) return [];
   const from = Math.max(0, range.start.line);
   const to = Math.min(document.lineCount - 1, range.end.line);
   const hints: InlayHint[] = [];
@@ -29,7 +39,10 @@ export function inlayHints(journal: Journal, uri: string, range: Range, today: D
       if (line < from || line > to) continue;
       const at = { journal, uri, line, entry, today };
       const text = block.lines[entry.place.line]!;
-      const own = [...(day?.date === today ? lastReached(at) : []), ...notesAMinute(entry, journal.conventions(uri))];
+      const own = [
+        ...(lastTempo && day?.date === today ? lastReached(at, readsAll) : []),
+        ...(notesPerMinute ? notesAMinute(entry, journal.conventions(uri)) : []),
+      ];
       for (const { at: character, ...hint } of inOrder(own, text))
         hints.push({ position: { line, character }, ...hint });
     }

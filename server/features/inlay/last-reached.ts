@@ -14,14 +14,17 @@ import { type EntryInFile, historyOfEntry } from "../explain/exercise-history.ts
 import type { HintOnLine } from "./hint-on-line.ts";
 
 /**
- * Behind the subject of an entry of today that has no tempo and no outcome yet the best of the last day on which one was
- * reached: `last 72`. In the way that the line says; where it says none, in the one that was played last. Nothing where
- * the day allows less than that, nothing for several subjects, and nothing while the history is not at hand.
+ * Behind the subject of an entry of today that has no tempo and no outcome yet the best of the last day on which one
+ * was reached: `last 72`. In the way that the line says; where it says none, in the one that was played last. Nothing
+ * where the day allows less than that, nothing for several subjects, and nothing while the history is not at hand.
+ *
+ * @param readsAll makes the history where it is not
  */
-export function lastReached(at: EntryInFile): readonly HintOnLine[] {
+export function lastReached(at: EntryInFile, readsAll: boolean): readonly HintOnLine[] {
   const { journal, entry, today } = at;
   const { subject } = entry.source;
-  if (!subject || !entry.subject || hasSeveral(entry.subject) || !isOpen(entry) || !historyAtHand(journal)) return [];
+  if (!subject || !entry.subject || hasSeveral(entry.subject) || !isOpen(entry)) return [];
+  if (!readsAll && !historyAtHand(journal)) return [];
   const found = strandToTell(at);
   if (!found) return [];
   const { strand, standing } = found;

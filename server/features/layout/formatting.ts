@@ -32,8 +32,9 @@ export function* eachFormatEdit(
 }
 
 /**
- * The edits that lay out one line when it is left, as the cursor goes to another: of white space on it alone. No word
- * and no comma comes, no line goes, and no other line is touched.
+ * The edits that lay out one line when it is left, as the cursor goes to another: of white space between and behind
+ * its words alone. What it is indented by stays as the editor had it, no word and no comma comes, no line goes, and no
+ * other line is touched.
  */
 export function leftLineEdits(journal: Journal, uri: string, line: number): readonly TextEdit[] {
   const at = { line, character: 0 };
@@ -100,7 +101,8 @@ class BlockLayout {
   }
 
   private layOut(line: Line, text: string): readonly LineEdit[] {
-    return lineEdits(text, line, this.indentOf(line, text), this.context);
+    const indent = this.context.spacingOnly ? undefined : this.indentOf(line, text);
+    return lineEdits(text, line, indent, this.context);
   }
 
   /** What a line is to be indented by; undefined leaves it as typed. */

@@ -1,5 +1,5 @@
 import type { HistoryIndex } from "../../history/history-index.ts";
-import { historyAtHand } from "../../history/journal-history.ts";
+import { historyAtHand, journalHistory } from "../../history/journal-history.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
@@ -16,21 +16,24 @@ export interface TrendLens {
   readonly title: string;
 }
 
+export interface LensesAsked {
+  readonly today: DayNumber;
+  /** Reads all days where the history is not at hand, as nobody asks again. */
+  readonly readsAll: boolean;
+}
+
 /** Of a line that practises more, as all major scales, no more are told. Our own choice. */
 const MOST_ON_A_LINE = 3;
 
 /**
- * The trend of each exercise of the last half year above its latest entry in the journal, as the preview has it: of the way
- * in which it was played most, where that was played last. Pieces are none. The same array while nothing that bears on
- * it changes.
- *
- * @returns undefined where the history is not at hand
+ * The trend of each exercise of the last half year above its latest entry in the journal, as the preview has it: of the
+ * way in which it was played most, where that was played last. Pieces are none. The same array while nothing that bears
+ * on it changes; none while the history is not at hand.
  */
-export function trendLenses(journal: Journal, uri: string, today: DayNumber): readonly TrendLens[] | undefined {
+export function trendLenses(journal: Journal, uri: string, { today, readsAll }: LensesAsked): readonly TrendLens[] {
   const document = journal.files.get(uri);
-  const index = historyAtHand(journal);
-  if (!index) return undefined;
-  if (!document) return NONE;
+  const index = readsAll ? journalHistory(journal) : historyAtHand(journal);
+  if (!index || !document) return NONE;
   const trends = trendsIn(journal, index, today);
   return journal.memo.from(document, "trend lenses", [trends], () => {
     const starts = new Map(document.blocks.map((block, i) => [block, document.starts[i]!]));

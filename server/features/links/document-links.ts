@@ -11,9 +11,9 @@ export interface DocumentLink {
 }
 
 /**
- * The links of a file, in its order: addresses on any line, and paths of files beside the journal in what is free words:
- * remarks, prose, what is set, said or asked. A path does not lead out of the journal's folder. Whether anything is
- * there is not looked for.
+ * The links of a file, in its order: addresses on any line, and paths of files beside the journal in what is free
+ * words: remarks, prose, what is set, said or asked. A path does not lead out of the journal's folder. Whether anything
+ * is there is not looked for.
  */
 export function documentLinks(journal: Journal, uri: string): readonly DocumentLink[] {
   const document = journal.files.get(uri);

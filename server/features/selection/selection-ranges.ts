@@ -12,8 +12,8 @@ import type { Range } from "../types.ts";
 /**
  * What may be selected around each of some positions, from the innermost to the whole file: the word, the term, the
  * piece between commas, what is said on the line, the line, an entry with the remarks below it, the phase, the session,
- * the day, the month and the year where the file has several. Each holds the position and lies within the next, which is
- * larger.
+ * the day, the month and the year where the file has several. Each holds the position and lies within the next, which
+ * is larger.
  *
  * @returns for each position a list that is never empty; none at all where there is no such file
  */

@@ -6,6 +6,7 @@ import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import { anyText, journalOf, journalText, URI } from "../journal-text.ts";
 
 const TODAY = parseIsoDate("2026-03-09")!;
+const BOTH = { today: TODAY, notesPerMinute: true, lastTempo: true, readsAll: false };
 
 function range(from: number, to: number) {
   return { start: { line: from, character: 0 }, end: { line: to, character: 0 } };
@@ -17,7 +18,7 @@ function hinted(text: string, lines = range(0, 1000)): string[] {
   journalHistory(journal);
   const shown = new Map<number, string>();
   const typed = text.split("\n");
-  for (const { position, label } of [...inlayHints(journal, URI, lines, TODAY)].reverse()) {
+  for (const { position, label } of [...inlayHints(journal, URI, lines, BOTH)].reverse()) {
     const { line, character } = position;
     const before = shown.get(line) ?? typed[line]!;
     shown.set(line, `${before.slice(0, character)}[${label}]${before.slice(character)}`);
@@ -116,16 +117,27 @@ describe("on a line of today without a tempo, what was reached last", () => {
 
   test("nothing while the history is not at hand", () => {
     const text = `${BEFORE.replaceAll("8ths ", "")}2026-03-09\n  D melodic minor, thirds, slurred`;
-    expect(inlayHints(journalOf(text), URI, range(0, 9), TODAY)).toEqual([]);
+    expect(inlayHints(journalOf(text), URI, range(0, 9), BOTH)).toEqual([]);
     expect(hinted(text)).toHaveLength(1);
+    expect(inlayHints(journalOf(text), URI, range(0, 9), { ...BOTH, readsAll: true })).toHaveLength(1);
   });
+});
+
+test("only those that are wanted", () => {
+  const text = "2026-03-08\n  D minor, 8ths at 60 clean\n2026-03-09\n  D minor, 8ths";
+  const labels = (wanted: object) =>
+    inlayHints(journalOf(text), URI, range(0, 9), { ...BOTH, readsAll: true, ...wanted }).map(({ label }) => label);
+  expect(labels({})).toEqual(["= 120 notes a minute", "last 60"]);
+  expect(labels({ notesPerMinute: false })).toEqual(["last 60"]);
+  expect(labels({ lastTempo: false })).toEqual(["= 120 notes a minute"]);
+  expect(labels({ notesPerMinute: false, lastTempo: false })).toEqual([]);
 });
 
 test("only the lines that are asked for", () => {
   const text = "2026-03-02\n  D minor, 8ths at 60\n  D minor, 8ths at 66\n2026-03-03\n  D minor, 8ths at 72";
   expect(hinted(text, range(2, 3))).toEqual(["D minor, 8ths at 66[= 132 notes a minute]"]);
   expect(hinted(text, range(40, 50))).toEqual([]);
-  expect(inlayHints(journalOf(text), "file:///other.practice", range(0, 9), TODAY)).toEqual([]);
+  expect(inlayHints(journalOf(text), "file:///other.practice", range(0, 9), BOTH)).toEqual([]);
 });
 
 test("hints stand in the lines asked for, in order, and never within a word", () => {
@@ -137,7 +149,7 @@ test("hints stand in the lines asked for, in order, and never within a word", ()
       const lines = journal.files.get(URI)!.blocks.flatMap((block) => block.lines);
       const [from, to] = [Math.min(a, b), Math.max(a, b)];
       let before = [-1, -1];
-      for (const { position, label } of inlayHints(journal, URI, range(from, to), TODAY)) {
+      for (const { position, label } of inlayHints(journal, URI, range(from, to), BOTH)) {
         const { line, character } = position;
         expect(line >= from && line <= to).toBe(true);
         expect(line > before[0]! || character >= before[1]!).toBe(true);

@@ -15,8 +15,9 @@ function left(marked: string): string {
 
 test("the line that was left is laid out, and no other", () => {
   expect(left("2026-03-02\ngroundwork\nD minor ,thirds,8ths at 60  clean \n‸\nG major ,slow")).toBe(
-    "2026-03-02\ngroundwork\n  D minor, thirds, 8ths at 60 clean\n\nG major ,slow",
+    "2026-03-02\ngroundwork\nD minor, thirds, 8ths at 60 clean\n\nG major ,slow",
   );
+  expect(left("2026-03-02\n\t  C major ,slow\t\n‸")).toBe("2026-03-02\n\t  C major, slow\n");
   expect(left("2026-03-02\n  C major ,slow\n\n‸")).toBe("2026-03-02\n  C major ,slow\n\n");
 });
 

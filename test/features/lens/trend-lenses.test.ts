@@ -8,6 +8,7 @@ import { createDocument } from "../../../server/syntax/document/document.ts";
 import { journalOf, URI } from "../journal-text.ts";
 
 const TODAY = parseIsoDate("2026-06-01")!;
+const ASKED = { today: TODAY, readsAll: false };
 
 function read(text: string): Journal {
   const journal = journalOf(text);
@@ -18,7 +19,7 @@ function read(text: string): Journal {
 /** The lines below words, with these above them. */
 function shown(journal: Journal, uri = URI): string[] {
   const lines = journal.files.get(uri)!.blocks.flatMap((block) => block.lines);
-  return trendLenses(journal, uri, TODAY)!.map(({ line, title }) => `${title} / ${lines[line]!.trim()}`);
+  return trendLenses(journal, uri, ASKED).map(({ line, title }) => `${title} / ${lines[line]!.trim()}`);
 }
 
 /** A day a week, up to today, each with these lines; `bpm` rises by two a week. */
@@ -73,8 +74,10 @@ describe("nothing is told", () => {
   });
 
   test("while the history is not at hand, and of what is no file of the journal", () => {
-    expect(trendLenses(journalOf("2026-05-25\n  D minor, 8ths at 60"), URI, TODAY)).toBe(undefined);
-    expect(trendLenses(read(""), "file:///other.practice", TODAY)).toEqual([]);
+    const journal = journalOf("2026-05-25\n  D minor, 8ths at 60");
+    expect(trendLenses(journal, URI, ASKED)).toEqual([]);
+    expect(trendLenses(journal, URI, { ...ASKED, readsAll: true })).toHaveLength(1);
+    expect(trendLenses(read(""), "file:///other.practice", ASKED)).toEqual([]);
   });
 });
 
@@ -93,10 +96,10 @@ test("of several files, in the one that has the latest entry", () => {
 test("the same while nothing that bears on it changes, and one line further down once a line comes in above", () => {
   const text = "2026-05-25\n  D minor, 8ths at 60 clean\n";
   const journal = read(text);
-  const before = trendLenses(journal, URI, TODAY)!;
-  expect(trendLenses(journal, URI, TODAY)).toBe(before);
+  const before = trendLenses(journal, URI, ASKED);
+  expect(trendLenses(journal, URI, ASKED)).toBe(before);
   const other = journal.with("file:///journal/b.practice", createDocument("-- nothing\n"));
-  expect(trendLenses(other, URI, TODAY)).toEqual(before);
+  expect(trendLenses(other, URI, ASKED)).toEqual(before);
   const moved = journal.with(URI, createDocument(`-- evenings\n${text}`));
-  expect(trendLenses(moved, URI, TODAY)).toEqual(before.map((each) => ({ ...each, line: each.line + 1 })));
+  expect(trendLenses(moved, URI, ASKED)).toEqual(before.map((each) => ({ ...each, line: each.line + 1 })));
 });
