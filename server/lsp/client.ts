@@ -16,6 +16,8 @@ export interface Client {
   /** It leaves out further folds, and may tell the player so. */
   readonly mostFolds: number;
   readonly takesCodeActions: boolean;
+  /** Knows tab stops in what a completion puts in. */
+  readonly takesSnippets: boolean;
   readonly takesVersionedEdits: boolean;
   /** Makes edits that the server asks for. */
   readonly appliesEdits: boolean;
@@ -45,6 +47,7 @@ export function clientOf(
     hasFolders: workspace?.workspaceFolders === true,
     nestsSymbols: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
     mostFolds: textDocument?.foldingRange?.rangeLimit ?? Number.POSITIVE_INFINITY,
+    takesSnippets: textDocument?.completion?.completionItem?.snippetSupport === true,
     takesCodeActions: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
     takesVersionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     appliesEdits: workspace?.applyEdit === true,

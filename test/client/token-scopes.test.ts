@@ -3,10 +3,8 @@ import { expect, test } from "vitest";
 import { TOKEN_MODIFIERS, TOKEN_TYPES } from "../../server/features/colours/token-legend.ts";
 
 const { contributes } = JSON.parse(readFileSync("package.json", "utf8"));
-const [{ language, scopes }] = contributes.semanticTokenScopes as {
-  language: string;
-  scopes: Record<string, string[]>;
-}[];
+const [{ language, scopes }]: [{ language: string; scopes: Record<string, string[]> }] =
+  contributes.semanticTokenScopes;
 
 /** The names that scopes begin with by convention: TextMate manual, "Naming Conventions" (12.4). */
 const ROOTS = "comment constant entity invalid keyword markup meta storage string support variable".split(" ");

@@ -5,12 +5,12 @@ import type { Plan, PlanSettings } from "../../plan/plan.ts";
 import { planLines, planWords } from "../../plan/plan-text.ts";
 import { datedDays, dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { INDENT } from "../explain/indentation.ts";
+import { lastPhases } from "../explain/phases-before.ts";
 import { firstPlanned } from "../explain/planned-today.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 import { insertedAfter, type NewLines } from "./lines-in-file.ts";
 import { dayBegun } from "./new-day.ts";
-import { lastPhases } from "./phases-before.ts";
 import { behindDate } from "./today-line.ts";
 
 export interface PlanWanted {
