@@ -2,15 +2,20 @@ import { expect, test } from "vitest";
 import {
   CodeLensRefreshRequest,
   CodeLensRequest,
+  CompletionItemKind,
+  type CompletionList,
+  CompletionRequest,
   ConfigurationRequest,
   DidChangeConfigurationNotification,
   DocumentLinkRequest,
   DocumentOnTypeFormattingRequest,
   InlayHintRefreshRequest,
   InlayHintRequest,
+  InsertTextFormat,
   RegistrationRequest,
   type SelectionRange,
   SelectionRangeRequest,
+  type TextEdit,
 } from "vscode-languageserver-protocol/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Settings } from "../../shared/protocol.ts";
@@ -125,6 +130,27 @@ test("links lead to addresses and to files beside the document, in the client's 
   const client = await opened({ now: {} });
   const found = await client.connection.sendRequest(DocumentLinkRequest.type, { textDocument });
   expect(found!.map(({ target }) => target)).toEqual(["file:///alone/my%2520score.pdf", "https://example.org"]);
+});
+
+test("completions have tab stops for a client that takes them", async () => {
+  const textDocumentOf = (snippetSupport: boolean) => ({
+    ...CONFIGURED.textDocument,
+    completion: { completionItem: { snippetSupport } },
+  });
+  const text = "2026-03-02\ngroundwork\n  D minor, slow\n\n";
+  const offered = async (snippetSupport: boolean) => {
+    const client = await startServer({
+      capabilities: { ...PULLING, textDocument: textDocumentOf(snippetSupport) },
+      options: { today: "2026-03-09" },
+    });
+    await client.open(uri, text);
+    const params = { textDocument, position: { line: 4, character: 0 } };
+    const list = (await client.connection.sendRequest(CompletionRequest.type, params)) as CompletionList;
+    const found = list.items.find(({ kind }) => kind === CompletionItemKind.Snippet)!;
+    return [found.insertTextFormat, (found.textEdit as TextEdit).newText];
+  };
+  expect(await offered(true)).toEqual([InsertTextFormat.Snippet, "2026-03-09 Mon\ngroundwork\n  $0"]);
+  expect(await offered(false)).toEqual([undefined, "2026-03-09 Mon\ngroundwork"]);
 });
 
 test("selections nest", async () => {

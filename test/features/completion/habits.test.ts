@@ -20,9 +20,10 @@ function offersAt(
   return completionsAt(journal, URI, at, TODAY, { snippets });
 }
 
-/** Each offer to be filled in: its label, and what is put in. */
+/** Each offer to be filled in: its label, and what is put in, with `[2 thirds]` for a stop that has words already. */
 function snippets(marked: string): string[] {
-  return offersAt(marked).flatMap(({ kind, label, snippet }) => (kind === "snippet" ? `${label} => ${snippet}` : []));
+  const found = offersAt(marked).filter(({ kind }) => kind === "snippet");
+  return found.map(({ label, snippet }) => `${label} => ${snippet!.replace(/\$\{(\d):([^}]*)\}/g, "[$1 $2]")}`);
 }
 
 const WEEK = `2026-03-02 Mon, 40 min
@@ -60,7 +61,7 @@ describe("a line as the latest days have it most", () => {
 
   test("in its order, with its commas; the subject and the tempo are blank", () => {
     expect(snippets(WEEK + NEXT)).toEqual([
-      "…, fourths, tongued, 16ths at … => $1, ${2:fourths}, ${3:tongued}, ${4:16ths} at $5",
+      "…, fourths, tongued, 16ths at … => $1, [2 fourths], [3 tongued], [4 16ths] at $5",
     ]);
   });
 
@@ -72,7 +73,7 @@ describe("a line as the latest days have it most", () => {
       "A minor thirds slurred quavers 72 clean",
     ];
     expect(snippets(`2026-03-02\n${without.join("\n")}\n${NEXT}`)).toEqual([
-      "… thirds slurred quavers … => $1 ${2:thirds} ${3:slurred} ${4:quavers} $5",
+      "… thirds slurred quavers … => $1 [2 thirds] [3 slurred] [4 quavers] $5",
     ]);
     const german = [
       "d-Moll harmonisch, thirds, at quarter=60",
@@ -80,7 +81,7 @@ describe("a line as the latest days have it most", () => {
       "a-Moll harmonisch, thirds, at quarter=40",
     ];
     expect(snippets(`names german\n2026-03-02\n${german.join("\n")}\n${NEXT}`)).toEqual([
-      "…, thirds, at quarter=… => $1, ${2:thirds}, at quarter=$3",
+      "…, thirds, at quarter=… => $1, [2 thirds], at quarter=$3",
     ]);
   });
 
