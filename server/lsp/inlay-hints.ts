@@ -6,7 +6,7 @@ import type { Place } from "./session.ts";
 /** None unless the settings want them. */
 export function hints(place: Place, { range }: InlayHintParams): InlayHint[] {
   const { session, journal, uri } = place;
-  noteShown(place);
+  noteShown(place, "hints");
   const { notesPerMinute, lastTempo } = session.settingsOf(uri).hints;
   const asked = {
     today: session.dayOf(uri),

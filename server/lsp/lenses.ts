@@ -6,7 +6,7 @@ import type { Place } from "./session.ts";
 /** None unless the settings want them, and none while files are still being read: a part of a journal has no trend. */
 export function lenses(place: Place, { textDocument }: CodeLensParams): CodeLens[] {
   const { session, journal, uri } = place;
-  noteShown(place);
+  noteShown(place, "lenses");
   if (!session.settingsOf(uri).lens.trend || session.workspace.isReading) return [];
   const readsAll = !session.client.refreshesLenses;
   return trendLenses(journal, uri, { today: session.dayOf(uri), readsAll }).map(({ line, title }) => ({

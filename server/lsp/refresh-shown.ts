@@ -8,9 +8,9 @@ import type { Place, Session } from "./session.ts";
 const QUIET = 100;
 
 /** Notes down that lenses or hints of a document are given now. */
-export function noteShown(place: Place): void {
+export function noteShown(place: Place, what: keyof Session["shown"]): void {
   const { session, uri } = place;
-  session.shown.set(uri, { version: session.workspace.openDocument(uri)?.version, of: basisOf(place) });
+  session.shown[what].set(uri, { version: session.workspace.openDocument(uri)?.version, of: basisOf(place) });
 }
 
 /**
@@ -20,17 +20,17 @@ export function noteShown(place: Place): void {
  */
 export function refreshShown(session: Session): Disposable {
   const { client, connection, workspace, shown } = session;
-  const isStale = ({ key, version }: { readonly key: string; readonly version: number }): boolean => {
-    const before = shown.get(key);
-    const journal = workspace.journalOf(key);
-    if (before?.version !== version || !journal) return false;
-    return !sameItems(before.of, basisOf({ session, journal, uri: key }));
-  };
+  const isAnyStale = (what: keyof typeof shown): boolean =>
+    [...workspace.openDocuments].some(({ key, version }) => {
+      const before = shown[what].get(key);
+      const journal = workspace.journalOf(key);
+      if (before?.version !== version || !journal) return false;
+      return !sameItems(before.of, basisOf({ session, journal, uri: key }));
+    });
   return debounced(session.onChange, QUIET, () => {
-    if (!client.refreshesLenses && !client.refreshesHints) return;
-    if (![...workspace.openDocuments].some(isStale)) return;
-    if (client.refreshesLenses) connection.sendRequest("workspace/codeLens/refresh").catch(() => {});
-    if (client.refreshesHints) connection.languages.inlayHint.refresh().catch(() => {});
+    if (client.refreshesLenses && isAnyStale("lenses"))
+      connection.sendRequest("workspace/codeLens/refresh").catch(() => {});
+    if (client.refreshesHints && isAnyStale("hints")) connection.languages.inlayHint.refresh().catch(() => {});
   });
 }
 

@@ -71,7 +71,7 @@ export class Session {
   /** What the client was last told about each open document, by canonical URI. */
   readonly told = new Map<string, Told>();
   /** What lenses and hints of each document were made of, likewise. */
-  readonly shown = new Map<string, Shown>();
+  readonly shown = { lenses: new Map<string, Shown>(), hints: new Map<string, Shown>() };
   /** The colours of pictures; a client that names none gets none. */
   palette: Palette | undefined;
   /** The client says when files change on disk. */

@@ -1,6 +1,7 @@
 import type { HistoryIndex } from "../../history/history-index.ts";
 import { historyAtHand, journalHistory } from "../../history/journal-history.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
+import type { Exercise } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Block } from "../../syntax/document/document.ts";
@@ -35,19 +36,18 @@ export function trendLenses(journal: Journal, uri: string, { today, readsAll }: 
   const index = readsAll ? journalHistory(journal) : historyAtHand(journal);
   if (!index || !document) return NONE;
   const trends = trendsIn(journal, index, today);
-  return journal.memo.from(document, "trend lenses", [trends], () => {
+  const usual = usualInstrument(journal);
+  return journal.memo.from(document, "trend lenses", [trends, usual], () => {
     const starts = new Map(document.blocks.map((block, i) => [block, document.starts[i]!]));
-    return lensesIn(
-      trends.filter(({ record }) => record.uri === uri),
-      starts,
-    );
+    const own = trends.filter(({ record }) => record.uri === uri);
+    return lensesIn(own, starts, (exercise) => nameOf(journal, exercise, usual));
   });
 }
 
 const NONE: readonly TrendLens[] = [];
 
 interface Trend {
-  readonly name: string;
+  readonly exercise: Exercise;
   readonly trend: string;
   /** The latest of the strand that is told of. */
   readonly record: AttemptRecord;
@@ -56,17 +56,21 @@ interface Trend {
 /** Of all files; an exercise that no edit touched is not worked out again. */
 function trendsIn(journal: Journal, index: HistoryIndex, today: DayNumber): readonly Trend[] {
   const days = spanOfDays(USUAL_SPAN, today);
-  const usual = usualInstrument(journal);
-  return journal.memo.from(index, "trends for lenses", [today, usual], () =>
+  return journal.memo.from(index, "trends for lenses", [today], () =>
     [...index.exercises.values()].flatMap((exercise): Trend[] => {
       const found = exercise.strands[0]!.title ? undefined : rowInSpan(journal, exercise, days, "row for a lens");
       if (!found || !isTimed(found.row.exercise.strands[0]!, days)) return [];
-      return [{ name: nameOf(journal, exercise, usual), trend: found.trend, record: lastOf(found.row) }];
+      return [{ exercise, trend: found.trend, record: lastOf(found.row) }];
     }),
   );
 }
 
-function lensesIn(trends: readonly Trend[], starts: ReadonlyMap<Block, number>): readonly TrendLens[] {
+/** @param name tells the exercises of a line apart: asked for only where it has several */
+function lensesIn(
+  trends: readonly Trend[],
+  starts: ReadonlyMap<Block, number>,
+  name: (exercise: Exercise) => string,
+): readonly TrendLens[] {
   const byLine = new Map<number, Trend[]>();
   for (const each of [...trends].sort((a, b) => inTimeOrder(a.record, b.record))) {
     const start = starts.get(each.record.block);
@@ -77,9 +81,9 @@ function lensesIn(trends: readonly Trend[], starts: ReadonlyMap<Block, number>):
   return [...byLine]
     .sort(([a], [b]) => a - b)
     .flatMap(([line, own]) =>
-      own.slice(0, MOST_ON_A_LINE).map(({ name, trend }) => ({
+      own.slice(0, MOST_ON_A_LINE).map(({ exercise, trend }) => ({
         line,
-        title: `${own.length === 1 ? "Trend" : name}: ${trend}`,
+        title: `${own.length === 1 ? "Trend" : name(exercise)}: ${trend}`,
       })),
     );
 }
