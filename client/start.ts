@@ -74,7 +74,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(WRITE_NOTES, () => writeNotes(client)),
     commands.registerCommand(FINGER_CHANGE, () => fingerChange(client)),
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
-    commands.registerCommand(SHOW_PREVIEW, (uri?: unknown) => showPreview(panels, uri)),
+    commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),
     commands.registerCommand(SHOW_PUPILS, () => showPupils(pupils)),
@@ -88,6 +88,7 @@ function initialisationOptions(): InitialisationOptions {
   return {
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     canReadFiles: true,
+    canShowPreview: true,
     palette: paletteOf(window.activeColorTheme),
   };
 }

@@ -38,6 +38,8 @@ export interface InitialisationOptions {
   readonly timeZone?: string;
   /** Whether the client answers `daystave/files`. */
   readonly canReadFiles?: boolean;
+  /** Whether the client has a command `daystave.showPreview`, which takes a URI and a line. */
+  readonly canShowPreview?: boolean;
 }
 
 /**
@@ -61,6 +63,22 @@ export interface Settings {
   readonly timeZone?: string | null;
   readonly explain?: Explain | null;
   readonly plan?: PlanSettings | null;
+  readonly lens?: LensSettings | null;
+  readonly hints?: HintSettings | null;
+}
+
+/** What is shown above lines. */
+export interface LensSettings {
+  /** The trend of each exercise, above its latest entry. */
+  readonly trend?: boolean | null;
+}
+
+/** What is shown within lines. */
+export interface HintSettings {
+  /** How many notes a minute a tempo comes to. */
+  readonly notesPerMinute?: boolean | null;
+  /** The tempo that was reached last, on a line of today without one. */
+  readonly lastTempo?: boolean | null;
 }
 
 /** What a plan for a day keeps to. */

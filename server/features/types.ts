@@ -30,13 +30,25 @@ export interface Diagnostic {
 
 export interface CompletionItem {
   readonly label: string;
-  readonly kind: "scale" | "pattern" | "term" | "name" | "title" | "date" | "claim" | "declaration" | "phase";
+  readonly kind:
+    | "scale"
+    | "pattern"
+    | "term"
+    | "name"
+    | "title"
+    | "date"
+    | "claim"
+    | "declaration"
+    | "phase"
+    | "snippet";
   /** Beside the label: a few words at most. */
   readonly detail?: string;
   /** Ranks by plain string order. */
   readonly sortText: string;
   readonly filterText?: string;
   readonly edit: TextEdit;
+  /** What is put in where an editor takes tab stops, in the syntax of the protocol (3.17, "Snippet Syntax"). */
+  readonly snippet?: string;
   /** What `resolveCompletion` needs to explain the item; plain JSON. */
   readonly resolve?: { readonly topic: string; readonly key: string };
 }

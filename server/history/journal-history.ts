@@ -63,6 +63,17 @@ export function hasHistory(journal: Journal): boolean {
 }
 
 /**
+ * The history as it stands, where it is there or follows from the one before by a few days; undefined where all days
+ * would have to be read: for what is shown unasked, and can come later.
+ */
+export function historyAtHand(journal: Journal): HistoryIndex | undefined {
+  const before = journal.memo.latest<Indexed>(NAME, "");
+  if (!before) return undefined;
+  const isNear = before.files === journal.files || isNearTo(before.files, journal.files);
+  return isNear && sameConventions(before, conventionsOfFiles(journal, before)) ? journalHistory(journal) : undefined;
+}
+
+/**
  * The history that was made last, of whatever state, without any work; undefined where none was made. It may lack the
  * latest edits, which is good enough for suggestions.
  */

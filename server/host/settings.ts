@@ -1,6 +1,8 @@
 import type {
   Explain,
+  HintSettings,
   InitialisationOptions,
+  LensSettings,
   Palette,
   PlanSettings,
   Settings,
@@ -15,6 +17,9 @@ export interface EffectiveSettings {
   readonly timeZone: string;
   readonly explain: Explain;
   readonly plan: PlanWishes;
+  /** Whether each is shown; the fields are those of `LensSettings` and `HintSettings`. */
+  readonly lens: { readonly trend: boolean };
+  readonly hints: { readonly notesPerMinute: boolean; readonly lastTempo: boolean };
 }
 
 /** What the settings say of plans; the fields are those of `PlanSettings` in `shared/protocol.ts`. */
@@ -39,6 +44,8 @@ export const DEFAULT_SETTINGS: EffectiveSettings = {
     unhurriedDays: "one in three",
     reasons: false,
   },
+  lens: { trend: false },
+  hints: { notesPerMinute: false, lastTempo: false },
 };
 
 /** The settings of each workspace folder, by its canonical URI, and those of everything else. */
@@ -54,11 +61,15 @@ export function settingsIn({ unscoped, folders }: SettingsByFolder, folder: stri
 
 /** Whatever the client sent as settings under `daystave`; null, and anything of another shape, means the default. */
 export function readSettings(sent: unknown): EffectiveSettings {
-  const { timeZone, explain, plan } = fieldsOf(sent) as { [Key in keyof Settings]: unknown };
+  const { timeZone, explain, plan, lens, hints } = fieldsOf(sent) as { [Key in keyof Settings]: unknown };
+  const { trend } = fieldsOf(lens) as { [Key in keyof LensSettings]: unknown };
+  const { notesPerMinute, lastTempo } = fieldsOf(hints) as { [Key in keyof HintSettings]: unknown };
   return {
     timeZone: typeof timeZone === "string" ? timeZone.trim() : DEFAULT_SETTINGS.timeZone,
     explain: EXPLAIN.find((each) => each === explain) ?? DEFAULT_SETTINGS.explain,
     plan: readPlan(plan),
+    lens: { trend: trend === true },
+    hints: { notesPerMinute: notesPerMinute === true, lastTempo: lastTempo === true },
   };
 }
 
@@ -93,13 +104,14 @@ function numberIn<Usual extends number | null>(
 
 /** Whatever the client sent as `initializationOptions`; what has another shape counts as left out. */
 export function readOptions(sent: unknown): InitialisationOptions {
-  const { today, timeZone, canReadFiles, palette } = fieldsOf(sent) as {
+  const { today, timeZone, canReadFiles, canShowPreview, palette } = fieldsOf(sent) as {
     [Key in keyof InitialisationOptions]: unknown;
   };
   return {
     today: typeof today === "string" ? today : undefined,
     timeZone: typeof timeZone === "string" ? timeZone : undefined,
     canReadFiles: canReadFiles === true,
+    canShowPreview: canShowPreview === true,
     palette: readPalette(palette),
   };
 }

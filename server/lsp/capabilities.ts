@@ -6,6 +6,9 @@ import type { Client } from "./client.ts";
 /** After these an editor asks for completions unasked. A space is not among them: prose is full of spaces. */
 const TRIGGERS = ['"', ":", "#"];
 
+/** Where it is typed, the line before it may be laid out. */
+const LEAVES_LINE = "\n";
+
 /** All that `commands.ts` runs; named here too, as this is answered without the core. */
 const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.newDay": true,
@@ -43,6 +46,11 @@ export function capabilitiesFor(client: Client): ServerCapabilities {
     },
     documentFormattingProvider: true,
     documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: LEAVES_LINE },
+    selectionRangeProvider: true,
+    documentLinkProvider: { resolveProvider: false },
+    codeLensProvider: { resolveProvider: false },
+    inlayHintProvider: true,
     executeCommandProvider: client.appliesEdits ? { commands: Object.keys(COMMANDS) } : undefined,
     workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
   };

@@ -4,9 +4,10 @@ import { completionItem } from "./convert.ts";
 import type { Place } from "./session.ts";
 
 export function completion({ session, journal, uri }: Place, { position }: CompletionParams): CompletionList {
-  const items = completionsAt(journal, uri, position, session.dayOf(uri));
+  const { takesSnippets } = session.client;
+  const items = completionsAt(journal, uri, position, session.dayOf(uri), { snippets: takesSnippets });
   // Alternatives and ranks depend on the whole of what was typed, and an answer costs about a millisecond.
-  return { isIncomplete: true, items: items.map((item) => completionItem(item, uri)) };
+  return { isIncomplete: true, items: items.map((item) => completionItem(item, uri, takesSnippets)) };
 }
 
 export function resolveCompletion({ session, journal, uri }: Place, item: CompletionItem): CompletionItem {

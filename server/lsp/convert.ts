@@ -23,6 +23,7 @@ export const COMPLETION_KINDS = {
   claim: 12, // Value
   declaration: 10, // Property
   phase: 9, // Module
+  snippet: 15,
 } as const satisfies Record<CompletionItem["kind"], lsp.CompletionItemKind>;
 
 /** `SymbolKind`. */
@@ -47,14 +48,20 @@ export function diagnostic({ code, severity, range, message }: Diagnostic): lsp.
   return { range, severity: SEVERITIES[severity], code, source: "daystave", message };
 }
 
-export function completionItem(item: CompletionItem, uri: string): lsp.CompletionItem {
+/** `InsertTextFormat.Snippet`. */
+const WITH_TAB_STOPS = 2;
+
+/** @param takesSnippets whether the client knows tab stops */
+export function completionItem(item: CompletionItem, uri: string, takesSnippets: boolean): lsp.CompletionItem {
+  const snippet = takesSnippets ? item.snippet : undefined;
   return {
     label: item.label,
     kind: COMPLETION_KINDS[item.kind],
     detail: item.detail,
     sortText: item.sortText,
     filterText: item.filterText,
-    textEdit: textEdit(item.edit),
+    insertTextFormat: snippet === undefined ? undefined : WITH_TAB_STOPS,
+    textEdit: snippet === undefined ? textEdit(item.edit) : { range: item.edit.range, newText: snippet },
     data: item.resolve && { ...item.resolve, uri },
   };
 }

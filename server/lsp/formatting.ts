@@ -1,5 +1,10 @@
-import type { DocumentFormattingParams, DocumentRangeFormattingParams, TextEdit } from "vscode-languageserver";
-import { formatEdits } from "../features/layout/formatting.ts";
+import type {
+  DocumentFormattingParams,
+  DocumentOnTypeFormattingParams,
+  DocumentRangeFormattingParams,
+  TextEdit,
+} from "vscode-languageserver";
+import { formatEdits, leftLineEdits } from "../features/layout/formatting.ts";
 import { textEdit } from "./convert.ts";
 import type { Place } from "./session.ts";
 
@@ -9,4 +14,9 @@ export function format(
   params: DocumentFormattingParams | DocumentRangeFormattingParams,
 ): TextEdit[] {
   return formatEdits(journal, uri, "range" in params ? params.range : undefined).map(textEdit);
+}
+
+/** Where a line end was typed: of the line before the cursor's, white space alone. */
+export function formatLeftLine({ journal, uri }: Place, { position, ch }: DocumentOnTypeFormattingParams): TextEdit[] {
+  return ch === "\n" ? leftLineEdits(journal, uri, position.line - 1).map(textEdit) : [];
 }

@@ -61,6 +61,7 @@ class Server {
     connection.onInitialized(boundary.notification("initialized", () => this.#start()));
     listenToDocuments(connection, (what) => this.#tell("textDocument/didOpen, didChange, didSave or didClose", what));
     this.#listenToFeatures();
+    this.#listenToLines();
     this.#listenToDiagnostics();
     listenToNames(
       connection,
@@ -200,6 +201,46 @@ class Server {
     );
   }
 
+  /** What is shown or done beside the words of a line. */
+  #listenToLines(): void {
+    const { connection } = this;
+    connection.onDocumentOnTypeFormatting(
+      this.#onDocument(
+        "textDocument/onTypeFormatting",
+        (handlers) => handlers.formatLeftLine,
+        () => [],
+      ),
+    );
+    connection.onSelectionRanges(
+      this.#onDocument(
+        "textDocument/selectionRange",
+        (handlers) => handlers.selections,
+        () => null,
+      ),
+    );
+    connection.onDocumentLinks(
+      this.#onDocument(
+        "textDocument/documentLink",
+        (handlers) => handlers.links,
+        () => [],
+      ),
+    );
+    connection.onCodeLens(
+      this.#onDocument(
+        "textDocument/codeLens",
+        (handlers) => handlers.lenses,
+        () => [],
+      ),
+    );
+    connection.languages.inlayHint.on(
+      this.#onDocument(
+        "textDocument/inlayHint",
+        (handlers) => handlers.hints,
+        () => [],
+      ),
+    );
+  }
+
   #listenToDiagnostics(): void {
     const { diagnostics } = this.connection.languages;
     const answer = this.#onDocument(
@@ -222,13 +263,14 @@ class Server {
 
   /** Answers without the core, which is loaded while the client is busy with the answer: so it need not wait for it. */
   #initialize(params: InitializeParams): InitializeResult {
-    const client = clientOf(params.capabilities, readOptions(params.initializationOptions).canReadFiles === true);
+    const client = clientOf(params.capabilities, readOptions(params.initializationOptions));
     this.#hasFolders = client.hasFolders;
     this.#open = async () => {
-      const { openSession, pushDiagnostics, refreshDiagnostics, warmHistory } = await this.#load();
+      const { openSession, pushDiagnostics, refreshDiagnostics, refreshShown, warmHistory } = await this.#load();
       const session = openSession(this.connection, client, this.host, params);
       if (client.pullsDiagnostics) refreshDiagnostics(session);
       else pushDiagnostics(session); // before anything can change: the first document may be open already
+      refreshShown(session);
       warmHistory(session);
       return session;
     };

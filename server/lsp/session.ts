@@ -33,6 +33,12 @@ export interface Told {
   readonly version: number | undefined;
 }
 
+/** What the lenses and hints of a document were made of, when they were last asked for. */
+export interface Shown {
+  readonly version: number | undefined;
+  readonly of: readonly unknown[];
+}
+
 /** A file within the journal that it belongs to, as it stands at this moment. */
 export interface Place {
   readonly session: Session;
@@ -64,6 +70,8 @@ export class Session {
   readonly reports = new Reports();
   /** What the client was last told about each open document, by canonical URI. */
   readonly told = new Map<string, Told>();
+  /** What lenses and hints of each document were made of, likewise. */
+  readonly shown = { lenses: new Map<string, Shown>(), hints: new Map<string, Shown>() };
   /** The colours of pictures; a client that names none gets none. */
   palette: Palette | undefined;
   /** The client says when files change on disk. */
@@ -144,7 +152,9 @@ export class Session {
     this.workspace.surroundingsChanged((root) => {
       const folder = this.workspace.folderOf(root);
       const [was, is] = [settingsIn(before, folder), settingsIn(settings, folder)];
-      return was.timeZone !== is.timeZone || JSON.stringify(was.plan) !== JSON.stringify(is.plan);
+      const bearing = ({ timeZone, plan, lens, hints }: EffectiveSettings) =>
+        JSON.stringify([timeZone, plan, lens, hints]);
+      return bearing(was) !== bearing(is);
     });
   }
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { repeatEntry } from "../../server/features/commands/repeat-entry.ts";
 import { completionsAt } from "../../server/features/completion/completion.ts";
 import { hoverAt } from "../../server/features/hover/hover.ts";
+import { inlayHints } from "../../server/features/inlay/inlay-hints.ts";
 import { ceilingOn } from "../../server/history/ceiling.ts";
 import { journalHistory } from "../../server/history/journal-history.ts";
 import { highestTempo, standingOf } from "../../server/history/start-tempo.ts";
@@ -72,7 +73,21 @@ function proposed(all: readonly Day[]): { readonly limit: number | undefined; re
     const at = { line, character: 2 + typed.length };
     return completionsAt(typing, URI, at, TODAY).map(({ label }) => label);
   });
-  const words = [/^Start at [\d.]+/m.exec(hover)?.[0] ?? "", faster.ok ? faster.edits[0]!.newText : "", ...offered];
+  const hinted = journalOf(textOf(all, "D minor"));
+  const range = { start: { line, character: 0 }, end: { line, character: 0 } };
+  const hints = inlayHints(hinted, URI, range, {
+    today: TODAY,
+    notesPerMinute: false,
+    lastTempo: true,
+    readsAll: true,
+  });
+  const last = hints.map(({ label }) => label.replace("last", "at"));
+  const words = [
+    ...last,
+    /^Start at [\d.]+/m.exec(hover)?.[0] ?? "",
+    faster.ok ? faster.edits[0]!.newText : "",
+    ...offered,
+  ];
   const tempos = words.flatMap((each) => /(?:\bat |^)(\d+(?:\.\d+)?)$/.exec(each.trim())?.[1] ?? []).map(Number);
   return { limit, tempos };
 }

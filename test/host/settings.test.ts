@@ -10,6 +10,8 @@ const PLAN = {
   reasons: false,
 };
 
+const NOTHING_SHOWN = { lens: { trend: false }, hints: { notesPerMinute: false, lastTempo: false } };
+
 test.each([
   null,
   undefined,
@@ -20,10 +22,12 @@ test.each([
   { explain: null, timeZone: null },
   { explain: "everything", timeZone: 3 },
   { plan: 45 },
+  { lens: true, hints: ["lastTempo"] },
+  { lens: { trend: "on" }, hints: { notesPerMinute: 1, lastTempo: null } },
   { plan: { minutes: "45", shares: 0.5, longestLine: 0, playBeforePause: 7, unhurriedDays: true, reasons: 1 } },
   { plan: { minutes: 4, shares: { pieces: 2, groundwork: "0.6" }, longestLine: 7.5, playBeforePause: null } },
 ])("%j means the defaults", (sent) => {
-  expect(readSettings(sent)).toEqual({ timeZone: "", explain: "both", plan: PLAN });
+  expect(readSettings(sent)).toEqual({ timeZone: "", explain: "both", plan: PLAN, ...NOTHING_SHOWN });
 });
 
 test("what is set is kept", () => {
@@ -35,23 +39,19 @@ test("what is set is kept", () => {
     unhurriedDays: "never",
     reasons: true,
   };
-  expect(readSettings({ timeZone: " Europe/Oslo ", explain: "steps", plan })).toEqual({
+  const shown = { lens: { trend: true }, hints: { notesPerMinute: true, lastTempo: true } };
+  expect(readSettings({ timeZone: " Europe/Oslo ", explain: "steps", plan, ...shown })).toEqual({
     timeZone: "Europe/Oslo",
     explain: "steps",
     plan,
+    ...shown,
   });
 });
 
 test("options of another shape count as left out", () => {
-  expect(readOptions(null)).toEqual({ today: undefined, timeZone: undefined, canReadFiles: false });
-  expect(readOptions({ today: 20260302, timeZone: {}, canReadFiles: "yes" })).toEqual({
-    today: undefined,
-    timeZone: undefined,
-    canReadFiles: false,
-  });
-  expect(readOptions({ today: "2026-03-02", timeZone: "UTC", canReadFiles: true })).toEqual({
-    today: "2026-03-02",
-    timeZone: "UTC",
-    canReadFiles: true,
-  });
+  const nothing = { today: undefined, timeZone: undefined, canReadFiles: false, canShowPreview: false };
+  expect(readOptions(null)).toEqual(nothing);
+  expect(readOptions({ today: 20260302, timeZone: {}, canReadFiles: "yes", canShowPreview: 1 })).toEqual(nothing);
+  const all = { today: "2026-03-02", timeZone: "UTC", canReadFiles: true, canShowPreview: true };
+  expect(readOptions(all)).toEqual(all);
 });

@@ -21,6 +21,7 @@ test("the numbers are those of the protocol", () => {
     claim: CompletionItemKind.Value,
     declaration: CompletionItemKind.Property,
     phase: CompletionItemKind.Module,
+    snippet: CompletionItemKind.Snippet,
   });
   expect(SYMBOL_KINDS).toEqual({
     day: SymbolKind.Namespace,

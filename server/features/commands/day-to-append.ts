@@ -3,9 +3,9 @@ import type { Journal } from "../../journal/journal.ts";
 import { createDocument, type Document } from "../../syntax/document/document.ts";
 import { datedDays, daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
 import { lineEndOf } from "../explain/line-under-cursor.ts";
+import { lastPhases } from "../explain/phases-before.ts";
 import { isSeparated } from "./lines-in-file.ts";
 import type { NewDayOptions } from "./new-day.ts";
-import { lastPhases } from "./phases-before.ts";
 import { dayLine } from "./today-line.ts";
 
 /** Today's lines, for the end of a file. */

@@ -1,6 +1,6 @@
 import type { BlockModel } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
-import { indentBelowPhase, indentOf } from "./phases-before.ts";
+import { indentBelowPhase, indentOf } from "../explain/phases-before.ts";
 
 /**
  * What an entry below a line of a day is indented by: as the entry before it has it, in the same phase; the usual step

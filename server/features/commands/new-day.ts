@@ -3,12 +3,12 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import { type Journal, MARKER } from "../../journal/journal.ts";
 import type { Document } from "../../syntax/document/document.ts";
 import { datedDays, dayOn, daysOfJournal, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
+import { lastPhases, type SessionPhases } from "../explain/phases-before.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 import type { NewLine } from "./entry-below.ts";
 import { indentAt } from "./entry-indent.ts";
 import { freshLineIn, insertedAfter, type NewLines } from "./lines-in-file.ts";
-import { lastPhases, type SessionPhases } from "./phases-before.ts";
 import { behindDate, dayLine, indentBelowDay } from "./today-line.ts";
 
 export interface NewDayOptions {

@@ -3,7 +3,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { Document } from "../../syntax/document/document.ts";
 import type { PlacedDay } from "../explain/dated-days.ts";
 import { WEEKDAY_NAMES } from "../explain/explain.ts";
-import { indentOf } from "./phases-before.ts";
+import { indentOf } from "../explain/phases-before.ts";
 
 /** A day line as the latest one before has it: indented or not, the weekday in its words or left out. */
 export function dayLine(journal: Journal, { blocks }: Document, days: readonly PlacedDay[], today: DayNumber): string {

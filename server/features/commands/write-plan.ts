@@ -6,12 +6,12 @@ import { planLines, planWords } from "../../plan/plan-text.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { datedDays, dayOn, lastLineOf, type PlacedDay } from "../explain/dated-days.ts";
 import { INDENT } from "../explain/indentation.ts";
+import { lastPhases } from "../explain/phases-before.ts";
 import { firstPlanned, nextPlanned } from "../explain/planned-today.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
 import { insertedAfter, type NewLines } from "./lines-in-file.ts";
 import { dayBegun } from "./new-day.ts";
-import { lastPhases } from "./phases-before.ts";
 import { behindDate } from "./today-line.ts";
 
 export interface PlanWanted {

@@ -24,6 +24,7 @@ import {
   newDays,
 } from "./days.ts";
 import { declarationCandidates } from "./declarations.ts";
+import { blankDeclarations, blankEntry, dayWithPhases } from "./habits.ts";
 import { practisedCandidates } from "./practised.ts";
 import { type Candidate, completing, ranked } from "./rank.ts";
 import { lastItem } from "./situation.ts";
@@ -48,19 +49,22 @@ interface Scene {
   /** Above the first day. */
   readonly head: boolean;
   readonly today: DayNumber;
+  readonly snippets: boolean;
   /** `aim` or `set` with the column where its work begins: from there on the line is read as an entry. */
   readonly work?: { readonly word: "aim" | "set"; readonly from: number };
 }
 
 /**
  * What may stand at a position, best first by `sortText`: what fits the place, then what this journal used most and
- * latest. Each item replaces the phrase that is being typed. Remarks and prose get nothing. `today` is a day number.
+ * latest. Each item replaces the phrase that is being typed. Remarks and prose get nothing. `today` is a day number;
+ * with `snippets` there are also lines to be filled in.
  */
 export function completionsAt(
   journal: Journal,
   uri: string,
   position: Position,
   today: number,
+  { snippets } = { snippets: false },
 ): readonly CompletionItem[] {
   const document = journal.files.get(uri);
   if (!document || position.line < 0 || position.line >= document.lineCount) return [];
@@ -84,6 +88,7 @@ export function completionsAt(
     typing,
     head,
     today,
+    snippets,
   };
   const whole = wholeTermAt(scene);
   const starts = typing.starts.filter((at) => !whole || at <= whole.start || at >= whole.end);
@@ -182,13 +187,16 @@ function lineStart(scene: Scene, start: number): Candidate[] {
   const days = mayBeginDay(document, block, line)
     ? newDays(document, undefined, today, isToday ? LAST : daysFit(day, line, typed))
     : [];
-  if (head) return [...days, ...declarationWords(1)];
+  const begun = [...days, ...dayWithPhases(journal, document, { days, today, typed, fit: 2 })];
+  const blank = scene.snippets ? { journal, uri, today, block: day, line, fit: 2 } : undefined;
+  if (head) return [...begun, ...declarationWords(1), ...(blank ? blankDeclarations(blank) : [])];
   const takesWholeLine = typing.text.slice(typing.end, typing.remark).trim() === "";
   return [
-    ...days,
+    ...begun,
     ...(takesWholeLine ? practisedCandidates({ journal, uri, conventions, day, line, typed, today, fit: 0 }) : []),
     ...subjectCandidates({ journal, usage, typed, fit: 1, had: subjectsOn(model, line) }),
     ...frameLineCandidates(journal, model, 1),
+    ...(blank && typed === "" ? blankEntry(blank) : []),
     ...declarationWords(6, ["aim", "set"]),
   ];
 }

@@ -18,6 +18,8 @@ export interface Candidate {
   readonly bonus?: number;
   /** What is put in, where it is not the label. */
   readonly insert?: string;
+  /** The same with tab stops. */
+  readonly snippet?: string;
   /** Of two candidates with one identity only the first that is found is offered. */
   readonly identity?: string;
   readonly resolve?: { readonly topic: string; readonly key: string };
@@ -91,7 +93,7 @@ function itemOf(
   line: number,
   sortText: string,
 ): CompletionItem {
-  const { label, kind, insert, resolve } = candidate;
+  const { label, kind, insert, snippet, resolve } = candidate;
   const detail = candidate.detail ?? (form === label ? undefined : label);
   const filterText = isQuoted(typed) ? typed[0] + found.replace(/^"/, "") : inCaseOf(typed, found);
   return {
@@ -101,6 +103,7 @@ function itemOf(
     sortText,
     ...(filterText === form ? {} : { filterText }),
     edit: editOf(form === label ? (insert ?? label) : form, typing, line, start, typed),
+    ...(snippet ? { snippet } : {}),
     ...(resolve ? { resolve } : {}),
   };
 }

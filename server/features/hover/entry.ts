@@ -1,11 +1,8 @@
 import type { Palette } from "../../../shared/protocol.ts";
-import { recordsAt } from "../../history/attempts.ts";
-import { movementOfRecord, patternOfRecord } from "../../history/exercise-name.ts";
-import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
-import { playedEntry } from "../../history/played.ts";
-import { type Exercise, latestFirst, playedUpTo } from "../../history/strands.ts";
+import { patternOfRecord } from "../../history/exercise-name.ts";
+import { weeksOfStrand } from "../../history/journal-history.ts";
+import { playedUpTo } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
-import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import { exerciseToPlay } from "../../journal/entry-exercise.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
@@ -13,6 +10,7 @@ import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
+import { type ExerciseHistory, historyOfEntry } from "../explain/exercise-history.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
 import { type Explain, furtherTheory, notesAndSignature, sentenceOf, theoryOfSubject } from "../explain/theory.ts";
@@ -21,7 +19,6 @@ import { hardestStepHover } from "./fingers.ts";
 import { type HistoryInMarkdown, historyInMarkdown } from "./history.ts";
 import { lastTimeInWords } from "./last-time.ts";
 import { pieceParagraphs } from "./piece.ts";
-import { type ExerciseHistory, exerciseHistory, type Practised } from "./strand-of-line.ts";
 import { wayBeside, wayOfLine } from "./ways.ts";
 
 /** An entry, and where it stands. */
@@ -76,19 +73,8 @@ function headingOf({ entry, journal, uri, text }: EntryAt): string {
 
 /** How the line is played, and what the history says of that. */
 function history(at: EntryAt): HistoryInMarkdown & { readonly way: string } {
-  const { journal, uri, line, entry, today, palette, text } = at;
-  const conventions = journal.conventions(uri);
-  const instrument = entry.instrument ?? conventions.instrument;
-  const practised = {
-    pattern: patternOfRecord(entry),
-    instrument: instrumentOf(instrument, conventions)?.id ?? instrument ?? null,
-    movement: movementOfRecord(entry),
-    where: entry.where?.text || null,
-    way: wayMeant(entry, conventions),
-  };
-  const key = subjectKey(entry.subject!);
-  const own = recordsAt(journal, uri, line).filter((record) => record.subjectKey === key);
-  const found = exerciseHistory(exercisesCalled(journal, key), own, practised, today);
+  const { journal, entry, today, palette, text } = at;
+  const found = historyOfEntry(at);
   if (!found) return { way: "", first: entry.subject!.type === "activity" ? [] : ["Not practised yet."], below: [] };
   const { strand, isOwn, others, notation } = found;
   const way = isOwn ? wayOfLine(strand, entry, text) : "";
@@ -110,12 +96,6 @@ function history(at: EntryAt): HistoryInMarkdown & { readonly way: string } {
   return { way, first: [...last, ...told.first], below: told.below };
 }
 
-/** In which way an entry is meant, where it says how it is played; a title always says where. */
-function wayMeant(entry: Entry, conventions: Conventions): Practised["way"] {
-  const says = entry.source.items.some(({ meaning: { type } }) => type === "articulation" || type === "span");
-  return says && entry.subject!.type !== "title" ? playedEntry(entry, conventions).attempts[0]?.manner : undefined;
-}
-
 const AHEAD = "Not practised like this before today; days in the future are not counted yet.";
 
 /** What was last done before the line, in the same way; else in another, and that it was another. */
@@ -131,12 +111,6 @@ function lastTime(
   const another = isOwn ? sentenceCase(wayBeside(of, strand)) : "Another way";
   const told = before && isOwn ? words : `Not played this way before. ${another}, ${words}`;
   return [[told, ...remarks].join("  \n")];
-}
-
-/** Every exercise at one subject, the latest practised first. */
-function exercisesCalled(journal: Journal, key: string): readonly Exercise[] {
-  const { exercises } = journalHistory(journal);
-  return [...exercises.values()].filter(({ subjectKey }) => subjectKey === key).sort(latestFirst);
 }
 
 /** What theory says: the notes with their signature, in one line; and all else. */

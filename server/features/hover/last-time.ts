@@ -6,8 +6,8 @@ import { saidOfAttempts } from "../../journal/conditions.ts";
 import { weekdayDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
+import { isSameLine } from "../explain/exercise-history.ts";
 import { escapedExtract } from "../explain/markdown.ts";
-import { isSameLine } from "./strand-of-line.ts";
 
 /** So many remarks are shown of a day. */
 const MOST_REMARKS = 2;

@@ -4,8 +4,7 @@ import type { Line } from "../../syntax/line/line.ts";
 import { LineReader } from "../../syntax/line/line-reader.ts";
 import { INDENT } from "../explain/indentation.ts";
 import type { Range, TextEdit } from "../types.ts";
-import { applyLineEdits, type LineEdit, lineEdits } from "./line-layout.ts";
-import type { ReadingContext } from "./missing-commas.ts";
+import { applyLineEdits, type LayoutContext, type LineEdit, lineEdits } from "./line-layout.ts";
 
 /**
  * The edits that lay out a file, or the lines that a range touches, canonically: in order, none upon another, each no
@@ -29,12 +28,36 @@ export function* eachFormatEdit(
   range?: Range,
   onLine?: (line: number) => void,
 ): Generator<TextEdit, void, undefined> {
+  yield* laidOut(journal, uri, range, { onLine, spacingOnly: false });
+}
+
+/**
+ * The edits that lay out one line when it is left, as the cursor goes to another: of white space between and behind
+ * its words alone. What it is indented by stays as the editor had it, no word and no comma comes, no line goes, and no
+ * other line is touched.
+ */
+export function leftLineEdits(journal: Journal, uri: string, line: number): readonly TextEdit[] {
+  const at = { line, character: 0 };
+  return line < 0 ? [] : [...laidOut(journal, uri, { start: at, end: at }, { spacingOnly: true })];
+}
+
+interface LayingOut {
+  readonly spacingOnly: boolean;
+  readonly onLine?: ((line: number) => void) | undefined;
+}
+
+function* laidOut(
+  journal: Journal,
+  uri: string,
+  range: Range | undefined,
+  { spacingOnly, onLine }: LayingOut,
+): Generator<TextEdit, void, undefined> {
   const document = journal.files.get(uri);
   if (!document) return;
   const from = Math.max(0, range?.start.line ?? 0);
   const to = Math.min(document.lineCount - 1, range?.end.line ?? document.lineCount - 1);
   if (to < from) return;
-  const context = { vocabulary: journal.vocabulary, memo: new LineReader(journal.vocabulary) };
+  const context = { vocabulary: journal.vocabulary, memo: new LineReader(journal.vocabulary), spacingOnly };
   for (let i = blockIndexAt(document, from); i < document.blocks.length && document.starts[i]! <= to; i++) {
     const block = document.blocks[i]!;
     yield* new BlockLayout(block, document.starts[i]!, context).edits(journal.linesOnce(block), from, to, onLine);
@@ -43,7 +66,7 @@ export function* eachFormatEdit(
 
 /** Goes down a block once, and remembers what the lines so far opened. Lines count from the block's first. */
 class BlockLayout {
-  private readonly context: ReadingContext & { readonly head: boolean };
+  private readonly context: LayoutContext;
   private belowPhase = false;
   /** What the entry that a remark may belong to is indented by; undefined where none stands right above. */
   private entryIndent: string | undefined;
@@ -53,7 +76,7 @@ class BlockLayout {
   constructor(
     private readonly block: Block,
     private readonly firstLine: number,
-    context: ReadingContext,
+    context: Omit<LayoutContext, "head">,
   ) {
     this.context = { ...context, head: !block.day };
   }
@@ -67,7 +90,7 @@ class BlockLayout {
       onLine?.(at);
       const text = this.block.lines[i]!;
       const within = at >= from;
-      if (within && this.isSpareBlank(i, at === to)) {
+      if (within && !this.context.spacingOnly && this.isSpareBlank(i, at === to)) {
         yield deletion(at);
         continue;
       }
@@ -78,7 +101,8 @@ class BlockLayout {
   }
 
   private layOut(line: Line, text: string): readonly LineEdit[] {
-    return lineEdits(text, line, this.indentOf(line, text), this.context);
+    const indent = this.context.spacingOnly ? undefined : this.indentOf(line, text);
+    return lineEdits(text, line, indent, this.context);
   }
 
   /** What a line is to be indented by; undefined leaves it as typed. */

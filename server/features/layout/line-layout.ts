@@ -21,6 +21,12 @@ const SPACE = /[^\S\uFEFF]/;
 /** Spacing that may be other than canonical. Most lines have none of it and need not be cut up. */
 const UNEVEN = /[^\S ]| {2}| [,:]|[,:>→]\S|\S[>→]/;
 
+export interface LayoutContext extends ReadingContext {
+  readonly head: boolean;
+  /** White space alone may change: no comma is put in. */
+  readonly spacingOnly: boolean;
+}
+
 /**
  * What changes a line into its canonical layout, in order: indentation, one space where spaces stand, `, ` between
  * terms, nothing behind the last character. No word, sign or quote is changed. The layout is taken back as far as the
@@ -32,7 +38,7 @@ export function lineEdits(
   text: string,
   line: Line,
   indent: string | undefined,
-  context: ReadingContext & { readonly head: boolean },
+  context: LayoutContext,
 ): readonly LineEdit[] {
   if (line.type === "too long") return NO_EDITS;
   const trailing = trailingEdit(text);
@@ -40,7 +46,7 @@ export function lineEdits(
   const readable = isReadable(text, line, context);
   const outer = readable ? [...indentEdit(text, indent), ...trailing] : trailing;
   if (!readable || line.type === "remark") return firstThatReadsTheSame([outer, trailing], text, line, context);
-  const commas = missingCommas(text, line, context);
+  const commas = context.spacingOnly ? NO_COMMAS : missingCommas(text, line, context);
   const layouts = [commas, NO_COMMAS].map((each) => [
     ...indentEdit(text, indent),
     ...innerEdits(text, line, each),

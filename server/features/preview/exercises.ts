@@ -5,15 +5,13 @@ import type {
   PreviewLine,
 } from "../../../shared/preview.ts";
 import { monthAxis, tempoRow } from "../../charts/tempo-chart.ts";
-import { type ExerciseRow, exerciseRow } from "../../history/exercise-row.ts";
-import { breaksKey, sinceOfStrand } from "../../history/journal-facts.ts";
-import { journalHistory, weeksOfStrand } from "../../history/journal-history.ts";
+import { journalHistory } from "../../history/journal-history.ts";
 import { countOfMinutes } from "../../history/minute-words.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
-import { type Exercise, exerciseOf, latestFirst, latestOf, type Strand, strandOf } from "../../history/strands.ts";
+import { type Exercise, latestFirst, latestOf } from "../../history/strands.ts";
 import { shown } from "../../history/trend-words.ts";
 import { type WeekSpan, weekCount, weeksFrom } from "../../history/week-span.ts";
-import { bestWeek, type Week, weeksOf } from "../../history/weeks.ts";
+import { bestWeek } from "../../history/weeks.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
@@ -21,9 +19,9 @@ import { counted } from "../../plan/day-words.ts";
 import { nameOfRecord, techniqueOfRecord } from "../explain/written-name.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { type Aimed, type OpenedFrame, openedExercise } from "./opened.ts";
+import { isTimed, lastOf, type RowInSpan, rowInSpan } from "./row-in-span.ts";
 import { axisOf, isInSpan, RECENT_DAYS, type SpanOfDays } from "./span.ts";
 import { hashOf, shownText } from "./text.ts";
-import { trendOfDays } from "./trend.ts";
 import { wayInWords } from "./way.ts";
 
 /** Which exercises to show. */
@@ -88,65 +86,13 @@ function exercisesIn(journal: Journal, { instrument }: ExercisesAsked): readonly
   );
 }
 
-/** An exercise of the journal, and what of it lies in the span. */
-interface RowInSpan {
-  /** The object of the history, which stays the same until an edit touches it. */
-  readonly source: Exercise;
-  readonly row: ExerciseRow;
-  /** Of the weeks that are drawn, and no others. */
-  readonly trend: string;
-}
-
 /** By the strand that is shown. */
 function byLatest(a: RowInSpan, b: RowInSpan): number {
   return lastOf(b.row).day - lastOf(a.row).day || latestFirst(a.row.exercise, b.row.exercise);
 }
 
-/** The latest record of the strand that is shown. */
-function lastOf({ exercise }: ExerciseRow): AttemptRecord {
-  return exercise.strands[0]!.records.at(-1)!;
-}
-
 function isRecent({ day }: AttemptRecord, today: DayNumber): boolean {
   return day > today - RECENT_DAYS;
-}
-
-/** Whether a strand was played at a tempo within the span. */
-function isTimed({ records }: Strand, { since = Number.NEGATIVE_INFINITY }: SpanOfDays): boolean {
-  return records.some(({ day, rate }) => rate !== null && day >= since);
-}
-
-/** Undefined where nothing was practised in the span. */
-function rowInSpan(journal: Journal, source: Exercise, days: SpanOfDays): RowInSpan | undefined {
-  const inputs = [days.since, days.today, breaksKey(journal, source.instrument, days.today)];
-  return journal.memo.from(source, "preview row", inputs, () => {
-    const inSpan = exerciseInSpan(source, days);
-    if (!inSpan) return undefined;
-    const [strand] = inSpan.strands;
-    const back = sinceOfStrand(journal, strand!, days.today);
-    const row = exerciseRow(inSpan, weeksInSpan(journal, strand!, days), back);
-    return { source, row, trend: trendOfDays(row, days, strand!.records[0]!.day) };
-  });
-}
-
-/** As the history of the days since then has it (`exercisesOf`), without days ahead; a strand with tempos first. */
-function exerciseInSpan({ strands }: Exercise, days: SpanOfDays): Exercise | undefined {
-  const { since, today } = days;
-  const own = strands.flatMap((strand): Strand[] => {
-    const ahead = strand.records.at(-1)!.day > today;
-    const records = ahead ? strand.records.filter(({ day }) => day <= today) : strand.records;
-    const last = records.at(-1);
-    if (!last || (since !== undefined && last.day < since)) return [];
-    return [ahead || since !== undefined ? strandOf(records, since) : strand];
-  });
-  if (own.length === 0) return undefined;
-  const exercise = exerciseOf(own);
-  const timed = exercise.strands.filter((strand) => isTimed(strand, days));
-  return { ...exercise, strands: [...timed, ...exercise.strands.filter((strand) => !timed.includes(strand))] };
-}
-
-function weeksInSpan(journal: Journal, strand: Strand, { since }: SpanOfDays): readonly Week[] {
-  return since === undefined ? weeksOfStrand(journal, strand) : weeksOf(strand.records, since);
 }
 
 /** The first day on which any exercise was played, in the span or before it. */

@@ -300,7 +300,7 @@ test("a phase takes minutes and a plan", () => {
 
 test("behind the last day a new one is offered: today and tomorrow", () => {
   check("‸", ["2026-03-09 Mon", "2026-03-10 Tue", "…"], LAST_DAYS);
-  check("2026‸", ["2026-03-09 Mon", "2026-03-10 Tue"], LAST_DAYS);
+  check("2026‸", ["2026-03-09 Mon", "2026-03-10 Tue", "2026-03-09 Mon, groundwork"], LAST_DAYS);
   check("2026-03-1‸", ["2026-03-10 Tue"], LAST_DAYS);
   check("2‸", ["2026-03-10 Tue", "…"], `${LAST_DAYS}2026-03-09 Mon\n  D minor, slow\n\n`);
   expect(labels("‸", `${LAST_DAYS}2026-03-09 Mon\n  D minor, slow\n\n`).at(-1)).toBe("2026-03-10 Tue");

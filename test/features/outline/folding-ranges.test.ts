@@ -57,6 +57,51 @@ test("what stands above the first day folds, and so do remarks below each other"
   └ -- alone`);
 });
 
+test("months fold where a file has several; the first day of one folds with it", () => {
+  check(`┌      -- evenings
+└      player Noor
+ ┌     2026-02-27 Fri
+ │     C major, slow
+ │┌    2026-02-28 Sat
+ └└    C major, slow
+
+   ┌   2026-03-01 Sun
+   │   C major, slow
+   │┌  2026-03-02 Mon
+   └└  C major, slow
+
+     ┌ 2026-04-01 Wed
+     └ C major, slow
+       2026-05-01
+       2026-06-01`);
+});
+
+test("years do, too; a day that does not exist belongs to those before it", () => {
+  check(`┌    2025-12-30 Tue
+│    C major, slow
+│┌   2025-12-41
+│└   C major, slow
+└    2025-12-31
+  ┌  2026-01-01
+  │┌ 2026-01-02
+  ││ C major, slow
+  └└ C major, slow`);
+});
+
+test("a file that has the newest day first folds alike, and a month with another one in its middle folds in two", () => {
+  check(`┌  2026-03-02
+└  2026-03-01
+ ┌ 2026-02-27
+ └ 2026-02-26
+`);
+  check(`┌  2026-03-01
+└  2026-03-02
+   2026-02-27
+ ┌ 2026-03-03
+ └ 2026-03-04
+`);
+});
+
 test("a single line folds nothing", () => {
   check(` 2026-03-02
  2026-03-03

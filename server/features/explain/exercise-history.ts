@@ -1,11 +1,19 @@
+import { recordsAt } from "../../history/attempts.ts";
+import { movementOfRecord, patternOfRecord } from "../../history/exercise-name.ts";
+import { journalHistory } from "../../history/journal-history.ts";
+import { playedEntry } from "../../history/played.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { placeKey } from "../../history/strand-key.ts";
-import { type Exercise, latestOf, type Strand } from "../../history/strands.ts";
+import { type Exercise, latestFirst, latestOf, type Strand } from "../../history/strands.ts";
 import type { Notation } from "../../history/trend-words.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Entry } from "../../journal/model.ts";
+import { subjectKey } from "../../journal/subject-text.ts";
 
 /** What a line practises, in the words of the records. */
-export interface Practised {
+interface Practised {
   /** `straight` where a scale names no pattern; null for titles. */
   readonly pattern: string | null;
   readonly instrument: string | null;
@@ -30,8 +38,47 @@ export interface ExerciseHistory {
   readonly otherwise?: AttemptRecord;
 }
 
+/** An entry, and where it stands. */
+export interface EntryInFile {
+  readonly journal: Journal;
+  readonly uri: string;
+  /** From 0, within the file. */
+  readonly line: number;
+  /** One subject of several, for that alone. */
+  readonly entry: Entry;
+  readonly today: DayNumber;
+}
+
+/** What the history has of the exercise that an entry with a subject practises; undefined where it has none. */
+export function historyOfEntry({ journal, uri, line, entry, today }: EntryInFile): ExerciseHistory | undefined {
+  const conventions = journal.conventions(uri);
+  const instrument = entry.instrument ?? conventions.instrument;
+  const practised = {
+    pattern: patternOfRecord(entry),
+    instrument: instrumentOf(instrument, conventions)?.id ?? instrument ?? null,
+    movement: movementOfRecord(entry),
+    where: entry.where?.text || null,
+    way: wayMeant(entry, conventions),
+  };
+  const key = subjectKey(entry.subject!);
+  const own = recordsAt(journal, uri, line).filter((record) => record.subjectKey === key);
+  return exerciseHistory(exercisesCalled(journal, key), own, practised, today);
+}
+
+/** In which way an entry is meant, where it says how it is played; a title always says where. */
+function wayMeant(entry: Entry, conventions: Conventions): Practised["way"] {
+  const says = entry.source.items.some(({ meaning: { type } }) => type === "articulation" || type === "span");
+  return says && entry.subject!.type !== "title" ? playedEntry(entry, conventions).attempts[0]?.manner : undefined;
+}
+
+/** Every exercise at one subject, the latest practised first. */
+function exercisesCalled(journal: Journal, key: string): readonly Exercise[] {
+  const { exercises } = journalHistory(journal);
+  return [...exercises.values()].filter(({ subjectKey }) => subjectKey === key).sort(latestFirst);
+}
+
 /** The exercise that a line belongs to: that of its own records, or the one among these that is called alike. */
-export function exerciseHistory(
+function exerciseHistory(
   exercises: readonly Exercise[],
   own: readonly AttemptRecord[],
   practised: Practised,

@@ -3,8 +3,8 @@ import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel } from "../../journal/model.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
-import { daysOfJournal } from "../explain/dated-days.ts";
-import { INDENT } from "../explain/indentation.ts";
+import { daysOfJournal } from "./dated-days.ts";
+import { INDENT } from "./indentation.ts";
 
 /** The phases that a session went through. */
 export interface SessionPhases {
@@ -30,7 +30,8 @@ export function lastPhases(journal: Journal, before: DayNumber): SessionPhases |
   return undefined;
 }
 
-function phasesIn(block: Block, model: BlockModel): SessionPhases | undefined {
+/** Those of the last session of a day; undefined where it has none, or is a plan. */
+export function phasesIn(block: Block, model: BlockModel): SessionPhases | undefined {
   if (model.day?.planned) return undefined;
   const phases = model.phases.filter(({ phase }) => phase !== undefined);
   const session = phases.filter(({ sitting }) => sitting === phases.at(-1)!.sitting);
