@@ -11,8 +11,9 @@ interface Rule {
 }
 
 /**
- * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node` and `preview/page` run
- * apart from the folders that they stand in: the one in Node alone, the other in a page without an editor.
+ * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node`, `notation/drawing` and
+ * `preview/page` run apart from the folders that they stand in: the first in Node alone, the second in a bundle of its
+ * own, the third in a page without an editor.
  */
 const RULES: Readonly<Record<string, Rule>> = {
   "server/music": { parts: [], packages: ["@tonaljs/chord-type"] },
@@ -25,6 +26,8 @@ const RULES: Readonly<Record<string, Rule>> = {
   },
   "server/checks": { parts: ["journal", "music", "history", "syntax"] },
   "server/charts": { parts: ["history", "journal", "music"], packages: ["simple-statistics"] },
+  "server/notation": { parts: ["music"] },
+  "server/notation/drawing": { parts: ["notation", "music", "charts"], packages: ["vexflow/bravura"] },
   "server/features": { parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "shared"] },
   "server/host": { parts: ["syntax", "journal", "shared"] },
   "server/host/node": { parts: ["host", "syntax", "journal", "shared"], packages: ["node:"] },
