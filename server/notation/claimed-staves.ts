@@ -16,7 +16,8 @@ export interface ClaimAsked extends Omit<StaffSetting, "clef"> {
 
 export interface ClaimStep {
   /**
-   * `right` may be spelled otherwise; of an `extra` note `expected` is what it stands before, of a `missing` one `typed`.
+   * `right` may be spelled otherwise; of an `extra` note `expected` is what it stands before, of a `missing` one
+   * `typed`.
    */
   readonly type: "right" | "wrong" | "extra" | "missing";
   readonly typed: number;

@@ -53,6 +53,7 @@ describe("the package", () => {
       "extension/dist/server/core.js",
       "extension/dist/server/main.browser.js",
       "extension/dist/server/main.js",
+      "extension/dist/server/notation.js",
       "extension/package.json",
       "extension/readme.md",
       "extension/syntaxes/DIAGNOSTICS.md",
