@@ -93,7 +93,7 @@ function numberIn<Usual extends number | null>(
 
 /** Whatever the client sent as `initializationOptions`; what has another shape counts as left out. */
 export function readOptions(sent: unknown): InitialisationOptions {
-  const { today, timeZone, canReadFiles, palette } = fieldsOf(sent) as {
+  const { today, timeZone, canReadFiles, palette, notation } = fieldsOf(sent) as {
     [Key in keyof InitialisationOptions]: unknown;
   };
   return {
@@ -101,6 +101,7 @@ export function readOptions(sent: unknown): InitialisationOptions {
     timeZone: typeof timeZone === "string" ? timeZone : undefined,
     canReadFiles: canReadFiles === true,
     palette: readPalette(palette),
+    notation: typeof notation === "string" ? notation : undefined,
   };
 }
 

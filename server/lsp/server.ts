@@ -257,7 +257,7 @@ class Server {
   /** The way every request about one document goes: find the document, hand it to the feature's handler. */
   #onDocument<Params extends { readonly textDocument: { readonly uri: string } }, Result>(
     method: string,
-    handlerOf: (handlers: Handlers) => (place: Place, params: Params) => Result,
+    handlerOf: (handlers: Handlers) => (place: Place, params: Params) => Result | Promise<Result>,
     unknown: (handlers: Handlers) => Result,
   ): (params: Params, token: CancellationToken) => Promise<Result> {
     return this.#boundary.request(method, async (params: Params, token: CancellationToken) => {

@@ -1,4 +1,5 @@
-import { type Note, type NoteName, staffStep } from "../music/notes/note.ts";
+import { type Note, type NoteName, sameName, staffStep } from "../music/notes/note.ts";
+import { noteText } from "../music/notes/note-names.ts";
 import type { WhatToPlay } from "../music/patterns/notes-to-play.ts";
 import { clefFor } from "./clef.ts";
 import { degreeInWords, type StaffSetting, staffWith } from "./exercise-staff.ts";
@@ -28,41 +29,48 @@ type Placed = Pick<StaffNote, "note" | "degree" | "figure" | "mark">;
 
 /** Two staves: the notes as they are written, and as they should be; where they differ both are marked. */
 export function claimedStaves(asked: ClaimAsked): readonly [written: Staff, right: Staff] {
-  const { expected, steps, names, subject, title } = asked;
-  const setting = {
-    ...asked,
-    clef: clefFor(
-      asked.instrument,
-      expected.map(({ note }) => note),
-    ),
-  };
-  const wrong = new Map(
-    steps.flatMap(({ type, typed, expected: at }) => (type === "wrong" ? [[at, typed] as const] : [])),
-  );
-  const missing = new Set(steps.flatMap(({ type, expected: at }) => (type === "missing" ? [at] : [])));
-  const right = expected.map(({ note, degree }, i): Placed => {
-    const mark = wrong.has(i) ? `here ${names.name(note)}` : missing.has(i) ? "left out" : undefined;
-    return { note, degree: degreeInWords(subject, degree), figure: 0, ...(mark && { mark }) };
-  });
+  const { expected, title, instrument } = asked;
+  const notes = expected.map(({ note }) => note);
+  const setting = { ...asked, clef: clefFor(instrument, notes) };
   return [
     { ...staffWith(writtenNotes(asked), { ...setting, title: `${title}, as written` }), label: "as written" },
-    { ...staffWith(right, { ...setting, title: `${title}, as it should be` }), label: "as it should be" },
+    { ...staffWith(rightNotes(asked), { ...setting, title: `${title}, as it should be` }), label: "as it should be" },
   ];
 }
 
-function writtenNotes({ typed, expected, steps, subject, names }: ClaimAsked): readonly Placed[] {
+function rightNotes(asked: ClaimAsked): readonly Placed[] {
+  const { expected, steps, typed, subject } = asked;
+  const stepAt = new Map(steps.flatMap((step) => (step.type === "extra" ? [] : [[step.expected, step] as const])));
+  return expected.map(({ note, degree }, i): Placed => {
+    const step = stepAt.get(i);
+    const placed = { note, degree: degreeInWords(subject, degree), figure: 0 };
+    if (step?.type === "missing") return { ...placed, mark: "left out" };
+    return step?.type === "wrong" ? { ...placed, mark: `here ${told(asked, note, typed[step.typed]!)}` } : placed;
+  });
+}
+
+function writtenNotes(asked: ClaimAsked): readonly Placed[] {
+  const { typed, expected, steps, subject } = asked;
   const placed: Placed[] = [];
-  for (const step of steps) {
-    if (step.type === "missing") continue;
-    const name = typed[step.typed]!;
-    const stands = step.type === "extra" ? placed.at(-1)?.note : expected[step.expected]?.note;
-    const note = octaveNear(name, stands ?? expected[0]!.note);
-    const mark =
-      step.type === "extra" ? "one too many" : step.type === "wrong" ? `written ${names.name(name)}` : undefined;
-    const degree = step.type === "extra" ? "no degree" : degreeInWords(subject, expected[step.expected]!.degree);
-    placed.push({ note, degree, figure: 0, ...(mark && { mark }) });
+  for (const { type, typed: at, expected: meant } of steps) {
+    if (type === "missing") continue;
+    const name = typed[at]!;
+    if (type === "extra") {
+      const note = octaveNear(name, (placed.at(-1) ?? expected[0]!).note);
+      placed.push({ note, degree: "no degree", figure: 0, mark: "one too many" });
+      continue;
+    }
+    const right = expected[meant]!;
+    const note = octaveNear(name, right.note);
+    const mark = type === "wrong" ? { mark: `written ${told(asked, note, right.note)}` } : {};
+    placed.push({ note, degree: degreeInWords(subject, right.degree), figure: 0, ...mark });
   }
   return placed;
+}
+
+/** The name of a note; with its octave where the other one has the same name. */
+function told({ names }: ClaimAsked, note: Note, other: NoteName): string {
+  return sameName(note, other) ? noteText(note, names) : names.name(note);
 }
 
 /** A name in the octave that it has, or in which it lies nearest to a note on the staff. */

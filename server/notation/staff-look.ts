@@ -2,7 +2,7 @@ import type { Staff } from "./staff.ts";
 
 /** How a staff is drawn. */
 export interface StaffLook {
-  /** In pixels, of the whole. */
+  /** In pixels, of the whole, which a short line need not fill. */
   readonly width: number;
   /** How large it is: at 1 staff lines lie ten pixels apart. */
   readonly scale: number;

@@ -28,10 +28,15 @@ const RULES: Readonly<Record<string, Rule>> = {
   "server/charts": { parts: ["history", "journal", "music"], packages: ["simple-statistics"] },
   "server/notation": { parts: ["music"] },
   "server/notation/drawing": { parts: ["notation", "music", "charts"], packages: ["vexflow/bravura"] },
-  "server/features": { parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "shared"] },
+  "server/features": {
+    parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "notation", "shared"],
+  },
   "server/host": { parts: ["syntax", "journal", "shared"] },
   "server/host/node": { parts: ["host", "syntax", "journal", "shared"], packages: ["node:"] },
-  "server/lsp": { parts: ["features", "host", "journal", "syntax", "shared"], packages: ["vscode-languageserver"] },
+  "server/lsp": {
+    parts: ["features", "host", "journal", "notation", "syntax", "shared"],
+    packages: ["vscode-languageserver"],
+  },
   "server/cli": {
     parts: [
       "features",
@@ -49,8 +54,8 @@ const RULES: Readonly<Record<string, Rule>> = {
     packages: ["node:", "fastest-levenshtein", "string-width"],
   },
   "server/core.ts": { parts: ["lsp", "cli"] },
-  "server/main.ts": { parts: ["lsp", "host", "host/node"], packages: ["vscode-languageserver/node"] },
-  "server/main.browser.ts": { parts: ["lsp", "host"], packages: ["vscode-languageserver/browser"] },
+  "server/main.ts": { parts: ["lsp", "notation", "host", "host/node"], packages: ["vscode-languageserver/node"] },
+  "server/main.browser.ts": { parts: ["lsp", "notation", "host"], packages: ["vscode-languageserver/browser"] },
   client: {
     parts: ["shared", "client/preview/messages.ts", "client/preview/shapes.ts", "client/pupils/messages.ts"],
     packages: ["vscode", "vscode-languageclient", "vscode-languageclient/node", "vscode-languageclient/browser"],

@@ -1,7 +1,7 @@
 import { noteOnDegree } from "../../music/notes/degree.ts";
 import { midi, type Note } from "../../music/notes/note.ts";
-import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import { figureLengths } from "../../music/patterns/figures.ts";
+import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { Cell, DegreeIntervals } from "../../music/patterns/pattern.ts";
 import { lengthFormula, patternDegrees } from "../../music/patterns/pattern-forms.ts";
 import type { Direction, Reach } from "../../music/patterns/reach.ts";

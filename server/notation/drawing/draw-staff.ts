@@ -32,14 +32,16 @@ export function drawStaves(staves: readonly Staff[], look: StaffLook): StaffDraw
     return element("g", place, markup);
   });
   const height = Math.ceil((y - BETWEEN + MARGIN) * look.scale);
+  const right = Math.max(...systems.map(({ system }) => system.box.right));
+  const shown = Math.min(look.width, Math.ceil((right + 2 * MARGIN) * look.scale));
   const svg = element(
     "svg",
     {
       xmlns: XMLNS,
       class: "staff-drawing",
-      width: look.width,
+      width: shown,
       height,
-      viewBox: `0 0 ${figure(width)} ${figure(height / look.scale)}`,
+      viewBox: `0 0 ${figure(shown / look.scale)} ${figure(height / look.scale)}`,
       fill: "currentColor",
       color: look.colour,
       role: "img",
@@ -51,7 +53,7 @@ export function drawStaves(staves: readonly Staff[], look: StaffLook): StaffDraw
     shapes.markup,
     ...parts,
   );
-  return { svg, width: look.width, height, lines: systems.length };
+  return { svg, width: shown, height, lines: systems.length };
 }
 
 /** Whether a staff fits in one line of music. */
