@@ -31,6 +31,7 @@ import type {
   PreviewUnchanged,
   PreviewWeeks,
 } from "../../shared/preview.ts";
+import type { PreviewNote, PreviewStaff } from "../../shared/staff.ts";
 import { type Check, either, isCount, isFlag, isNumber, isText, list, object, only, orNull } from "./shapes.ts";
 
 /**
@@ -44,6 +45,8 @@ export type ToPage =
   | { readonly type: "cursor"; readonly underCursor: string | null; readonly fingers: PreviewFingers | null }
   /** Whether the page stays with its journal, which it remembers across a restart. */
   | { readonly type: "lock"; readonly locked: boolean }
+  /** The exercise under the cursor as a staff; null where it is none. */
+  | { readonly type: "staff"; readonly staff: PreviewStaff | null }
   /** The figures cannot be had, with a sentence that says so. */
   | { readonly type: "unavailable"; readonly message: string };
 
@@ -53,6 +56,8 @@ export type FromPage =
   | { readonly type: "ready"; readonly asks: PageAsks; readonly locked: boolean }
   /** The player chose other weeks or another instrument, asks for more exercises, or unfolds one. */
   | { readonly type: "ask"; readonly asks: PageAsks }
+  /** The exercise under the cursor is wanted as a staff, so wide in pixels. */
+  | { readonly type: "staff"; readonly width: number; readonly fingerings: boolean }
   | { readonly type: "reveal"; readonly uri: string; readonly line: number }
   /** The plan that is shown is to be written into the journal. */
   | { readonly type: "writePlan" }
@@ -236,7 +241,19 @@ const isCursor = object<ToPageOf<"cursor">>({
 });
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
 const isLock = object<ToPageOf<"lock">>({ type: only("lock"), locked: isFlag });
-export const isToPage: Check<ToPage> = either(either(isShown, isCursor), either(isLock, isUnavailable));
+const isNote = object<PreviewNote>({ name: isText, degree: isText, fingering: isText, fingeringWords: isText });
+export const isStaff: Check<PreviewStaff> = object<PreviewStaff>({
+  svg: isText,
+  text: isText,
+  notes: list(isNote),
+  fingered: isFlag,
+  sentence: isText,
+});
+const isStaffShown = object<ToPageOf<"staff">>({ type: only("staff"), staff: orNull(isStaff) });
+export const isToPage: Check<ToPage> = either(
+  either(isShown, isCursor),
+  either(either(isLock, isUnavailable), isStaffShown),
+);
 
 type FromPageOf<Type extends FromPage["type"]> = Extract<FromPage, { readonly type: Type }>;
 const isReady = object<FromPageOf<"ready">>({ type: only("ready"), asks: isAsks, locked: isFlag });
@@ -244,8 +261,9 @@ const isAsk = object<FromPageOf<"ask">>({ type: only("ask"), asks: isAsks });
 const isReveal = object<FromPageOf<"reveal">>({ type: only("reveal"), uri: isText, line: isCount });
 const isIsolate = object<FromPageOf<"isolate">>({ type: only("isolate"), uri: isText, line: isCount, rank: isCount });
 const isWritePlan = object<FromPageOf<"writePlan">>({ type: only("writePlan") });
+const isStaffAsked = object<FromPageOf<"staff">>({ type: only("staff"), width: isCount, fingerings: isFlag });
 export const isFromPage: Check<FromPage> = either(
-  either(isReady, isAsk),
+  either(either(isReady, isAsk), isStaffAsked),
   either(either(isReveal, isIsolate), isWritePlan),
 );
 

@@ -14,6 +14,7 @@ export { pushDiagnostics } from "./push-diagnostics.ts";
 export { refreshDiagnostics } from "./refresh.ts";
 export { tokens } from "./semantic-tokens.ts";
 export { openSession } from "./session.ts";
+export { staff } from "./staff.ts";
 export { today } from "./today.ts";
 export { warmHistory } from "./warm-history.ts";
 export { workspaceDiagnostics } from "./workspace-diagnostics.ts";

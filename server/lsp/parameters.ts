@@ -30,6 +30,7 @@ const PARAMETERS: Readonly<Record<string, Shape>> = {
   "textDocument/semanticTokens/full": DOCUMENT,
   "textDocument/semanticTokens/range": { ...DOCUMENT, range: RANGE },
   "textDocument/diagnostic": DOCUMENT,
+  "daystave/staff": { ...DOCUMENT, position: POSITION, width: "number" },
   "workspace/diagnostic": { previousResultIds: [{ uri: "text", value: "text" }] },
   "workspace/executeCommand": { command: "text", "arguments?": ["anything"] },
   "workspace/didChangeConfiguration": {},

