@@ -16,6 +16,8 @@ export const COMMAND_LINE = "server/cli.js";
 const CORE = "server/core.js";
 /** The core without the command line, which the extension's package has in place of it. */
 const SERVER_CORE = "server/handlers.js";
+/** What draws staves: loaded once one is wanted. */
+const NOTATION = "server/notation.js";
 const NOTICES = "THIRD-PARTY-NOTICES.txt";
 // A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
 const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
@@ -28,6 +30,44 @@ const serverApart = {
     onResolve({ filter: /\/main\.ts$/ }, ({ kind }) =>
       kind === "dynamic-import" ? { path: "./main.js", external: true } : undefined,
     );
+  },
+};
+
+/** The signs that staves are drawn with; the font has fifteen times as many. */
+const SIGNS =
+  /^(?:[gcf]Clef|timeSig\d|accidental(?:Double)?(?:Sharp|Flat)|accidentalNatural|notehead(?:Black|Half|Whole)|flag(?:8th|16th|32nd)(?:Up|Down)|augmentationDot|artic(?:Staccatissimo|Tenuto|Accent)(?:Above|Below))$/;
+
+const VEXFLOW = /node_modules[/\\]vexflow[/\\]build[/\\]esm[/\\](?:entry|src)\b/;
+
+/** The package's way in does the same, and needs every module of it for that. */
+const MUSIC_FONT = `
+import { Font } from "../src/font.js";
+import { Glyph } from "../src/glyph.js";
+import { Tables } from "../src/tables.js";
+import { loadBravura } from "../src/fonts/load_bravura.js";
+import { loadCustom } from "../src/fonts/load_custom.js";
+loadBravura();
+loadCustom();
+Tables.MUSIC_FONT_STACK = ["Bravura", "Custom"].map((name) => Font.load(name));
+Glyph.MUSIC_FONT_STACK = Tables.MUSIC_FONT_STACK.slice();
+Glyph.CURRENT_CACHE_KEY = "Bravura,Custom";
+export * from "../src/index.js";
+`;
+
+/** Of the music font the signs that are drawn, and nothing of the fonts for texts, which are the page's. */
+const signsAlone = {
+  name: "signs-alone",
+  setup({ onLoad, onResolve }) {
+    // A module that nothing asks for is left out, which the package does not say of itself.
+    onResolve({ filter: /^\.\.?\// }, ({ path, resolveDir }) =>
+      VEXFLOW.test(resolveDir) ? { path: join(resolveDir, path), sideEffects: false } : undefined,
+    );
+    onLoad({ filter: /vexflow\/build\/esm\/entry\/vexflow-bravura\.js$/ }, () => ({ contents: MUSIC_FONT }));
+    onLoad({ filter: /vexflow\/build\/esm\/src\/fonts\/\w+_glyphs\.js$/ }, async ({ path }) => {
+      const [name, font] = Object.entries(await import(path))[0];
+      const glyphs = Object.fromEntries(Object.entries(font.glyphs).filter(([sign]) => SIGNS.test(sign)));
+      return { contents: `export const ${name} = ${JSON.stringify({ ...font, glyphs })}` };
+    });
   },
 };
 
@@ -62,12 +102,23 @@ export const SERVER_BUNDLES = [
   { ...node, entry: "server/cli/main.ts", file: COMMAND_LINE, banner: { js: "#!/usr/bin/env node" } },
   { ...node, entry: "server/core.ts", file: CORE, plugins: [serverApart] },
 ];
+/** The same file for Node, which asks for its exports, and for a web worker, which looks for its name. */
+export const NOTATION_BUNDLE = {
+  ...browser,
+  entry: "server/notation/drawing/draw-staff.ts",
+  file: NOTATION,
+  format: "iife",
+  globalName: "daystaveNotation",
+  footer: { js: 'if (typeof module === "object") module.exports = daystaveNotation;' },
+  plugins: [signsAlone],
+};
 export const WORKER_BUNDLES = [
   { ...browser, entry: "server/main.browser.ts", file: "server/main.browser.js", format: "iife" },
 ];
 const BUNDLES = [
   ...SERVER_BUNDLES,
   ...WORKER_BUNDLES,
+  NOTATION_BUNDLE,
   { ...node, entry: "server/lsp/handlers.ts", file: SERVER_CORE },
   {
     ...node,

@@ -27,8 +27,10 @@ import { foundSymbolsAsText, symbolsAsText } from "./symbols-as-text.ts";
 export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
 
-/** What both hosts tell the language client. Its watcher lives as long as the extension. */
-export function clientOptions(context: ExtensionContext): LanguageClientOptions {
+/**
+ * What both hosts tell the language client; `notation` is where a web worker finds what draws staves. Its watcher lives as long as the extension.
+ */
+export function clientOptions(context: ExtensionContext, notation?: string): LanguageClientOptions {
   const journals = workspace.createFileSystemWatcher("**/*.practice");
   context.subscriptions.push(journals);
   return {
@@ -37,7 +39,7 @@ export function clientOptions(context: ExtensionContext): LanguageClientOptions 
     // the wait for its start from our own work.
     initializationOptions: () => {
       performance.mark("daystave/willWaitForServer");
-      return initialisationOptions();
+      return initialisationOptions(notation);
     },
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
     middleware: {
@@ -84,11 +86,12 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
   await client.start();
 }
 
-function initialisationOptions(): InitialisationOptions {
+function initialisationOptions(notation: string | undefined): InitialisationOptions {
   return {
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     canReadFiles: true,
     canShowPreview: true,
     palette: paletteOf(window.activeColorTheme),
+    notation,
   };
 }

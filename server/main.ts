@@ -1,10 +1,11 @@
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { diskReader } from "./host/node/file-reader.ts";
-import { loadBundle } from "./host/node/load-bundle.ts";
+import { loadBundle, loadBundleIfThere } from "./host/node/load-bundle.ts";
 import { endWhenAnswersFail } from "./host/node/stdout-failure.ts";
 import { Gate } from "./lsp/gate.ts";
 import type { Handlers } from "./lsp/host.ts";
 import { serve } from "./lsp/server.ts";
+import type { StaffDrawer } from "./notation/staff-look.ts";
 
 // The command line says how the client talks to us: --stdio, --node-ipc, --socket=PORT or --pipe=NAME.
 if (process.argv.includes("--stdio")) endWhenAnswersFail();
@@ -13,4 +14,9 @@ const goOn = (error: unknown) =>
   connection.console.error(`Daystave goes on after an error: ${error instanceof Error ? error.stack : String(error)}`);
 process.on("uncaughtException", goOn);
 process.on("unhandledRejection", goOn);
-serve(connection, { reader: diskReader, clock: Date.now, handlers: async () => loadBundle<Handlers>("core.js") });
+serve(connection, {
+  reader: diskReader,
+  clock: Date.now,
+  handlers: async () => loadBundle<Handlers>("core.js"),
+  notation: async () => loadBundleIfThere<StaffDrawer>("notation.js"),
+});

@@ -32,6 +32,8 @@ export interface FileText {
 export interface InitialisationOptions {
   /** Colours for pictures in hovers; without them a hover keeps to its table. */
   readonly palette?: Palette;
+  /** Where a server in a web worker finds what draws staves; without it, it draws none. */
+  readonly notation?: string;
   /** Replaces the calendar's day, `2026-03-08`. */
   readonly today?: string;
   /** Whose calendar day is today where the settings name no zone: an IANA name such as `Europe/Oslo`. */

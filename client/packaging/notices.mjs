@@ -7,6 +7,8 @@ const PACKAGE = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/;
 const LICENCE = /^licen[cs]e(?:-\w+)?(?:\.(?:md|txt))?$/i;
 /** What a package was itself made of. */
 const THIRD_PARTY = /^third-?party-?notices\.txt$/i;
+/** Texts that a package should bring and does not: the font whose outlines it has comes under a licence of its own. */
+const NOT_BROUGHT = { vexflow: ["music-font-licence.txt"] };
 const RULE = `\n\n${"-".repeat(80)}\n\n`;
 
 const HEAD = `Daystave comes under the licence in LICENSE. Its bundles hold code of the packages below, each under its own.`;
@@ -42,7 +44,8 @@ function packageAt(folder) {
     readdirSync(folder)
       .filter((file) => names.test(file))
       .map((file) => readFileSync(join(folder, file), "utf8").replaceAll("\r\n", "\n").trim());
-  return { name, version, licence: license, texts: texts(LICENCE), thirdParty: texts(THIRD_PARTY) };
+  const own = (NOT_BROUGHT[name] ?? []).map((file) => readFileSync(join(import.meta.dirname, file), "utf8").trim());
+  return { name, version, licence: license, texts: texts(LICENCE), thirdParty: [...texts(THIRD_PARTY), ...own] };
 }
 
 function noticeOf({ name, version, licence, texts, thirdParty }) {

@@ -33,6 +33,7 @@ import type {
   PreviewWeeks,
 } from "../../shared/preview.ts";
 import type { Sound } from "../../shared/sound.ts";
+import type { PreviewNote, PreviewStaff } from "../../shared/staff.ts";
 import { type Check, either, isCount, isFlag, isNumber, isText, list, object, only, orNull } from "./shapes.ts";
 import { isSound } from "./sound-shape.ts";
 
@@ -54,6 +55,8 @@ export type ToPage =
   | { readonly type: "sound"; readonly text: string; readonly sound: Sound | null }
   /** Whether the page stays with its journal, which it remembers across a restart. */
   | { readonly type: "lock"; readonly locked: boolean }
+  /** The exercise under the cursor as a staff; null where it is none. */
+  | { readonly type: "staff"; readonly staff: PreviewStaff | null }
   /** The figures cannot be had, with a sentence that says so. */
   | { readonly type: "unavailable"; readonly message: string };
 
@@ -63,6 +66,8 @@ export type FromPage =
   | { readonly type: "ready"; readonly asks: PageAsks; readonly locked: boolean }
   /** The player chose other weeks or another instrument, asks for more exercises, or unfolds one. */
   | { readonly type: "ask"; readonly asks: PageAsks }
+  /** The exercise under the cursor is wanted as a staff, so wide in pixels. */
+  | { readonly type: "staff"; readonly width: number; readonly fingerings: boolean }
   | { readonly type: "reveal"; readonly uri: string; readonly line: number }
   /** The plan that is shown is to be written into the journal. */
   | { readonly type: "writePlan" }
@@ -260,8 +265,17 @@ const isCursor = object<ToPageOf<"cursor">>({
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
 const isLock = object<ToPageOf<"lock">>({ type: only("lock"), locked: isFlag });
 const isHeard = object<ToPageOf<"sound">>({ type: only("sound"), text: isText, sound: orNull(isSound) });
+const isNote = object<PreviewNote>({ name: isText, degree: isText, fingering: isText, fingeringWords: isText });
+export const isStaff: Check<PreviewStaff> = object<PreviewStaff>({
+  svg: isText,
+  text: isText,
+  notes: list(isNote),
+  fingered: isFlag,
+  sentence: isText,
+});
+const isStaffShown = object<ToPageOf<"staff">>({ type: only("staff"), staff: orNull(isStaff) });
 export const isToPage: Check<ToPage> = either(
-  either(either(isShown, isCursor), isHeard),
+  either(either(isShown, isCursor), either(isHeard, isStaffShown)),
   either(isLock, isUnavailable),
 );
 
@@ -278,8 +292,9 @@ const isWriteTempo = object<FromPageOf<"writeTempo">>({
   line: isCount,
   bpm: isNumber,
 });
+const isStaffAsked = object<FromPageOf<"staff">>({ type: only("staff"), width: isCount, fingerings: isFlag });
 export const isFromPage: Check<FromPage> = either(
-  either(isReady, isAsk),
+  either(either(isReady, isAsk), isStaffAsked),
   either(either(isReveal, isIsolate), either(isWritePlan, either(isHearing, isWriteTempo))),
 );
 

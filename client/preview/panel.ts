@@ -9,6 +9,7 @@ import type {
   PreviewUnchanged,
 } from "../../shared/preview.ts";
 import type { SoundMethod, SoundParams } from "../../shared/sound.ts";
+import type { StaffMethod, StaffParams } from "../../shared/staff.ts";
 import { runAt } from "../at-cursor.ts";
 import { pageHtml } from "./html.ts";
 import {
@@ -16,6 +17,7 @@ import {
   hashesIn,
   isFigures,
   isFromPage,
+  isStaff,
   isUnchanged,
   type PageAsks,
   placesIn,
@@ -50,6 +52,7 @@ export class PreviewPanel {
   #shown: PreviewFigures | undefined;
   /** Counts the questions, so that a late answer to an earlier one is dropped. */
   #asked = 0;
+  #staffsAsked = 0;
   #resting: ReturnType<typeof setTimeout> | undefined;
   /** A panel that is closed may be asked nothing, not even whether it is in sight. */
   #closed = false;
@@ -154,6 +157,7 @@ export class PreviewPanel {
     if (message.type === "writePlan") return this.#writePlan();
     if (message.type === "hear") return this.#hear(message);
     if (message.type === "writeTempo") return this.#writeTempo(message);
+    if (message.type === "staff") return this.#showStaff(message);
     this.#asks = message.asks;
     if (message.type === "ready") {
       this.#lock(message.locked);
@@ -225,6 +229,21 @@ export class PreviewPanel {
   #showCursor({ underCursor, fingers, hear }: PreviewUnchanged): void {
     if (this.#shown) this.#shown = { ...this.#shown, underCursor, fingers, hear };
     this.#post({ type: "cursor", underCursor, fingers, hear });
+  }
+
+  /** The staff of the exercise under the cursor; of several questions the last is answered. */
+  async #showStaff({ width, fingerings }: Extract<FromPage, { readonly type: "staff" }>): Promise<void> {
+    this.#staffsAsked += 1;
+    const question = this.#staffsAsked;
+    const method: StaffMethod = "daystave/staff";
+    const position = { line: this.#cursor ?? 0, character: 0 };
+    const params: StaffParams = { textDocument: { uri: this.#document.toString() }, position, width, fingerings };
+    const answer =
+      this.#cursor === undefined
+        ? null
+        : await this.#client.sendRequest<unknown>(method, params).catch(() => undefined);
+    if (question !== this.#staffsAsked || !this.#isInSight) return;
+    this.#post({ type: "staff", staff: isStaff(answer) ? answer : null });
   }
 
   #post(message: ToPage): void {

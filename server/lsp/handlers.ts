@@ -21,6 +21,7 @@ export { selections } from "./selection-ranges.ts";
 export { tokens } from "./semantic-tokens.ts";
 export { openSession } from "./session.ts";
 export { readSoundParams, sound } from "./sound.ts";
+export { staff } from "./staff.ts";
 export { today } from "./today.ts";
 export { warmHistory } from "./warm-history.ts";
 export { workspaceDiagnostics } from "./workspace-diagnostics.ts";

@@ -41,6 +41,7 @@ const PARAMETERS: Readonly<Record<string, Shape>> = {
   "textDocument/prepareRename": { ...DOCUMENT, position: POSITION },
   "textDocument/rename": { ...DOCUMENT, position: POSITION, newName: "text" },
   "workspace/symbol": { query: "text" },
+  "daystave/staff": { ...DOCUMENT, position: POSITION, width: "number" },
   "workspace/diagnostic": { previousResultIds: [{ uri: "text", value: "text" }] },
   "workspace/executeCommand": { command: "text", "arguments?": ["anything"] },
   "workspace/didChangeConfiguration": {},

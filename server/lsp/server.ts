@@ -12,6 +12,7 @@ import type { PreviewMethod } from "../../shared/preview.ts";
 import type { PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
 import type { PupilsMethod } from "../../shared/pupils.ts";
 import type { SoundMethod } from "../../shared/sound.ts";
+import type { StaffMethod } from "../../shared/staff.ts";
 import { readOptions, readPalette } from "../host/settings.ts";
 import { capabilitiesFor } from "./capabilities.ts";
 import { clientOf } from "./client.ts";
@@ -136,6 +137,15 @@ class Server {
       this.#onDocument(
         todayMethod,
         (handlers) => handlers.today,
+        () => null,
+      ),
+    );
+    const staffMethod: StaffMethod = "daystave/staff";
+    connection.onRequest(
+      staffMethod,
+      this.#onDocument(
+        staffMethod,
+        (handlers) => handlers.staff,
         () => null,
       ),
     );

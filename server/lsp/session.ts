@@ -13,6 +13,7 @@ import { canonicalFolder, canonicalUri, isDecodable } from "../host/uri.ts";
 import { Workspace, type WorkspaceChange } from "../host/workspace.ts";
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
+import type { StaffDrawer } from "../notation/staff-look.ts";
 import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
@@ -23,6 +24,10 @@ export interface Surroundings {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
+  /**
+   * What draws staves, a bundle of its own; undefined where there is none. `address` is where the client says that it is.
+   */
+  readonly notation: (address: string | undefined) => Promise<StaffDrawer | undefined>;
 }
 
 /** Calls the listener at every change, until it is disposed of. */
@@ -51,7 +56,7 @@ export interface Place {
 export function openSession(
   connection: Connection,
   client: Client,
-  { reader: ownReader, clock }: Surroundings,
+  { reader: ownReader, clock, notation }: Surroundings,
   { initializationOptions, workspaceFolders, rootUri }: InitializeParams,
 ): Session {
   const options = readOptions(initializationOptions);
@@ -60,6 +65,7 @@ export function openSession(
   session.fixToday(options.today);
   session.warnOfTimeZones();
   session.palette = options.palette;
+  session.drawsStaves(() => notation(options.notation));
   session.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
   return session;
 }
@@ -78,6 +84,8 @@ export class Session {
   isToldOfFiles: boolean;
   /** Names the latest question for settings: an answer to an earlier one is of no use any more. */
   settingsAsked: symbol | undefined;
+  #loadDrawer: () => Promise<StaffDrawer | undefined> = async () => undefined;
+  #drawer: Promise<StaffDrawer | undefined> | undefined;
   readonly #listeners = new Set<(change: WorkspaceChange) => void>();
   readonly #today: Today;
   #settings: SettingsByFolder = { unscoped: DEFAULT_SETTINGS, folders: new Map() };
@@ -111,6 +119,20 @@ export class Session {
     this.#listeners.add(listener);
     return { dispose: () => void this.#listeners.delete(listener) };
   };
+
+  /** Says how to come by what draws staves. */
+  drawsStaves(load: () => Promise<StaffDrawer | undefined>): void {
+    this.#loadDrawer = load;
+  }
+
+  /** What draws staves, loaded the first time that it is asked for; without it answers go without staves. */
+  staffDrawer(): Promise<StaffDrawer | undefined> {
+    this.#drawer ??= this.#loadDrawer().catch((error: unknown) => {
+      this.connection.console.warn(`Staves cannot be drawn: ${error instanceof Error ? error.message : String(error)}`);
+      return undefined;
+    });
+    return this.#drawer;
+  }
 
   /** Replaces the workspace folders, and says which of them are no addresses. */
   setFolders(uris: readonly string[]): void {

@@ -11,8 +11,9 @@ interface Rule {
 }
 
 /**
- * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node` and `preview/page` run
- * apart from the folders that they stand in: the one in Node alone, the other in a page without an editor.
+ * Data goes one way. A part is a folder, or a file; the longest that fits counts. `host/node`, `notation/drawing` and
+ * `preview/page` run apart from the folders that they stand in: the first in Node alone, the second in a bundle of its
+ * own, the third in a page without an editor.
  */
 const RULES: Readonly<Record<string, Rule>> = {
   "server/music": { parts: [], packages: ["@tonaljs/chord-type"] },
@@ -26,12 +27,17 @@ const RULES: Readonly<Record<string, Rule>> = {
   "server/checks": { parts: ["journal", "music", "history", "syntax"] },
   "server/charts": { parts: ["history", "journal", "music"], packages: ["simple-statistics"] },
   "server/sound": { parts: ["journal", "music", "syntax", "shared"] },
+  "server/notation": { parts: ["music"] },
+  "server/notation/drawing": { parts: ["notation", "music", "charts"], packages: ["vexflow/bravura"] },
   "server/features": {
-    parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "sound", "shared"],
+    parts: ["syntax", "music", "journal", "history", "plan", "checks", "charts", "notation", "sound", "shared"],
   },
   "server/host": { parts: ["syntax", "journal", "shared"] },
   "server/host/node": { parts: ["host", "syntax", "journal", "shared"], packages: ["node:"] },
-  "server/lsp": { parts: ["features", "host", "journal", "syntax", "shared"], packages: ["vscode-languageserver"] },
+  "server/lsp": {
+    parts: ["features", "host", "journal", "notation", "syntax", "shared"],
+    packages: ["vscode-languageserver"],
+  },
   "server/cli": {
     parts: [
       "features",
@@ -49,8 +55,8 @@ const RULES: Readonly<Record<string, Rule>> = {
     packages: ["node:", "fastest-levenshtein", "string-width"],
   },
   "server/core.ts": { parts: ["lsp", "cli"] },
-  "server/main.ts": { parts: ["lsp", "host", "host/node"], packages: ["vscode-languageserver/node"] },
-  "server/main.browser.ts": { parts: ["lsp", "host"], packages: ["vscode-languageserver/browser"] },
+  "server/main.ts": { parts: ["lsp", "notation", "host", "host/node"], packages: ["vscode-languageserver/node"] },
+  "server/main.browser.ts": { parts: ["lsp", "notation", "host"], packages: ["vscode-languageserver/browser"] },
   client: {
     parts: ["shared", "client/preview/messages.ts", "client/preview/shapes.ts", "client/pupils/messages.ts"],
     packages: ["vscode", "vscode-languageclient", "vscode-languageclient/node", "vscode-languageclient/browser"],

@@ -59,12 +59,19 @@ test("messages to the page", () => {
   expect(isToPage({ type: "cursor" })).toBe(false);
   expect(isToPage({ type: "lock", locked: true })).toBe(true);
   expect(isToPage({ type: "lock" })).toBe(false);
+  const staff = { svg: "<svg/>", text: "C major.", notes: [], fingered: false, sentence: "" };
+  expect(isToPage({ type: "staff", staff })).toBe(true);
+  expect(isToPage({ type: "staff", staff: null })).toBe(true);
+  expect(isToPage({ type: "staff", staff: { ...staff, notes: [{ name: "C4" }] } })).toBe(false);
   expect(isToPage({ type: "unavailable", message: "Not now." })).toBe(true);
   expect(isToPage({ type: "unavailable" })).toBe(false);
   expect(isToPage({ type: "else" })).toBe(false);
 });
 
 test("messages from the page", () => {
+  expect(isFromPage({ type: "staff", width: 480, fingerings: true })).toBe(true);
+  expect(isFromPage({ type: "staff", width: -1, fingerings: true })).toBe(false);
+  expect(isFromPage({ type: "staff", width: 480 })).toBe(false);
   expect(isFromPage({ type: "ready", asks: ASKS, locked: false })).toBe(true);
   expect(isFromPage({ type: "ready", asks: { ...ASKS, choice: null, open: "key" }, locked: true })).toBe(true);
   const other = { span: 27, instrument: null };

@@ -1,16 +1,37 @@
 import { readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join, posix } from "node:path";
+import { runInNewContext } from "node:vm";
+import { deflateRawSync } from "node:zlib";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildInto } from "../../build.mjs";
 import { vsixOf } from "../../client/packaging/vsix.mjs";
 import { contentTypes, vsixManifest } from "../../client/packaging/vsix-manifest.mjs";
 import manifest from "../../package.json";
+import { INSTRUMENTS } from "../../server/music/instruments/instruments.ts";
+import { parseNote } from "../../server/music/notes/note.ts";
+import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
+import { kindById } from "../../server/music/scales/kinds.ts";
+import { drawStaves } from "../../server/notation/drawing/draw-staff.ts";
+import { exerciseStaff } from "../../server/notation/exercise-staff.ts";
+import type { Staff } from "../../server/notation/staff.ts";
+import type { StaffDrawer } from "../../server/notation/staff-look.ts";
 import { INITIALIZED, speakProtocol } from "../cli/protocol-process.ts";
 import reference from "../reference/vsix.json";
 import { temporaryFolder } from "../support/temporary-folder.ts";
 
+const DRAWN = [
+  ["C#", "major", "clarinet in Bb", [1, 16], "staccato"],
+  ["Cb", "major", "viola", [1, 32], "tenuto"],
+  ["G#", "melodic minor", "cello", [1, 8], "marcato"],
+  ["Fb", "harmonic minor", "bass recorder", [1, 12], "staccatissimo"],
+  ["D", "melodic minor", "tenor voice", [3, 8], "slurred"],
+  ["A", "chromatic", "soprano recorder", [1, 24], "portato"],
+  ["B", "blues", "tenor viol", [1, 2], "slur 2+1+1"],
+  ["E", "major", "double bass", [1, 1], "tongued"],
+  ["F", "whole-tone", "alto recorder", [1, 4], "slur 3"],
+] as const;
 const DIST = join(import.meta.dirname, `../../out/package/${process.pid}`);
 
 /** The package, built for this test, and each of its files' text; pictures come out as nonsense. */
@@ -24,7 +45,7 @@ beforeAll(async () => {
   texts = Object.fromEntries(
     Object.entries(unzipSync(vsix.bytes)).map(([path, bytes]) => [path, new TextDecoder().decode(bytes)]),
   );
-});
+}, 60_000); // a machine may be busy
 afterAll(() => rmSync(DIST, { recursive: true, force: true }));
 
 describe("the package", () => {
@@ -53,6 +74,7 @@ describe("the package", () => {
       "extension/dist/server/core.js",
       "extension/dist/server/main.browser.js",
       "extension/dist/server/main.js",
+      "extension/dist/server/notation.js",
       "extension/package.json",
       "extension/readme.md",
       "extension/syntaxes/DIAGNOSTICS.md",
@@ -97,8 +119,11 @@ describe("the package", () => {
     expect(texts["extension/syntaxes/FORMAT.md"]).toContain("[README](../readme.md)");
   });
 
-  test("is no larger than a megabyte, and the same bytes for the same build", () => {
-    expect(vsix.bytes.length).toBeLessThan(1_000_000);
+  test("is no larger than a megabyte and what draws staves, and the same bytes for the same build", () => {
+    expect(vsix.bytes.length).toBeLessThan(
+      1_000_000 + deflateRawSync(texts["extension/dist/server/notation.js"]!, { level: 9 }).length,
+    );
+    expect(vsix.bytes.length).toBeLessThan(1_100_000);
     expect(Buffer.compare(vsixOf(DIST).bytes, vsix.bytes)).toBe(0);
   });
 
@@ -135,6 +160,45 @@ describe("the licences of what is bundled", () => {
     const licence = readFileSync("node_modules/simple-statistics/LICENSE", "utf8").trim();
     expect(notices).toContain(licence);
     for (const { name } of bundled) expect(notices).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(`, "m"));
+  });
+});
+
+describe("what draws staves", () => {
+  /** Everything that is drawn anywhere: each clef, accidental, value and articulation. */
+  const staves = DRAWN.flatMap(([tonic, kind, on, value, articulation]): Staff[] => {
+    const instrument = INSTRUMENTS.find(({ id }) => id === on)!;
+    const subject = { type: "scale", tonic: parseNote(tonic)!, kind: kindById(kind)! } as const;
+    const [numerator, denominator] = value;
+    const asked = {
+      title: tonic,
+      names: ENGLISH_NAMES,
+      instrument,
+      articulation,
+      noteValue: { numerator, denominator },
+    };
+    const reading = exerciseStaff({ ...asked, input: { subject, instrument }, fingerings: true });
+    return reading.ok ? [reading.staff] : [];
+  });
+
+  test("draws the same in its bundle, which has the signs alone that are drawn, for Node and for a web worker", () => {
+    const look = { width: 500, scale: 1, id: "staff" };
+    const path = join(DIST, "server/notation.js");
+    const inNode: StaffDrawer = createRequire(path)(path);
+    const worker: { daystaveNotation?: StaffDrawer } = {};
+    runInNewContext(readFileSync(path, "utf8"), worker);
+    expect(staves).toHaveLength(DRAWN.length);
+    for (const staff of staves) {
+      const { svg } = drawStaves([staff], look);
+      expect(inNode.drawStaves([staff], look).svg).toBe(svg);
+      expect(worker.daystaveNotation!.drawStaves([staff], look).svg).toBe(svg);
+    }
+    expect(readFileSync(path, "utf8").length).toBeLessThan(300_000);
+  });
+
+  test("brings the licence of its music font", () => {
+    const notices = texts["extension/dist/THIRD-PARTY-NOTICES.txt"]!;
+    expect(notices).toMatch(/^vexflow \d/m);
+    expect(notices).toContain(readFileSync("client/packaging/music-font-licence.txt", "utf8").trim());
   });
 });
 

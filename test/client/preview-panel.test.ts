@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Uri } from "vscode";
 import type { FromPage, ToPage } from "../../client/preview/messages.ts";
 import type { PreviewFingers, PreviewParams } from "../../shared/preview.ts";
+import type { PreviewStaff, StaffParams } from "../../shared/staff.ts";
 import { previewOf } from "../features/preview/preview-asked.ts";
 
 /** As much of the editor as the panel asks of it. */
@@ -90,6 +91,7 @@ function open({ reading = false, figures = FIGURES } = {}) {
     code2ProtocolConverter: { asUri: String },
     sendRequest: async (method: string, params: PreviewParams) => {
       if (method === "workspace/executeCommand") return void ran.push(params);
+      if (method === "daystave/staff") return staffOf(params as unknown as StaffParams);
       asked.push(params);
       const journal = params.uri.split("/")[0]!;
       if (params.version === 1) return { unchanged: true, underCursor: `line ${params.cursor}`, fingers: null };
@@ -117,6 +119,12 @@ function open({ reading = false, figures = FIGURES } = {}) {
       gone();
     },
   };
+}
+
+/** A server that says what it was asked. */
+function staffOf({ textDocument, position, width }: StaffParams): PreviewStaff {
+  const text = `${textDocument.uri} ${position.line} ${width}`;
+  return { svg: "<svg/>", text, notes: [], fingered: false, sentence: "" };
 }
 
 const ASKS = { choice: null, most: null, open: null, plan: null };
@@ -219,6 +227,17 @@ test("once the cursor rests on another line, the exercise there is marked", asyn
   await vi.runAllTimersAsync();
   expect(asked.slice(1).map(({ cursor, version }) => [cursor, version])).toEqual([[4, 1]]);
   expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4", fingers: null });
+});
+
+test("a staff is that of the line that the cursor is on, as wide as the page says; the last question is answered", async () => {
+  const { page, sent, preview } = open();
+  await page(READY);
+  preview.cursorMoved(uriOf("j:/a.practice"), 4);
+  await vi.runAllTimersAsync();
+  const early = page({ type: "staff", width: 300, fingerings: false });
+  await Promise.all([early, page({ type: "staff", width: 480, fingerings: false })]);
+  const staves = sent.flatMap((message) => (message.type === "staff" ? [message.staff?.text] : []));
+  expect(staves).toEqual(["j:/a.practice 4 480"]);
 });
 
 test("what is chosen in the page is asked for, and goes on being asked for", async () => {

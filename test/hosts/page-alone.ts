@@ -2,10 +2,12 @@ import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { staffUnderCursor } from "../../server/features/preview/staff.ts";
 import { soundAt } from "../../server/features/sound/sound.ts";
 import { linesToHear } from "../../server/features/sound/to-hear.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import type { Journal } from "../../server/journal/journal.ts";
+import * as drawer from "../../server/notation/drawing/draw-staff.ts";
 import { USUAL_PLAN } from "../../server/plan/plan.ts";
 import type { PreviewFigures, PreviewPlanAsked } from "../../shared/preview.ts";
 import { journalOf, URI } from "../features/journal-text.ts";
@@ -63,9 +65,9 @@ export interface Shown extends Asked {
   /** A journal of one file, or a journal. */
   readonly journal: string | Journal;
   readonly width?: number;
-  readonly theme?: Theme;
-  /** The line of the cursor, from 0. */
+  /** The line that the cursor is on, for the page's staff. */
   readonly cursor?: number;
+  readonly theme?: Theme;
   /** A family and a size in pixels; `system-ui` at 13 unless said. */
   readonly font?: readonly [family: string, size: number];
 }
@@ -119,6 +121,7 @@ async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
     soundAt(journal, URI, cursor, { text, today: parseIsoDate(asked.today ?? "2026-03-09")! });
   await page.exposeFunction("answerOf", (message: { type: string; asks: PageAsked; text: string }) => {
     if (message.type === "hear") return { type: "sound", text: message.text, sound: soundOf(message.text) };
+    if (message.type === "staff" && cursor >= 0) return staffAnswer(journal, cursor, message);
     if (message.type !== "ready" && message.type !== "ask") return void told.push(message);
     asks = message.asks;
     return answer();
@@ -136,6 +139,12 @@ async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   };
   return { page, show, wear, told, thrown };
+}
+
+/** What the server answers to a question for a staff. */
+function staffAnswer(journal: Journal, line: number, asked: object) {
+  const { width, fingerings } = asked as { readonly width: number; readonly fingerings: boolean };
+  return { type: "staff", staff: staffUnderCursor(journal, URI, line, { drawer, width, fingerings }) };
 }
 
 interface PageAsked {

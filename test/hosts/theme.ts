@@ -45,11 +45,14 @@ async function pictureIn({
   hoverOnStartOf,
 }: Window): Promise<{ readonly text: Colour; readonly ground: Colour }> {
   const hover = await hoverOnStartOf("D minor, thirds");
-  const fill = await hover.locator('img[src^="data:image/svg+xml,"]').evaluate((image) => {
-    const [, svg] = image.getAttribute("src")!.split(/,(.*)/s);
-    const picture = new DOMParser().parseFromString(decodeURIComponent(svg!), "image/svg+xml");
-    return picture.querySelector("text")!.closest("[fill]")!.getAttribute("fill")!;
-  });
+  const fill = await hover
+    .locator('img[src^="data:image/svg+xml,"]')
+    .first()
+    .evaluate((image) => {
+      const [, svg] = image.getAttribute("src")!.split(/,(.*)/s);
+      const picture = new DOMParser().parseFromString(decodeURIComponent(svg!), "image/svg+xml");
+      return picture.querySelector("text")!.closest("[fill]")!.getAttribute("fill")!;
+    });
   const ground = await colourOf(hover, "background-color");
   await page.keyboard.press("Escape");
   await hover.waitFor({ state: "hidden" });

@@ -54,12 +54,16 @@ export function week(inWindow: InWindow): void {
       await editor.locator(".squiggly-error").first().waitFor();
       const hover = await hoverOnStartOf("D melodic minor, thirds");
       const told = await rowsOf(hover);
-      const picture = hover.locator('img[src^="data:image/svg+xml"]');
+      const pictures = hover.locator('img[src^="data:image/svg+xml"]');
+      const [picture, staff] = [pictures.nth(0), pictures.nth(1)];
       expect(await picture.evaluate((image: HTMLImageElement) => [image.complete, image.naturalWidth])).toEqual([
         true,
         364,
       ]);
       expect(await picture.getAttribute("alt")).toMatch(/^Weekly best from \d+ \(week of /);
+      // What draws it comes as a file of its own, in a browser by another way than in Node.
+      expect(await staff.evaluate((image: HTMLImageElement) => image.complete && image.naturalHeight)).toBeLessThan(91);
+      expect(await staff.getAttribute("alt")).toMatch(/^D melodic minor\b.* clef/);
       await page.keyboard.press("Escape");
       const preview = await showPreview();
       const opened = await unfold(preview, exerciseIn(preview, "D melodic minor, thirds"));

@@ -35,7 +35,7 @@ export async function startServerHere(
     await coreAfter;
     return { ...(await import("../../server/lsp/handlers.ts")), ...others };
   };
-  serve(connection, { reader: undefined, clock, handlers });
+  serve(connection, { reader: undefined, notation: async () => undefined, clock, handlers });
   const client = new TestClient(new StreamMessageReader(toClient), new StreamMessageWriter(toServer));
   await client.initialize(options);
   return client;

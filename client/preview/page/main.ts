@@ -1,6 +1,7 @@
 import type { PreviewFingers, PreviewPlace } from "../../../shared/preview.ts";
 import { type FromPage, isPageState, isToPage, type PageState } from "../messages.ts";
 import { PageView } from "./page-view.ts";
+import type { StaffAsk } from "./staff.ts";
 
 declare function acquireVsCodeApi(): {
   postMessage(message: FromPage): void;
@@ -45,6 +46,7 @@ const around = {
   hear: (place: PreviewPlace | null, text: string) => editor.postMessage({ type: "hear", place, text }),
   writeTempo: ({ uri, line }: PreviewPlace, bpm: number) => editor.postMessage({ type: "writeTempo", uri, line, bpm }),
   writePlan: () => editor.postMessage({ type: "writePlan" }),
+  askForStaff: ({ width, fingerings }: StaffAsk) => editor.postMessage({ type: "staff", width, fingerings }),
   askForMore(count: number) {
     ask({ ...asks, most: shown + count });
   },
@@ -56,6 +58,7 @@ window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
   if (data.type === "unavailable") return view.complain(data.message);
   if (data.type === "cursor") return view.mark(data);
   if (data.type === "sound") return view.sound(data.text, data.sound);
+  if (data.type === "staff") return view.showStaff(data.staff);
   if (data.type === "lock") {
     locked = data.locked;
     return remember();

@@ -1,5 +1,6 @@
 import type { PreviewFigures, PreviewUnchanged } from "../../../shared/preview.ts";
 import type { Sound } from "../../../shared/sound.ts";
+import type { PreviewStaff } from "../../../shared/staff.ts";
 import { aimsPart } from "./aims.ts";
 import { arrange, element, replace } from "./element.ts";
 import { type ExercisesAround, ExercisesView } from "./exercises.ts";
@@ -10,12 +11,14 @@ import { lessonPart } from "./lesson.ts";
 import { type LinkedPart, PartLinks } from "./part-links.ts";
 import { PiecesView } from "./pieces.ts";
 import type { PlanAround } from "./plan.ts";
+import { type StaffAround, StaffView } from "./staff.ts";
 import { TodayView } from "./today.ts";
 import { weeksPart } from "./weeks.ts";
 
 export type PageAround = HeadAround &
   PlanAround &
   HearAround &
+  StaffAround &
   Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
 
 const READING = "Files are still being read: what is here may be a part, so no trend is shown yet.";
@@ -32,6 +35,7 @@ export class PageView {
   readonly #today: TodayView;
   readonly #exercises: ExercisesView;
   readonly #hear: HearView;
+  readonly #staff: StaffView;
   readonly #pieces: PiecesView;
   readonly #parts = new Map<string, { readonly told: string; section: HTMLElement }>();
 
@@ -44,6 +48,7 @@ export class PageView {
     this.#today = new TodayView(this.#around);
     this.#hear = new HearView(this.#around);
     this.#exercises = new ExercisesView(this.#around);
+    this.#staff = new StaffView(this.#around);
     this.#pieces = new PiecesView(this.#around);
     const columns = element("div", { class: "columns" }, [...this.#columns]);
     this.#links.row.hidden = true;
@@ -63,7 +68,7 @@ export class PageView {
     if (figures.pieces) this.#pieces.show(figures.pieces);
     const [left, right] = this.#partsOf(figures);
     const [today, ...others] = left.map(({ section }) => section);
-    arrange(this.#columns[0], [today!, this.#hear.section, ...others]);
+    arrange(this.#columns[0], [today!, this.#hear.section, this.#staff.section, ...others]);
     arrange(
       this.#columns[1],
       right.map(({ section }) => section),
@@ -77,10 +82,15 @@ export class PageView {
   mark({ underCursor, fingers, hear }: Omit<PreviewUnchanged, "unchanged">): void {
     this.#exercises.mark(underCursor, fingers);
     this.#hear.show(hear);
+    this.#staff.ask();
   }
 
   sound(text: string, sound: Sound | null): void {
     this.#hear.sound(text, sound);
+  }
+
+  showStaff(staff: PreviewStaff | null): void {
+    this.#staff.show(staff);
   }
 
   /** Says what is wrong above the last figures, which stay. */

@@ -1,5 +1,6 @@
 import { noteOnDegree } from "../../music/notes/degree.ts";
 import { midi, type Note } from "../../music/notes/note.ts";
+import { figureLengths } from "../../music/patterns/figures.ts";
 import { MOST_DEGREES, notesToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { Cell, DegreeIntervals } from "../../music/patterns/pattern.ts";
 import { lengthFormula, patternDegrees } from "../../music/patterns/pattern-forms.ts";
@@ -14,7 +15,6 @@ import {
   type Reading,
   rungsIn,
 } from "./claimed-exercise.ts";
-import { figureLengths } from "./figures.ts";
 
 /** A way in which a list may be meant, told by its length before its notes are made. */
 export interface PossibleReading {

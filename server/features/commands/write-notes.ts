@@ -1,8 +1,7 @@
 import type { DayNumber } from "../../journal/calendar.ts";
 import { exerciseToPlay, isPlayable } from "../../journal/entry-exercise.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
-import { degreesOf } from "../../music/scales/scale.ts";
+import { fallsOtherwise } from "../../music/patterns/notes-to-play.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
@@ -67,12 +66,6 @@ const LONGEST_ROW = 160;
 
 function shortened(row: string): string {
   return row.length > LONGEST_ROW ? `${row.slice(0, row.lastIndexOf(" ", LONGEST_ROW))} …` : row;
-}
-
-function fallsOtherwise(subject: ScaleToPlay | ChordToPlay): boolean {
-  if (subject.type !== "scale") return false;
-  const steps = (direction: "up" | "down"): string => JSON.stringify(degreesOf(subject.kind, direction));
-  return steps("up") !== steps("down");
 }
 
 /** What of a line the notes take the place of, and what goes before and behind them. */

@@ -28,6 +28,12 @@ export function escapeMarkdown(text: string): string {
     .replace(OPENING, (mark) => (/\d/.test(mark) ? `${mark}\\` : `\\${mark}`));
 }
 
+/** A drawing in the text itself, with what it shows in words. Parentheses would end the address. */
+export function pictureInMarkdown(text: string, svg: string): string {
+  const address = encodeURIComponent(svg).replaceAll("(", "%28").replaceAll(")", "%29").replaceAll("'", "%27");
+  return `![${escapeMarkdown(text)}](data:image/svg+xml,${address})`;
+}
+
 /** A text, cut after so many characters. */
 export function extract(text: string, most = 200): string {
   const characters = [...text];

@@ -6,7 +6,7 @@ import type { Notation } from "../../history/trend-words.ts";
 import { weeksUpTo } from "../../history/week-span.ts";
 import type { Week } from "../../history/weeks.ts";
 import { weekIndex } from "../../journal/calendar.ts";
-import { escapeMarkdown, extract } from "../explain/markdown.ts";
+import { extract, pictureInMarkdown } from "../explain/markdown.ts";
 
 /** A picture of a strand's weeks for a hover, as Markdown; undefined where there is nothing to draw. */
 export function chartInMarkdown(
@@ -19,7 +19,7 @@ export function chartInMarkdown(
     { title: extract(title), axis: "", weeks, attempts: records, span, ...told },
     { kind: "picture", palette, id: "tempo" },
   );
-  return drawing.ok ? `![${escapeMarkdown(drawing.text)}](${dataUri(drawing.svg)})` : undefined;
+  return drawing.ok ? pictureInMarkdown(drawing.text, drawing.svg) : undefined;
 }
 
 export interface ChartOptions {
@@ -28,9 +28,4 @@ export interface ChartOptions {
   /** Fitted on the weeks that are drawn: half a year up to the latest record. */
   readonly trend: Trend;
   readonly palette: Palette;
-}
-
-/** Parentheses would end the address in Markdown. */
-function dataUri(svg: string): string {
-  return `data:image/svg+xml,${encodeURIComponent(svg).replaceAll("(", "%28").replaceAll(")", "%29").replaceAll("'", "%27")}`;
 }

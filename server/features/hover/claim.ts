@@ -1,8 +1,6 @@
 import { bestReading } from "../../checks/notes/best-reading.ts";
-import { type ClaimedExercise, rungsIn } from "../../checks/notes/claimed-exercise.ts";
-import type { Conventions } from "../../journal/conventions.ts";
-import { exerciseToPlay, subjectToPlay } from "../../journal/entry-exercise.ts";
-import type { Entry } from "../../journal/model.ts";
+import { rungsIn } from "../../checks/notes/claimed-exercise.ts";
+import { subjectToPlay } from "../../journal/entry-exercise.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectText } from "../../journal/subject-text.ts";
 import { areInCents } from "../../music/notes/degree.ts";
@@ -11,8 +9,9 @@ import type { ScaleKind } from "../../music/scales/kind.ts";
 import { ordinal } from "../../music/scales/scale.ts";
 import { centsOf, printLike, printSteps, readSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { Claim, ClaimedNote } from "../../syntax/line/line.ts";
-import { escapedExtract } from "../explain/markdown.ts";
+import { escapedExtract, paragraphs } from "../explain/markdown.ts";
 import { explainSignature } from "../explain/theory.ts";
+import { claimedExercise, claimInMarkdown } from "./claimed-staff.ts";
 import type { EntryAt } from "./entry.ts";
 
 /** What is to be said of a claim, and of which columns. */
@@ -40,7 +39,9 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
   }
   const index = claim.notes.findLastIndex(({ start, end }) => start <= character && character <= end);
   const note = claim.notes[index];
-  return note && { start: note.start, end: note.end, markdown: noteHover(at, claim.notes, index) };
+  if (!note) return undefined;
+  const markdown = paragraphs([noteHover(at, claim.notes, index), claimInMarkdown(at, claim.notes)]);
+  return { start: note.start, end: note.end, markdown };
 }
 
 /** The steps of a kind as the player writes them. */
@@ -69,10 +70,4 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   if (step!.type !== "same" && step!.type !== "octave")
     return `${name} should be ${claimed.names.name(expected.note)}, the ${ordinal(degree)} ${what} of ${whole}.`;
   return `${name} is the ${ordinal(degree)} ${what} of ${whole}.`;
-}
-
-function claimedExercise(entry: Entry, conventions: Conventions): ClaimedExercise | undefined {
-  const toPlay = exerciseToPlay(entry, entry.attempts[0]?.conditions, conventions);
-  const { names } = conventions;
-  return toPlay && { ...toPlay, names, subjectText: subjectText(entry.subject!, names) };
 }

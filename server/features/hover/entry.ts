@@ -8,6 +8,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import { subjectKey, subjectText } from "../../journal/subject-text.ts";
+import type { StaffDrawer } from "../../notation/staff-look.ts";
 import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { type ExerciseHistory, historyOfEntry } from "../explain/exercise-history.ts";
@@ -19,6 +20,7 @@ import { hardestStepHover } from "./fingers.ts";
 import { type HistoryInMarkdown, historyInMarkdown } from "./history.ts";
 import { lastTimeInWords } from "./last-time.ts";
 import { pieceParagraphs } from "./piece.ts";
+import { staffInMarkdown } from "./staff.ts";
 import { wayBeside, wayOfLine } from "./ways.ts";
 
 /** An entry, and where it stands. */
@@ -36,6 +38,8 @@ export interface EntryAt {
   readonly explain: Explain;
   /** The colours of pictures; without them there are none. */
   readonly palette?: Palette;
+  /** Draws staves; without it notes are told in words. */
+  readonly staves?: StaffDrawer;
 }
 
 /**
@@ -43,10 +47,10 @@ export interface EntryAt {
  * journal stays as it is: a pointer comes by the same line again and again.
  */
 export function subjectHover(at: EntryAt): string | undefined {
-  const { journal, uri, line, today, explain, palette, entry } = at;
+  const { journal, uri, line, today, explain, palette, staves, entry } = at;
   if (!entry.subject || entry.subject.type === "free") return undefined;
   const told = journal.memo.of(journal, "hovers", () => new BoundedMemo<string | null>(MOST_BYTES, textBytes));
-  const key = JSON.stringify([uri, line, subjectKey(entry.subject), today, explain, palette]);
+  const key = JSON.stringify([uri, line, subjectKey(entry.subject), today, explain, palette, staves !== undefined]);
   return told.of(key, () => toldOf(at) ?? null) ?? undefined;
 }
 
@@ -61,9 +65,17 @@ function toldOf(at: EntryAt): string | undefined {
   const name = `**${escapedExtract(headingOf(at))}**`;
   const { way, first, below } = history(at);
   const { notes, further } = theory(at);
+  const staff = notes && staffInMarkdown(at, headingOf(at));
   const hardest = hardestStepHover(at.entry, at.journal, at.uri, at.day);
   const heading = way === "" ? name : `${name}, ${way}`;
-  return paragraphs([heading, ...first, notes, ...hardest, ...below, ...further.filter((told) => told !== name)]);
+  return paragraphs([
+    heading,
+    ...first,
+    staff ?? notes,
+    ...hardest,
+    ...below,
+    ...further.filter((told) => told !== name),
+  ]);
 }
 
 function headingOf({ entry, journal, uri, text }: EntryAt): string {

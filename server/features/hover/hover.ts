@@ -7,6 +7,7 @@ import { entryOfSubjectAt } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel, Entry } from "../../journal/model.ts";
 import { readEntry } from "../../journal/read-entry.ts";
+import type { StaffDrawer } from "../../notation/staff-look.ts";
 import { blockIndexAt, type Position } from "../../syntax/document/document.ts";
 import type { EntryLine, Line, LineOf } from "../../syntax/line/line.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
@@ -36,7 +37,7 @@ export function hoverAt(
   journal: Journal,
   uri: string,
   position: Position,
-  options: Settings & { readonly today: number; readonly palette?: Palette },
+  options: Settings & { readonly today: number; readonly palette?: Palette; readonly staves?: StaffDrawer },
 ): Hover | undefined {
   const document = journal.files.get(uri);
   if (!document || position.line < 0 || position.line >= document.lineCount) return undefined;
@@ -55,6 +56,7 @@ export function hoverAt(
     day: model.day ? model.day.date : options.today,
     explain: options.explain ?? "both",
     palette: options.palette,
+    staves: options.staves,
   };
   const said = saidOf(line, model, at, place, position.character);
   if (!said?.markdown) return undefined;

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import Module, { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { Script } from "node:vm";
@@ -18,6 +18,11 @@ export function loadBundle<T>(file: string): T {
   const module = { exports: {} };
   script.runInThisContext()(module.exports, load, module, path, dirname(path));
   return module.exports as T;
+}
+
+/** The same of a bundle that some packages are without. */
+export function loadBundleIfThere<T>(file: string): T | undefined {
+  return existsSync(join(__dirname, file)) ? loadBundle(file) : undefined;
 }
 
 /** The bundle's first line names the code that belongs to it, so that no other is ever taken for it. */

@@ -278,6 +278,13 @@ function signatureOf(subject: ScaleToPlay | ChordToPlay): KeySignature | null {
   return chordSignature(subject.root, chordOf(subject.chord), subject.key, subject.keyMode);
 }
 
+/** Whether a scale has other notes going down than going up, as melodic minor does. */
+export function fallsOtherwise(subject: ScaleToPlay | ChordToPlay): boolean {
+  if (subject.type !== "scale") return false;
+  const steps = (direction: "up" | "down"): string => JSON.stringify(degreesOf(subject.kind, direction));
+  return steps("up") !== steps("down");
+}
+
 /**
  * What an exercise is, note by note. It starts on the lowest tonic (for an inversion, the lowest such bass note) that
  * the instrument has, or in octave 4; rising forms take the rising notes of a scale, falling forms the falling ones.

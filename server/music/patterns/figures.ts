@@ -1,4 +1,4 @@
-import { type Cell, patternById, type Variant } from "../../music/patterns/pattern.ts";
+import { type Cell, patternById, type Variant } from "./pattern.ts";
 
 /** `growing`: 1 2, 1 2 3, and so on; returning, 1 2 1, then 2 1, 2 3 2 1, and so on. */
 function growingLengths(returning: boolean, total: number): number[] {

@@ -1,0 +1,74 @@
+import type { PreviewNote, PreviewStaff } from "../../../shared/staff.ts";
+import { patternOfRecord } from "../../history/exercise-name.ts";
+import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Entry } from "../../journal/model.ts";
+import { notesHidden } from "../../journal/notes-hidden.ts";
+import { subjectText } from "../../journal/subject-text.ts";
+import { fingeringOf, printFingering } from "../../music/fingering/fingering.ts";
+import type { Instrument } from "../../music/instruments/instrument.ts";
+import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
+import type { StaffNote } from "../../notation/staff.ts";
+import type { StaffDrawer } from "../../notation/staff-look.ts";
+import { entryStaff } from "../explain/entry-staff.ts";
+import { fingeringInWords } from "../explain/finger-words.ts";
+import { entryUnderCursor } from "../explain/line-under-cursor.ts";
+import { nameAsWritten } from "../explain/written-name.ts";
+
+export interface StaffShown {
+  /** Undefined where nobody draws. */
+  readonly drawer: StaffDrawer | undefined;
+  /** In pixels. */
+  readonly width: number;
+  readonly fingerings: boolean;
+}
+
+/** Narrower pages have smaller staves, in pixels; and how large either are. */
+const NARROW = 420;
+const SCALE = 0.85;
+const SCALE_NARROW = 0.7;
+
+/** The exercise on a line as a staff, with what there is to say of each note; null where the line has none. */
+export function staffUnderCursor(journal: Journal, uri: string, line: number, shown: StaffShown): PreviewStaff | null {
+  const found = entryUnderCursor(journal, uri, { line, character: 0 });
+  if (!found.ok) return null;
+  const { entry, text, model } = found;
+  const conventions = journal.conventions(uri);
+  const title = entry.subject ? titleOf(entry, text, conventions) : "";
+  const { width, fingerings, drawer } = shown;
+  const reading = entryStaff({ entry, text, title, conventions, day: model.day?.date, fingerings });
+  if (!reading) return null;
+  if (notesHidden(entry, conventions)) return without("Notes: hidden until you have them written out.");
+  if (!reading.ok) return without(reading.reason);
+  if (!drawer) return without("This server cannot draw staves.");
+  const { staff } = reading;
+  const look = { width, scale: width < NARROW ? SCALE_NARROW : SCALE, id: "staff" };
+  const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
+  const notes = staff.notes.map((note) => shownNote(note, instrument, conventions.names));
+  return {
+    svg: drawer.drawStaves([staff], look).svg,
+    text: `${staff.title}. ${staff.text}`,
+    notes,
+    fingered: notes.some(({ fingering }) => fingering !== ""),
+    sentence: "",
+  };
+}
+
+function titleOf(entry: Entry, text: string, { names }: Conventions): string {
+  return nameAsWritten(entry, text, { subject: subjectText(entry.subject!, names), pattern: patternOfRecord(entry) });
+}
+
+function without(sentence: string): PreviewStaff {
+  return { svg: "", text: "", notes: [], fingered: false, sentence };
+}
+
+function shownNote({ note, degree }: StaffNote, instrument: Instrument | undefined, names: NoteNames): PreviewNote {
+  const found = instrument && fingeringOf(instrument, note);
+  const fingering = found?.known ? found.fingering : undefined;
+  return {
+    name: noteText(note, names),
+    degree,
+    fingering: fingering ? printFingering(fingering) : "",
+    fingeringWords: fingering ? fingeringInWords(fingering) : "",
+  };
+}

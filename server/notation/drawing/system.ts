@@ -1,0 +1,208 @@
+import {
+  Accidental,
+  Articulation,
+  BarlineType,
+  Beam,
+  Dot,
+  Glyph,
+  ModifierContext,
+  ModifierPosition,
+  type RenderContext,
+  Stave,
+  StaveNote,
+  TickContext,
+  Tuplet,
+} from "vexflow/bravura";
+import { LETTERS, modulo } from "../../music/notes/note.ts";
+import type { Clef } from "../clef.ts";
+import type { NoteSign, Staff, StaffNote, Stretch } from "../staff.ts";
+import { drawSlur } from "./slur.ts";
+import { accidentalWidth, headPlaces, type Line, type NoteWidth } from "./spacing.ts";
+import { type Box, type Shapes, SvgContext } from "./svg-context.ts";
+
+/** The lines of a staff lie so far apart. */
+export const SPACE = 10;
+
+/** Behind the last note. */
+export const RIGHT_MARGIN = 18;
+
+/** VexFlow places everything in treble clef, which the clef that is drawn has no part in: E4 is on the bottom line. */
+const TREBLE_BOTTOM = 30;
+
+const DURATIONS: Readonly<Record<Staff["value"]["base"], string>> = {
+  1: "w",
+  2: "h",
+  4: "q",
+  8: "8",
+  16: "16",
+  32: "32",
+};
+const ACCIDENTALS: Readonly<Record<number, string>> = { [-2]: "bb", [-1]: "b", 0: "n", 1: "#", 2: "##" };
+const SIGNS: Readonly<Record<NoteSign, string>> = { dot: "a.", line: "a-", accent: "a>", wedge: "av" };
+
+/** One line of music: what was drawn of it, from its left edge at 0 and its top staff line at 0. */
+export interface System {
+  readonly markup: string;
+  readonly box: Box;
+  /** The head of each note, by the note's index in the staff. */
+  readonly heads: ReadonlyMap<number, Head>;
+}
+
+/** Where a head stands. */
+export interface Head {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  /** How wide its accidental is, with the space behind it; 0 for none. */
+  readonly before: number;
+}
+
+/** How wide clef and signature are, in pixels. */
+export function headWidth(staff: Pick<Staff, "clef" | "fifths">): number {
+  return staveOf(staff, 1000, false).getNoteStartX() + NOTE_PADDING;
+}
+
+/** What VexFlow adds before every note, by the metrics of its font. */
+const NOTE_PADDING = 12;
+
+/** By which VexFlow calls signatures, from seven flats to seven sharps. */
+const MAJOR_KEYS = ["Cb", "Gb", "Db", "Ab", "Eb", "Bb", "F", "C", "G", "D", "A", "E", "B", "F#", "C#"] as const;
+
+function staveOf({ clef, fifths }: Pick<Staff, "clef" | "fifths">, width: number, isLast: boolean): Stave {
+  const stave = new Stave(0, 0, width, { space_above_staff_ln: 0, left_bar: false, right_bar: isLast });
+  stave.addClef(clef.name);
+  if (fifths !== 0) stave.addKeySignature(MAJOR_KEYS[fifths + 7]!);
+  stave.setBegBarType(BarlineType.NONE);
+  stave.setEndBarType(isLast ? BarlineType.END : BarlineType.NONE);
+  return stave;
+}
+
+/** Draws one line of music, whose notes take up a width. */
+export function drawSystem(
+  staff: Staff,
+  widths: readonly NoteWidth[],
+  line: Line,
+  { width, isLast, shapes }: { readonly width: number; readonly isLast: boolean; readonly shapes: Shapes },
+): System {
+  const context = new SvgContext(shapes);
+  const places = headPlaces(widths, line, width);
+  const stave = staveOf(staff, headWidth(staff) + width + RIGHT_MARGIN, isLast);
+  stave.setContext(context);
+  const notes = new Map<number, StaveNote>();
+  for (let i = line.from; i <= line.to; i++) notes.set(i, noteOn(stave, staff.notes[i]!, staff.value));
+  const beams = beamsOn(staff, notes, line); // which turns stems, and signs stand by them
+  for (const [index, note] of notes) {
+    addSigns(note, staff.signs);
+    placeAt(note, places[index - line.from]!);
+  }
+  context.within({ class: "staff-lines" }, () => stave.draw());
+  drawOctave(context, staff.clef);
+  for (const [index, note] of notes) {
+    context.within({ class: "staff-note", "data-note": index }, () => note.setContext(context).draw());
+  }
+  for (const beam of beams) beam.setContext(context).draw();
+  drawTuplets(staff, notes, line, context);
+  const heads = new Map([...notes].map(([index, note]) => [index, headOf(note, staff.notes[index]!)]));
+  for (const slur of staff.slurs) drawSlur(context, slur, line, notes);
+  return { markup: context.markup, box: context.box!, heads };
+}
+
+/** Where the 8 at a clef stands: its left edge and its middle. Its size is that of a small clef's. */
+const OCTAVE_PLACES = {
+  treble: { "8va": [13, -20], "8vb": [9, 64] },
+  bass: { "8va": [6, -9], "8vb": [6, 49] },
+} as const;
+const OCTAVE_POINT = 23;
+
+/** VexFlow has none for every clef. */
+function drawOctave(context: SvgContext, { name, mark }: Clef): void {
+  if (!mark || (name !== "treble" && name !== "bass")) return;
+  const [x, y] = OCTAVE_PLACES[name][mark];
+  context.within({ class: "staff-octave" }, () => Glyph.renderGlyph(context, x, y, OCTAVE_POINT, "timeSig8"));
+}
+
+/** The key that VexFlow calls a place on the staff, in treble clef: 0 is `e/4`. */
+function keyAt(step: number): string {
+  const place = TREBLE_BOTTOM + step;
+  return `${LETTERS[modulo(place, 7)]!.toLowerCase()}/${Math.floor(place / 7)}`;
+}
+
+function noteOn(stave: Stave, { step, accidental }: StaffNote, { base, dots }: Staff["value"]): StaveNote {
+  const note = new StaveNote({ keys: [keyAt(step)], duration: DURATIONS[base], dots, auto_stem: true });
+  if (accidental !== null) note.addModifier(new Accidental(ACCIDENTALS[accidental]!), 0);
+  if (dots) Dot.buildAndAttach([note], { all: true });
+  note.setStave(stave);
+  return note;
+}
+
+function placeAt(note: StaveNote, x: number): void {
+  note.addToModifierContext(new ModifierContext());
+  new TickContext().addTickable(note).preFormat().setX(x);
+}
+
+/** The beams that lie in a line; their stems go where most of the notes want them. */
+function beamsOn({ beams }: Staff, notes: ReadonlyMap<number, StaveNote>, { from, to }: Stretch): readonly Beam[] {
+  const within = beams.filter((beam) => beam.from >= from && beam.to <= to);
+  return within.map((beam) => {
+    const beamed = Array.from({ length: beam.to - beam.from + 1 }, (_, i) => notes.get(beam.from + i)!);
+    return new SpacedBeam(beamed, true);
+  });
+}
+
+/**
+ * Beams with a little more between them than VexFlow's quarter of a space, in which a staff line would close the gap.
+ */
+class SpacedBeam extends Beam {
+  protected override drawBeamLines(context: RenderContext): void {
+    const first = this.getNotes()[0] as StaveNote;
+    const startX = first.getStemX();
+    const thickness = this.render_options.beam_width * first.getStemDirection();
+    let y = this.getBeamYToDraw();
+    for (const duration of ["4", "8", "16", "32"]) {
+      for (const { start, end } of this.getBeamLines(duration)) {
+        if (end === undefined) continue;
+        const [left, right] = [start, end].map((x) => this.getSlopeY(x, startX, y, this.slope)) as [number, number];
+        context.beginPath();
+        context.moveTo(start, left).lineTo(start, left + thickness);
+        context
+          .lineTo(end + 1, right + thickness)
+          .lineTo(end + 1, right)
+          .closePath();
+        context.fill();
+      }
+      y += thickness * BEAM_STEP;
+    }
+  }
+}
+
+/** From one beam to the next, in thicknesses. */
+const BEAM_STEP = 1.65;
+
+/** Signs stand at the heads, away from the stems. */
+function addSigns(note: StaveNote, signs: readonly NoteSign[]): void {
+  for (const sign of signs) {
+    const below = note.getStemDirection() === 1;
+    const articulation = new Articulation(SIGNS[sign]);
+    articulation.setPosition(below ? ModifierPosition.BELOW : ModifierPosition.ABOVE);
+    note.addModifier(articulation, 0);
+  }
+}
+
+function drawTuplets(staff: Staff, notes: ReadonlyMap<number, StaveNote>, line: Stretch, context: SvgContext): void {
+  const { tuplet } = staff.value;
+  if (!tuplet) return;
+  for (const { from, to } of staff.beams) {
+    if (from < line.from || to > line.to || to - from + 1 !== tuplet) continue;
+    const group = Array.from({ length: tuplet }, (_, i) => notes.get(from + i)!);
+    const occupied = tuplet === 3 ? 2 : 4;
+    const location = group[0]!.getStemDirection();
+    new Tuplet(group, { num_notes: tuplet, notes_occupied: occupied, location, ratioed: false, bracketed: false })
+      .setContext(context)
+      .draw();
+  }
+}
+
+function headOf(drawn: StaveNote, note: StaffNote): Head {
+  const before = accidentalWidth(note);
+  return { x: drawn.getNoteHeadBeginX(), y: drawn.getYs()[0]!, width: drawn.getGlyphWidth(), before };
+}
