@@ -16,8 +16,6 @@ export const COMMAND_LINE = "server/cli.js";
 const CORE = "server/core.js";
 /** The core without the command line, which the extension's package has in place of it. */
 const SERVER_CORE = "server/handlers.js";
-/** What draws staves: loaded once one is wanted. */
-const NOTATION = "server/notation.js";
 const NOTICES = "THIRD-PARTY-NOTICES.txt";
 // A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
 const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
@@ -106,7 +104,7 @@ export const SERVER_BUNDLES = [
 export const NOTATION_BUNDLE = {
   ...browser,
   entry: "server/notation/drawing/draw-staff.ts",
-  file: NOTATION,
+  file: "server/notation.js",
   format: "iife",
   globalName: "daystaveNotation",
   footer: { js: 'if (typeof module === "object") module.exports = daystaveNotation;' },

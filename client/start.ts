@@ -28,7 +28,8 @@ export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
 
 /**
- * What both hosts tell the language client; `notation` is where a web worker finds what draws staves. Its watcher lives as long as the extension.
+ * What both hosts tell the language client; `notation` is where a web worker finds what draws staves. Its watcher
+ * lives as long as the extension.
  */
 export function clientOptions(context: ExtensionContext, notation?: string): LanguageClientOptions {
   const journals = workspace.createFileSystemWatcher("**/*.practice");

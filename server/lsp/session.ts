@@ -24,9 +24,7 @@ export interface Surroundings {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
-  /**
-   * What draws staves, a bundle of its own; undefined where there is none. `address` is where the client says that it is.
-   */
+  /** What draws staves, a bundle of its own; undefined where there is none. `address` is where the client has it. */
   readonly notation: (address: string | undefined) => Promise<StaffDrawer | undefined>;
 }
 

@@ -18,8 +18,8 @@ const SHAPED: Readonly<Record<string, RegExp>> = {
 };
 
 /**
- * A chart or a staff built anew from SVG text, of the elements and attributes that those are made of; undefined where it is none.
- * Its colours are those of the style sheet.
+ * A chart or a staff built anew from SVG text, of the elements and attributes that those are made of; undefined where
+ * it is none. Its colours are those of the style sheet.
  */
 export function drawing(text: string): SVGElement | undefined {
   if (text === "") return undefined;

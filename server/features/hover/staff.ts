@@ -1,10 +1,25 @@
 import type { Palette } from "../../../shared/protocol.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
 import type { Staff } from "../../notation/staff.ts";
 import type { StaffDrawer, StaffLook } from "../../notation/staff-look.ts";
 import { entryStaves } from "../explain/entry-staff.ts";
 import { extract, pictureInMarkdown } from "../explain/markdown.ts";
-import type { EntryAt } from "./entry.ts";
+import type { Explain } from "../explain/theory.ts";
+
+/** An entry, and what bears on how its staff is shown. */
+export interface StaffAt {
+  readonly journal: Journal;
+  readonly uri: string;
+  readonly entry: Entry;
+  readonly text: string;
+  readonly day: DayNumber | undefined;
+  readonly explain: Explain;
+  readonly palette?: Palette;
+  readonly staves?: StaffDrawer;
+}
 
 /** A staff in a hover is as wide as the hover's other picture or wider, and one line high. */
 const WIDTH = 440;
@@ -15,7 +30,7 @@ const SCALE = 0.75;
  * An entry's exercise on a staff of one line, as Markdown, with its notes in words for whoever does not see it;
  * undefined where nobody draws here, where notes are hidden, and for what takes more than a line.
  */
-export function staffInMarkdown(at: EntryAt, title: string): string | undefined {
+export function staffInMarkdown(at: StaffAt, title: string): string | undefined {
   const { entry, journal, uri, text, day, staves, palette, explain } = at;
   const conventions = journal.conventions(uri);
   if (!staves || !palette || explain === "none" || notesHidden(entry, conventions)) return undefined;
