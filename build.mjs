@@ -14,7 +14,7 @@ const ROOT = dirname(fileURLToPath(import.meta.url));
 
 export const COMMAND_LINE = "server/cli.js";
 const CORE = "server/core.js";
-/** The core without the command line, which the extension's package has in place of it. */
+/** The core without the command line: that of the extension's package, for Node and for web workers. */
 const SERVER_CORE = "server/handlers.js";
 const NOTICES = "THIRD-PARTY-NOTICES.txt";
 // A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
@@ -100,24 +100,26 @@ export const SERVER_BUNDLES = [
   { ...node, entry: "server/cli/main.ts", file: COMMAND_LINE, banner: { js: "#!/usr/bin/env node" } },
   { ...node, entry: "server/core.ts", file: CORE, plugins: [serverApart] },
 ];
-/** The same file for Node, which asks for its exports, and for a web worker, which looks for its name. */
+/** One file for Node, which asks for its exports, and for a web worker, which looks for its name. */
+function anywhere(name) {
+  const footer = { js: `if (typeof module === "object") module.exports = ${name};` };
+  return { ...browser, format: "iife", globalName: name, footer };
+}
+
 export const NOTATION_BUNDLE = {
-  ...browser,
+  ...anywhere("daystaveNotation"),
   entry: "server/notation/drawing/draw-staff.ts",
   file: "server/notation.js",
-  format: "iife",
-  globalName: "daystaveNotation",
-  footer: { js: 'if (typeof module === "object") module.exports = daystaveNotation;' },
   plugins: [signsAlone],
 };
 export const WORKER_BUNDLES = [
   { ...browser, entry: "server/main.browser.ts", file: "server/main.browser.js", format: "iife" },
+  { ...anywhere("daystaveHandlers"), entry: "server/lsp/handlers.ts", file: SERVER_CORE },
 ];
 const BUNDLES = [
   ...SERVER_BUNDLES,
   ...WORKER_BUNDLES,
   NOTATION_BUNDLE,
-  { ...node, entry: "server/lsp/handlers.ts", file: SERVER_CORE },
   {
     ...node,
     entry: "client/extension.ts",
@@ -142,13 +144,10 @@ const BUNDLES = [
 const BUILT = [...BUNDLES.map(({ file }) => file), NOTICES];
 
 /**
- * What the extension's package carries of a build: pairs of a file below `dist` there and the one here. The command line
- * has a package of its own, and the code that a build kept fits one Node only.
+ * What the extension's package carries of a build, below `dist`. The command line has a package of its own, and the code
+ * that a build kept fits one Node only.
  */
-export const PACKAGED = BUILT.filter((file) => ![COMMAND_LINE, CORE].includes(file)).map((file) => [
-  file === SERVER_CORE ? CORE : file,
-  file,
-]);
+export const PACKAGED = BUILT.filter((file) => ![COMMAND_LINE, CORE].includes(file));
 
 /** What esbuild takes to make one of the bundles below a folder. */
 export function settingsOf({ entry, file, ...options }, folder = "dist", watch = false) {

@@ -9,7 +9,7 @@ export async function activate(context: ExtensionContext): Promise<{ readonly ho
   context.subscriptions.push({ dispose: () => worker.terminate() });
   await startDaystave(
     context,
-    new LanguageClient(CLIENT_ID, CLIENT_NAME, worker, clientOptions(context, address("dist/server/notation.js"))),
+    new LanguageClient(CLIENT_ID, CLIENT_NAME, worker, clientOptions(context, address("dist/server/"))),
   );
   return { host: "web" };
 }

@@ -28,10 +28,10 @@ export const CLIENT_ID = "daystave";
 export const CLIENT_NAME = "Daystave";
 
 /**
- * What both hosts tell the language client; `notation` is where a web worker finds what draws staves. Its watcher
+ * What both hosts tell the language client; `bundles` is where a server in a web worker finds its own. Its watcher
  * lives as long as the extension.
  */
-export function clientOptions(context: ExtensionContext, notation?: string): LanguageClientOptions {
+export function clientOptions(context: ExtensionContext, bundles?: string): LanguageClientOptions {
   const journals = workspace.createFileSystemWatcher("**/*.practice");
   context.subscriptions.push(journals);
   return {
@@ -40,7 +40,7 @@ export function clientOptions(context: ExtensionContext, notation?: string): Lan
     // the wait for its start from our own work.
     initializationOptions: () => {
       performance.mark("daystave/willWaitForServer");
-      return initialisationOptions(notation);
+      return initialisationOptions(bundles);
     },
     synchronize: { fileEvents: journals, configurationSection: "daystave" },
     middleware: {
@@ -87,12 +87,12 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
   await client.start();
 }
 
-function initialisationOptions(notation: string | undefined): InitialisationOptions {
+function initialisationOptions(bundles: string | undefined): InitialisationOptions {
   return {
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     canReadFiles: true,
     canShowPreview: true,
     palette: paletteOf(window.activeColorTheme),
-    notation,
+    bundles,
   };
 }

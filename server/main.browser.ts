@@ -5,17 +5,20 @@ import {
   ProposedFeatures,
 } from "vscode-languageserver/browser";
 import { Gate } from "./lsp/gate.ts";
+import type { Handlers } from "./lsp/host.ts";
 import { serve } from "./lsp/server.ts";
 import type { StaffDrawer } from "./notation/staff-look.ts";
 
-/** What a worker has once it has run the bundle that draws staves. */
-interface NotationWorker {
+/** What a worker has once it has run the bundles of the core and of what draws staves. */
+interface Bundles {
   importScripts(address: string): void;
-  readonly daystaveNotation?: StaffDrawer;
+  readonly daystaveHandlers: Handlers;
+  readonly daystaveNotation: StaffDrawer;
 }
 
 // In a web worker: the client talks to us by messages, and reads every file for us.
-const worker = self as unknown as ConstructorParameters<typeof BrowserMessageReader>[0] & NotationWorker;
+const worker = self as unknown as ConstructorParameters<typeof BrowserMessageReader>[0];
+const scope = globalThis as unknown as Bundles;
 const connection = createConnection(
   ProposedFeatures.all,
   new BrowserMessageReader(worker),
@@ -25,9 +28,14 @@ const connection = createConnection(
 serve(connection, {
   reader: undefined,
   clock: Date.now,
-  handlers: () => import("./lsp/handlers.ts"),
-  notation: async (address) => {
-    if (address !== undefined) worker.importScripts(address);
-    return worker.daystaveNotation;
+  handlers: async (bundles) => {
+    if (bundles === undefined) throw new Error("The client does not say where the bundles of the server are.");
+    scope.importScripts(`${bundles}handlers.js`);
+    return scope.daystaveHandlers;
+  },
+  notation: async (bundles) => {
+    if (bundles === undefined) return undefined;
+    scope.importScripts(`${bundles}notation.js`);
+    return scope.daystaveNotation;
   },
 });

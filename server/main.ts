@@ -17,6 +17,7 @@ process.on("unhandledRejection", goOn);
 serve(connection, {
   reader: diskReader,
   clock: Date.now,
-  handlers: async () => loadBundle<Handlers>("core.js"),
+  // The extension's package is without the command line, and so without the core that both share.
+  handlers: async () => loadBundleIfThere<Handlers>("core.js") ?? loadBundle<Handlers>("handlers.js"),
   notation: async () => loadBundleIfThere<StaffDrawer>("notation.js"),
 });

@@ -32,8 +32,8 @@ export interface FileText {
 export interface InitialisationOptions {
   /** Colours for pictures in hovers; without them a hover keeps to its table. */
   readonly palette?: Palette;
-  /** Where a server in a web worker finds what draws staves; without it, it draws none. */
-  readonly notation?: string;
+  /** The address of the folder in which a server in a web worker finds its bundles, with a slash at its end. */
+  readonly bundles?: string;
   /** Replaces the calendar's day, `2026-03-08`. */
   readonly today?: string;
   /** Whose calendar day is today where the settings name no zone: an IANA name such as `Europe/Oslo`. */

@@ -28,7 +28,7 @@ export function packageContents(dist) {
   const contents = {
     "package.json": text(`${JSON.stringify(packagedManifest(), undefined, 2)}\n`),
     ...Object.fromEntries(paths.map((path) => [path, read(path)])),
-    ...Object.fromEntries(PACKAGED.map(([name, file]) => [`dist/${name}`, readFileSync(join(dist, file))])),
+    ...Object.fromEntries(PACKAGED.map((file) => [`dist/${file}`, readFileSync(join(dist, file))])),
   };
   const pages = { ...PAGES, ...Object.fromEntries(paths.filter(isPage).map((path) => [path, path])) };
   const inside = [...Object.keys(contents), ...Object.values(PAGES)];

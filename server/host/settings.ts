@@ -104,7 +104,7 @@ function numberIn<Usual extends number | null>(
 
 /** Whatever the client sent as `initializationOptions`; what has another shape counts as left out. */
 export function readOptions(sent: unknown): InitialisationOptions {
-  const { today, timeZone, canReadFiles, canShowPreview, palette, notation } = fieldsOf(sent) as {
+  const { today, timeZone, canReadFiles, canShowPreview, palette, bundles } = fieldsOf(sent) as {
     [Key in keyof InitialisationOptions]: unknown;
   };
   return {
@@ -113,7 +113,7 @@ export function readOptions(sent: unknown): InitialisationOptions {
     canReadFiles: canReadFiles === true,
     canShowPreview: canShowPreview === true,
     palette: readPalette(palette),
-    notation: typeof notation === "string" ? notation : undefined,
+    bundles: typeof bundles === "string" ? bundles : undefined,
   };
 }
 

@@ -5,6 +5,6 @@ export type Handlers = typeof import("./handlers.ts");
 
 /** What the entry point brings. */
 export interface Host extends Surroundings {
-  /** The core is a bundle of its own in Node; asked for once. */
-  readonly handlers: () => Promise<Handlers>;
+  /** The core is a bundle of its own; asked for once. `bundles` is where the client has them. */
+  readonly handlers: (bundles: string | undefined) => Promise<Handlers>;
 }

@@ -43,6 +43,7 @@ class Server {
   #handlers: Promise<Handlers> | undefined;
   #announcing: Disposable | undefined;
   #hasFolders = false;
+  #bundles: string | undefined;
 
   constructor(
     private readonly connection: Connection,
@@ -273,7 +274,9 @@ class Server {
 
   /** Answers without the core, which is loaded while the client is busy with the answer: so it need not wait for it. */
   #initialize(params: InitializeParams): InitializeResult {
-    const client = clientOf(params.capabilities, readOptions(params.initializationOptions));
+    const options = readOptions(params.initializationOptions);
+    const client = clientOf(params.capabilities, options);
+    this.#bundles = options.bundles;
     this.#hasFolders = client.hasFolders;
     this.#open = async () => {
       const { openSession, pushDiagnostics, refreshDiagnostics, refreshShown, warmHistory } = await this.#load();
@@ -352,7 +355,7 @@ class Server {
   }
 
   #load(): Promise<Handlers> {
-    this.#handlers ??= this.host.handlers();
+    this.#handlers ??= this.host.handlers(this.#bundles);
     return this.#handlers;
   }
 

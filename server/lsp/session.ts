@@ -24,8 +24,8 @@ export interface Surroundings {
   /** Reads what the server reaches without the client; undefined where that is nothing, as in a browser. */
   readonly reader: FileReader | undefined;
   readonly clock: Clock;
-  /** What draws staves, a bundle of its own; undefined where there is none. `address` is where the client has it. */
-  readonly notation: (address: string | undefined) => Promise<StaffDrawer | undefined>;
+  /** What draws staves, a bundle of its own; undefined where there is none. `bundles` is where the client has them. */
+  readonly notation: (bundles: string | undefined) => Promise<StaffDrawer | undefined>;
 }
 
 /** Calls the listener at every change, until it is disposed of. */
@@ -63,7 +63,7 @@ export function openSession(
   session.fixToday(options.today);
   session.warnOfTimeZones();
   session.palette = options.palette;
-  session.drawsStaves(() => notation(options.notation));
+  session.drawsStaves(() => notation(options.bundles));
   session.setFolders(workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []));
   return session;
 }

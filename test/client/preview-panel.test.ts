@@ -1,7 +1,8 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Uri } from "vscode";
 import type { FromPage, ToPage } from "../../client/preview/messages.ts";
-import type { PreviewFingers, PreviewParams } from "../../shared/preview.ts";
+import type { PreviewFingers, PreviewHear, PreviewParams } from "../../shared/preview.ts";
+import type { Sound, SoundParams } from "../../shared/sound.ts";
 import type { PreviewStaff, StaffParams } from "../../shared/staff.ts";
 import { previewOf } from "../features/preview/preview-asked.ts";
 
@@ -54,6 +55,8 @@ const FINGERS: PreviewFingers = {
   canIsolate: true,
 };
 
+const HEAR: PreviewHear = { place: { uri: "j:/a.practice", line: 1 }, lines: ["click at 60"], silent: "" };
+
 /** A panel with its page and its server: what the one is sent, and what the other is asked. */
 function open({ reading = false, figures = FIGURES } = {}) {
   const sent: ToPage[] = [];
@@ -91,11 +94,13 @@ function open({ reading = false, figures = FIGURES } = {}) {
     code2ProtocolConverter: { asUri: String },
     sendRequest: async (method: string, params: PreviewParams) => {
       if (method === "workspace/executeCommand") return void ran.push(params);
+      if (method === "daystave/sound") return soundOf(params as unknown as SoundParams);
       if (method === "daystave/staff") return staffOf(params as unknown as StaffParams);
       asked.push(params);
       const journal = params.uri.split("/")[0]!;
-      if (params.version === 1) return { unchanged: true, underCursor: `line ${params.cursor}`, fingers: null };
-      return { journal, version: 1, underCursor: null, fingers: FINGERS, ...figures, reading };
+      if (params.version === 1)
+        return { unchanged: true, underCursor: `line ${params.cursor}`, fingers: null, hear: HEAR };
+      return { journal, version: 1, underCursor: null, fingers: FINGERS, hear: HEAR, ...figures, reading };
     },
   };
   const document = uriOf("j:/a.practice");
@@ -119,6 +124,11 @@ function open({ reading = false, figures = FIGURES } = {}) {
       gone();
     },
   };
+}
+
+/** Likewise: nothing sounds. */
+function soundOf({ uri, line, text }: SoundParams): Sound {
+  return { ok: false, reason: `${uri} ${line} ${text}` };
 }
 
 /** A server that says what it was asked. */
@@ -226,7 +236,7 @@ test("once the cursor rests on another line, the exercise there is marked", asyn
   preview.cursorMoved(uriOf("other:/c.practice"), 9);
   await vi.runAllTimersAsync();
   expect(asked.slice(1).map(({ cursor, version }) => [cursor, version])).toEqual([[4, 1]]);
-  expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4", fingers: null });
+  expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4", fingers: null, hear: HEAR });
 });
 
 test("a staff is that of the line that the cursor is on, as wide as the page says; the last question is answered", async () => {
@@ -316,4 +326,26 @@ test("it has the plan written that the page was given, for as long as was asked 
   await begun.page(READY);
   await begun.page({ type: "writePlan" });
   expect(begun.ran).toEqual([]);
+});
+
+test("a line of words is heard beside the line that the page was given, and its tempo written there alone", async () => {
+  const { sent, ran, page } = open();
+  await page(READY);
+  const heard = async (place: PreviewHear["place"]) => {
+    await page({ type: "hear", place, text: "click at 60" });
+    const last = sent.at(-1);
+    return last?.type === "sound" && last.sound && !last.sound.ok ? last.sound.reason : undefined;
+  };
+  expect(await heard(HEAR.place)).toBe("j:/a.practice 1 click at 60");
+  expect(await heard({ uri: "j:/other.practice", line: 7 })).toBe("j:/a.practice -1 click at 60");
+  expect(await heard(null)).toBe("j:/a.practice -1 click at 60");
+  await page({ type: "writeTempo", uri: "j:/a.practice", line: 7, bpm: 60 });
+  expect(ran).toEqual([]);
+  await page({ type: "writeTempo", uri: "j:/a.practice", line: 1, bpm: 60 });
+  expect(ran).toEqual([
+    {
+      command: "daystave.server.writeTempo",
+      arguments: [{ textDocument: { uri: "j:/a.practice" }, position: { line: 1, character: 0 } }, 60],
+    },
+  ]);
 });

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { Worker } from "node:worker_threads";
 import { onTestFinished } from "vitest";
 import {
@@ -21,7 +22,10 @@ const THREAD = `
   self.postMessage = (message) => parentPort.postMessage(message);
   parentPort.on("message", (data) => self.onmessage({ data }));
   const web = { setTimeout, clearTimeout, setInterval, clearInterval, queueMicrotask, performance, TextDecoder, TextEncoder, URL, AbortController, console, crypto };
-  require("node:vm").runInNewContext(workerData, { ...web, self, postMessage: self.postMessage }, { filename: "main.browser.js" });
+  const vm = require("node:vm");
+  const scope = vm.createContext({ ...web, self, postMessage: self.postMessage });
+  scope.importScripts = (address) => vm.runInContext(workerData.bundles[address], scope, { filename: address });
+  vm.runInContext(workerData.main, scope, { filename: "main.browser.js" });
 `;
 
 let bundle: Promise<string> | undefined;
@@ -29,11 +33,17 @@ let bundle: Promise<string> | undefined;
 /** The worker's server, spoken to by messages. It ends with the test. */
 export async function startWorker(options: StartOptions = {}): Promise<TestClient> {
   bundle ??= bundleServer("worker");
-  const worker = new Worker(THREAD, { eval: true, workerData: readFileSync(await bundle, "utf8") });
+  const main = await bundle;
+  const handlers = readFileSync(join(dirname(main), "handlers.js"), "utf8");
+  const workerData = { main: readFileSync(main, "utf8"), bundles: { "worker:/handlers.js": handlers } };
+  const worker = new Worker(THREAD, { eval: true, workerData });
   onTestFinished(async () => void (await worker.terminate()));
   const client = new TestClient(new ThreadReader(worker), new ThreadWriter(worker));
   const failed = new Promise<never>((_, reject) => worker.once("error", reject));
-  await Promise.race([client.initialize(options), failed]);
+  await Promise.race([
+    client.initialize({ ...options, options: { bundles: "worker:/", ...(options.options as object) } }),
+    failed,
+  ]);
   return client;
 }
 

@@ -17,8 +17,8 @@ export interface TempoPlayed {
 }
 
 /**
- * A tempo that was just played, written where its outcome is to follow: behind that tempo where today's entry has it and
- * says nothing of it yet, else at the end of the entry. An entry of an earlier day goes on today. The cursor goes
+ * A tempo that was just played, written where its outcome is to follow: behind that tempo where today's entry has it
+ * and says nothing of it yet, else at the end of the entry. An entry of an earlier day goes on today. The cursor goes
  * behind the tempo and a space.
  */
 export function writeTempo(

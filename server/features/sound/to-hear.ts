@@ -18,8 +18,9 @@ export const NOTHING_TO_HEAR: PreviewHear = { place: null, lines: [], silent: ""
 const MOST_TEMPOS = 8;
 
 /**
- * Lines that may be heard beside the line of the cursor: a click at its tempos, a drone on its tonic, the exercise, and its
- * third, tempered and pure. No tempo is proposed where the player has none, and nothing on a day without the instrument.
+ * Lines that may be heard beside the line of the cursor: a click at its tempos, a drone on its tonic, the exercise, and
+ * its third, tempered and pure. No tempo is proposed where the player has none, and nothing on a day without the
+ * instrument.
  */
 export function linesToHear(journal: Journal, uri: string, line: number, today: DayNumber): PreviewHear {
   const at = heardAt(journal, uri, line, today);
