@@ -73,7 +73,7 @@ test("of several tempos the last goes on, faster the last that was reached, in t
 
 test("what held for the attempt that it goes on from holds for the copy", () => {
   checkLine("faster", "D minor, slurred at 60 clean, tongued at 66 clean", "D minor, tongued at 69‸");
-  checkLine("faster", "D minor, 8ths, slurred at 60 clean, 16ths, 66 clean", "D minor, slurred, 16ths, at 69‸");
+  checkLine("faster", "D minor, 8ths, slurred at 60 clean, 16ths, 44 clean", "D minor, slurred, 16ths, at 46‸");
   checkLine("faster", "D minor, slurred up, tongued down, at 60 clean", "D minor, slurred up, tongued down, at 63‸");
   checkLine(
     "faster",
