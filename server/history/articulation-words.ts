@@ -19,7 +19,7 @@ export function articulationWords(
   { instrument: id, uri }: Pick<AttemptRecord, "instrument" | "uri">,
 ): ArticulationWords {
   const instrument = id === null ? undefined : instrumentOf(id, journal.conventions(uri));
-  const single = singleNotesOn(instrument);
+  const single = id !== null && !instrument ? null : singleNotesOn(instrument); // nobody knows whether it is blown
   const { joined, parted } = articulationsOf(instrument);
   const apart = single === null ? `not ${joined}` : parted;
   return {

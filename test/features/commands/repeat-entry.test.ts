@@ -83,6 +83,19 @@ test("what held for the attempt that it goes on from holds for the copy", () => 
   checkLine("faster", "D minor, slurred at 60 clean, tongued at 66 slips", "D minor, slurred at 63‸");
 });
 
+test("a leap that stands alone is no start: a notch above what was reached before, and it says why", () => {
+  const text = "2026-03-07\n  D minor, at 54 clean\n2026-03-09 Mon\n  D minor, at 160 clean";
+  const told = (from: string) => {
+    const answer = repeatEntry(journalOf(from), URI, { line: 3, character: 4 }, { today: TODAY, step: "faster" });
+    return answer.ok && [answer.edits[0]!.newText.trim(), answer.note];
+  };
+  const why =
+    "160 is far above what you played before. Check its digits; once you reach it on a second day, it counts.";
+  expect(told(text)).toEqual(["D minor, at 56", why]);
+  expect(told(text.replace("54 clean", "54 nearly"))).toEqual(["D minor", why]);
+  expect(told(text.replace("54 clean", "54 clean, 160 clean"))).toEqual(["D minor, at 168", undefined]);
+});
+
 // Invented, and lines of test/reference/natural-lines.tsv and more-hands.tsv.
 test("words that are not known stay before the tempo, and go with what was found behind it", () => {
   checkLine("faster", "D minor, thrdis, at 60", "D minor, thrdis, at 63‸");

@@ -120,6 +120,14 @@ describe("after pain", () => {
   });
 });
 
+test("once the time of a day after pain is used up, no other plan is offered, and a sentence says so", () => {
+  const played = `${WORKED}2026-03-06\n  C major, slow, sore left thumb\n${TODAY}, 10 min\n  G major, slow\n`;
+  const shown = today(played); // usual: 20 minutes, so half of it is 10
+  expect([shown.plan, shown.last]).toEqual([null, []]);
+  expect(shown.sentences.at(-1)).toBe("That was today's half: leave it at that, and rest.");
+  expect(today(played.replace("10 min", "5 min")).plan).toMatchObject({ offer: "Show a plan for a short day" });
+});
+
 describe("where there is none", () => {
   test("on a day of rest", () => expect(plan(`${WORKED}${TODAY}, rest\n`)).toBeNull());
 
