@@ -57,7 +57,7 @@ function startIn({ journal, today, entry, conventions }: EntrySituation): Candid
   return { ...atTempo(String(tempo), detail), aliases: [String(tempo)], fit: 0 };
 }
 
-/** Whether the exercise has a leap that stands alone, by the history at hand: what was reached last is no start then. */
+/** Whether the exercise has a leap that stands alone, by the history at hand: what was reached last is no start. */
 function isDoubted({ journal, today, entry, conventions }: EntrySituation): boolean {
   const played = playedEntry(entry, conventions).attempts[0];
   const exercise = played && latestHistory(journal)?.exercises.get(played.manner.exerciseKey);
