@@ -81,7 +81,7 @@ export const MEANINGS: Readonly<Record<Code, string>> = {
   "theoretical-key": "The key would need a double accidental in its signature",
   "chromatic-spelling": "A chromatic scale is not spelled in any of the usual ways",
   "minutes-sum": "The stated parts add up to more than the whole",
-  "tempo-leap": "A tempo marked clean is over 1.5 times the best before it",
+  "tempo-leap": "A tempo marked clean is over 1.5 times the best before it, or the fastest tried",
   "long-stretch": "Over an hour in one sitting, with no break noted",
   "aim-past": "The date of an aim has passed",
   "aim-far": "At the recent pace an aim would not be reached by its date",

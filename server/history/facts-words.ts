@@ -1,5 +1,7 @@
 import { type DayNumber, mondayOf, weekIndex } from "../journal/calendar.ts";
 import { dateInWords } from "../journal/date-words.ts";
+import type { Tonguing } from "../journal/model.ts";
+import type { ArticulationWords } from "./articulation-words.ts";
 import type { Comparison } from "./comparisons.ts";
 import { isOpen, type Return } from "./return.ts";
 import type { Settled } from "./settled.ts";
@@ -15,19 +17,21 @@ import { type Notation, shown } from "./trend-words.ts";
  *
  * @param comparisons those of its exercise, the most telling first; one of the strand's own is told
  * @param day on which it is read
+ * @param articulation how it is called on the instrument
  */
 export function factsInWords(
   { returned, settled, shares }: StrandFacts,
   comparisons: readonly Comparison[],
   notation: Notation,
   day: DayNumber,
+  articulation: ArticulationWords,
 ): readonly string[] {
   const [comparison] = comparisons;
   return [
     ...(returned ? returnInWords(returned, day) : []),
     ...(settled ? [settledInWords(settled, notation, day)] : []),
     ...sharesInWords(shares, notation),
-    ...(comparison ? [comparisonInWords(comparison)] : []),
+    ...(comparison ? [comparisonInWords(comparison, articulation)] : []),
   ];
 }
 
@@ -58,7 +62,17 @@ function sharesInWords(shares: readonly CleanShare[], { noteValue, beat }: Notat
 }
 
 /** `Tongued was below slurred in 8 of 8 weeks, by about 7 %.` */
-function comparisonInWords({ of, with: other, lower, weeks, ratio }: Comparison): string {
+function comparisonInWords(
+  { of, with: other, lower, weeks, ratio }: Comparison,
+  articulation: ArticulationWords,
+): string {
   const by = Math.round((1 - ratio) * 100);
-  return `${of[0]!.toUpperCase()}${of.slice(1)} was below ${other} in ${lower} of ${weeks} weeks, by about ${by} %.`;
+  const [one, another] = [of, other].map((way) => {
+    const tonguing = TONGUINGS[way];
+    return tonguing === undefined ? way : articulation.beside(tonguing);
+  });
+  return `${one![0]!.toUpperCase()}${one!.slice(1)} was below ${another} in ${lower} of ${weeks} weeks, by about ${by} %.`;
 }
+
+/** As comparisons name them. */
+const TONGUINGS: Readonly<Partial<Record<string, Tonguing>>> = { tongued: "single", slurred: "slurred" };

@@ -1,5 +1,6 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
+import { articulationWords } from "./articulation-words.ts";
 import { type Break, breaksUpTo, inOrder, type PractisedDays } from "./break.ts";
 import { type Comparison, comparisonsOf } from "./comparisons.ts";
 import { factsInWords } from "./facts-words.ts";
@@ -49,7 +50,9 @@ export function factsOfStrandInWords(
   notation: Notation,
   day: DayNumber,
 ): readonly string[] {
-  return factsInWords(factsOfStrand(journal, strand, day), comparisonsOfStrand(journal, strand, day), notation, day);
+  const articulation = articulationWords(journal, strand.records[0]!);
+  const comparisons = comparisonsOfStrand(journal, strand, day);
+  return factsInWords(factsOfStrand(journal, strand, day), comparisons, notation, day, articulation);
 }
 
 /** How a strand compares with other ways of playing; kept while its exercise and the day stay the same. */

@@ -1,11 +1,15 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import { METRONOME_STEPS, nearestSteps } from "../music/notes/note-value.ts";
 import type { Ceiling } from "./ceiling.ts";
+import { withoutLeaps } from "./leaps.ts";
 import type { AttemptRecord } from "./record.ts";
 import { steadyRate } from "./steady.ts";
-import { BEGIN_AT, DAYS_FOR_A_NOTCH } from "./thresholds.ts";
+import { BEGIN_AT, DAYS_FOR_A_NOTCH, TRIED_WITHIN } from "./thresholds.ts";
 
-/** How a strand stands before a day. Rates are notes a minute, for titles beats a minute. */
+/**
+ * How a strand stands before a day. Rates are notes a minute, for titles beats a minute. A leap that stands alone
+ * (`withoutLeaps`) is none of it.
+ */
 export interface Standing {
   /** Null where no tempo is steady. */
   readonly steady: number | null;
@@ -13,6 +17,12 @@ export interface Standing {
   readonly reached: number | null;
   /** That day. */
   readonly reachedOn: DayNumber | null;
+  /**
+   * What counts after something hurt, and after a break: what is steady, or else what was reached on two days within
+   * twelve weeks, or else the lowest of the last day on which something was; never above what was reached last where
+   * nothing is steady.
+   */
+  readonly sure: number | null;
   /** The latest day on which it was practised, with a tempo or without; null where it was not yet. */
   readonly practisedOn: DayNumber | null;
 }
@@ -23,17 +33,43 @@ export interface Standing {
  * @param since the first day back after a break that cuts off what came before (`baselineOf`)
  */
 export function standingOf(records: readonly AttemptRecord[], day: DayNumber, since?: DayNumber): Standing {
-  const before = records.findLastIndex((record) => record.day < day);
-  let reached: number | null = null;
-  let reachedOn: DayNumber | null = null;
-  for (let i = before; i >= 0; i--) {
-    const { day: on, rate, reached: isReached } = records[i]!;
-    if (reachedOn !== null && on < reachedOn) break;
-    if (rate === null || isReached !== true) continue;
-    reachedOn = on;
-    reached = Math.max(reached ?? 0, rate);
+  const practisedOn = records.findLast((record) => record.day < day)?.day ?? null;
+  const told = withoutLeaps(records, day);
+  const steady = steadyRate(told, day, since);
+  const last = reachedLast(told, day);
+  if (!last) return { steady, reached: null, reachedOn: null, sure: steady, practisedOn };
+  const { on: reachedOn, best: reached } = last;
+  const sure = steady ?? Math.min(reached, reachedTwice(told, reachedOn, since) ?? last.lowest);
+  return { steady, reached, reachedOn, sure, practisedOn };
+}
+
+interface ReachedLast {
+  readonly on: DayNumber;
+  readonly best: number;
+  readonly lowest: number;
+}
+
+/** What was reached on the latest day before one on which something was. */
+function reachedLast(records: readonly AttemptRecord[], day: DayNumber): ReachedLast | undefined {
+  let last: ReachedLast | undefined;
+  for (let i = records.length - 1; i >= 0; i--) {
+    const { day: on, rate, reached } = records[i]!;
+    if (last && on < last.on) break;
+    if (on >= day || rate === null || reached !== true) continue;
+    last = { on, best: Math.max(rate, last?.best ?? rate), lowest: Math.min(rate, last?.lowest ?? rate) };
   }
-  return { steady: steadyRate(records, day, since), reached, reachedOn, practisedOn: records[before]?.day ?? null };
+  return last;
+}
+
+/** The fastest that was reached on two days, of those within twelve weeks up to one; undefined where none was. */
+function reachedTwice(records: readonly AttemptRecord[], last: DayNumber, since?: DayNumber): number | undefined {
+  const bests = new Map<DayNumber, number>();
+  const first = Math.max(last - TRIED_WITHIN, since ?? Number.NEGATIVE_INFINITY);
+  for (let i = records.length - 1; i >= 0 && records[i]!.day >= first; i--) {
+    const { day: on, rate, reached } = records[i]!;
+    if (on <= last && rate !== null && reached === true) bests.set(on, Math.max(rate, bests.get(on) ?? rate));
+  }
+  return [...bests.values()].sort((a, b) => b - a)[1];
 }
 
 /**
@@ -44,7 +80,7 @@ export function standingOf(records: readonly AttemptRecord[], day: DayNumber, si
  * @param perBeat notes a minute of one beat a minute, as the player counts
  */
 export function startTempo(
-  { steady, reached, practisedOn }: Standing,
+  { steady, reached, sure, practisedOn }: Standing,
   day: DayNumber,
   perBeat: number,
   ceiling: Ceiling,
@@ -52,7 +88,7 @@ export function startTempo(
   if (reached === null || ceiling.kind === "without instrument") return undefined;
   const begin = steady === null ? notchBelow(reached / perBeat) : notchAtOrBelow((BEGIN_AT * steady) / perBeat);
   const tempo = afterRest(begin, { practisedOn }, day);
-  const most = highestTempo(ceiling, { steady, reached });
+  const most = highestTempo(ceiling, { sure });
   return most === undefined ? tempo : Math.min(tempo, notchAtOrBelow(most / perBeat));
 }
 
@@ -68,12 +104,8 @@ export function afterRest(tempo: number, { practisedOn }: Pick<Standing, "practi
  * How fast a strand may be proposed at most, as a rate; undefined where the day sets no limit. On a day without the
  * instrument nothing may be proposed at all: ask for its kind first.
  */
-export function highestTempo(
-  { share }: Ceiling,
-  { steady, reached }: Pick<Standing, "steady" | "reached">,
-): number | undefined {
-  const known = steady ?? reached;
-  return share === undefined || known === null ? undefined : share * known;
+export function highestTempo({ share }: Ceiling, { sure }: Pick<Standing, "sure">): number | undefined {
+  return share === undefined || sure === null ? undefined : share * sure;
 }
 
 /** The setting of the metronome at or below a tempo; under its lowest the whole number, but for what a double adds. */

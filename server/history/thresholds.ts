@@ -31,6 +31,12 @@ export const LEAST_DAYS_TRIED = 2;
 /** A tempo is steady that was reached in at least this share of so many tries. */
 export const STEADY = { numerator: 4, denominator: 5 };
 
+/**
+ * A tempo over so many times what was before it may be a slip of the pen, and sets no other until it was reached on a
+ * second day. Two integers, so that 90 after 60 is exactly none.
+ */
+export const LEAP = { numerator: 3, denominator: 2 };
+
 /** Practice begins at this part of the steady tempo, or slower; so it stays where something hurt, or after a break. */
 export const BEGIN_AT = 0.8;
 /** After so many days without it, an exercise is begun a notch lower, and two. */

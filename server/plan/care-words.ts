@@ -18,22 +18,26 @@ export function careSentence(journal: Journal, said: Said, today: DayNumber): st
   return `${origin(said, today)}. If something hurts, stop and rest, and tell your teacher; see a doctor who knows musicians if it stays, comes back, wakes you, or brings numbness or weakness.`;
 }
 
-/** What is said while one goes easy, some days after something hurt. */
-export function sparingSentences(journal: Journal, said: Said, today: DayNumber): readonly string[] {
+/**
+ * What is said while one goes easy, some days after something hurt.
+ *
+ * @param time `15 minutes instead of 30`
+ */
+export function sparingSentences(journal: Journal, said: Said, today: DayNumber, time: string): readonly string[] {
   if (namesEarsAlone(said.words, journal))
     return [
-      `${origin(said, today)}. If you play: softly and for a short time, with pauses, away from loud players; ask about protection for your ears.`,
+      `${origin(said, today)}. If you play: ${time}, softly, with pauses, away from loud players; ask about protection for your ears.`,
       "If it is still there, or comes back, no playing: see a doctor.",
     ];
   return [
-    `${origin(said, today)}. Rest is a full answer. If you play: half the time, nothing fast, as long a pause as you played, and stop at the first sign.`,
+    `${origin(said, today)}. Rest is a full answer. If you play: ${time}, nothing fast, as long a pause as you played, and stop at the first sign.`,
     "If it is still there, no playing: tell your teacher and see a doctor.",
   ];
 }
 
 /** And on the two days after that. */
-export function easingSentence(said: Said, today: DayNumber): string {
-  return `${origin(said, today)}. A little shorter still, and nothing above what is steady. If it comes back, stop and rest, and tell your teacher; see a doctor if it stays.`;
+export function easingSentence(said: Said, today: DayNumber, time: string): string {
+  return `${origin(said, today)}. Today ${time}, and nothing above what is steady. If it comes back, stop and rest, and tell your teacher; see a doctor if it stays.`;
 }
 
 /** Why no tempo is proposed: `Written without a tempo: yesterday you noted “sore left thumb”.` */
@@ -47,6 +51,11 @@ export function lowerTempo({ said }: Ceiling, bpm: number, today: DayNumber): st
     ? `${whenInWords(said.day, today)} you noted “${plain(said.words)}”`
     : "it is one of the first days back";
   return `Not above ${bpm} today: ${why}.`;
+}
+
+/** Why a tempo is not gone on from that is far above all before it: `160 is far above your best before: …`. */
+export function doubtedTempo(bpm: number): string {
+  return `${bpm} is far above what you played before. Check its digits; once you reach it on a second day, it counts.`;
 }
 
 /** `Yesterday you noted “sore left thumb”`, `In a remark on 5 April you noted “the wrist hurts again”`. */

@@ -12,7 +12,7 @@ import type { Candidate } from "./candidate.ts";
 import { candidatesOf } from "./candidates.ts";
 import { careOnDay } from "./care-on-day.ts";
 import { exerciseStates } from "./exercise-states.ts";
-import { minutesOnDay } from "./minutes-on-day.ts";
+import { minutesOnDay, timeInWords } from "./minutes-on-day.ts";
 import { fitted, pausesBefore, shared, total } from "./pauses.ts";
 import { closingLine, placeLines, runThrough } from "./piece-lines.ts";
 import { type PlannedPiece, piecesPlanned } from "./pieces-planned.ts";
@@ -30,8 +30,9 @@ export function dayPlan(journal: Journal, asked: PlanAsked): Plan {
   const basis = planBasis(journal, asked);
   const wished = asked.minutes ?? usualMinutes(basis);
   const set = setOnDay(basis);
-  const { minutes, notes, away } = minutesOnDay(basis, wished);
-  const base = { date: asked.day, asked: wished, minutes: 0, care: careOnDay(basis), setInWords: set.words };
+  const { minutes, notes, away, whole } = minutesOnDay(basis, wished);
+  const care = careOnDay(basis, timeInWords(whole, wished));
+  const base = { date: asked.day, asked: wished, minutes: 0, care, setInWords: set.words };
   const { kind } = basis.kind;
   if (kind === "rest") {
     const setWork = [...set.pieces.map(({ text }) => text), ...textsOf(set.exercises), ...set.words];

@@ -76,7 +76,8 @@ function sinceTrouble(
     on >= from && on < day && is === true && rate !== null ? [rate] : [],
   );
   const most = reached.length > 0 ? Math.max(...reached) : standing.steady * BEGIN_AT;
-  return { ...standing, steady: Math.min(standing.steady, most) };
+  const steady = Math.min(standing.steady, most);
+  return { ...standing, steady, sure: steady };
 }
 
 function isWarmUp({ phase }: AttemptRecord): boolean {

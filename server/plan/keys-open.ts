@@ -1,7 +1,7 @@
 import type { DayNumber } from "../journal/calendar.ts";
 import { scaleText } from "../journal/subject-text.ts";
+import { articulationsOf } from "../music/instruments/articulations.ts";
 import { noteText } from "../music/notes/note-names.ts";
-import { articulationsOf } from "./articulations.ts";
 import { onInstrument, slowLine, type Wanted } from "./exercise-lines.ts";
 import type { ExerciseState, ExerciseStates } from "./exercise-states.ts";
 import type { HomeKey } from "./home-keys.ts";

@@ -1,6 +1,5 @@
 import type { Ceiling } from "../history/ceiling.ts";
 import { standingOf } from "../history/start-tempo.ts";
-import { steadyRate } from "../history/steady.ts";
 import type { Exercise } from "../history/strands.ts";
 import { BREAK_DAYS, DAYS_BEFORE_A_CONCERT, DAYS_OFF } from "../history/thresholds.ts";
 import type { DayNumber } from "../journal/calendar.ts";
@@ -67,7 +66,8 @@ function wasPushed({ exercises }: KindAsked, day: DayNumber): boolean {
     return strands.some(({ records }) => {
       const tried = records.flatMap((record) => (record.day === day && record.rate !== null ? [record.rate] : []));
       if (tried.length === 0) return false;
-      const known = steadyRate(records, day) ?? standingOf(records, day).reached;
+      const { steady, reached } = standingOf(records, day);
+      const known = steady ?? reached;
       return known !== null && tried.some((rate) => rate > known);
     });
   });

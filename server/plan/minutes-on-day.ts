@@ -1,4 +1,5 @@
 import { recordsOfBlock } from "../history/attempts.ts";
+import { dayMinutes } from "../history/day-minutes.ts";
 import { MINUTES_AWAY, MINUTES_ON_CONCERT_DAY, UNIT } from "../history/thresholds.ts";
 import { datedBlocks } from "../journal/dated-blocks.ts";
 import { nameKey } from "../syntax/words/fold.ts";
@@ -11,15 +12,38 @@ export interface MinutesOnDay {
   readonly notes: readonly string[];
   /** The instrument was played for as long as it may be: what is left is without it. */
   readonly away: boolean;
+  /** What the kind of the day leaves of the wish, before anything that was played is taken off. */
+  readonly whole: number;
 }
 
 /** The time that was wished for, cut by what the day is for, and by how long the instrument may be played. */
 export function minutesOnDay(basis: PlanBasis, wished: number): MinutesOnDay {
-  const { minutes, notes } = withConcert(basis, wished, byKind(basis, wished));
+  const own = withConcert(basis, wished, byKind(basis, wished));
+  const whole = own.minutes;
+  const { minutes, notes } = lessPlayed(basis, own);
   const limit = basis.kind.kind === "no instrument" ? undefined : limitOn(basis);
-  if (limit === undefined || limit.left >= minutes) return { minutes, notes, away: false };
-  if (limit.left < UNIT) return { minutes: Math.min(minutes, MINUTES_AWAY), notes: [...notes, limit.note], away: true };
-  return { minutes: limit.left, notes: [...notes, limit.note], away: false };
+  if (limit === undefined || limit.left >= minutes) return { minutes, notes, away: false, whole };
+  const said = [...notes, limit.note];
+  if (limit.left < UNIT) return { minutes: Math.min(minutes, MINUTES_AWAY), notes: said, away: true, whole };
+  return { minutes: limit.left, notes: said, away: false, whole };
+}
+
+/** On a day on which one goes easy, what was played already is part of its time. */
+function lessPlayed(basis: PlanBasis, own: OfKind): OfKind {
+  const { kind } = basis.kind;
+  if (kind !== "sparing" && kind !== "easing" && kind !== "return") return own;
+  const played = minutesOfDay(basis);
+  if (played === 0) return own;
+  const left = wholeUnits(Math.max(0, own.minutes - played));
+  if (left >= UNIT) return { minutes: left, notes: [...own.notes, `You have played ${played} of them today.`] };
+  const what = kind === "easing" && !basis.isBack ? "time" : "half";
+  return { minutes: 0, notes: [`That was today's ${what}: leave it at that, and rest.`] };
+}
+
+/** What was played on the day, on whatever instrument. */
+function minutesOfDay({ journal, day }: PlanBasis): number {
+  const phases = datedBlocks(journal, day, day).flatMap(({ block }) => dayMinutes(journal.model(block)).phases);
+  return Math.round(phases.reduce((sum, { minutes }) => sum + minutes, 0));
 }
 
 /** What is left of the day on an instrument that is to be played for so long only. */
@@ -38,7 +62,7 @@ function minutesPlayed({ journal, day, instrument }: PlanBasis): number {
   return Math.round(own.reduce((sum, record) => sum + (record.instrument === instrument ? record.minutes : 0), 0));
 }
 
-type OfKind = Omit<MinutesOnDay, "away">;
+type OfKind = Pick<MinutesOnDay, "minutes" | "notes">;
 
 /** On the day of a concert and the day before it is no longer than that, whatever else the day is for. */
 function withConcert(basis: PlanBasis, wished: number, own: OfKind): OfKind {
@@ -60,7 +84,7 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
     case "easing":
       return { minutes: Math.min(wished, part(isBack ? HALF : THREE_QUARTERS)), notes: [] };
     case "return":
-      return cut(part(HALF), "One of the first days back: half the time, and nothing fast.");
+      return cut(part(HALF), `One of the first days back: ${timeInWords(part(HALF), wished)}, and nothing fast.`);
     case "concert": {
       const ahead = concert!.declared.on! - day;
       if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, "The concert is today: a short warm-up, and nothing pushed.");
@@ -69,7 +93,10 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
     }
     case "unhurried": {
       if (because === "pushed")
-        return { minutes: wished, notes: ["Two days went beyond what is steady: today nothing needs to."] };
+        return {
+          minutes: wished,
+          notes: ["You pushed beyond what is steady on the last two days: nothing needs pushing today."],
+        };
       const off = day - practised.at(-1)! - 1;
       return cut(
         part(THREE_QUARTERS),
@@ -80,6 +107,11 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
     case "usual":
       return { minutes: wished, notes: [] };
   }
+}
+
+/** `15 minutes instead of 30`; where it is as much as was wished for, a short time. */
+export function timeInWords(minutes: number, wished: number): string {
+  return minutes < wished ? `${minutes} minutes instead of ${wished}` : "a short time";
 }
 
 const HALF = 0.5;

@@ -1,5 +1,6 @@
 import { barsOfPlace, isWholePiece } from "../history/bars-played.ts";
 import { sinceLately } from "../history/journal-facts.ts";
+import { withoutLeaps } from "../history/leaps.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
 import {
   afterRest,
@@ -251,10 +252,11 @@ function mostToday({ ceiling, kind: { kind } }: PlanBasis, standing: Standing): 
 
 /** Where nothing was reached yet: well below what was tried last. */
 function triedAt({ ceiling, day }: PlanBasis, records: readonly AttemptRecord[]): readonly number[] {
-  const last = records.findLast((record) => record.rate !== null);
+  const told = withoutLeaps(records, day);
+  const last = told.findLast((record) => record.rate !== null);
   if (!last || ceiling.kind === "without instrument") return [];
   const slowest = Math.min(
-    ...records.flatMap(({ day: on, rate }) => (on === last.day && on < day && rate !== null ? [rate] : [])),
+    ...told.flatMap(({ day: on, rate }) => (on === last.day && on < day && rate !== null ? [rate] : [])),
   );
   return [notchAtOrBelow(slowest * BEGIN_AT)];
 }

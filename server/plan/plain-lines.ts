@@ -1,4 +1,4 @@
-import { articulationsOf } from "./articulations.ts";
+import { articulationsOf } from "../music/instruments/articulations.ts";
 import type { Candidate } from "./candidate.ts";
 import { focusInTurn, onInstrument } from "./exercise-lines.ts";
 import type { PlanBasis } from "./plan-basis.ts";

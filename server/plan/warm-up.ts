@@ -1,10 +1,10 @@
 import { kindOf } from "../journal/conventions.ts";
 import { keyOfPiece } from "../journal/likely-key.ts";
+import { articulationsOf, holdsNotes } from "../music/instruments/articulations.ts";
 import type { Instrument } from "../music/instruments/instrument.ts";
 import { midi, type Note, type NoteName, transposed } from "../music/notes/note.ts";
 import { noteText } from "../music/notes/note-names.ts";
 import type { ScaleMeaning } from "../syntax/words/meaning.ts";
-import { articulationsOf, holdsNotes } from "./articulations.ts";
 import { onInstrument } from "./exercise-lines.ts";
 import { homeKeyOf, homeKeyText } from "./home-keys.ts";
 import { modeOf } from "./keys-played.ts";

@@ -1,3 +1,4 @@
+import { articulationWords } from "../history/articulation-words.ts";
 import { attemptOfRecord, entryMadeOnce } from "../history/entry-of-record.ts";
 import { journalHistory } from "../history/journal-history.ts";
 import { type AttemptRecord, compareText } from "../history/record.ts";
@@ -23,7 +24,6 @@ export interface WaysPlayed {
 
 type DaysByName = Map<string, Set<DayNumber>>;
 
-const TONGUINGS = { slurred: "slurred", single: "tongued", mixed: "mixed", multiple: "double-tongued" } as const;
 const REACHES = { short: "under an octave", octave: "one octave", twelfth: "a twelfth", wide: "two octaves" } as const;
 const DIRECTIONS: Readonly<Record<Direction, string>> = {
   up: "up",
@@ -46,7 +46,8 @@ export function waysPlayed(
       if (day < since || day > today) continue;
       const conditions = conditionsOf(journal, record);
       add(patterns!, exercise.pattern, day);
-      add(articulations!, conditions?.articulation?.text ?? TONGUINGS[tonguing], day);
+      const articulation = conditions?.articulation?.text ?? articulationWords(journal, record).alone(tonguing);
+      if (articulation !== null) add(articulations!, articulation, day);
       add(directions!, DIRECTIONS[conditions?.direction ?? "up and down"], day);
       const far = conditions?.reach ? reachText(conditions.reach, journal.names) : reach && REACHES[reach];
       if (far) add(reaches!, far, day);

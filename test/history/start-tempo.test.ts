@@ -8,7 +8,8 @@ const DAY = parseIsoDate("2026-04-06")!;
 const USUAL: Ceiling = { kind: "usual" };
 
 function check(standing: Partial<Standing>, expected: number | undefined, ceiling = USUAL, ago = 3): void {
-  const whole = { steady: null, reached: null, reachedOn: DAY - ago, practisedOn: DAY - ago, ...standing };
+  const { steady = null, reached = null } = standing;
+  const whole = { steady, reached, reachedOn: DAY - ago, sure: steady ?? reached, practisedOn: DAY - ago, ...standing };
   expect(startTempo(whole, DAY, 1, ceiling)).toBe(expected);
 }
 
@@ -26,6 +27,19 @@ describe("how a strand stands before a day", () => {
     expect(standing("2026-04-01 72\n2026-04-06 76\n2026-04-07 80")).toEqual([null, 72, 5, 5]);
     expect(standing("2026-04-06 76")).toEqual([null, null, null, null]);
   });
+});
+
+describe("what counts after something hurt, and after a break", () => {
+  const sure = (lines: string) => standingOf(practised(lines), DAY).sure;
+
+  test.each([
+    ["what is steady", "2026-03-30 66 66 66 66 66\n2026-04-01 72", 66],
+    ["or else what two days reached", "2026-03-28 60\n2026-03-30 72\n2026-04-01 69", 69],
+    ["or else the lowest of the one day", "2026-03-30 60 66 72 80x", 60],
+    ["not above what was reached last", "2026-03-28 72\n2026-03-30 72\n2026-04-01 56", 56],
+    ["two days within twelve weeks", "2025-12-01 72\n2026-03-30 66", 66],
+    ["nothing where nothing was reached", "2026-03-30 66x", null],
+  ])("%s", (_, lines, expected) => expect(sure(lines)).toBe(expected));
 });
 
 describe("the tempo to begin with", () => {
@@ -66,7 +80,7 @@ describe("the tempo to begin with", () => {
   });
 
   test("in the player's count", () => {
-    const standing = { steady: 184, reached: 200, reachedOn: DAY - 1, practisedOn: DAY - 1 };
+    const standing = { steady: 184, reached: 200, reachedOn: DAY - 1, sure: 184, practisedOn: DAY - 1 };
     expect(startTempo(standing, DAY, 2, USUAL)).toBe(72);
   });
 });

@@ -38,13 +38,21 @@ function listen(client: TestClient): ChangedParams[] {
   return changes;
 }
 
+/** No entry is there: only what one types may be heard. */
+const NOT_BESIDE_A_LINE = { place: null, lines: [], silent: "" };
+
 test("the figures of a journal, and nothing while they stay as they are", async () => {
   const client = await startServer({ options });
   await client.open(uri, DAY);
   const first = await askForFigures(client);
   expect(first).toMatchObject({ journal: uri, underCursor: null, choice: { span: 26, instrument: null } });
   expect(exercises(first)).toMatchObject([{ place: { uri, line: 1 }, shows: { latest: "66" } }]);
-  expect(await ask(client, { version: first.version })).toEqual({ unchanged: true, underCursor: null, fingers: null });
+  expect(await ask(client, { version: first.version })).toEqual({
+    unchanged: true,
+    underCursor: null,
+    fingers: null,
+    hear: NOT_BESIDE_A_LINE,
+  });
 });
 
 test("a plan for as many minutes as the page asks for; what makes no sense counts as not asked", async () => {
@@ -70,8 +78,18 @@ test("the exercise under the cursor, whether the figures changed or not", async 
   const figures = await askForFigures(client, { cursor: 1 });
   const { version, underCursor } = figures;
   expect(underCursor).toBe(exercises(figures)[0]!.key);
-  expect(await ask(client, { version, cursor: 1 })).toEqual({ unchanged: true, underCursor, fingers: null });
-  expect(await ask(client, { version, cursor: 0 })).toEqual({ unchanged: true, underCursor: null, fingers: null });
+  expect(await ask(client, { version, cursor: 1 })).toEqual({
+    unchanged: true,
+    underCursor,
+    fingers: null,
+    hear: expect.objectContaining({ place: { uri, line: 1 } }),
+  });
+  expect(await ask(client, { version, cursor: 0 })).toEqual({
+    unchanged: true,
+    underCursor: null,
+    fingers: null,
+    hear: NOT_BESIDE_A_LINE,
+  });
 });
 
 test("on a recorder the hardest finger changes of the line under the cursor, whether the figures changed or not", async () => {

@@ -114,6 +114,6 @@ test("ears that ring: nothing that sounds, and some days later softly, whatever 
   expect(planned(rang)).toContain("  Ground, bars 1-8, mental, 15 min");
   expect(planned(rang.replace(ground, "").replace("Ground, bars 1-8", "C major"))).not.toMatch(/listening|mental|sung/);
   const later = planned(rang.replace("03-17", "03-15"));
-  expect(later).toContain("If you play: softly and for a short time, with pauses, away from loud players");
+  expect(later).toContain("If you play: 15 minutes instead of 30, softly, with pauses, away from loud players");
   expect(later).toContain("  Ground, from the top, slow");
 });

@@ -106,7 +106,7 @@ test("when it no longer hurts, three quarters of the time and nothing of what hu
   const plan = planFor(journalOf(text), day("2026-03-16"), { minutes: 40 });
   expect([plan.kind, plan.minutes]).toEqual(["sparing", 30]);
   expect(plan.care).toEqual([
-    "On 11 March you noted “sore thumb”. A little shorter still, and nothing above what is steady. If it comes back, stop and rest, and tell your teacher; see a doctor if it stays.",
+    "On 11 March you noted “sore thumb”. Today 30 minutes instead of 40, and nothing above what is steady. If it comes back, stop and rest, and tell your teacher; see a doctor if it stays.",
   ]);
   expect(plan.lines.filter(({ text: line }) => line.includes("D minor"))).toEqual([]);
 });
@@ -273,7 +273,7 @@ piece "Ground in G minor" as Ground: G minor, 8 bars, goal quarter=96
   Ground, bars 1-8, at 84 clean
 `;
   const plan = planFor(journalOf(text), day("2026-03-13"), { minutes: 30 });
-  expect(plan.notes).toEqual(["Two days went beyond what is steady: today nothing needs to."]);
+  expect(plan.notes).toEqual(["You pushed beyond what is steady on the last two days: nothing needs pushing today."]);
   expect(plan.lines.map((line) => line.text)).toContain("Ground, bars 1-8, at 60, 10 min");
 });
 

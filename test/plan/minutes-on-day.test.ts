@@ -1,6 +1,7 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { dayPlan } from "../../server/plan/day-plan.ts";
 import { USUAL_PLAN } from "../../server/plan/plan.ts";
+import { planFor } from "./planned.ts";
 import { day, journalOf } from "./written.ts";
 
 // The journals are invented; the rules are the project's own (the plan page, 4.1).
@@ -44,4 +45,42 @@ test("the middle of the last eight practised days that say how long they were, i
   expect(planned(days([200, 200, 200]), undefined).asked).toBe(60);
   expect(planned(days([5, 5, 5]), undefined).asked).toBe(10);
   expect(planned(days([90, 90, 90, 30, 30, 30, 30, 30, 30, 30, 30]), undefined).asked).toBe(30);
+});
+
+describe("on a day on which one goes easy, what was played already is part of its time", () => {
+  const HURT = "2026-03-09, 30 min\n  C major, slow\n2026-03-10\n  C major, slow, sore thumb\n";
+  const on = (text: string, minutes = 30) => {
+    const { kind, minutes: own, notes, lines } = planFor(journalOf(text), day("2026-03-13"), { minutes });
+    return [kind, own, lines.length > 0, notes];
+  };
+
+  test("after something hurt", () => {
+    expect(on(HURT)).toEqual(["sparing", 15, true, []]);
+    expect(on(`${HURT}2026-03-13, 10 min\n  G major, slow\n`)).toEqual([
+      "sparing",
+      5,
+      true,
+      ["You have played 10 of them today."],
+    ]);
+    const over = "That was today's half: leave it at that, and rest.";
+    expect(on(`${HURT}2026-03-13, 15 min\n  G major, slow\n`)).toEqual(["none", 0, false, [over]]);
+    expect(on(`${HURT}2026-03-13, 12 min\n  G major, slow\n`)).toEqual(["none", 0, false, [over]]);
+  });
+
+  test("and after a break", () => {
+    const text = "2026-01-09\n  C major, slow\n";
+    expect(on(text)).toEqual([
+      "return",
+      15,
+      true,
+      ["One of the first days back: 15 minutes instead of 30, and nothing fast."],
+    ]);
+    expect(on(`${text}2026-03-13, 20 min\n  C major, slow\n`)[3]).toEqual([
+      "That was today's half: leave it at that, and rest.",
+    ]);
+  });
+
+  test("on a usual day it is not", () => {
+    expect(on("2026-03-11\n  C major, slow\n2026-03-13, 30 min\n  C major, slow\n")).toEqual(["usual", 30, true, []]);
+  });
 });

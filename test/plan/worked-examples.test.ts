@@ -113,7 +113,7 @@ groundwork, 15 min
       { on: "2026-03-18", minutes: 40 },
       `
 2026-03-18, 20 min, plan
--- care: On 16 March you noted “sore left thumb”. Rest is a full answer. If you play: half the time, nothing fast, as long a pause as you played, and stop at the first sign.
+-- care: On 16 March you noted “sore left thumb”. Rest is a full answer. If you play: 20 minutes instead of 40, nothing fast, as long a pause as you played, and stop at the first sign.
 -- care: If it is still there, no playing: tell your teacher and see a doctor.
 warm-up, 5 min
   long tones on G4 Bb4 D5, slow, 5 min

@@ -2,6 +2,7 @@ import { usualInstrument } from "../../features/explain/usual-instrument.ts";
 import { nameOfRecord } from "../../features/explain/written-name.ts";
 import { beatBefore } from "../../features/preview/beat.ts";
 import { noteValueAsWritten } from "../../features/preview/way.ts";
+import { type ArticulationWords, articulationWords } from "../../history/articulation-words.ts";
 import { attemptsOfJournal } from "../../history/attempts.ts";
 import { type PractisedDays, practisedDays } from "../../history/break.ts";
 import { type Comparison, comparisonsOf } from "../../history/comparisons.ts";
@@ -118,11 +119,16 @@ function rowOf({ exercise, of }: Shown, journal: Journal, asked: RowAsked): Hist
     trend: trendIn(row, rates),
     lastPractised: row.lastPractised,
     isCut: row.trend.since !== undefined,
-    facts: factsIn(row, facts, asked),
+    facts: factsIn(row, facts, asked, articulationWords(journal, row.latest)),
   };
 }
 
-function factsIn({ exercise, notation }: ExerciseRow, facts: StrandFacts, asked: RowAsked): readonly string[] {
+function factsIn(
+  { exercise, notation }: ExerciseRow,
+  facts: StrandFacts,
+  asked: RowAsked,
+  articulation: ArticulationWords,
+): readonly string[] {
   const { rates, attempts } = asked;
   const own = attempts.get(exercise.key);
   if (!own) return [];
@@ -130,7 +136,7 @@ function factsIn({ exercise, notation }: ExerciseRow, facts: StrandFacts, asked:
   // One of each exercise is told, below the slower way.
   const isOfRow = ({ strands: [slower] }: Comparison) => slower === exercise.strands[0]!.key;
   const told = comparisonsOf(own, day).slice(0, 1).filter(isOfRow);
-  return factsInWords(facts, told, rates ? {} : notation, day);
+  return factsInWords(facts, told, rates ? {} : notation, day, articulation);
 }
 
 function dayAsked({ today, choice: { until } }: RowsAsked): DayAsked {
@@ -148,9 +154,21 @@ function nameOf(
   withoutSaying: string | null,
 ): string {
   const { instrument } = exercise;
-  const which = of > 1 ? `${strand}; 1 of ${of} strands` : strand;
+  const words = strandInWords(exercise.strands[0]!, strand, articulationWords(journal, latest));
+  const which = of > 1 ? `${words}; 1 of ${of} strands` : words;
   const on = instrument === null || instrument === withoutSaying ? "" : ` on ${instrument}`;
   return printable(`${nameOfRecord(journal, latest)} (${which})${on}`);
+}
+
+/** The name of a strand; single notes as players of the instrument call them where it is not blown, or not at all. */
+function strandInWords(
+  { title, tonguing, reach, evenness }: Strand,
+  name: string,
+  { alone }: ArticulationWords,
+): string {
+  const single = alone("single");
+  if (title || tonguing !== "single" || single === "tongued") return name;
+  return [reach, single, evenness].filter((part) => part !== null).join(", ");
 }
 
 /** Where there is no figure. */

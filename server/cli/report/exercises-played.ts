@@ -1,6 +1,7 @@
 import { usualInstrument } from "../../features/explain/usual-instrument.ts";
 import { nameOf } from "../../features/preview/exercises.ts";
 import { wayInWords } from "../../features/preview/way.ts";
+import { articulationWords } from "../../history/articulation-words.ts";
 import { attemptsOfJournal } from "../../history/attempts.ts";
 import { practisedDays } from "../../history/break.ts";
 import { comparisonsOf } from "../../history/comparisons.ts";
@@ -94,6 +95,6 @@ function playedExercise(journal: Journal, strand: Strand, { days, facts, beside 
     way: wayInWords(journal, strand),
     row,
     best: reached.length === 0 ? null : Math.max(...reached),
-    facts: factsInWords(facts, compared, row.notation, today),
+    facts: factsInWords(facts, compared, row.notation, today, articulationWords(journal, row.latest)),
   };
 }

@@ -1,6 +1,7 @@
 import { recordsAt } from "../../history/attempts.ts";
 import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
 import { journalHistory } from "../../history/journal-history.ts";
+import { withoutLeaps } from "../../history/leaps.ts";
 import { playedEntry } from "../../history/played.ts";
 import { proposedTempo } from "../../history/proposed-tempo.ts";
 import type { AttemptRecord } from "../../history/record.ts";
@@ -8,7 +9,7 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Attempt, Entry, Tempo } from "../../journal/model.ts";
 import { METRONOME_STEPS, nearestSteps } from "../../music/notes/note-value.ts";
-import { lowerTempo, withoutTempo } from "../../plan/care-words.ts";
+import { doubtedTempo, lowerTempo, withoutTempo } from "../../plan/care-words.ts";
 import type { Position } from "../../syntax/document/document.ts";
 import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
@@ -38,7 +39,7 @@ export function repeatEntry(
   const { entry, text } = found;
   if (!entry.subject || hasOpenQuote(entry)) return UNREADABLE;
   if (!entry.attempts.some(({ tempo }) => tempo)) return NO_TEMPO;
-  const from = step === "faster" ? reachedIn(journal, uri, found) : lastIn(entry);
+  const from = step === "faster" ? reachedIn(journal, uri, found, today) : lastIn(entry);
   if (!from) return NOT_REACHED;
   const { above, below } = nearestSteps(from.bpm);
   const next = step === "faster" ? above : below;
@@ -49,16 +50,17 @@ export function repeatEntry(
   const bpm = proposedTempo(journal, ceiling, played, next, today);
   const { text: repeated, tempoEnd: cursor } = repeatedLine(text, entry, from.attempt, bpm);
   const done = goesOnToday(journal, uri, found, { text: repeated, cursor }, today);
-  const note = cautionOn(ceiling, { bpm, next }, today);
+  const note = cautionOn(ceiling, { bpm, next, from: played.bpm }, today);
   return done.ok && note !== undefined ? { ...done, note } : done;
 }
 
 /** Why the tempo is lower than was asked for, or there is none. */
 function cautionOn(
   ceiling: Ceiling,
-  { bpm, next }: { readonly bpm: number | undefined; readonly next: number },
+  { bpm, next, from }: { readonly bpm: number | undefined; readonly next: number; readonly from: number },
   today: DayNumber,
 ): string | undefined {
+  if (ceiling.kind === "usual") return bpm === next ? undefined : doubtedTempo(from);
   if (bpm === undefined) return ceiling.said && withoutTempo(ceiling.said, today);
   return bpm < next ? lowerTempo(ceiling, bpm, today) : undefined;
 }
@@ -106,17 +108,17 @@ function fromLast(attempts: readonly Attempt[], isMeant: (attempt: Attempt) => b
  * The last tempo of a line that was reached; where nothing was said of any, the last; where none was reached, the one
  * that was before this line, in the same way of playing. What failed is no start.
  */
-function reachedIn(journal: Journal, uri: string, found: EntryUnderCursor): From | undefined {
+function reachedIn(journal: Journal, uri: string, found: EntryUnderCursor, today: DayNumber): From | undefined {
   const { attempts } = found.entry;
   return (
     fromLast(attempts, ({ reached }) => reached === true) ??
     fromLast(attempts, ({ reached }) => reached === null) ??
-    reachedBefore(journal, uri, found)
+    reachedBefore(journal, uri, found, today)
   );
 }
 
 /** In the beat of the line's last tempo; not above it, as that one failed. */
-function reachedBefore(journal: Journal, uri: string, found: EntryUnderCursor): From | undefined {
+function reachedBefore(journal: Journal, uri: string, found: EntryUnderCursor, today: DayNumber): From | undefined {
   const { entry, block, line, model } = found;
   const attempt = entry.attempts.findLastIndex(({ tempo }) => tempo);
   const played = playedEntry(entry, journal.conventions(uri)).attempts.find((each) => each.attempt === attempt);
@@ -127,7 +129,8 @@ function reachedBefore(journal: Journal, uri: string, found: EntryUnderCursor): 
     each.day < day || (each.day === day && (each.block !== block || each.line < line));
   const strands = journalHistory(journal).exercises.get(played.manner.exerciseKey)?.strands ?? [];
   const strand = strands.find(({ key }) => key === played.manner.strandKey);
-  const record = strand?.records.findLast((each) => each.reached && each.rate !== null && isBefore(each));
+  const told = strand ? withoutLeaps(strand.records, today) : [];
+  const record = told.findLast((each) => each.reached && each.rate !== null && isBefore(each));
   if (!record) return undefined;
   const reached = (tempo.bpm * record.rate!) / played.rate;
   const bpm = Math.min(reached, nearestSteps(tempo.bpm).below ?? tempo.bpm);

@@ -1,6 +1,7 @@
 import { type Ceiling, ceilingOn } from "../../history/ceiling.ts";
 import { sinceLately } from "../../history/journal-facts.ts";
 import { latestHistory } from "../../history/journal-history.ts";
+import { withoutLeaps } from "../../history/leaps.ts";
 import { playedEntry } from "../../history/played.ts";
 import { countingOf, rateBy } from "../../history/rate.ts";
 import { standingOf, startTempo } from "../../history/start-tempo.ts";
@@ -32,6 +33,7 @@ export function tempoCandidates(situation: EntrySituation): Candidate[] {
   const known = startIn(situation);
   if (known) return [{ ...known, fit }];
   if (ceiling.share !== undefined) return [];
+  if (isDoubted(situation)) return [];
   const start = lastReached(situation);
   if (!start) return [{ ...atTempo("60", "one beat a second"), fit: fit + 2 }];
   return [{ ...atTempo(start.text, `last reached ${isoDate(start.day)}`), aliases: [start.text], fit }];
@@ -53,6 +55,13 @@ function startIn({ journal, today, entry, conventions }: EntrySituation): Candid
   if (tempo === undefined || standing.reached === null || standing.reachedOn === null) return undefined;
   const detail = `last reached ${figure(standing.reached / perBeat)} on ${isoDate(standing.reachedOn)}`;
   return { ...atTempo(String(tempo), detail), aliases: [String(tempo)], fit: 0 };
+}
+
+/** Whether the exercise has a leap that stands alone, by the history at hand: what was reached last is no start. */
+function isDoubted({ journal, today, entry, conventions }: EntrySituation): boolean {
+  const played = playedEntry(entry, conventions).attempts[0];
+  const exercise = played && latestHistory(journal)?.exercises.get(played.manner.exerciseKey);
+  return exercise?.strands.some(({ records }) => withoutLeaps(records, today + 1) !== records) ?? false;
 }
 
 function atTempo(text: string, detail: string): Omit<Candidate, "fit"> {

@@ -1,7 +1,8 @@
 import type { LineFinding } from "../../checks/context.ts";
 import { farAim } from "../../checks/file/aims.ts";
-import { type Leap, leapsOf, tempoLeap } from "../../checks/file/tempo-leap.ts";
+import { tempoLeap } from "../../checks/file/tempo-leap.ts";
 import { journalHistory } from "../../history/journal-history.ts";
+import { type Leap, leapsOf } from "../../history/leaps.ts";
 import type { Exercise } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
@@ -73,9 +74,9 @@ function leapsIn(journal: Journal, { strands }: Exercise): readonly LeapFinding[
 
 /** The same object for the same two attempts. */
 function leapFinding(journal: Journal, leap: Leap): LeapFinding {
-  const { record, best } = leap;
+  const { record, before } = leap;
   const { uri, block, line, order } = record;
-  return journal.memo.from(record, "leap", [best], () => ({
+  return journal.memo.from(record, "leap", [before], () => ({
     uri,
     block,
     order,

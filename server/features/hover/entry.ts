@@ -120,7 +120,7 @@ function lastTime(
   if (!record) return [];
   const of = before ? strand : others.find(({ key }) => key === record.strandKey)!;
   const { words, remarks } = lastTimeInWords(journal, of, record, today);
-  const another = isOwn ? sentenceCase(wayBeside(of, strand)) : "Another way";
+  const another = isOwn ? sentenceCase(wayBeside(journal, of, strand)) : "Another way";
   const told = before && isOwn ? words : `Not played this way before. ${another}, ${words}`;
   return [[told, ...remarks].join("  \n")];
 }

@@ -46,7 +46,7 @@ export interface HistoryInMarkdown {
 /** Where to start today, the picture and the trend of a strand; below its weeks and other ways. */
 export function historyInMarkdown(told: Told): HistoryInMarkdown {
   const { journal, strand, others, weeks, notation, today } = told;
-  const ways = otherWays(others, strand, notation, today);
+  const ways = otherWays(journal, others, strand, notation, today);
   // What has no tempo by nature: long tones, slow work.
   if (strand.records.every(({ rate }) => rate === null))
     return { first: [...careOf(told), daysAndMinutes(told)], below: ways };

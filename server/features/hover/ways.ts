@@ -1,10 +1,12 @@
+import { articulationWords } from "../../history/articulation-words.ts";
 import { axisOf, rateAsWritten } from "../../history/exercise-row.ts";
 import type { Strand } from "../../history/strands.ts";
 import type { Notation } from "../../history/trend-words.ts";
 import { shown } from "../../history/trend-words.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { shortDate } from "../../journal/date-words.ts";
-import type { Entry } from "../../journal/model.ts";
+import type { Journal } from "../../journal/journal.ts";
+import type { Entry, Tonguing } from "../../journal/model.ts";
 import { escapedExtract } from "../explain/markdown.ts";
 
 const REACHES = {
@@ -48,14 +50,18 @@ function placeOf({ movement, where }: Pick<Strand, "movement" | "where">): strin
 }
 
 /** How another strand differs: `tongued`, `slurred, a twelfth`, `bars 1-8`. */
-export function wayBeside(strand: Strand, beside: Strand): string {
+export function wayBeside(journal: Journal, strand: Strand, beside: Strand): string {
   if (strand.title) return placeOf(strand) || "the whole piece";
   const { reach, tonguing, evenness } = strand;
   return [
-    ...(tonguing !== null && tonguing !== beside.tonguing ? [TONGUINGS[tonguing]] : []),
+    ...(tonguing !== null && tonguing !== beside.tonguing ? [tonguingBeside(journal, strand, tonguing)] : []),
     ...(reach !== beside.reach ? [reach === null ? "of no certain span" : REACHES[reach]] : []),
     ...(evenness !== beside.evenness ? [evenness === "uneven" ? "in an uneven rhythm" : "in an even rhythm"] : []),
   ].join(", ");
+}
+
+function tonguingBeside(journal: Journal, { records }: Strand, tonguing: Tonguing): string {
+  return tonguing === "single" ? articulationWords(journal, records[0]!).beside(tonguing) : TONGUINGS[tonguing];
 }
 
 /** So many other ways are named. */
@@ -66,6 +72,7 @@ const MOST_WAYS = 3;
  * another note value or beat as it was written, `16ths at 66`.
  */
 export function otherWays(
+  journal: Journal,
   others: readonly Strand[],
   strand: Strand,
   notation: Notation,
@@ -76,7 +83,7 @@ export function otherWays(
     if (!last) return [];
     const isAlike = axisOf(last, last) === axisOf(last, notation);
     const tempo = isAlike ? shown(last.rate!, last.noteValue, last.beat) : rateAsWritten(last.rate!, last, last);
-    return [`${wayBeside(other, strand)}: ${tempo} on ${shortDate(last.day, today)}`];
+    return [`${wayBeside(journal, other, strand)}: ${tempo} on ${shortDate(last.day, today)}`];
   });
   return told.length === 0 ? [] : [`Also ${told.slice(0, MOST_WAYS).join("; ")}.`];
 }

@@ -44,6 +44,8 @@ export function planPart(journal: Journal, today: DayNumber, instrument: string 
   if (waiting) return { ...NO_PLAN, plan: { ...base, place: { uri: waiting.uri, line: waiting.end.line } } };
   if (hasNothingToGoBy(journal)) return { ...NO_PLAN, instead: [NOTHING_TO_GO_BY] };
   const offer = offerOn(journal, today);
+  const over = timeIsUp(journal, today, instrument, shown);
+  if (over) return { ...NO_PLAN, care: over.care, instead: over.notes };
   if (offer !== "" && shown.shownOn !== day) return { ...NO_PLAN, plan: { ...base, offer } };
   const plan = planKept(journal, today, instrument, shown);
   return {
@@ -51,6 +53,14 @@ export function planPart(journal: Journal, today: DayNumber, instrument: string 
     care: plan.care,
     instead: [],
   };
+}
+
+/** A plan without lines, where one goes easy and has played for as long as the day allows. */
+function timeIsUp(journal: Journal, today: DayNumber, instrument: string | null, shown: PlanShown): Plan | undefined {
+  const { share, kind } = ceilingOn(journal, today, instrument ?? undefined);
+  if (share === undefined || kind === "without instrument" || !hasBegun(journal, today)) return undefined;
+  const plan = planKept(journal, today, instrument, shown);
+  return plan.lines.length === 0 ? plan : undefined;
 }
 
 /** Whether a plan could only be of what everybody begins with. */

@@ -48,7 +48,7 @@ export function todaySection(journal: Journal, asked: TodayAsked): PreviewToday 
   const said = [...ofCare, ...instead];
   const base = { date, care: ofCare.length, set };
   if (isFirstEvening(journal, today)) return { ...base, sentences: [...said, FIRST_EVENING], last: [], plan };
-  const isCalm = isAfterPain(journal, today) || (plan && plan.offer === "");
+  const isCalm = isAfterPain(journal, today) || instead.length > 0 || (plan && plan.offer === "");
   return { ...base, sentences: said, last: isCalm ? [] : workedLast(journal, asked), plan };
 }
 

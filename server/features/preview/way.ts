@@ -1,3 +1,4 @@
+import { articulationWords } from "../../history/articulation-words.ts";
 import { entryMadeOnce } from "../../history/entry-of-record.ts";
 import type { AttemptRecord } from "../../history/record.ts";
 import type { Strand } from "../../history/strands.ts";
@@ -7,7 +8,6 @@ import type { EntryLine } from "../../syntax/line/line.ts";
 import { shownText } from "./text.ts";
 
 const REACHES = { short: null, octave: "one octave", twelfth: "a twelfth", wide: null } as const;
-const TONGUINGS = { slurred: "slurred", single: "tongued", mixed: "mixed", multiple: "double-tongued" } as const;
 
 /**
  * How a strand is played, in plain words: `slurred, one octave, 8ths`; of a title its movement and place. Articulation,
@@ -18,7 +18,7 @@ export function wayInWords(journal: Journal, strand: Strand): string {
   if (strand.title) return shownText([strand.movement, strand.where].filter((part) => part !== null).join(", "));
   const own = writtenIn(journal, last);
   const parts = [
-    own.articulation ?? (strand.tonguing && TONGUINGS[strand.tonguing]),
+    own.articulation ?? (strand.tonguing && articulationWords(journal, last).alone(strand.tonguing)),
     strand.evenness === "uneven" ? (own.rhythm ?? "in rhythms") : null,
     strand.reach && (REACHES[strand.reach] ?? own.span ?? (strand.reach === "wide" ? "two octaves" : null)),
     own.value ?? null,

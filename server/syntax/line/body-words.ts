@@ -19,7 +19,8 @@ export function bodySays(words: LineWords): BodySays | undefined {
 }
 
 function saysAt(words: LineWords, i: number): BodySays | undefined {
-  const trouble = words.meaningOf(i, "body-trouble");
+  if (words.meaningOf(i, "eased") === "free") return "eased";
+  const trouble = words.meaningOf(i, "body-trouble") ?? (isNearTrouble(words, i) ? "sore" : undefined);
   if (trouble === undefined) return isEasedPart(words, i) ? "eased" : undefined;
   const clause = clauseAt(words, i);
   const isPlain = trouble === "hurts" || trouble === "tired";
@@ -28,13 +29,25 @@ function saysAt(words: LineWords, i: number): BodySays | undefined {
   if (!isPlain && !hasPart && words.count > words.lengthOf(i, "body-trouble")) return undefined;
   if (isDenied(words, i) || isTakenBack(words, i)) return "eased";
   if (words.is(i, "eased") && words.first(clause.from, i, "body-trouble") >= 0) return "eased"; // `the pain is gone`
+  if (trouble === "tight" && hasPart && words.first(clause.from, clause.to, "rhythm") < 0) return "hurts";
   return MEANS[trouble];
+}
+
+/** How far from the part of the body a word of trouble with a slip may stand, in words: `numbnes in my hand`. */
+const SLIP_BESIDE_PART = 3;
+
+/** A word with a slip of spelling, for safety's sake: `lips swolen`. */
+function isNearTrouble(words: LineWords, i: number): boolean {
+  const { from, to } = clauseAt(words, i);
+  const first = Math.max(from, i - SLIP_BESIDE_PART);
+  return words.first(first, Math.min(to, i + SLIP_BESIDE_PART + 1), "body-part") >= 0 && words.isNearTrouble(i);
 }
 
 /** By the meanings of the lexicon's class. */
 const MEANS: Readonly<Record<string, BodySays>> = {
   hurts: "hurts",
   sore: "hurts",
+  tight: "tense",
   tense: "tense",
   tired: "tired",
   cold: "tired",

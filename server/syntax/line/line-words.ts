@@ -84,6 +84,11 @@ export class LineWords {
     return -1;
   }
 
+  /** Whether a word is one slip away from a word of trouble of the body. */
+  isNearTrouble(i: number): boolean {
+    return this.vocabulary.isNearTrouble(this.key(i)) && !this.vocabulary.outcomes.of(this.typed(i));
+  }
+
   /** Whether a word by itself says that something went well. */
   isGood(i: number): boolean {
     return this.vocabulary.outcomes.of(this.typed(i))?.says === "reached";
@@ -120,7 +125,7 @@ export class LineWords {
       const own = this.key(i + n);
       if (n > 0 && own.length === 1 && (key.length === n || /[A-H]/.test(this.typed(i + n)))) break; // steps, or notes
       key += own;
-      const classes = this.vocabulary.classes(key);
+      const classes = n === 0 ? this.vocabulary.classesOfWord(key) : this.vocabulary.classes(key);
       if (classes) found.unshift({ length: n + 1, classes });
     }
     this.phrases[i] = found;

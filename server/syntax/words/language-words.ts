@@ -1,5 +1,6 @@
 import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
 import { outcomeWords } from "../lexicon/outcomes.ts";
+import { BodyWordsNear } from "./body-words-near.ts";
 import { phraseKey } from "./fold.ts";
 import type { Meaning } from "./meaning.ts";
 import { StandardWords } from "./standard-words.ts";
@@ -21,6 +22,7 @@ export class LanguageWords {
   readonly outcomes: readonly OutcomeWords[];
   readonly classes: WordTables["classes"];
   readonly standards: StandardWords;
+  readonly bodyNear: BodyWordsNear;
   private readonly byKey = new Map<string, readonly Meaning[]>();
 
   constructor(
@@ -29,6 +31,7 @@ export class LanguageWords {
   ) {
     this.outcomes = outcomes;
     this.classes = classes;
+    this.bodyNear = new BodyWordsNear(classes);
     this.standards = new StandardWords(phrases, otherWords);
     for (const { words, meaning } of phrases)
       for (const key of words.map(phraseKey)) this.byKey.set(key, [meaning, ...(this.byKey.get(key) ?? [])]);

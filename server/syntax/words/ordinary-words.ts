@@ -10,6 +10,7 @@ export const ORDINARY_WORDS: ReadonlySet<string> = new Set(
     "march magic basic chair chairs chose close closed place placed plain plane played player slower slow slowly " +
     "slurp blur blurs legal legs level levels static stock stack stuck modal model models order orders under " +
     "thinner dinner inner finger fingers single signal angle triangle scaled escape quarrel corner turner burns turn turns " +
-    "trial trials double doubled dotted potted staple sextet triple triplet quarter"
+    "trial trials double doubled dotted potted staple sextet triple triplet quarter " +
+    "arching looked lacked clamps stained sprayed ramps campi scherz kampf"
   ).split(" "),
 );

@@ -122,7 +122,7 @@ function isPlural(a: string, b: string): boolean {
 }
 
 /** Whether no more than one slip lies between two words whose lengths differ by one letter at most. */
-function isOneSlip(a: string, b: string): boolean {
+export function isOneSlip(a: string, b: string): boolean {
   let first = 0;
   while (first < a.length && a[first] === b[first]) first++;
   if (a.length > b.length) return a.slice(first + 1) === b.slice(first);

@@ -132,6 +132,25 @@ export class Vocabulary {
     return found;
   }
 
+  /**
+   * The same of a single word; also of one that is made of a part of the body and its trouble (`rugpijn`), or that is
+   * such a part behind an apostrophe (`ear's`).
+   */
+  classesOfWord(key: string): readonly WordClass[] | undefined {
+    const known = this.classes(key);
+    if (known?.some((each) => each.class === "body-trouble")) return known;
+    const trouble = this.language.bodyNear.byEnding(key);
+    if (trouble) return [...(known ?? []), ...trouble];
+    if (known || !key.endsWith("'s")) return known;
+    const parts = this.classes(key.slice(0, -2))?.filter((each) => each.class === "body-part");
+    return parts && parts.length > 0 ? parts : undefined;
+  }
+
+  /** Whether a word that says nothing else is one slip away from a word of trouble of the body. */
+  isNearTrouble(key: string): boolean {
+    return !this.meanings(key) && !this.classes(key) && this.language.bodyNear.isNear(key);
+  }
+
   /** The key of the word that another one stands for; undefined where it stands for itself (see `StandardWords`). */
   standard(key: string): string | undefined {
     return this.declaredWords.has(key) ? undefined : this.language.standards.of(key);

@@ -57,6 +57,14 @@ describe("a tempo that leaps", () => {
     expect(check({ a: text })).toEqual([]);
   });
 
+  test("without anything reached before, it is held against the fastest that was tried", () => {
+    const text = days("D minor, at 56 nearly", "D minor, at 58 nearly", "D minor, at 160 clean");
+    expect(check({ a: text })).toEqual(["a: at 160 | tempo-leap"]);
+    expect(messages(text)).toEqual([
+      "160 is over one and a half times the fastest you tried before, 58 on 2026-05-05. If that is right, leave it. Otherwise check the digits, beat and note value.",
+    ]);
+  });
+
   test("the same line may leap, and what was reached becomes the best", () => {
     expect(check({ a: days("D minor, at 60 clean, 100 clean", "D minor, at 120 clean") })).toEqual([
       "a: 100 | tempo-leap",

@@ -73,7 +73,7 @@ test("of several tempos the last goes on, faster the last that was reached, in t
 
 test("what held for the attempt that it goes on from holds for the copy", () => {
   checkLine("faster", "D minor, slurred at 60 clean, tongued at 66 clean", "D minor, tongued at 69‸");
-  checkLine("faster", "D minor, 8ths, slurred at 60 clean, 16ths, 66 clean", "D minor, slurred, 16ths, at 69‸");
+  checkLine("faster", "D minor, 8ths, slurred at 60 clean, 16ths, 44 clean", "D minor, slurred, 16ths, at 46‸");
   checkLine("faster", "D minor, slurred up, tongued down, at 60 clean", "D minor, slurred up, tongued down, at 63‸");
   checkLine(
     "faster",
@@ -81,6 +81,19 @@ test("what held for the attempt that it goes on from holds for the copy", () => 
     "D minor, with drone D, sung, at 69‸",
   );
   checkLine("faster", "D minor, slurred at 60 clean, tongued at 66 slips", "D minor, slurred at 63‸");
+});
+
+test("a leap that stands alone is no start: a notch above what was reached before, and it says why", () => {
+  const text = "2026-03-07\n  D minor, at 54 clean\n2026-03-09 Mon\n  D minor, at 160 clean";
+  const told = (from: string) => {
+    const answer = repeatEntry(journalOf(from), URI, { line: 3, character: 4 }, { today: TODAY, step: "faster" });
+    return answer.ok && [answer.edits[0]!.newText.trim(), answer.note];
+  };
+  const why =
+    "160 is far above what you played before. Check its digits; once you reach it on a second day, it counts.";
+  expect(told(text)).toEqual(["D minor, at 56", why]);
+  expect(told(text.replace("54 clean", "54 nearly"))).toEqual(["D minor", why]);
+  expect(told(text.replace("54 clean", "54 clean, 160 clean"))).toEqual(["D minor, at 168", undefined]);
 });
 
 // Invented, and lines of test/reference/natural-lines.tsv and more-hands.tsv.

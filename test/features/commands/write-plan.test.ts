@@ -165,7 +165,9 @@ describe("what is said beside the lines", () => {
     const back = `${SET}2026-01-02\n  C major, at 60 clean\n`;
     const answer = (reasons: boolean) =>
       writePlan(journalOf(back), URI, TOP, { today: TODAY, minutes: 40, settings: USUAL_PLAN, reasons });
-    expect(answer(false)).toMatchObject({ note: "One of the first days back: half the time, and nothing fast." });
+    expect(answer(false)).toMatchObject({
+      note: "One of the first days back: 20 minutes instead of 40, and nothing fast.",
+    });
     expect(answer(true)).not.toHaveProperty("note");
   });
 });

@@ -61,7 +61,7 @@ describe("on a day that has not begun", () => {
 
   test("why the time is shorter is said", () => {
     expect(plan("2026-01-02\n  D minor, 8ths at 60 clean\n")!.sentences).toEqual([
-      "One of the first days back: half the time, and nothing fast.",
+      "One of the first days back: 10 minutes instead of 20, and nothing fast.",
     ]);
   });
 
@@ -118,6 +118,14 @@ describe("after pain", () => {
     ]);
     expect(shape(plan(sore("2026-03-08"), { shownOn: TODAY }))).toMatch(/^away 15 min/);
   });
+});
+
+test("once the time of a day after pain is used up, no other plan is offered, and a sentence says so", () => {
+  const played = `${WORKED}2026-03-06\n  C major, slow, sore left thumb\n${TODAY}, 10 min\n  G major, slow\n`;
+  const shown = today(played); // usual: 20 minutes, so half of it is 10
+  expect([shown.plan, shown.last]).toEqual([null, []]);
+  expect(shown.sentences.at(-1)).toBe("That was today's half: leave it at that, and rest.");
+  expect(today(played.replace("10 min", "5 min")).plan).toMatchObject({ offer: "Show a plan for a short day" });
 });
 
 describe("where there is none", () => {

@@ -76,25 +76,30 @@ export const DUTCH_SIGNS: SignTable = {
   "body-part": {
     "arm or leg": joined(
       "arm | armen | duim | duimen | vinger | vingers | hand | handen | pols | polsen | elleboog | knie",
-      "pink | wijsvinger | middelvinger | ringvinger | onderarm | linkerhand | rechterhand",
+      "pink | wijsvinger | middelvinger | ringvinger | onderarm | linkerhand | rechterhand | onderarmen | vingertop",
+      "vingertoppen | ellebogen | knieën | been | benen | heup | voet",
     ),
     ear: "oor | oren | gehoor | oorsuizen",
     "part of the body": joined(
       "schouder | schouders | nek | rug | hoofd | lip | lippen | kaak | tong | keel | stem | embouchure",
-      "borst | ogen | kaken",
+      "borst | ogen | kaken | schouderblad | pees | pezen | gewricht | gewrichten | spier | spieren | tand | tanden | buik | wang",
+      "onderrug | bovenlip | onderlip",
     ),
   },
   "body-trouble": {
     hurts: joined(
       "pijn | doet pijn | deed pijn | doen pijn | pijnlijk | doet zeer | kramp | krampen | gevoelloos",
-      "tintelt | tintelingen | gezwollen | duizelig | hees",
+      "tintelt | tintelingen | gezwollen | duizelig | hees | tintelen | tintelende | verdoofd | opgezwollen | zwelling",
+      "peesontsteking | muisarm | rsi | slapende vingers | doen zeer | deed zeer | stem kwijt",
     ),
-    sore: "zeer | stijf | brandt | branderig | trilt | zwak | oorsuizen | blaar | blaren | overbelast | rauw | suizen | suist | piepen | dof",
-    tense: "verkrampt | gespannen",
+    sore: "zeer | stijf | steekt | steken | trekt | kapot | ontstoken | geïrriteerd | geblesseerd | verrekt | slaapt | gekneusd | speelt op | brandt | branderig | trilt | zwak | oorsuizen | blaar | blaren | overbelast | rauw | suizen | suist | piepen | dof",
+    tight: "verkrampt | verkrampte | verkramping",
+    tense: "gespannen",
     tired: "moe | vermoeid | uitgeput",
     cold: "koud | zwaar",
   },
-  eased: { eased: "beter | weg" },
+  "body-trouble-ending": { hurts: "pijn | kramp | krampen | ontsteking" },
+  eased: { eased: "beter | weg", free: "pijnvrij | pijnloos" },
   total: {
     total:
       "tot | tot. | total | tot. | totaal | in totaal | alles bij elkaar | bij elkaar | samen | opgeteld | alles samen",

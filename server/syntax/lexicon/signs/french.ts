@@ -66,25 +66,37 @@ export const FRENCH_SIGNS: SignTable = {
     "no time": "pas de temps | pas eu le temps | pas le temps",
   },
   "body-part": {
-    "arm or leg": "auriculaire | bras | coude | doigt | doigts | main | mains | poignet | pouce",
+    "arm or leg": joined(
+      "auriculaire | bras | coude | doigt | doigts | main | mains | poignet | pouce | poignets | pouces | coudes | avant bras",
+      "bout des doigts | genou | genoux | jambe | jambes | petit doigt | hanche",
+    ),
     ear: "oreille | oreilles | audition | acouphène | acouphènes",
-    "part of the body": "cou | dos | gorge | langue | lèvre | lèvres | mâchoire | nuque | tête | épaule | épaules",
+    "part of the body": joined(
+      "cou | dos | gorge | langue | lèvre | lèvres | mâchoire | nuque | tête | épaule | épaules | omoplate | omoplates | tendon",
+      "tendons | ventre | poitrine | dent | dents | yeux | mâchoires | trapèze | trapèzes",
+    ),
   },
   "body-trouble": {
     hurts: joined(
       "crampe | crampes | douleur | douleurs | douloureux | douloureuse | engourdi | engourdie | fait mal",
       "font mal | mal au | mal aux | mal à | picotements | fourmillements | enflé | enflée | vertige",
-      "vertiges | courbatures | tendinite | enroué | enrouée | aphone",
+      "vertiges | courbatures | tendinite | enroué | enrouée | aphone | mal de dos | mal de tête | maux de tête | mal de gorge",
+      "mal de cou | fourmille | fourmillent | engourdis | engourdies | engourdissement | torticolis",
+      "lumbago | enflés | enflées | gonflé | gonflée | gonflés | gonflées | endolori | endolorie | endoloris | canal carpien",
+      "tendinites | crampé | lancine | lancinant | élancements | foulure | entorse | courbature | sciatique",
     ),
     sore: joined(
       "mal | raide | raideur | brûle | brûlure | faible | tremble | tremblement | acouphènes | acouphène",
-      "ampoule | ampoules | siffle | sifflent | bourdonne | bourdonnent | bourdonnement | sifflement",
+      "ampoule | ampoules | siffle | sifflent | bourdonne | bourdonnent | bourdonnement | sifflement | tire | tirent | pique",
+      "piquent | bloqué | bloquée | coincé | coincée | gercé | gercée | gercées | irrité | irritée | brûlent | fichu | morte",
+      "à vif | raides | me lance",
     ),
-    tense: "crispé | tendu",
+    tight: "crispé | crispée | crispés | crispées | contracté | contractée | noué | nouée | contracture | contractures",
+    tense: "tendu",
     tired: "fatigué | fatiguée | fatiguées | fatigués | épuisé | épuisée",
     cold: "lourd | froid | froides",
   },
-  eased: { eased: "mieux | passé" },
+  eased: { eased: "mieux | passé", free: "indolore" },
   total: {
     total: "tot | tot. | totale | au total | en tout | temps total | total",
   },

@@ -59,26 +59,40 @@ export const GERMAN_SIGNS: SignTable = {
     ill: "krank | erkältet | grippe | kopfweh | kopfschmerzen",
   },
   "body-part": {
-    "arm or leg": "arm | arme | daumen | ellbogen | finger | hand | handgelenk | hände | zeigefinger",
+    "arm or leg": joined(
+      "arm | arme | daumen | ellbogen | finger | hand | handgelenk | hände | zeigefinger | ellenbogen",
+      "fingerkuppe | fingerkuppen | fingerspitze | fingerspitzen | mittelfinger | ringfinger | kleiner finger | unterarm",
+      "unterarme | oberarm | handgelenke | sehnenscheide | sehnenscheiden | daumengelenk | fingergelenk | fingergelenke",
+      "knöchel | knie | hüfte | bein | beine | fuß | füße | daumenballen | handballen",
+    ),
     ear: "ohr | ohren | gehör | ohrensausen | tinnitus",
-    "part of the body": "hals | kiefer | kopf | lippe | lippen | nacken | rücken | schulter | schultern | zunge",
+    "part of the body": joined(
+      "hals | kiefer | kopf | lippe | lippen | nacken | rücken | schulter | schultern | zunge | brust | kehle",
+      "sehne | sehnen | schulterblatt | wirbelsäule | zahn | zähne | augen | auge | gelenk | gelenke",
+      "muskel | muskeln | bauch | stimmbänder | unterlippe | oberlippe | mundwinkel | wange | wangen",
+    ),
   },
   "body-trouble": {
     hurts: joined(
       "schmerz | schmerzen | schmerzhaft | schmerzt | taub | taubheit | tun weh | tut weh | tat weh",
       "taten weh | weh | weh getan | kribbeln | kribbelt | krampf | krämpfe | geschwollen | schwindelig",
-      "schwindlig | heiser | stimme weg",
+      "schwindlig | heiser | stimme weg | schmerzte | schmerzten | schmerzende | schmerzender | sehnenscheidenentzündung",
+      "karpaltunnel | verkrampfung | verkrampfungen | gefühllos | schwellung | muskelkater | hexenschuss",
     ),
     sore: joined(
       "brennen | brennt | steif | wund | zieht | schwach | zittern | zittert | ohrensausen | tinnitus",
       "blase | blasen | entzündet | pocht | gehorcht nicht | gehorchen nicht | klingeln | klingelt | pfeifen",
-      "pfeift | rauschen | rauscht | sausen | dumpf",
+      "pfeift | rauschen | rauscht | sausen | dumpf | zwickt | zwicken | ziept | ziepen | sticht | stechen | meldet sich",
+      "melden sich | kaputt | überlastet | überanstrengt | gereizt | blockiert | gezerrt | verrenkt | verstaucht | rissig",
+      "wunde | spannt | knackt | zuckt | kraftlos | eingeschlafen | taube",
     ),
-    tense: "verkrampft | verspannt",
+    tight: "verkrampft | verspannt | verspannung | verspannungen | verhärtet",
+    tense: "angespannt",
     tired: "müde | erschöpft",
     cold: "kalt | schwer",
   },
-  eased: { eased: "besser | weg" },
+  "body-trouble-ending": { hurts: "schmerz | schmerzen | weh | krampf | krämpfe | entzündung" },
+  eased: { eased: "besser | weg", free: "schmerzfrei | beschwerdefrei" },
   total: {
     total:
       "zus | zus. | insg | insg. | ges | ges. | total | alles zusammen | alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",

@@ -25,11 +25,19 @@ export type SignClass =
   /** By its meaning: an `arm or leg` is apart from what one breathes, speaks and sings with, and so is an `ear`. */
   | "body-part"
   /**
-   * By its meaning: `hurts` by itself; `sore` beside a part of the body, as the word has other meanings. No reason to
-   * stop are `tense` beside a part of the body, `tired` by itself, and `cold` beside a part of the body.
+   * By its meaning: `hurts` by itself; `sore` beside a part of the body, as the word has other meanings; `tight` hurts
+   * beside a part of the body, but not in a clause about rhythm. No reason to stop are `tense` beside a part of the
+   * body, `tired` by itself, and `cold` beside a part of the body.
    */
   | "body-trouble"
-  /** Takes the trouble back, as what says that something went well does: `wrist pain better`. */
+  /** Words that end so are trouble of the body, whatever part they name: `rugpijn`. */
+  | "body-trouble-ending"
+  /** What is tight beside it is the playing: `tight on the beat`. */
+  | "rhythm"
+  /**
+   * Takes the trouble back, as what says that something went well does: `wrist pain better`. By the meaning `free` it
+   * names the trouble itself: `pain free`.
+   */
   | "eased"
   | "total"
   | "beside-total"

@@ -83,29 +83,37 @@ export const SPANISH_SIGNS: SignTable = {
   "body-part": {
     "arm or leg": joined(
       "brazo | brazos | pulgar | pulgares | dedo | dedos | mano | manos | muñeca | muñecas | codo | codos",
-      "rodilla | meñique | índice | anular | antebrazo | mano izquierda | mano derecha",
+      "rodilla | meñique | índice | anular | antebrazo | mano izquierda | mano derecha | yema | yemas | antebrazos",
+      "rodillas | pierna | piernas | cadera",
     ),
     ear: "oído | oídos | oreja | orejas | acúfenos",
     "part of the body": joined(
       "hombro | hombros | cuello | espalda | cabeza | labio | labios | mandíbula | lengua | garganta",
-      "voz | embocadura | pecho | ojos",
+      "voz | embocadura | pecho | ojos | nuca | omóplato | tendón | tendones | dientes | diente | lumbares | cervicales | barriga",
     ),
   },
   "body-trouble": {
     hurts: joined(
       "dolor | duele | duelen | dolía | dolorido | dolorida | calambre | calambres | entumecido",
       "entumecida | hormigueo | hinchado | hinchada | mareo | mareado | mareada | ronco | ronca | afónico | afónica",
+      "hormigueos | hormiguean | hormiguea | tendinitis | dolor de espalda | dolor de cabeza | dolor de cuello | doloridos",
+      "doloridas | dolían | dolió | me duele | entumecidos | entumecidas | entumecimiento | adormecido | adormecida | adormecidos",
+      "adormecidas | hinchados | hinchadas | hinchazón | tortícolis | lumbago | agujetas | túnel carpiano",
+      "sin voz | esguince | doloroso | dolorosa",
     ),
     sore: joined(
       "dolores | rígido | rígida | rigidez | quema | ardor | escozor | tiembla | temblor | débil",
       "debilidad | zumbido | acúfenos | ampolla | ampollas | zumba",
-      "zumban | pitan | pitido",
+      "zumban | pitan | pitido | quemazón | molesta | molestan | molestia | molestias | inflamado | inflamada | bloqueado",
+      "bloqueada | agrietados | tira | rígidos | rígidas | tiemblan | pinchazo | pinchazos | fastidiado",
     ),
+    tight:
+      "contracturado | contracturada | contractura | contracturas | agarrotado | agarrotada | agarrotados | agarrotadas | acalambrado",
     tense: "tenso | tensa",
     tired: "cansado | cansada | cansados | cansadas | agotado | agotada | fatigado | fatiga",
     cold: "frío | fríos | pesado",
   },
-  eased: { eased: "mejor" },
+  eased: { eased: "mejor", free: "indoloro" },
   total: {
     total: "tot | tot. | total | en total | en conjunto | tiempo total",
   },

@@ -1,4 +1,4 @@
-import type { Instrument } from "../music/instruments/instrument.ts";
+import type { Instrument } from "./instrument.ts";
 
 /** The two ways of playing that a line may change between, as players of an instrument call them. */
 export interface Articulations {
@@ -20,6 +20,24 @@ export function articulationsOf(instrument: Instrument | undefined): Articulatio
       return { joined: "legato", parted: "staccato" };
     default:
       return { joined: "slurred", parted: "tongued" };
+  }
+}
+
+/**
+ * What notes that nothing joins are called where a line says nothing of it; null where nobody says anything of it:
+ * only what is blown is tongued. Common practice, no source.
+ */
+export function singleNotesOn(instrument: Instrument | undefined): string | null {
+  switch (instrument?.family) {
+    case "string":
+      return isBowed(instrument) ? "separate bows" : null;
+    case "keyboard":
+    case "percussion":
+    case "voice":
+    case "declared":
+      return null;
+    default:
+      return "tongued";
   }
 }
 
