@@ -1,4 +1,3 @@
-import { plannedStretches } from "../history/day-minutes.ts";
 import type { DayNumber } from "../journal/calendar.ts";
 import { type DatedBlock, datedBlocks } from "../journal/dated-blocks.ts";
 import type { DeclaredSet } from "../journal/declared-lines.ts";
@@ -145,8 +144,7 @@ function lessonIn(journal: Journal, day: DatedBlock): Lesson | undefined {
   const { block } = day;
   if (!MAY_BE_LESSON.test(block.text)) return undefined;
   const model = journal.model(block);
-  const planned = plannedStretches(model);
-  const phase = model.phases.find((each, i) => each.phase === "lesson" && !planned[i]);
+  const phase = model.phases.find((each) => each.phase === "lesson" && !each.planned);
   return phase && { ...day, line: phase.line };
 }
 

@@ -26,6 +26,9 @@ function check(before: string, after: string, others?: OtherFiles): void {
   expect(write(before, {}, others)).toBe(after);
 }
 
+/** What a plan ends with. */
+const END = "-- plan: ends here; what you write below counts as played.";
+
 const TOP = { line: 0, character: 0 };
 
 /** Enough to plan ten minutes from: what is set is played first. */
@@ -40,12 +43,13 @@ describe("where the journal does not have today", () => {
 groundwork, 10 min
   D minor, slurred, 5 min‸
   F major, slurred, 5 min
+${END}
 `,
     );
   });
 
   test("the day line is written as the one before it, without commas where that has none", () => {
-    const planned = "groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n";
+    const planned = `groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n${END}\n`;
     check(
       `${SET}2026-03-02 monday 50 min\n‸`,
       `${SET}2026-03-02 monday 50 min\n\n2026-03-09 monday 10 min plan\n${planned}`,
@@ -65,6 +69,7 @@ groundwork, 10 min
 groundwork, 10 min
   D minor, slurred, 5 min‸
   F major, slurred, 5 min
+${END}
 
 2026-03-02
 
@@ -84,6 +89,7 @@ groundwork
 groundwork, 10 min
 \tD minor, slurred, 5 min‸
 \tF major, slurred, 5 min
+${END}
 `.replaceAll("\n", "\r\n"),
     );
   });
@@ -91,7 +97,7 @@ groundwork, 10 min
   test("it goes to the file that goes on", () => {
     check(
       `${SET}2026-02-02‸\n`,
-      "march.practice\n2026-03-02\n\n2026-03-09, 10 min, plan\ngroundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n",
+      `march.practice\n2026-03-02\n\n2026-03-09, 10 min, plan\ngroundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n${END}\n`,
       {
         "march.practice": "2026-03-02\n",
       },
@@ -100,7 +106,7 @@ groundwork, 10 min
 });
 
 describe("where today has begun", () => {
-  const planned = "groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n";
+  const planned = `groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n${END}\n`;
 
   test("an empty day says by its own line that it is planned", () => {
     check(`${SET}2026-03-09 Mon‸\n`, `${SET}2026-03-09 Mon, 10 min, plan\n${planned}`);
@@ -130,6 +136,11 @@ describe("where today has begun", () => {
     );
   });
 
+  test("below the end of an earlier plan the next one says that it begins", () => {
+    const done = `${SET}2026-03-09, 10 min, plan\n  C major, at 60 clean\n${END}\n`;
+    check(`${done}sight reading 10 min‸\n`, `${done}sight reading 10 min\nplan\n${planned}`);
+  });
+
   test("planned lines that wait there are gone to, and nothing is written", () => {
     check(
       `${SET}‸2026-03-09, plan\n  C major, at 60 clean\n  F major, slow\n  D minor\n`,
@@ -156,7 +167,7 @@ describe("what is said beside the lines", () => {
   test("care is always written, reasons only where they are wanted", () => {
     const care = "-- care: Yesterday you noted “sore left thumb”. If something hurts, stop and rest";
     expect(write(sore)).toContain(`plan\n${care}`);
-    expect(write(sore)).not.toContain("-- plan:");
+    expect(write(sore).match(/-- plan:.*/g)).toEqual([END]);
     expect(write(sore, { reasons: true })).toContain(`plan\n${care}`);
     expect(write(`${SET}‸`, { reasons: true })).toContain("  D minor, slurred, 5 min‸\n    -- plan: Set");
   });
