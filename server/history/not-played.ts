@@ -108,6 +108,15 @@ function hasLostAll({ lines, phases }: BlockModel, stretch: number, gone: Readon
   );
 }
 
+/** The lines of planned phases in which nothing was played, whatever else was written below them. */
+export function phasesNotPlayed({ lines, phases, entries }: BlockModel, gone: ReadonlySet<number>): readonly number[] {
+  return phases.flatMap(({ line, phase, planned }, i) => {
+    const own = entries.filter(({ stretch }) => stretch === i);
+    const isEmpty = own.length > 0 && own.every(({ place }) => gone.has(place.line));
+    return phase !== undefined && planned && isEmpty && !lines[line]!.remark ? [line] : [];
+  });
+}
+
 /** Planned pauses that are no longer between two things that were played. */
 function pausesLeft(model: BlockModel, gone: ReadonlySet<number>): readonly number[] {
   const kept = model.entries.filter(({ place }) => !gone.has(place.line)).map(({ place }) => place.line);
