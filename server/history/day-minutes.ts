@@ -33,13 +33,19 @@ export function dayMinutes(model: BlockModel): DayTime {
   for (const [sitting, total] of openSittings(model).entries()) {
     const own = phases.flatMap((stretch, i) => (stretch.sitting === sitting ? [i] : []));
     const left = (total ?? 0) - own.reduce((sum, i) => sum + minutes[i]!, 0);
-    if (left > SLIGHT && !isPlanned(model.sittings[sitting]!)) add("", left);
+    if (left > SLIGHT && !isPlanned(model.sittings[sitting]!))
+      add(phaseOfLine(model, model.sittings[sitting]!.line), left);
   }
   const shared = sharedPhases(model, shares);
   return {
     phases: [...byPhase].map(([phase, time]) => ({ phase, minutes: time, about: shared.has(phase) })),
     about: shared.size > 0,
   };
+}
+
+/** The minutes of a day line that says `lesson` are those of the lesson. */
+function phaseOfLine({ phases }: BlockModel, line: number): string {
+  return phases.find((each) => each.line === line && each.phase !== undefined)?.phase ?? "";
 }
 
 /** In minutes: what is left over by the rounding of shares. */

@@ -24,7 +24,8 @@ export function linesNotPlayed(model: BlockModel, goes: (entry: Entry) => boolea
   if (gone.size === 0) return gone;
   const lost = new Set(gone);
   for (const [i, { line, phase, planned }] of model.phases.entries())
-    if (phase !== undefined && planned && hasLostAll(model, i, lost)) gone.add(line);
+    if (phase !== undefined && planned && model.lines[line]!.type === "phase" && hasLostAll(model, i, lost))
+      gone.add(line);
   for (const line of pausesLeft(model, gone)) gone.add(line);
   if (isPlanLeft(model, gone)) return gone;
   for (const [line, read] of model.lines.entries()) {
@@ -37,8 +38,8 @@ export function linesNotPlayed(model: BlockModel, goes: (entry: Entry) => boolea
 }
 
 /**
- * Which planned entries of a day Daystave wrote, as far as their form tells: each ends in its minutes. Where one has its
- * reasons below, they all have; where none has, what is played without notes may be the player's own.
+ * Which planned entries of a day Daystave wrote, as far as their form tells: each ends in its minutes. Where one has
+ * its reasons below, they all have; where none has, what is played without notes may be the player's own.
  */
 export function writtenByPlan(model: BlockModel, textOf: (line: number) => string): (entry: Entry) => boolean {
   const hasReasons = (line: number): boolean => planRemarksBelow(model, line).length > 0;
@@ -113,7 +114,9 @@ export function phasesNotPlayed({ lines, phases, entries }: BlockModel, gone: Re
   return phases.flatMap(({ line, phase, planned }, i) => {
     const own = entries.filter(({ stretch }) => stretch === i);
     const isEmpty = own.length > 0 && own.every(({ place }) => gone.has(place.line));
-    return phase !== undefined && planned && isEmpty && !lines[line]!.remark ? [line] : [];
+    return phase !== undefined && planned && isEmpty && lines[line]!.type === "phase" && !lines[line]!.remark
+      ? [line]
+      : [];
   });
 }
 

@@ -77,14 +77,23 @@ function entriesByLine({ entries }: BlockModel): ReadonlyMap<number, Entry> {
 
 /** Puts a line that stands above others into the skeleton of its day; other lines leave it as it is. */
 export function openHeading(skeleton: DaySkeleton, line: Line, index: number): void {
-  if (line.type === "day") skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
-  else if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
+  if (line.type === "day") {
+    skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
+    if (isLessonDay(line) && !says(line, "rest")) skeleton.openPhase(index, "lesson", undefined, false);
+  }
+  if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
   else if (line.type === "phase") skeleton.openPhase(index, phaseOf(line), minutesOf(line), says(line, "plan"));
   else if (line.type === "total") skeleton.addTotal(index, minutesOf(line));
   else if (line.type === "break") skeleton.addBreak(index);
   else if (line.type === "plan") skeleton.planDay();
   else if (line.type === "rest") skeleton.rest = true;
   else if (endsPlan(line)) skeleton.endPlan(index);
+}
+
+/** `2026-03-02 lesson, 30 min`: what stands below is a lesson, up to another phase. Not beside words: `no lesson`. */
+function isLessonDay({ items }: LineOf<"day">): boolean {
+  const isAlone = items.every(({ meaning }) => meaning.type !== "unknown");
+  return isAlone && items.some(({ meaning }) => meaning.type === "phase" && meaning.id === "lesson");
 }
 
 /** The day that a day line opens. */

@@ -68,6 +68,11 @@ test("below lines that end in their minutes, as a written plan has them, a line 
   check("2026-03-02, plan\nwarm-up, 5 min\n  long tones\n  G major, 7 min", "");
 });
 
+test("the minutes of a day line that says `lesson` are those of the lesson", () => {
+  check("2026-03-02 Mon, lesson, 30 min\n  C major, slow", "lesson 30");
+  check("2026-03-02 lesson 50 min\npieces, 20 min", "pieces 20, lesson 30");
+});
+
 test("a total below counts where the day line has no amount", () => {
   check("2026-03-02\nC major, slow\n40 min", "– 40");
   check("2026-03-02\nwarm-up\n  C major, slow\npieces, 25 min\n40 min in all", "warm-up 15, pieces 25");

@@ -12,9 +12,10 @@ const KIND = "refactor.rewrite";
 
 /**
  * On the line of a day that is over, or on a line below it that says `plan`: takes out what Daystave planned and was
- * not played, with the plan's own remarks, the phases that nothing is left in, and each amount of time that was planned and is not
- * what was played. Where nothing planned is left, the word `plan` goes too. A line that Daystave cannot have written
- * (`writtenByPlan`) stays, and one on which the player wrote anything. None where there is nothing to take out.
+ * not played, with the plan's own remarks, the phases that nothing is left in, and each amount of time that was
+ * planned and is not what was played. Where nothing planned is left, the word `plan` goes too. A line that Daystave
+ * cannot have written (`writtenByPlan`) stays, and one on which the player wrote anything. None where there is nothing
+ * to take out.
  *
  * @param only as in `codeActionsIn`
  */
