@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { takeOutPlanIn } from "../../../server/features/commands/take-out-plan.ts";
 import { planMinutes, writePlan } from "../../../server/features/commands/write-plan.ts";
 import { diagnosticsOf } from "../../../server/features/diagnostics/diagnostics.ts";
 import { formatEdits } from "../../../server/features/layout/formatting.ts";
@@ -198,7 +199,7 @@ describe("where there is nothing to plan", () => {
   });
 });
 
-test("what is written is read as planned, and neither a check nor the layout has anything to say of it", () => {
+test("what is written is read as planned, has no fault, and can be taken out as a whole the next day", () => {
   const text = `instrument alto recorder\n${SET}2026-03-08 Sun\nF major, tongued, 8ths at 80 clean 5 in a row\n`;
   const journal = journalOf(text);
   for (const minutes of [5, 10, 20, 45, 90]) {
@@ -214,6 +215,9 @@ test("what is written is read as planned, and neither a check nor the layout has
       const { entries } = after.model(after.files.get(URI)!.blocks.at(-1)!);
       expect(entries.every(({ planned }) => planned)).toBe(true);
       expect(entries.length).toBeGreaterThan(0);
+      const day = after.files.get(URI)!.starts.at(-1)!;
+      const [taken] = takeOutPlanIn(after, URI, { start: { line: day, character: 0 }, end: TOP }, TODAY + 1);
+      expect(edited(lines.join("\n"), taken!.edits).trimEnd()).toBe(`${text}\n2026-03-09 Mon`);
     }
   }
 });
