@@ -36,6 +36,8 @@ export interface PupilShown {
   readonly place: PreviewPlace;
   /** `Sun 8 Mar`, the last day with practice; null where there is none yet. */
   readonly last: PreviewLink | null;
+  /** `Mon 2 Mar 2026`, the last lesson where that is more than half a year back: from then on is what follows. */
+  readonly lesson: PreviewLink | null;
   readonly set: readonly PreviewLine[];
   readonly ask: readonly PreviewLine[];
   /** Empty unless the journal shares it. */

@@ -31,6 +31,7 @@ const isPupil: Check<PupilShown> = object<PupilShown>({
   folder: isText,
   place: isPlace,
   last: orNull(isLink),
+  lesson: orNull(isLink),
   set: list(isLine),
   ask: list(isLine),
   body: list(isLine),
@@ -53,9 +54,9 @@ export const isPupilsState: Check<PupilsState> = object<PupilsState>({ scroll: i
 
 /** Every line that the page leads to. */
 export function placesOf({ pupils }: PupilsShown): readonly PreviewPlace[] {
-  return pupils.flatMap(({ place, last, set, ask, body }) => [
+  return pupils.flatMap(({ place, last, lesson, set, ask, body }) => [
     place,
-    ...(last ? [last.place] : []),
+    ...[last, lesson].flatMap((link) => (link ? [link.place] : [])),
     ...[...set, ...ask, ...body].map((line) => line.place),
   ]);
 }

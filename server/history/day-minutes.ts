@@ -1,5 +1,5 @@
 import type { BlockModel } from "../journal/model.ts";
-import { openSittings, sharedMinutes } from "./minutes.ts";
+import { isPlanned, openSittings, sharedMinutes } from "./minutes.ts";
 
 /** The practice time of one day under one phase. */
 export interface PhaseMinutes {
@@ -23,24 +23,29 @@ export interface DayTime {
  */
 export function dayMinutes(model: BlockModel): DayTime {
   const { phases, entries } = model;
-  const planned = plannedStretches(model);
   const shares = sharedMinutes(model);
   const taken = phases.map(() => 0);
   for (const [i, { stretch }] of entries.entries()) taken[stretch]! += shares[i]!.minutes;
-  const minutes = phases.map((stretch, i) => (planned[i] ? taken[i]! : (stretch.minutes ?? taken[i]!)));
+  const minutes = phases.map((stretch, i) => (stretch.planned ? taken[i]! : (stretch.minutes ?? taken[i]!)));
   const byPhase = new Map<string, number>();
   const add = (phase: string, time: number) => byPhase.set(phase, (byPhase.get(phase) ?? 0) + time);
   for (const [i, stretch] of phases.entries()) if (minutes[i]! > 0) add(stretch.phase ?? "", minutes[i]!);
   for (const [sitting, total] of openSittings(model).entries()) {
     const own = phases.flatMap((stretch, i) => (stretch.sitting === sitting ? [i] : []));
     const left = (total ?? 0) - own.reduce((sum, i) => sum + minutes[i]!, 0);
-    if (left > SLIGHT && !own.every((i) => planned[i])) add("", left);
+    if (left > SLIGHT && !isPlanned(model.sittings[sitting]!))
+      add(phaseOfLine(model, model.sittings[sitting]!.line), left);
   }
   const shared = sharedPhases(model, shares);
   return {
     phases: [...byPhase].map(([phase, time]) => ({ phase, minutes: time, about: shared.has(phase) })),
     about: shared.size > 0,
   };
+}
+
+/** The minutes of a day line that says `lesson` are those of the lesson. */
+function phaseOfLine({ phases }: BlockModel, line: number): string {
+  return phases.find((each) => each.line === line && each.phase !== undefined)?.phase ?? "";
 }
 
 /** In minutes: what is left over by the rounding of shares. */
@@ -53,20 +58,4 @@ function sharedPhases({ phases, entries }: BlockModel, shares: ReturnType<typeof
   );
   const names = new Set(waiting.map((stretch) => phases[stretch]!.phase ?? ""));
   return names.size > 1 ? names : new Set();
-}
-
-/** For each stretch, whether it was planned: its entries count as far as they were done, and its own minutes do not. */
-export function plannedStretches({ lines, phases, day }: Pick<BlockModel, "lines" | "phases" | "day">): boolean[] {
-  let whole = day?.planned ?? false;
-  let here = false;
-  let next = 0;
-  const planned = phases.map(() => whole);
-  for (const [line, read] of lines.entries()) {
-    if (read.type === "plan") whole = true;
-    if (read.type === "phase")
-      here = read.items.some(({ meaning }) => meaning.type === "line word" && meaning.id === "plan");
-    else if (read.type === "session") here = false;
-    for (; next < phases.length && phases[next]!.line <= line; next++) planned[next] = whole || here;
-  }
-  return planned;
 }

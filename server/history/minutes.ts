@@ -17,18 +17,22 @@ export interface Share {
 
 /**
  * The minutes of each entry of a day, in their order: as written; else an equal share of what is left of its phase, or
- * of its sitting where the phase has no minutes of its own; else none. Planned entries take no share.
+ * of its sitting where the phase has no minutes of its own; else none. Planned entries take no share; of planned
+ * minutes, of which they would have taken theirs, there is nothing to share either while one of them was not played.
  */
 export function sharedMinutes(day: TimedDay): readonly Share[] {
   const stretches = stretchesOf(day);
   const each = new Array<number>(stretches.length).fill(0);
   const totals = openSittings(day);
+  const unplayed = new Set(day.entries.flatMap(({ planned, stretch }) => (planned ? [stretch] : [])));
   for (let sitting = 0; sitting < totals.length; sitting++) {
     const own = stretches.filter((stretch) => stretch.sitting === sitting);
     for (const stretch of own)
-      if (stretch.minutes !== undefined) each[stretch.index] = shareOf([stretch], stretch.minutes);
+      if (stretch.minutes !== undefined && !(stretch.planned && unplayed.has(stretch.index)))
+        each[stretch.index] = shareOf([stretch], stretch.minutes);
     const total = totals[sitting];
     if (total === undefined) continue;
+    if (isPlanned(day.sittings[sitting]!) && own.some(({ index }) => unplayed.has(index))) continue;
     const unstated = own.filter(({ minutes }) => minutes === undefined);
     const share = shareOf(unstated, total - own.reduce((sum, { minutes = 0 }) => sum + minutes, 0));
     for (const { index } of unstated) each[index] = share;
@@ -47,13 +51,21 @@ interface Stretch {
   readonly index: number;
   readonly sitting: number;
   readonly minutes?: number;
+  readonly planned: boolean;
   stated: number;
   waiting: number;
 }
 
 function stretchesOf({ phases, entries }: TimedDay): readonly Stretch[] {
   const stretches = phases.map(
-    ({ sitting, minutes }, index): Stretch => ({ index, sitting, minutes, stated: 0, waiting: 0 }),
+    ({ sitting, minutes, planned }, index): Stretch => ({
+      index,
+      sitting,
+      minutes,
+      planned,
+      stated: 0,
+      waiting: 0,
+    }),
   );
   for (const { stretch, minutes, planned } of entries) {
     if (planned) continue;
@@ -61,6 +73,11 @@ function stretchesOf({ phases, entries }: TimedDay): readonly Stretch[] {
     else stretches[stretch]!.stated += minutes;
   }
   return stretches;
+}
+
+/** Whether the minutes of a sitting are those of a plan; what it came to, as a line below says, is none. */
+export function isPlanned({ planned, total }: Sitting): boolean {
+  return planned && total === undefined;
 }
 
 /** An equal share for each entry that waits for one, of what those that state their minutes leave; 0 for none. */
@@ -76,11 +93,11 @@ function shareOf(stretches: readonly Stretch[], total: number): number {
 
 /**
  * The minutes of each sitting: its own, or an equal share of what the day's other sittings leave. Where the day line
- * states none, a total written below counts for its sitting.
+ * states none, or those of a plan, a total written below counts for its sitting.
  */
 export function openSittings({ sittings }: Pick<TimedDay, "sittings">): readonly (number | undefined)[] {
   const [first, ...further] = sittings;
-  if (first && first.minutes === undefined && sittings.some(({ total }) => total !== undefined))
+  if (first && (first.minutes === undefined || first.planned) && sittings.some(({ total }) => total !== undefined))
     return [first.total, ...further.map(({ minutes, total }) => minutes ?? total)];
   if (!further.length) return [first?.minutes];
   const without = further.filter(({ minutes }) => minutes === undefined).length;

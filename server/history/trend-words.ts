@@ -43,7 +43,7 @@ function withRange(trend: Trend, weeks: readonly Week[], notation: Notation): st
   const { way, middle, least, most } = moved;
   // What moves is never said to move by nothing, however slowly.
   if (least === 0 || middle === 0)
-    return most === 0 ? `${way} ${LITTLE} ${IN}` : `${way} by up to about ${notches(most)} ${IN}`;
+    return most === 0 ? `${way} ${LITTLE} ${IN}` : `${way} by at most about ${notches(most)} ${IN}`;
   const range = least === most ? "" : ` (${numeral(least)} to ${numeral(most)})`;
   return `${way} about ${notches(middle)} ${IN}${range}`;
 }

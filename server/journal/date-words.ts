@@ -32,6 +32,20 @@ export function weekdayDate(day: DayNumber, read: DayNumber): string {
   return `${shortWeekday(day)} ${shortDate(day, read)}`;
 }
 
+/** So many days back a date without its year could be another one: half a year. */
+const FAR_BACK = 26 * 7;
+
+/** `Mon 26 Oct`, and with its year where that is another one, or more than half a year back. */
+export function weekdayDateBack(day: DayNumber, read: DayNumber): string {
+  return isFarBack(day, read)
+    ? `${shortWeekday(day)} ${shortDate(day, day)} ${civil(day).year}`
+    : weekdayDate(day, read);
+}
+
+export function isFarBack(day: DayNumber, read: DayNumber): boolean {
+  return read - day > FAR_BACK;
+}
+
 /** `today`, `yesterday`, `16 March`: as it opens what is said of a day. */
 export function dayInWords(day: DayNumber, read: DayNumber): string {
   if (day === read) return "today";

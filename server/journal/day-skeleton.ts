@@ -1,4 +1,5 @@
 import type { PhaseFrame, Sitting } from "./model.ts";
+import type { PlanForm } from "./plan-form.ts";
 
 /** What counts of an entry for its day, however it was read. */
 export interface EntryCount {
@@ -6,6 +7,8 @@ export interface EntryCount {
   readonly minutes?: number;
   /** It has an outcome or was `done`, so that it counts even where it was planned. */
   readonly counted: boolean;
+  /** What the line tells of itself where it stands below `plan`. */
+  readonly form?: PlanForm;
 }
 
 /**
@@ -22,6 +25,8 @@ export class DaySkeleton {
   rest = false;
   private dayPlanned = false;
   private phasePlanned = false;
+  /** Above stands a line of this plan that Daystave wrote, as far as its form tells. */
+  private planWritten = false;
 
   openDay(line: number, minutes: number | undefined, planned: boolean, rest: boolean): void {
     this.dayPlanned = planned;
@@ -37,12 +42,23 @@ export class DaySkeleton {
   openPhase(line: number, phase: string, minutes: number | undefined, planned: boolean): void {
     this.ensureSitting(line);
     this.phasePlanned = planned;
-    this.phases.push({ phase, line, minutes, sitting: this.sittings.length - 1, entryMinutes: 0 });
+    const sitting = this.sittings.length - 1;
+    this.phases.push({ phase, line, minutes, sitting, planned: this.planned, entryMinutes: 0 });
     if (this.planned) this.unplayedPhases.add(this.phases.length - 1);
   }
 
   planDay(): void {
     this.dayPlanned = true;
+    this.planWritten = false;
+  }
+
+  /** What stands below belongs to no phase of the plan. */
+  endPlan(line: number): void {
+    this.ensureSitting(line);
+    this.dayPlanned = false;
+    this.phasePlanned = false;
+    this.planWritten = false;
+    this.phases.push({ line, sitting: this.sittings.length - 1, planned: false, entryMinutes: 0 });
   }
 
   addBreak(line: number): void {
@@ -58,10 +74,15 @@ export class DaySkeleton {
     if (minutes !== undefined) sitting.total = Math.max(sitting.total ?? 0, minutes);
   }
 
-  /** Whether an entry here is planned, and not done. */
-  addEntry(line: number, { minutes = 0, counted }: EntryCount): boolean {
+  /**
+   * Whether an entry here is planned, and not done. Below lines that Daystave wrote, which end in their minutes, one
+   * that does not was played.
+   */
+  addEntry(line: number, { minutes = 0, counted, form }: EntryCount): boolean {
     this.ensureSitting(line);
-    const planned = this.planned && !counted;
+    const isOwn = form === "played" || (this.planWritten && form !== "written");
+    const planned = this.planned && !counted && !isOwn;
+    if (this.planned && form === "written" && this.isTimedPhase) this.planWritten = true;
     this.entries++;
     if (planned) this.plannedEntries++;
     else {
@@ -83,9 +104,16 @@ export class DaySkeleton {
       : this.entries > 0 && this.entries === this.plannedEntries;
   }
 
+  /** As all phases of a plan are that Daystave writes. */
+  private get isTimedPhase(): boolean {
+    const { phase, minutes } = this.phases.at(-1)!;
+    return phase !== undefined && minutes !== undefined;
+  }
+
   private pushSitting(line: number, minutes: number | undefined): void {
-    this.sittings.push({ line, minutes, breaks: [] });
-    this.phases.push({ line, sitting: this.sittings.length - 1, entryMinutes: 0 });
+    const { planned } = this;
+    this.sittings.push({ line, minutes, planned, breaks: [] });
+    this.phases.push({ line, sitting: this.sittings.length - 1, planned, entryMinutes: 0 });
   }
 
   /** A head has a sitting too, so that stray entries are read all the same. */

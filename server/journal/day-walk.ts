@@ -1,4 +1,5 @@
 import type { Block } from "../syntax/document/document.ts";
+import { remarkText } from "../syntax/line/cut.ts";
 import type { TitleMatch } from "../syntax/line/known-title.ts";
 import { type Line, type LineSort, sortOf } from "../syntax/line/line.ts";
 import { AFTER_ARROW } from "../syntax/line/line-cuts.ts";
@@ -9,6 +10,7 @@ import { BoundedMemo } from "../syntax/words/bounded-memo.ts";
 import { type DayNumber, parseIsoDate, weekday } from "./calendar.ts";
 import { DayCarry } from "./day-carry.ts";
 import { DaySkeleton } from "./day-skeleton.ts";
+import { formOfEntry, formOfRemark, type PlanForm } from "./plan-form.ts";
 import { openHeading } from "./read-block.ts";
 import { entryCount } from "./read-entry.ts";
 
@@ -52,6 +54,8 @@ interface LineEffect {
   minutes: number | undefined;
   /** Of an entry: it has an outcome or was done. */
   counted: boolean;
+  /** Of an entry or a remark: what it tells of itself below `plan`. */
+  form: PlanForm | undefined;
   phase: string | undefined;
 }
 
@@ -83,6 +87,7 @@ export class DayWalk {
     whole: undefined,
     minutes: undefined,
     counted: false,
+    form: undefined,
     phase: undefined,
   };
   /** Of the day line that was read last. */
@@ -187,8 +192,10 @@ export class DayWalk {
     effect.whole = undefined;
     effect.minutes = undefined;
     effect.counted = false;
+    effect.form = undefined;
     effect.phase = undefined;
     if (kind === "blank" || kind === "phase") this.carry.end();
+    if (kind === "remark") effect.form = formOfRemark(remarkText(text.slice(from, to), reader.start - from));
     if (kind === "blank" || kind === "remark") return effect;
     if (kind === "phase") {
       effect.phase = reader.pieces[0]!.phase!;
@@ -197,6 +204,7 @@ export class DayWalk {
       this.carry.pass(text, from, to);
       effect.minutes = reader.minutes;
       effect.counted = reader.counted;
+      effect.form = formOfEntry(text.slice(reader.start, reader.contentEnd()));
     } else if (kind !== "day" || !this.takeDay(text)) this.takeWhole(text.slice(from, to));
     return effect;
   }
@@ -217,6 +225,7 @@ export class DayWalk {
     const { minutes, counted } = entryCount(whole);
     effect.minutes = minutes;
     effect.counted = counted;
+    effect.form = formOfEntry(text.slice(whole.start, whole.remark?.start));
   }
 
   /** A day line in which nothing can be at fault; false for any other. */
@@ -266,7 +275,8 @@ function lastFollowing(effects: readonly LineEffect[], from: number): number {
 
 /** Puts a line into the skeleton of its day; whether it is an entry that is planned. */
 function applied(skeleton: DaySkeleton, effect: LineEffect, line: number): boolean {
-  const { kind, whole } = effect;
+  const { kind, whole, form } = effect;
+  if (form === "end") skeleton.endPlan(line);
   if (kind === "entry") return skeleton.addEntry(line, effect);
   if (whole) openHeading(skeleton, whole, line);
   else if (kind === "phase") skeleton.openPhase(line, effect.phase!, effect.minutes, false);

@@ -86,7 +86,7 @@ export interface Entry {
   readonly stretch: number;
   readonly done: boolean;
   readonly remarks: readonly string[];
-  /** Below `plan`, with neither an outcome nor `done`: counts for nothing. */
+  /** Below `plan`, with neither an outcome nor `done` nor another sign that it was played: counts for nothing. */
   readonly planned: boolean;
   readonly phase?: string;
   /** The line as it was read, for what stands where. */
@@ -108,6 +108,8 @@ export interface PhaseFrame {
   readonly line: number;
   readonly minutes?: number;
   readonly sitting: number;
+  /** It was planned: its entries count as far as they were done, and its own minutes do not. */
+  readonly planned: boolean;
   /** What the entries in it that are not planned state, in minutes. */
   readonly entryMinutes: number;
 }
@@ -116,6 +118,8 @@ export interface Sitting {
   readonly line: number;
   /** As its line states: that of a session, or of the day for all of its sittings. */
   readonly minutes?: number;
+  /** Its line stands below `plan`, or says so: then its minutes are those of the plan. */
+  readonly planned: boolean;
   /** What a line below says that it came to; of several the greatest, which takes in the others. */
   readonly total?: number;
   readonly breaks: readonly number[];

@@ -9,6 +9,7 @@ import { DaySkeleton } from "./day-skeleton.ts";
 import { readDeclaration } from "./declarations/declaration.ts";
 import type { Declaration, DeclarationContext } from "./declarations/declared.ts";
 import type { BlockModel, DayFrame, Entry, Soreness } from "./model.ts";
+import { endsPlan, formOfEntry } from "./plan-form.ts";
 import { isPlanRemark } from "./plan-remark.ts";
 import { entryCount, ownRemarks, readEntry } from "./read-entry.ts";
 
@@ -76,13 +77,23 @@ function entriesByLine({ entries }: BlockModel): ReadonlyMap<number, Entry> {
 
 /** Puts a line that stands above others into the skeleton of its day; other lines leave it as it is. */
 export function openHeading(skeleton: DaySkeleton, line: Line, index: number): void {
-  if (line.type === "day") skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
-  else if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
+  if (line.type === "day") {
+    skeleton.openDay(index, minutesOf(line), says(line, "plan"), says(line, "rest"));
+    if (isLessonDay(line) && !says(line, "rest")) skeleton.openPhase(index, "lesson", undefined, false);
+  }
+  if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
   else if (line.type === "phase") skeleton.openPhase(index, phaseOf(line), minutesOf(line), says(line, "plan"));
   else if (line.type === "total") skeleton.addTotal(index, minutesOf(line));
   else if (line.type === "break") skeleton.addBreak(index);
   else if (line.type === "plan") skeleton.planDay();
   else if (line.type === "rest") skeleton.rest = true;
+  else if (endsPlan(line)) skeleton.endPlan(index);
+}
+
+/** `2026-03-02 lesson, 30 min`: what stands below is a lesson, up to another phase. Not beside words: `no lesson`. */
+function isLessonDay({ items }: LineOf<"day">): boolean {
+  const isAlone = items.every(({ meaning }) => meaning.type !== "unknown");
+  return isAlone && items.some(({ meaning }) => meaning.type === "phase" && meaning.id === "lesson");
 }
 
 /** The day that a day line opens. */
@@ -139,7 +150,7 @@ class BlockReader {
     openHeading(this.skeleton, line, index);
     if (line.type === "day") this.day = dayFrame(line, text);
     else if (line.type === "rest" && this.day) this.day = { ...this.day, rest: this.day.rest || reasonOf(line, text) };
-    else if (line.type === "entry") this.takeEntry(line, index);
+    else if (line.type === "entry") this.takeEntry(line, index, text);
     else if (line.type === "body") this.takeBody(line, index, text);
     else if (line.type === "remark") this.takeRemark(line, index);
     else if (line.type === "declaration")
@@ -154,8 +165,9 @@ class BlockReader {
     return { lines, day: this.day, sittings, phases, entries, sore: this.sore, declarations: this.declarations };
   }
 
-  private takeEntry(line: LineOf<"entry">, index: number): void {
-    const planned = this.skeleton.addEntry(index, entryCount(line));
+  private takeEntry(line: LineOf<"entry">, index: number, text: string): void {
+    const form = formOfEntry(text.slice(line.start, line.remark?.start));
+    const planned = this.skeleton.addEntry(index, { ...entryCount(line), form });
     const stretch = this.skeleton.phases.length - 1;
     const { phase } = this.skeleton.phases[stretch]!;
     const before = this.before?.get(index);
@@ -175,7 +187,7 @@ class BlockReader {
   /** A remark right under an entry, or under such a remark, belongs to that entry; the plan's own are none of it. */
   private takeRemark(line: LineOf<"remark">, index: number): void {
     const entry = this.entries.at(-1);
-    if (!entry || index !== this.lastRemarked + 1 || !line.remark) return;
+    if (!entry || index !== this.lastRemarked + 1 || !line.remark || endsPlan(line)) return;
     this.lastRemarked = index;
     if (!isPlanRemark(line.remark.text)) entry.remarks.push(line.remark.text);
   }

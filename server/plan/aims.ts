@@ -41,10 +41,12 @@ export interface AimedAt {
   readonly entry: Entry;
   /** Its first attempt with a tempo. */
   readonly tempo?: PlayedAttempt & { readonly rate: number };
-  /** Played in just the way that the aim names. */
+  /** Played in just the way that the aim names; where it names no span, and nothing was played so, in a wider one. */
   readonly strand?: Strand;
   /** Of the exercise in all ways. */
   readonly strands: readonly Strand[];
+  /** Where the aim names no span: in the same way, but over more than an octave. What is reached so is reached. */
+  readonly wider: readonly Strand[];
   /** Whether the aim has several subjects. */
   readonly isOneOf: boolean;
 }
@@ -105,9 +107,10 @@ export function aimedAt(
   const index = journalHistory(journal);
   return asked.map(({ manner, ...one }) => {
     const exercise = manner && index.exercises.get(manner.exerciseKey);
-    const strand = manner && strandAimedAt(index, manner);
+    const wider = manner && isOfAnySpan(one.entry, manner) ? widerStrands(index, manner) : [];
+    const strand = (manner && strandAimedAt(index, manner)) ?? wider[0];
     const isOneOf = asked.length > 1;
-    return { ...one, isOneOf, strands: exercise?.strands ?? [], ...(strand ? { strand } : {}) };
+    return { ...one, isOneOf, strands: exercise?.strands ?? [], wider, ...(strand ? { strand } : {}) };
   });
 }
 
@@ -117,6 +120,22 @@ function strandAimedAt(index: HistoryIndex, manner: Manner): Strand | undefined 
   const strands = index.exercises.get(manner.exerciseKey)?.strands ?? [];
   const whole = strands.filter(({ movement, where }) => movement === manner.movement && isWholePiece(where));
   return whole.length < 2 ? whole[0] : strandOf(whole.flatMap(({ records }) => records).sort(inTimeOrder));
+}
+
+/** An aim that names no span takes any that has all of the exercise in it: an octave or more. */
+function isOfAnySpan({ attempts }: Entry, { unit, reach }: Manner): boolean {
+  return unit === "notes" && reach === "octave" && attempts.every(({ conditions }) => conditions.reach === undefined);
+}
+
+/** The one to show first. */
+function widerStrands(index: HistoryIndex, { exerciseKey, tonguing, evenness }: Manner): readonly Strand[] {
+  const strands = index.exercises.get(exerciseKey)?.strands ?? [];
+  return strands.filter(
+    (strand) =>
+      (strand.reach === "twelfth" || strand.reach === "wide") &&
+      strand.tonguing === tonguing &&
+      strand.evenness === evenness,
+  );
 }
 
 type AskedOf = Pick<AimedAt, "entry" | "tempo"> & Partial<Pick<PlayedAttempt, "manner">>;
@@ -150,13 +169,15 @@ type OfAim = AimsAsked & { readonly by: DayNumber | undefined };
 
 function standingOf(journal: Journal, aimed: AimedAt, asked: OfAim): AimStanding {
   const { today } = asked;
-  const { entry, tempo, strand } = aimed;
+  const { entry, tempo, strand, wider } = aimed;
   if (!tempo) return doneStanding(journal, aimed, today);
   const played = strand?.records.filter(({ day }) => day <= today) ?? [];
   if (!strand || played.length === 0) return { type: "not played", otherwise: recordsUpTo(aimed, today).length > 0 };
   const { rate } = tempo;
-  const fast = played.filter((record) => record.reached && record.rate !== null && record.rate >= rate);
-  const first = fast.find((record) => isMet(journal, record, entry));
+  const isFast = (record: AttemptRecord) => record.reached && record.rate !== null && record.rate >= rate;
+  const fast = played.filter(isFast);
+  const others = wider.flatMap(({ records }) => records.filter((each) => each.day <= today && isFast(each)));
+  const first = [...fast, ...others].sort(inTimeOrder).find((record) => isMet(journal, record, entry));
   if (first) return { type: "reached", on: first.day };
   const weeks = played.length === strand.records.length ? weeksOfStrand(journal, strand) : weeksOf(played);
   const best = bestWeek(weeks);

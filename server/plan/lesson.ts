@@ -1,4 +1,3 @@
-import { plannedStretches } from "../history/day-minutes.ts";
 import type { DayNumber } from "../journal/calendar.ts";
 import { type DatedBlock, datedBlocks } from "../journal/dated-blocks.ts";
 import type { DeclaredSet } from "../journal/declared-lines.ts";
@@ -8,6 +7,8 @@ import { isSetOn, type SetWork, setWorkDone } from "./set-work.ts";
 
 /** How far back a lesson is looked for, and what was said where there was none, in days. */
 const LOOKED_BACK = 26 * 7;
+/** The same for a teacher, whose pupil may have been away. */
+export const LOOKED_BACK_FOR_TEACHERS = 104 * 7;
 const SAID_BACK = 4 * 7;
 
 /** A lesson: its day, and the line in it that opens the phase. */
@@ -40,15 +41,20 @@ export interface BetweenLessons extends LessonPeriod {
   readonly asked: readonly Spoken[];
 }
 
-/** From the last lesson on; where none is noted in half a year, the last four weeks. */
-export function periodNow(journal: Journal, today: DayNumber): LessonPeriod {
-  const [lesson] = lastLessons(journal, today);
+/** From the last lesson on; where none is noted in half a year, or in so many days, the last four weeks. */
+export function periodNow(journal: Journal, today: DayNumber, back = LOOKED_BACK): LessonPeriod {
+  const [lesson] = lastLessons(journal, today, { back, most: 1 });
   return { from: lesson?.day ?? today - SAID_BACK, to: today, lesson };
 }
 
-/** What is set on a day, and what was said and asked since the last lesson. */
-export function sinceLastLesson(journal: Journal, sets: readonly DeclaredSet[], today: DayNumber): BetweenLessons {
-  const period = periodNow(journal, today);
+/** What is set on a day, and what was said and asked since the last lesson; `back` as in `periodNow`. */
+export function sinceLastLesson(
+  journal: Journal,
+  sets: readonly DeclaredSet[],
+  today: DayNumber,
+  back = LOOKED_BACK,
+): BetweenLessons {
+  const period = periodNow(journal, today, back);
   return between(journal, period, setOn(journal, sets, period), today);
 }
 
@@ -58,7 +64,7 @@ export function beforeLastLesson(
   sets: readonly DeclaredSet[],
   today: DayNumber,
 ): BetweenLessons | undefined {
-  const [next, lesson] = lastLessons(journal, today);
+  const [next, lesson] = lastLessons(journal, today, { back: LOOKED_BACK, most: 2 });
   if (!next || !lesson) return undefined;
   const period = { from: lesson.day, to: next.day, lesson, next };
   const own = sets.filter(({ day }) => day !== undefined && day >= period.from && day < period.to);
@@ -130,13 +136,17 @@ function spokenOf(
 const MAY_BE_LESSON =
   /lesson|clase|lezione|stunde|unterricht|cours|le[cç]|(?:muziek|piano|viool|fluit|gitaar)les|(?<!\p{L})les(?!\p{L})/iu;
 
-/** The last two up to a day, the latest first. */
-function lastLessons(journal: Journal, today: DayNumber): readonly Lesson[] {
+/** The last ones up to a day, the latest first. */
+function lastLessons(
+  journal: Journal,
+  today: DayNumber,
+  { back, most }: { readonly back: number; readonly most: number },
+): readonly Lesson[] {
   const found: Lesson[] = [];
-  for (const day of datedBlocks(journal, today - LOOKED_BACK, today)) {
+  for (const day of datedBlocks(journal, today - back, today)) {
     const lesson = found.at(-1)?.day === day.day ? undefined : lessonIn(journal, day);
     if (lesson) found.push(lesson);
-    if (found.length === 2) break;
+    if (found.length === most) break;
   }
   return found;
 }
@@ -145,25 +155,25 @@ function lessonIn(journal: Journal, day: DatedBlock): Lesson | undefined {
   const { block } = day;
   if (!MAY_BE_LESSON.test(block.text)) return undefined;
   const model = journal.model(block);
-  const planned = plannedStretches(model);
-  const phase = model.phases.find((each, i) => each.phase === "lesson" && !planned[i]);
+  const phase = model.phases.find((each) => each.phase === "lesson" && !each.planned);
   return phase && { ...day, line: phase.line };
 }
 
 /**
- * What was set for some of these days, and when it was done, up to the last of them. Work without a day is set until
- * the next lesson; where none is noted, for four weeks.
+ * What was set for some of these days, declared or in words, and when it was done, up to the last of them. Work without
+ * a day is set until the next lesson; where none is noted, for four weeks.
  */
 export function setBetween(
   journal: Journal,
   sets: readonly DeclaredSet[],
   { from, to }: Pick<LessonPeriod, "from" | "to">,
 ): readonly SetWork[] {
-  const first = Math.min(...sets.map(({ day = to }) => day));
+  const all = [...sets, ...setInWords(journal, from - SAID_BACK, to)];
+  const first = Math.min(...all.map(({ day = to }) => day));
   const lessons = [...datedBlocks(journal, first, to)]
     .flatMap((day) => (lessonIn(journal, day) ? [day.day] : []))
     .reverse();
-  return sets.flatMap((work) => {
+  return all.flatMap((work) => {
     const { day = to, declared } = work;
     const next = lessons.find((lesson) => lesson > day) ?? day + SAID_BACK;
     const end = declared.by ?? (work.day === undefined ? to : next);

@@ -1,3 +1,4 @@
+import { END_OF_PLAN } from "../journal/plan-form.ts";
 import type { Plan, PlanLine, PlanPhase } from "./plan.ts";
 
 /** What stands of a plan beside its lines. */
@@ -10,7 +11,7 @@ export interface PlanTextAsked {
 
 /**
  * A plan as lines of a journal, below its day line: what is said of the body, what is said of the day, then the phases
- * with their minutes. Care is left out by nothing.
+ * with their minutes, and a remark that ends it. Care is left out by nothing.
  */
 export function planLines(plan: Plan, { reasons, indent }: PlanTextAsked): readonly string[] {
   const { care, notes, setInWords } = plan;
@@ -26,7 +27,7 @@ export function planLines(plan: Plan, { reasons, indent }: PlanTextAsked): reado
       if (reasons) for (const sentence of line.reasons) text.push(`${indent}${indent}${remark("plan", sentence)}`);
     }
   }
-  return text;
+  return plan.lines.length > 0 ? [...text, remark("plan", END_OF_PLAN)] : text;
 }
 
 /** One line of text, whatever the journal's words in it are. */

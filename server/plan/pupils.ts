@@ -7,7 +7,7 @@ import { declaredLines, ofType } from "../journal/declared-lines.ts";
 import { type Journal, MARKER } from "../journal/journal.ts";
 import { nameOfJournal, orderOfNames } from "../journal/journal-name.ts";
 import { isShared } from "../journal/lending.ts";
-import { type LessonPeriod, type Spoken, sinceLastLesson } from "./lesson.ts";
+import { type Lesson, type LessonPeriod, LOOKED_BACK_FOR_TEACHERS, type Spoken, sinceLastLesson } from "./lesson.ts";
 import type { SetWork } from "./set-work.ts";
 
 /** What a teacher reads of one journal, and of no other. */
@@ -17,6 +17,8 @@ export interface Pupil {
   readonly name: string;
   /** The last day with practice. Time in a lesson alone is none. */
   readonly last?: DatedBlock;
+  /** The last lesson. */
+  readonly lesson?: Lesson;
   /** What is set today. */
   readonly set: readonly SetWork[];
   /** Since the last lesson, the oldest first. */
@@ -47,13 +49,14 @@ function onlyLends({ files }: Journal): boolean {
 }
 
 function pupilOf(journal: Journal, today: DayNumber): Pupil {
-  const since = sinceLastLesson(journal, ofType(declaredLines(journal), "set"), today);
+  const since = sinceLastLesson(journal, ofType(declaredLines(journal), "set"), today, LOOKED_BACK_FOR_TEACHERS);
   const last = lastPractised(journal, today);
   const sharing = filesSharingBody(journal);
   return {
     journal,
     name: nameOfJournal(journal),
     ...(last && { last }),
+    ...(since.lesson && { lesson: since.lesson }),
     set: since.set,
     asked: since.asked,
     ...(sharing.size > 0 && { body: bodyIn(journal, since, sharing) }),

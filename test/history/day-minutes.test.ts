@@ -49,6 +49,30 @@ test("a plan counts as far as it was done", () => {
   );
 });
 
+test("the minutes of a planned heading are those of its lines: nobody else takes them", () => {
+  const away = "2026-03-02, 15 min, plan\naway, 15 min\n  listening, 15 min\n";
+  check(`${away}  played scales with anna 20 min\n  G major slurred 8ths at 72 slips`, "");
+  check(`${away}  played scales with anna, 20 min\n  G major slurred 8ths at 72 slips, 10 min`, "away 10");
+  check(`${away}-- plan: ends here\nG major slurred 8ths at 72 slips\nsight reading 10 min`, "– 10");
+  check("2026-03-02, 15 min, plan\npieces, 15 min\n  D minor clean\n  G minor clean", "pieces 15");
+  check("2026-03-02, 15 min, plan\nD minor, 5 min, clean\nG minor\n-- plan: ends here\n40 min", "– 40");
+});
+
+test("below lines that end in their minutes, as a written plan has them, a line that does not was played", () => {
+  const plan = "2026-03-02, 5 min, plan\nwarm-up, 5 min\n  long tones, 5 min\n";
+  check(`${plan}sight reading 10 min`, "warm-up 10");
+  check(`${plan}VIBRATO 5 MIN\nG major, 7 min`, "warm-up 12");
+  check(`${plan}sight reading, 10 min`, "");
+  check(`${plan}also sight reading, 10 min`, "warm-up 10");
+  check("2026-03-02, plan\nD minor, 5 min\nG major, 7 min", "");
+  check("2026-03-02, plan\nwarm-up, 5 min\n  long tones\n  G major, 7 min", "");
+});
+
+test("the minutes of a day line that says `lesson` are those of the lesson", () => {
+  check("2026-03-02 Mon, lesson, 30 min\n  C major, slow", "lesson 30");
+  check("2026-03-02 lesson 50 min\npieces, 20 min", "pieces 20, lesson 30");
+});
+
 test("a total below counts where the day line has no amount", () => {
   check("2026-03-02\nC major, slow\n40 min", "– 40");
   check("2026-03-02\nwarm-up\n  C major, slow\npieces, 25 min\n40 min in all", "warm-up 15, pieces 25");

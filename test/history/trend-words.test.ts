@@ -81,13 +81,13 @@ describe("the trend in words", () => {
   });
 
   test("where the interval holds no change there is no lower end", () => {
-    checkTrend("rising", [0, 0.6, 1], "up half a notch in four weeks", "up by up to about a notch in four weeks");
-    checkTrend("rising", [-0.2, 1, 2], "up a notch in four weeks", "up by up to about 2 notches in four weeks");
+    checkTrend("rising", [0, 0.6, 1], "up half a notch in four weeks", "up by at most about a notch in four weeks");
+    checkTrend("rising", [-0.2, 1, 2], "up a notch in four weeks", "up by at most about 2 notches in four weeks");
     checkTrend(
       "falling",
       [-1, -0.5, 0.1],
       "down half a notch in four weeks",
-      "down by up to about a notch in four weeks",
+      "down by at most about a notch in four weeks",
     );
   });
 
@@ -95,7 +95,7 @@ describe("the trend in words", () => {
     const little = "less than half a notch in four weeks";
     checkTrend("rising", [0.1, 0.2, 0.24], `up ${little}`);
     checkTrend("falling", [-0.24, -0.2, -0.1], `down ${little}`);
-    checkTrend("rising", [0.1, 0.2, 0.6], `up ${little}`, "up by up to about half a notch in four weeks");
+    checkTrend("rising", [0.1, 0.2, 0.6], `up ${little}`, "up by at most about half a notch in four weeks");
   });
 
   test("counted back from the latest usual tempo, over notches of different widths", () => {
@@ -120,7 +120,7 @@ describe("the trend in words", () => {
     check(
       [66, 69, 66, 0, 72, 72, 0, 76, 76, 76, 72, 76, 72, 76],
       "up half a notch in four weeks",
-      "up by up to about a notch in four weeks",
+      "up by at most about a notch in four weeks",
     );
   });
 });

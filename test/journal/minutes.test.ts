@@ -75,3 +75,11 @@ test("minutes that cannot be", () => {
     ["1 bad-minutes", "2 bad-minutes", "3 bad-minutes"],
   );
 });
+
+test("a day line knows weekdays in any language, short or in capitals", () => {
+  // 2026-03-06 is a Friday.
+  for (const word of ["FRI", "fr", "FR", "Fr.", "Freitag", "FREITAG, 30 min", "vendredi", "vr", "venerdì", "viernes"])
+    checkFindings([`2026-03-06 ${word}`, "D minor"], []);
+  checkFindings(["2026-03-06 Samstag", "D minor"], ["1 wrong-weekday"]);
+  checkFindings(["2026-03-06 so tired", "D minor"], ["1 unknown-term"]);
+});

@@ -24,6 +24,30 @@ function check(aim: string, days: string, expected: string, today?: string): voi
 const TEN = weekly([60, 60, 63, 63, 66, 66, 69, 69, 72, 72]);
 const AIM = "D minor, thirds, slurred, 8ths at 84";
 
+describe("an aim that names no span", () => {
+  const played = (span: string, tempo: number) => `2026-05-04\n  E harmonic minor, ${span}slurred, ${tempo} clean\n`;
+  const aim = "E harmonic minor, slurred, at 84";
+
+  test("takes more than an octave, by itself or beside one", () => {
+    check(
+      aim,
+      played("2 octaves, ", 66),
+      "Best yet: at 66, in the week of 4 May. Too early for a forecast: 1 of 6 tested weeks.",
+    );
+    check(aim, played("2 octaves, ", 84), "Reached on 4 May.");
+    check(aim, `${played("", 60)}  E harmonic minor, 2 octaves, slurred, 88 clean\n`, "Reached on 4 May.");
+  });
+
+  test("takes neither a part of it nor another way", () => {
+    check(aim, played("five notes, ", 84), "Not played in this way yet.");
+    check(aim, "2026-05-04\n  E harmonic minor, 2 octaves, tongued, 84 clean\n", "Not played in this way yet.");
+  });
+
+  test("but one that names it takes that alone", () => {
+    check("E harmonic minor, 1 octave, slurred, at 84", played("2 octaves, ", 84), "Not played in this way yet.");
+  });
+});
+
 test("the best yet, and a forecast with what it rests on", () => {
   check(
     AIM,

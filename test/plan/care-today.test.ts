@@ -16,7 +16,8 @@ function care(text: string): string | undefined {
 
 function planned(text: string): string {
   const plan = dayPlan(journalOf(text), { day: day(TODAY), minutes: 30, settings: USUAL_PLAN });
-  return planLines(plan, { reasons: false, indent: "  " }).join("\n");
+  const lines = planLines(plan, { reasons: false, indent: "  " });
+  return lines.filter((line) => !line.startsWith("-- plan: ends here")).join("\n");
 }
 
 const EARS = "Ringing or dull hearing after playing: keep quiet today too. If it is still there, see a doctor.";

@@ -146,3 +146,12 @@ describe("a lesson", () => {
     expect(sinceLastLesson(journal, [], TODAY).asked.map(({ text }) => text)).toEqual(["after?", "later?"]);
   });
 });
+
+test("a day line may say that it was a lesson, in the words of the journal", () => {
+  const from = (line: string, head = "") =>
+    isoDate(periodNow(journalOf(`${head}2026-03-06 ${line}\nF major, slow\n`), day("2026-03-09")).from);
+  for (const line of ["lesson", "Fri, lesson, 30 min", "FRI LESSON 30m"]) expect(from(line)).toBe("2026-03-06");
+  for (const line of ["FR UNTERRICHT", "Freitag Unterricht 30 Min", "Fr., Flötenstunde"])
+    expect(from(line, "names german\n\n")).toBe("2026-03-06");
+  for (const line of ["rest, lesson", "plan, lesson", "no lesson"]) expect(from(line)).toBe("2026-02-09");
+});

@@ -61,6 +61,17 @@ describe("whose rows there are", () => {
   });
 });
 
+test("half a year and more after the last lesson there is what there was, and the lesson is named", () => {
+  const text = "2026-03-02\nlesson\nset C major, slurred\n2026-03-05\nask: which fingering?\n";
+  const journal = journalIn("noor", text);
+  for (const today of ["2026-03-09", "2026-09-01", "2026-09-15", "2027-02-01"]) {
+    const [found] = pupilsOf([journal], () => day(today));
+    expect(found?.set.map(({ work }) => textOfSet(work))).toEqual(["C major, slurred"]);
+    expect(found?.asked.map(({ text: words }) => words)).toEqual(["which fingering?"]);
+    expect(found?.lesson && isoDate(found.lesson.day)).toBe("2026-03-02");
+  }
+});
+
 describe("what the body said", () => {
   const SORE = "2026-03-04\n  C major, slow -- left wrist sore\n";
   const body = (text: string) => pupil(text).body?.map(({ text: words }) => words);

@@ -4,7 +4,7 @@ import { day, journalOf } from "./written.ts";
 
 // The worked plans of the design (plan.md, section 5), byte for byte. What differs from the page are sentences alone: they say
 // dates in words (`14 March`, `9 May`) where the page has 2026-03-14, and the day on which something was played last where it
-// counts the days; an exercise left alone says how it went. Those sentences stand here as they are written.
+// counts the days; an exercise left alone says how it went. And each ends with a line that says so. Those sentences stand here as they are written.
 
 function check(journal: string, asked: { readonly on: string; readonly minutes?: number }, expected: string): void {
   const plan = planFor(
@@ -12,7 +12,7 @@ function check(journal: string, asked: { readonly on: string; readonly minutes?:
     day(asked.on),
     asked.minutes === undefined ? {} : { minutes: asked.minutes },
   );
-  expect(dayOf(plan).join("\n")).toBe(expected.trim());
+  expect(dayOf(plan).join("\n")).toBe(`${expected.trim()}\n-- plan: ends here; what you write below counts as played.`);
 }
 
 const OTTILIE = `

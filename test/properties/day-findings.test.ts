@@ -4,7 +4,6 @@ import type { LineFinding } from "../../server/checks/context.ts";
 import { DayFindings } from "../../server/checks/day/day-findings.ts";
 import { checkDayMinutes } from "../../server/checks/day/day-minutes.ts";
 import { checkLine } from "../../server/checks/line/line.ts";
-import { plannedStretches } from "../../server/history/day-minutes.ts";
 import type { Conventions } from "../../server/journal/conventions.ts";
 import type { DaySkeleton } from "../../server/journal/day-skeleton.ts";
 import { DayWalk } from "../../server/journal/day-walk.ts";
@@ -70,9 +69,10 @@ function readInFull(block: Block, { vocabulary, conventions }: Words): Found {
   const planned =
     entries.every((entry) => entry.planned) &&
     (entries.length > 0 || day?.planned === true || lines.some(({ type }) => type === "plan"));
-  const meant = plannedStretches({ lines, phases, ...(day ? { day } : {}) });
   const isUnplayed = (i: number): boolean =>
-    phases[i]!.phase !== undefined && meant[i]! && entries.every((entry) => entry.stretch !== i || entry.planned);
+    phases[i]!.phase !== undefined &&
+    phases[i]!.planned &&
+    entries.every((entry) => entry.stretch !== i || entry.planned);
   const unplayedPhases = new Set(phases.flatMap((_, i) => (isUnplayed(i) ? [i] : [])));
   const skeleton = { sittings, phases, rest: day?.rest !== undefined, allPlanned: planned, unplayedPhases };
   const minutes = checkDayMinutes(skeleton as unknown as DaySkeleton);

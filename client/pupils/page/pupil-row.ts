@@ -10,10 +10,13 @@ export type Reveal = (place: PreviewPlace) => void;
  * One pupil: the name, the last day, what is set, what there is to ask, and of the body what the journal shares. One
  * stop of the Tab key; Up and Down go from line to line.
  */
-export function pupilRow({ name, folder, place, last, set, ask, body }: PupilShown, reveal: Reveal): HTMLElement {
+export function pupilRow(
+  { name, folder, place, last, lesson, set, ask, body }: PupilShown,
+  reveal: Reveal,
+): HTMLElement {
   const head = element("div", { class: "pupil-head" }, [
     element("h2", { class: "cell-row", dir: "auto" }, [
-      button({ class: "cell", title: name }, [name], () => reveal(place)),
+      button({ class: "cell", title: `${name}\n${KEYS}`, "aria-description": KEYS }, [name], () => reveal(place)),
       ...(folder === "" ? [] : [small(folder, "folder")]),
     ]),
     element(
@@ -23,6 +26,15 @@ export function pupilRow({ name, folder, place, last, set, ask, body }: PupilSho
         ? [quiet("last"), " ", button({ class: "cell place" }, [last.text], () => reveal(last.place))]
         : [quiet("nothing played yet")],
     ),
+    ...(lesson
+      ? [
+          element("p", { class: "cell-row last" }, [
+            quiet("since the lesson"),
+            " ",
+            button({ class: "cell place" }, [lesson.text], () => reveal(lesson.place)),
+          ]),
+        ]
+      : []),
   ]);
   const parts = [
     part([{ label: "set", lines: set }], reveal),
@@ -37,6 +49,8 @@ export function pupilRow({ name, folder, place, last, set, ask, body }: PupilSho
   const row = element("section", { class: "pupil", "aria-label": name }, [head, ...parts]);
   return rove(row, { rows: ".cell-row", items: "button" });
 }
+
+const KEYS = "The arrow keys lead from line to line.";
 
 interface Labelled {
   readonly label: string;
@@ -68,12 +82,17 @@ function part(groups: readonly Labelled[], reveal: Reveal): HTMLElement {
   ]);
 }
 
+/** Words in the place of a day lead nowhere by themselves, and look like it. */
+function isDate(day: string): boolean {
+  return /\d/.test(day);
+}
+
 /** All of it leads to its line: the text, the day at the right, and what is said below. */
 function cellOf({ text, below, day, place }: PreviewLine, reveal: Reveal): HTMLElement {
   const words = [
     element("span", { class: "line-text", dir: "auto" }, [withLastNumber(text)]),
     unseen(", "), // with it they are read out as several
-    element("span", { class: "day place" }, [day]),
+    element("span", { class: isDate(day) ? "day place" : "day" }, [day]),
     ...(below === "" ? [] : [unseen(", "), small(below, "below")]),
   ];
   return element("li", { class: "cell-row" }, [button({ class: "cell line" }, words, () => reveal(place))]);

@@ -20,16 +20,20 @@ export function checkDayMinutes(skeleton: DaySkeleton): readonly AmountFinding[]
   return found;
 }
 
-/** Stated parts that exceed the stated whole: entries in a phase, phases in a sitting, sittings in a day. */
+/**
+ * Stated parts that exceed the stated whole: entries in a phase, phases in a sitting, sittings in a day. What a plan
+ * states is no whole: one may play more.
+ */
 function addSums(skeleton: DaySkeleton, found: AmountFinding[]): void {
   const { phases, sittings } = skeleton;
   for (const stretch of phases) {
-    if (stretch.phase !== undefined) addExcess(found, stretch, stretch.entryMinutes, "entries");
+    if (stretch.phase !== undefined && !stretch.planned) addExcess(found, stretch, stretch.entryMinutes, "entries");
   }
   for (let i = 0; i < sittings.length; i++) {
-    if (i > 0 || sittings.length === 1) addExcess(found, sittings[i]!, partsOfSitting(skeleton, i), "parts");
+    if (!sittings[i]!.planned && (i > 0 || sittings.length === 1))
+      addExcess(found, sittings[i]!, partsOfSitting(skeleton, i), "parts");
   }
-  if (sittings.length < 2) return;
+  if (sittings.length < 2 || sittings[0]!.planned) return;
   let sum = partsOfSitting(skeleton, 0);
   for (let i = 1; i < sittings.length; i++) sum += sittings[i]!.minutes ?? 0;
   addExcess(found, sittings[0]!, sum, "sittings");

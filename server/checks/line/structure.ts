@@ -15,7 +15,7 @@ const MAY_SAY: Readonly<
 > = {
   day: {
     types: ["weekday", "amount", "line word"],
-    expected: "a day line takes a weekday, minutes, `plan`, or `rest` with a reason",
+    expected: "a day line takes a weekday, minutes, `lesson`, `plan`, or `rest` with a reason",
   },
   session: {
     types: ["line word", "clock", "number", "amount", "with", "focus"],
@@ -45,7 +45,7 @@ function outOfPlace(line: FrameLine, context: Pick<LineContext, "text" | "vocabu
   const { types, expected } = MAY_SAY[line.type];
   const said = line.type === "day" && rest >= 0 ? line.items.slice(0, rest) : line.items;
   return withCountedWords(said, context.text).flatMap((item) => {
-    if (types.includes(item.meaning.type)) return [];
+    if (types.includes(item.meaning.type) || (line.type === "day" && isLesson(item))) return [];
     const typed = context.text.slice(item.start, item.end);
     const withWords =
       line.type === "phase" && item.meaning.type === "unknown"
@@ -55,6 +55,10 @@ function outOfPlace(line: FrameLine, context: Pick<LineContext, "text" | "vocabu
     const found = unknown(item, typed, sentence(expected), nearestTo(typed, types, context));
     return { ...found, fixes: [...found.fixes, ...withWords] };
   });
+}
+
+function isLesson({ meaning }: Item): boolean {
+  return meaning.type === "phase" && meaning.id === "lesson";
 }
 
 /** What a word is where nothing is made of it. */

@@ -1,5 +1,6 @@
 import stringWidth from "string-width";
-import { weekdayDate } from "../../journal/date-words.ts";
+import type { DayNumber } from "../../journal/calendar.ts";
+import { isFarBack, weekdayDateBack } from "../../journal/date-words.ts";
 import type { Spoken } from "../../plan/lesson.ts";
 import { setWorkWithDay, textOfSet } from "../../plan/set-work-words.ts";
 import { headingOf } from "../attempts-asked.ts";
@@ -30,9 +31,10 @@ export function pupilsText(pupils: readonly PlacedPupil[], io: Io): string {
     .join("\n");
 }
 
-function linesOf({ pupil: { last, set, asked, body = [] } }: PlacedPupil, io: Io): string[] {
+function linesOf({ pupil: { last, lesson, set, asked, body = [] } }: PlacedPupil, io: Io): string[] {
   const told: readonly Told[] = [
-    { label: "last", texts: [{ text: last ? weekdayDate(last.day, io.today) : "nothing played yet" }] },
+    { label: "last", texts: [{ text: last ? weekdayDateBack(last.day, io.today) : "nothing played yet" }] },
+    { label: "since", texts: lesson && isFarBack(lesson.day, io.today) ? [{ text: sinceLesson(lesson.day, io) }] : [] },
     { label: "set", texts: set.map((each) => ({ text: textOfSet(each.work), below: setWorkWithDay(each, io.today) })) },
     { label: "ask", texts: asked.map((each) => dated(each, io)) },
     { label: "body", texts: body.map((each) => dated(each, io)) },
@@ -40,8 +42,13 @@ function linesOf({ pupil: { last, set, asked, body = [] } }: PlacedPupil, io: Io
   return told.flatMap((each) => beside(each, roomOf(io)));
 }
 
+/** Said where one would not guess it: what is below goes back to it. */
+function sinceLesson(day: DayNumber, { today }: Io): string {
+  return `the last lesson, ${weekdayDateBack(day, today)}`;
+}
+
 function dated({ day, text }: Spoken, { today }: Io): { readonly text: string } {
-  return { text: `${weekdayDate(day, today)}: ${text}` };
+  return { text: `${weekdayDateBack(day, today)}: ${text}` };
 }
 
 /** Texts one below the other, the label before the first of them. */

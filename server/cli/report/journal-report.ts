@@ -1,6 +1,6 @@
 import { dayMinutes } from "../../history/day-minutes.ts";
 import { journalHistory } from "../../history/journal-history.ts";
-import { linesNotPlayed, linesOfPlanRemarks } from "../../history/not-played.ts";
+import { linesNotPlayed, linesOfPlanRemarks, phasesNotPlayed } from "../../history/not-played.ts";
 import { bodySaidIn } from "../../journal/body-said.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { type DatedBlock, datedBlocks } from "../../journal/dated-blocks.ts";
@@ -98,7 +98,8 @@ function bodyWords({ journal }: Around, { day, block }: DatedBlock): readonly Bo
  */
 function linesPlayed(journal: Journal, block: Block, withBody: boolean): readonly string[] {
   const model = journal.model(block);
-  const gone = new Set([...linesNotPlayed(model), ...linesOfPlanRemarks(model)]);
+  const notPlayed = linesNotPlayed(model);
+  const gone = new Set([...notPlayed, ...phasesNotPlayed(model, notPlayed), ...linesOfPlanRemarks(model)]);
   const kept = withBody ? block.lines.filter((_, at) => !gone.has(at)) : linesWithoutBody(journal, block, gone);
   const lines = trimmed(kept);
   const isOnlyPlanned = (gone.size > 0 || model.day?.planned) && dayMinutes(model).phases.length === 0;

@@ -34,12 +34,24 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 function partHtml(part: Part, at: number, parts: readonly Part[]): string {
   const isFirst = hasCharts(part) && !parts.slice(0, at).some(hasCharts);
   const heading = [element("h2", {}, escapeXml(part.heading)), ...(isFirst ? [paragraph(CHARTS, "legend")] : [])];
-  const [first, ...others] = part.blocks.flatMap(blockHtml);
-  // On paper a heading goes with the whole of an exercise, which is not cut.
-  const isWhole = part.blocks[0]!.type === "exercises";
-  const begin = isWhole ? [element("div", { class: "begin" }, ...heading, first!)] : [...heading, first!];
-  return element("section", {}, ...begin, ...others);
+  const all = part.blocks.flatMap(blockHtml);
+  const whole = piecesBelowHeading(part.blocks);
+  return element(
+    "section",
+    {},
+    element("div", { class: "begin" }, ...heading, ...all.slice(0, whole)),
+    ...all.slice(whole),
+  );
 }
+
+/** How many pieces a heading goes with on paper, all of them uncut: an exercise, a sentence, a table of a few rows. */
+function piecesBelowHeading([first, second]: readonly PartBlock[]): number {
+  const isShort = (block: PartBlock | undefined) => block?.type === "table" && block.table.rows.length <= SHORT_TABLE;
+  if (first?.type === "sentence") return isShort(second) ? 2 : 1;
+  return first?.type === "exercises" || isShort(first) ? 1 : 0;
+}
+
+const SHORT_TABLE = 12;
 
 function hasCharts({ blocks }: Part): boolean {
   return blocks.some((block) => block.type === "exercises" && block.exercises.some(({ chart }) => chart));

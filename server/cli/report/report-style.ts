@@ -85,7 +85,10 @@ figure + figure { margin-top: 3mm; }
   h1, h2, h3, caption, .legend { break-after: avoid; }
   h3 + *, h2 + * { break-before: avoid; }
   tr, li, article, figure, .begin, .legend, .chart, pre { break-inside: avoid; }
-  thead { display: table-header-group; }
+  thead { display: table-header-group; break-inside: avoid; break-after: avoid; }
+  .begin { break-after: avoid; }
+  .begin:has(> article:last-child) { break-after: auto; }
+  tbody tr:first-child, tfoot { break-before: avoid; }
   p, pre { orphans: 3; widows: 3; }
 }
 `;

@@ -1,5 +1,5 @@
-import { dayMinutes, plannedStretches } from "../../history/day-minutes.ts";
-import { isPlanLeft, linesNotPlayed, saysPlan, wordIn } from "../../history/not-played.ts";
+import { dayMinutes } from "../../history/day-minutes.ts";
+import { isPlanLeft, linesNotPlayed, saysPlan, wordIn, writtenByPlan } from "../../history/not-played.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { BlockModel } from "../../journal/model.ts";
@@ -11,10 +11,11 @@ import { linesTakenOut } from "./lines-in-file.ts";
 const KIND = "refactor.rewrite";
 
 /**
- * On the line of a day that is over, or on a line below it that says `plan`: takes out what was planned and not played,
- * with the plan's own remarks, the phases that nothing is left in, and each amount of time that was planned and is not
- * what was played. Where nothing planned is left, the word `plan` goes too. A line on which the player wrote anything
- * stays. None where there is nothing to take out.
+ * On the line of a day that is over, or on a line below it that says `plan`: takes out what Daystave planned and was
+ * not played, with the plan's own remarks, the phases that nothing is left in, and each amount of time that was
+ * planned and is not what was played. Where nothing planned is left, the word `plan` goes too. A line that Daystave
+ * cannot have written (`writtenByPlan`) stays, and one on which the player wrote anything. None where there is nothing
+ * to take out.
  *
  * @param only as in `codeActionsIn`
  */
@@ -34,7 +35,10 @@ export function takeOutPlanIn(
   const first = document.starts[index]!;
   const date = model.day?.date;
   if (date === undefined || date >= today || !saysPlan(model.lines[start.line - first])) return [];
-  const gone = linesNotPlayed(model);
+  const gone = linesNotPlayed(
+    model,
+    writtenByPlan(model, (line) => block.lines[line]!),
+  );
   if (gone.size === 0) return [];
   const edits = [
     ...wordsTakenOut(model, gone).map(({ line, start, end }) => cut(first + line, start, end)),
@@ -55,8 +59,7 @@ interface Stretch {
 /** `plan`, and the amounts of time that were planned and are not what was played, each with what parts it. */
 function wordsTakenOut(model: BlockModel, gone: ReadonlySet<number>): readonly Stretch[] {
   const stays = isPlanLeft(model, gone);
-  const planned = plannedStretches(model);
-  const isPlannedAt = (line: number) => planned[model.phases.findIndex((phase) => phase.line === line)] ?? false;
+  const isPlannedAt = (line: number) => model.phases.find((phase) => phase.line === line)?.planned ?? false;
   return model.lines.flatMap((line, at) => {
     if (gone.has(at) || (line.type !== "day" && line.type !== "session" && line.type !== "phase")) return [];
     const from = line.type === "day" ? line.dateEnd : line.start;

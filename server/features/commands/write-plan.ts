@@ -1,5 +1,7 @@
 import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
+import type { BlockModel } from "../../journal/model.ts";
+import { endsPlan } from "../../journal/plan-form.ts";
 import { dayPlan } from "../../plan/day-plan.ts";
 import type { Plan, PlanSettings } from "../../plan/plan.ts";
 import { planLines, planWords } from "../../plan/plan-text.ts";
@@ -74,8 +76,9 @@ function belowDay(
   { below, cursor }: Omit<NewLines, "day">,
 ): NewLines {
   const block = document.blocks[index]!;
-  const { day, lines } = journal.model(block);
-  if (day?.planned || lines.some(({ type }) => type === "plan")) return { day: "", below, cursor };
+  const model = journal.model(block);
+  const { day } = model;
+  if (isPlanOpen(model)) return { day: "", below, cursor };
   const items = day?.line.items ?? [];
   const isBare =
     lastLineOf(block) === 0 && !day?.line.remark && items.every(({ meaning: { type } }) => type === "weekday");
@@ -84,6 +87,12 @@ function belowDay(
     return { day: "", behind, below, cursor };
   }
   return { day: "", below: ["plan", ...below], cursor: { ...cursor, line: cursor.line + 1 } };
+}
+
+/** Whether a line at the end of the day would be planned: a plan that was written there has an end. */
+function isPlanOpen({ day, lines }: BlockModel): boolean {
+  const begins = lines.findLastIndex(({ type }) => type === "plan");
+  return (begins >= 0 || day?.planned === true) && !lines.slice(Math.max(begins, 0)).some(endsPlan);
 }
 
 /** Why the time is shorter, or why there is no plan, without signs that an editor would read as a link. */

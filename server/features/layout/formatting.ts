@@ -1,4 +1,5 @@
 import type { Journal } from "../../journal/journal.ts";
+import { endsPlan } from "../../journal/plan-form.ts";
 import { type Block, blockIndexAt } from "../../syntax/document/document.ts";
 import type { Line } from "../../syntax/line/line.ts";
 import { LineReader } from "../../syntax/line/line-reader.ts";
@@ -119,7 +120,7 @@ class BlockLayout {
       case "rest":
         return this.belowPhase ? INDENT : "";
       case "remark": {
-        const ofEntry = this.entryIndent !== undefined;
+        const ofEntry = this.entryIndent !== undefined && !endsPlan(line);
         return ofEntry ? this.entryIndent + INDENT : leadOf(text).replaceAll("\t", INDENT);
       }
       default:

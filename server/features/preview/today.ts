@@ -59,7 +59,7 @@ function planned(journal: Journal, { today, instrument, plan }: TodayAsked): Pla
 }
 
 const FIRST_LINE = "Write a line in the journal, such as `D minor, slurred, 8ths at 60 clean`, and it appears here.";
-const FIRST_EVENING = "Tonight’s lines are here. After some weeks they can show which way a tempo goes.";
+const FIRST_EVENING = "Your first lines are here. After some weeks they can show which way a tempo goes.";
 
 /** Whether no day has come yet. */
 function isEmpty(journal: Journal, today: DayNumber): boolean {

@@ -1,7 +1,7 @@
 import type { PreviewPlace } from "../../../shared/preview.ts";
 import type { PupilShown } from "../../../shared/pupils.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
-import { weekdayDate } from "../../journal/date-words.ts";
+import { isFarBack, weekdayDateBack } from "../../journal/date-words.ts";
 import { declaredLines, ofType } from "../../journal/declared-lines.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { namesIn } from "../../journal/journal-name.ts";
@@ -20,7 +20,7 @@ export function pupils(journals: Iterable<Journal>, todayOf: (journal: Journal) 
 }
 
 function shown(
-  { journal, name, last, set, asked, body = [] }: Pupil,
+  { journal, name, last, lesson, set, asked, body = [] }: Pupil,
   today: DayNumber,
   hasNamesake: boolean,
 ): PupilShown {
@@ -30,8 +30,16 @@ function shown(
     folder: hasNamesake ? shownText(namesIn(journal.root).slice(-2).join("/")) : "",
     place: placeOfName(journal),
     last: last
-      ? { text: weekdayDate(last.day, today), note: "", place: placeOf(journal, last.uri, last.block, 0) }
+      ? { text: weekdayDateBack(last.day, today), note: "", place: placeOf(journal, last.uri, last.block, 0) }
       : null,
+    lesson:
+      lesson && isFarBack(lesson.day, today)
+        ? {
+            text: weekdayDateBack(lesson.day, today),
+            note: "",
+            place: placeOf(journal, lesson.uri, lesson.block, lesson.line),
+          }
+        : null,
     set: setLines(journal, set, today),
     ask: spokenLines(journal, asked, today, LONGEST),
     body: spokenLines(journal, body, today, LONGEST),

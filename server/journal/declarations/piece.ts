@@ -108,10 +108,11 @@ function pieceFact(item: Item, faults: Fault[]): PieceFacts | undefined {
     case "signature":
       return { signature: meaning.fifths };
     case "date": {
-      if (meaning.word !== "from" && meaning.word !== "due") return undefined;
+      const word = meaning.word === "by" ? "due" : meaning.word;
+      if (word !== "from" && word !== "due") return undefined;
       const { day, faults: wrong } = readDate({ ...item, meaning });
       faults.push(...wrong);
-      return day === undefined ? {} : { [meaning.word]: day };
+      return day === undefined ? {} : { [word]: day };
     }
     default:
       return undefined;

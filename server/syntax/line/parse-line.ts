@@ -1,6 +1,7 @@
 import type { Item, Meaning } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import { cutLine, type Part, remarkText } from "./cut.ts";
+import { dayItems } from "./day-items.ts";
 import { dateWord } from "./day-line.ts";
 import { type DayWords, dayWordsIn } from "./day-words.ts";
 import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
@@ -48,7 +49,8 @@ export function lineRead(reader: LineReader, text: string, context: LineContext)
   const parts = reader.parts();
   if (kind === "day") {
     const date = dateWord(text)!;
-    return { type: "day", start: date.start, end, date: date.text, dateEnd: date.end, items: flat(parts), remark };
+    const items = dayItems(text, flat(parts), context.vocabulary);
+    return { type: "day", start: date.start, end, date: date.text, dateEnd: date.end, items, remark };
   }
   if (kind === "phase") return { type: "phase", start, end, items: flat(parts), remark };
   if (kind === "entry") return { ...parseEntry(text, start, end, parts, context), remark };

@@ -99,8 +99,11 @@ function termPhrases(table: TermTable): Phrase[] {
   const amounts = Object.entries(table.amounts).map(([minutes, words]: Row) =>
     phrase(words!, { type: "amount", minutes: Number(minutes), possible: true }),
   );
-  return [...values, ...directions, ...rhythms, ...patterns, ...manners, ...amounts, ...spanPhrases(table)];
+  const slow = phrase(table.slow, { type: "without click", id: "slow" }, SLOW);
+  return [...values, slow, ...directions, ...rhythms, ...patterns, ...manners, ...amounts, ...spanPhrases(table)];
 }
+
+const SLOW = "Slowly and without a metronome; beside a tempo, how it was played.";
 
 /** The whole range, a twelfth, an octave; and two, three and four octaves where their number is a word. */
 function spanPhrases({ fullRange, twelfth, octave, numbers }: TermTable): Phrase[] {

@@ -135,7 +135,6 @@ function withoutClick(): Phrase[] {
   const of = (words: string, id: "slow" | "free" | "no click", sentence: string): Phrase =>
     phrase(words, { type: "without click", id }, sentence);
   return [
-    of("slow | slowly", "slow", "Slowly and without a metronome; beside a tempo, how it was played."),
     of("free | freely", "free", "In free time, without a metronome."),
     of("no click | without click | no metronome | without metronome", "no click", "In time, without a metronome."),
   ];

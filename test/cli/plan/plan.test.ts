@@ -38,6 +38,7 @@ test("a day as it would look in the journal, with the reason for each line", asy
       "    -- plan: Ground is for 9 May, in 60 days.",
       "  Ground, from the top, slow, 5 min",
       "    -- plan: Something whole to end with, slowly.",
+      "-- plan: ends here; what you write below counts as played.",
       "",
     ].join("\n"),
   );
@@ -45,7 +46,8 @@ test("a day as it would look in the journal, with the reason for each line", asy
 
 test("without reasons; care is left out by nothing", async () => {
   const sore = `${DIARY}2026-03-09 Mon\n  Ground, bars 1-8, slow, sore left thumb\n`;
-  expect((await plan(["--no-reasons", "--minutes", "20"])).stdout).not.toContain("-- plan:");
+  const plain = (await plan(["--no-reasons", "--minutes", "20"])).stdout;
+  expect(plain.match(/-- plan:.*/g)).toEqual(["-- plan: ends here; what you write below counts as played."]);
   const { stdout } = await plan(["--no-reasons", "--minutes", "20"], { files: { "a.practice": sore } });
   expect(stdout).toContain("-- care: Yesterday you noted “sore left thumb”. If something hurts, stop and rest");
   expect(stdout).toContain("away, 15 min\n");

@@ -161,3 +161,16 @@ test("what could steer the terminal is shown, not sent", async () => {
   const shown = await text({ files: { "a/journal.practice": "2026-03-02\nask: \u001B[31mred\u202E?\n" } });
   expect(shown).toContain("ask   Mon 2 Mar: \\u001B[31mred\\u202E?");
 });
+
+test("long after the last lesson: what there was since, with the years", async () => {
+  const files = { "journal.practice": "2025-03-03\nlesson\nset G major, slow\nask: why?\n2025-03-08\nG major, slow\n" };
+  expect(await text({ files })).toContain(
+    [
+      "  last  Sat 8 Mar 2025",
+      "  since the last lesson, Mon 3 Mar 2025",
+      "  set   G major, slow",
+      "          played Sat 8",
+      "  ask   Mon 3 Mar 2025: why?",
+    ].join("\n"),
+  );
+});

@@ -90,6 +90,18 @@ test("set work without a day is set until the next lesson, else for four weeks",
   expect(await part("Set work", silent, "--week", "2026-W11")).toBeUndefined();
 });
 
+test("and what is set in words", async () => {
+  const homework = (words: string) =>
+    `names german\n\n2026-03-02\nlesson\n${words}\n2026-03-05\nG major, thirds, slow\n2026-03-09\nlesson\n`;
+  const week = ["--week", "2026-W10"];
+  for (const word of ["homework", "HOMEWORK", "Hausaufgabe"])
+    expect(await part("Set work", homework(`${word}: G major, thirds, slow`), ...week)).toBe(
+      "- Mon 2 Mar: G major, thirds, slow\n  - played Thu 5",
+    );
+  const before = `2026-02-25\nlesson\nhomework: G major, thirds, slow\n2026-03-03\nG major, thirds, slow\n`;
+  expect(await part("Set work", before, ...week)).toBe("- Wed 25 Feb: G major, thirds, slow\n  - played Tue 3");
+});
+
 describe("time", () => {
   const DAYS = [
     "2026-03-02, 45 min\nwarm-up, 5 min\n  breathing\ngroundwork, 40 min\n  D minor\n",
@@ -223,7 +235,7 @@ test("pieces by the places that were worked, with the latest tempo and the goal"
   ].join("\n");
   expect(await part("Pieces", text, ...MARCH)).toBe(
     [
-      "| piece | place | worked | latest tempo | goal |",
+      "| piece | place | worked | latest reached | goal |",
       "| --- | --- | --- | --: | --: |",
       "| Ground | whole piece | Sat 7 | – | 84 |",
       "| Ground | bars 1-8 | Mon 2, Sat 7 | 54 | 84 |",
@@ -266,10 +278,10 @@ describe("what a plan left in the days", () => {
     "groundwork, 10 min",
     "\tD minor , slurred,8ths  at 60 clean -- at last",
     "    -- plan: Last played on 5 March.",
-    "  F major, slow",
+    "  F major, slow, 5 min",
     "break, 5 min",
     "pieces, 10 min",
-    "  Ground, bars 1-8, at 50",
+    "  Ground, bars 1-8, at 50, 10 min",
     "ask: louder?",
     "",
   ];
@@ -282,7 +294,6 @@ describe("what a plan left in the days", () => {
           "2026-03-09 Mon, 30 min, plan",
           "groundwork, 10 min",
           "\tD minor , slurred,8ths  at 60 clean -- at last",
-          "pieces, 10 min",
           "ask: louder?",
           "```",
         ].join("\n"),

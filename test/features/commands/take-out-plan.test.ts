@@ -66,14 +66,14 @@ groundwork, 5 min
     check(`‸${DAY}, 5 min, plan\nwarm-up, 5 min\n  long tones, 5 min`, DAY);
     check(`‸${DAY} 5 min plan\n  long tones, 5 min\n`, `${DAY}\n`);
     check(
-      `‸${DAY}, plan, 5 min -- at Ann's\r\n  long tones\r\n\r\n2026-03-03\r\n`,
+      `‸${DAY}, plan, 5 min -- at Ann's\r\n  long tones, 5 min\r\n\r\n2026-03-03\r\n`,
       `${DAY} -- at Ann's\r\n\r\n2026-03-03\r\n`,
     );
   });
 
   test("a pause stays between two things that were played", () => {
     check(
-      `‸${DAY}, plan\nD minor, 5 min done\nbreak, 5 min\nF major, 5 min done\nbreak, 5 min\nG major\n`,
+      `‸${DAY}, plan\nD minor, 5 min done\nbreak, 5 min\nF major, 5 min done\nbreak, 5 min\nG major, 5 min\n`,
       `${DAY}\nD minor, 5 min done\nbreak, 5 min\nF major, 5 min done\n`,
     );
   });
@@ -84,20 +84,68 @@ groundwork, 5 min
       `${DAY}, plan\nD minor, 5 min -- too tired\n`,
     );
     check(
-      `‸${DAY}, 20 min, plan\nD minor, sore thumb\nF major, 5 min\n  -- plan: Set.\n  -- next week\nG major\n`,
+      `‸${DAY}, 20 min, plan\nD minor, sore thumb\nF major, 5 min\n  -- plan: Set.\n  -- next week\nG major, 5 min\n  -- plan: Last played yesterday.\n`,
       `${DAY}, plan\nD minor, sore thumb\nF major, 5 min\n  -- plan: Set.\n  -- next week\n`,
     );
   });
 
   test("a line stays that one which was played goes on with", () => {
     check(
-      `‸${DAY}, plan\nD minor, slow\nsame, at 60 clean\nG major\n`,
-      `${DAY}, plan\nD minor, slow\nsame, at 60 clean\n`,
+      `‸${DAY}, plan\nD minor, slow, 5 min\nsame, at 60 clean\nG major, 5 min\n`,
+      `${DAY}, plan\nD minor, slow, 5 min\nsame, at 60 clean\n`,
     );
   });
 
+  test("a plan that somebody wrote by hand stays as it is", () => {
+    check(`‸${DAY}, plan\nD minor\nG major, thirds, at 60\n`, undefined);
+    check(`‸${DAY}, plan\nsight reading, 10 min\nG major, 7 min\n`, undefined);
+  });
+
   test("a phase that never had a line stays, and so does the plan", () => {
-    check(`‸${DAY}, plan\nlesson, 30 min\npieces\n  D minor\n`, `${DAY}, plan\nlesson, 30 min\n`);
+    check(`‸${DAY}, plan\nlesson, 30 min\npieces\n  D minor, 5 min\n`, `${DAY}, plan\nlesson, 30 min\n`);
+  });
+});
+
+describe("what a player adds to a plan that Daystave wrote", () => {
+  const written = (added: string, end = "-- plan: ends here; what you write below counts as played.\n") =>
+    `‸${DAY}, 25 min, plan\nwarm-up, 5 min\n  long tones, 5 min\ngroundwork, 5 min\n  D minor, slow, 5 min\n${end}${added}`;
+  const ADDED = [
+    "sight reading 10 min",
+    "sight reading, 10 min",
+    "VIBRATO 5 MIN",
+    "vibrato, 5 min",
+    "played through the sonata 10 min",
+    "played scales with Anna, 20 min",
+    "A minor slow",
+    "also G major, slurred, 8ths at 72, 10 min",
+    "Tonleitern langsam 10 min",
+    "auch Vibrato, 5 min",
+    "VOM BLATT 10 MIN",
+    "a long evening, tired but glad",
+  ];
+
+  test.each(ADDED)("stays below the end of the plan: %s", (added) => {
+    check(written(`${added}\n`), `${DAY}\n${added}\n`);
+  });
+
+  test.each(ADDED)("stays where the end was deleted, or the line stands above it: %s", (added) => {
+    expect(takenOut(written(`${added}\n`, ""))).toContain(`${added}\n`);
+    expect(takenOut(written("", `  ${added}\n-- plan: ends here\n`))).toContain(`  ${added}\n`);
+  });
+
+  test("a line in the form of the plan stays above the end too, where the others have reasons", () => {
+    const text = (end: string) =>
+      `‸${DAY}, 10 min, plan\ngroundwork, 10 min\n  D minor, slow, 5 min\n    -- plan: Set.\n  G major, thirds, 10 min\n${end}`;
+    check(text("-- plan: ends here\n"), `${DAY}, plan\ngroundwork\n  G major, thirds, 10 min\n-- plan: ends here\n`);
+  });
+
+  test("the end stays where what was played below it would fall to a phase of the plan", () => {
+    const done = `${DAY}, 5 min, plan\ngroundwork, 5 min\n  D minor, 5 min clean\n  F major, 5 min\n`;
+    check(
+      `‸${done}-- plan: ends here\nsight reading 10 min\n`,
+      `${DAY}\ngroundwork, 5 min\n  D minor, 5 min clean\n-- plan: ends here\nsight reading 10 min\n`,
+    );
+    check(`‸${done}-- plan: ends here\n`, `${DAY}, 5 min\ngroundwork, 5 min\n  D minor, 5 min clean\n`);
   });
 });
 
@@ -114,6 +162,8 @@ describe("amounts of time", () => {
       "D minor, 5 min clean",
       "F major, 5 min",
       "G major",
+      "C major, slow, 5 min",
+      "D major, thirds, 10 min",
       "A minor, 7 min done",
       "E major",
       "B major clean",
@@ -168,22 +218,22 @@ describe("on a line that says `plan`", () => {
   });
 
   test("other lines offer nothing", () => {
-    check(`${DAY}, plan\n‸D minor\n`, undefined);
-    check(`${DAY}, plan\nD minor\n\n‸2026-03-03 Tue\n`, undefined);
-    check(`‸player Noor\n\n${DAY}, plan\nD minor\n`, undefined);
+    check(`${DAY}, plan\n‸D minor, 5 min\n`, undefined);
+    check(`${DAY}, plan\nD minor, 5 min\n\n‸2026-03-03 Tue\n`, undefined);
+    check(`‸player Noor\n\n${DAY}, plan\nD minor, 5 min\n`, undefined);
   });
 });
 
 test("it is for days that are over, and where something was not played", () => {
-  check("‸2026-03-09, plan\nD minor\n", undefined);
-  check("‸2026-03-10, plan\nD minor\n", undefined);
-  check("‸2026-02-30, plan\nD minor\n", undefined);
+  check("‸2026-03-09, plan\nD minor, 5 min\n", undefined);
+  check("‸2026-03-10, plan\nD minor, 5 min\n", undefined);
+  check("‸2026-02-30, plan\nD minor, 5 min\n", undefined);
   check(`‸${DAY}, plan\nD minor, 5 min done\n`, undefined);
   check(`‸${DAY}\nD minor, slow\n`, undefined);
 });
 
 test("it is a change that one asks for, never a fix", () => {
-  const text = `‸${DAY}, plan\nD minor\n`;
+  const text = `‸${DAY}, plan\nD minor, 5 min\n`;
   expect(takenOut(text, ["refactor"])).toBe(`${DAY}\n`);
   expect(takenOut(text, ["quickfix"])).toBeUndefined();
   expect(takenOut(text, ["source.fixAll"])).toBeUndefined();

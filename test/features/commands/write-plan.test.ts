@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { takeOutPlanIn } from "../../../server/features/commands/take-out-plan.ts";
 import { planMinutes, writePlan } from "../../../server/features/commands/write-plan.ts";
 import { diagnosticsOf } from "../../../server/features/diagnostics/diagnostics.ts";
 import { formatEdits } from "../../../server/features/layout/formatting.ts";
@@ -26,6 +27,9 @@ function check(before: string, after: string, others?: OtherFiles): void {
   expect(write(before, {}, others)).toBe(after);
 }
 
+/** What a plan ends with. */
+const END = "-- plan: ends here; what you write below counts as played.";
+
 const TOP = { line: 0, character: 0 };
 
 /** Enough to plan ten minutes from: what is set is played first. */
@@ -40,12 +44,13 @@ describe("where the journal does not have today", () => {
 groundwork, 10 min
   D minor, slurred, 5 min‸
   F major, slurred, 5 min
+${END}
 `,
     );
   });
 
   test("the day line is written as the one before it, without commas where that has none", () => {
-    const planned = "groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n";
+    const planned = `groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n${END}\n`;
     check(
       `${SET}2026-03-02 monday 50 min\n‸`,
       `${SET}2026-03-02 monday 50 min\n\n2026-03-09 monday 10 min plan\n${planned}`,
@@ -65,6 +70,7 @@ groundwork, 10 min
 groundwork, 10 min
   D minor, slurred, 5 min‸
   F major, slurred, 5 min
+${END}
 
 2026-03-02
 
@@ -84,6 +90,7 @@ groundwork
 groundwork, 10 min
 \tD minor, slurred, 5 min‸
 \tF major, slurred, 5 min
+${END}
 `.replaceAll("\n", "\r\n"),
     );
   });
@@ -91,7 +98,7 @@ groundwork, 10 min
   test("it goes to the file that goes on", () => {
     check(
       `${SET}2026-02-02‸\n`,
-      "march.practice\n2026-03-02\n\n2026-03-09, 10 min, plan\ngroundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n",
+      `march.practice\n2026-03-02\n\n2026-03-09, 10 min, plan\ngroundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n${END}\n`,
       {
         "march.practice": "2026-03-02\n",
       },
@@ -100,7 +107,7 @@ groundwork, 10 min
 });
 
 describe("where today has begun", () => {
-  const planned = "groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n";
+  const planned = `groundwork, 10 min\n  D minor, slurred, 5 min‸\n  F major, slurred, 5 min\n${END}\n`;
 
   test("an empty day says by its own line that it is planned", () => {
     check(`${SET}2026-03-09 Mon‸\n`, `${SET}2026-03-09 Mon, 10 min, plan\n${planned}`);
@@ -130,6 +137,11 @@ describe("where today has begun", () => {
     );
   });
 
+  test("below the end of an earlier plan the next one says that it begins", () => {
+    const done = `${SET}2026-03-09, 10 min, plan\n  C major, at 60 clean\n${END}\n`;
+    check(`${done}sight reading 10 min‸\n`, `${done}sight reading 10 min\nplan\n${planned}`);
+  });
+
   test("planned lines that wait there are gone to, and nothing is written", () => {
     check(
       `${SET}‸2026-03-09, plan\n  C major, at 60 clean\n  F major, slow\n  D minor\n`,
@@ -156,7 +168,7 @@ describe("what is said beside the lines", () => {
   test("care is always written, reasons only where they are wanted", () => {
     const care = "-- care: Yesterday you noted “sore left thumb”. If something hurts, stop and rest";
     expect(write(sore)).toContain(`plan\n${care}`);
-    expect(write(sore)).not.toContain("-- plan:");
+    expect(write(sore).match(/-- plan:.*/g)).toEqual([END]);
     expect(write(sore, { reasons: true })).toContain(`plan\n${care}`);
     expect(write(`${SET}‸`, { reasons: true })).toContain("  D minor, slurred, 5 min‸\n    -- plan: Set");
   });
@@ -189,7 +201,7 @@ describe("where there is nothing to plan", () => {
   });
 });
 
-test("what is written is read as planned, and neither a check nor the layout has anything to say of it", () => {
+test("what is written is read as planned, has no fault, and can be taken out as a whole the next day", () => {
   const text = `instrument alto recorder\n${SET}2026-03-08 Sun\nF major, tongued, 8ths at 80 clean 5 in a row\n`;
   const journal = journalOf(text);
   for (const minutes of [5, 10, 20, 45, 90]) {
@@ -205,6 +217,9 @@ test("what is written is read as planned, and neither a check nor the layout has
       const { entries } = after.model(after.files.get(URI)!.blocks.at(-1)!);
       expect(entries.every(({ planned }) => planned)).toBe(true);
       expect(entries.length).toBeGreaterThan(0);
+      const day = after.files.get(URI)!.starts.at(-1)!;
+      const [taken] = takeOutPlanIn(after, URI, { start: { line: day, character: 0 }, end: TOP }, TODAY + 1);
+      expect(edited(lines.join("\n"), taken!.edits).trimEnd()).toBe(`${text}\n2026-03-09 Mon`);
     }
   }
 });

@@ -85,7 +85,7 @@ describe("a young journal", () => {
   test("on the first evening one sentence speaks for the whole page", () => {
     const shown = previewOf("2026-03-09, 20 min\n  D minor, slurred, 8ths at 60 clean\n");
     expect(shown.today.sentences).toEqual([
-      "Tonight’s lines are here. After some weeks they can show which way a tempo goes.",
+      "Your first lines are here. After some weeks they can show which way a tempo goes.",
     ]);
     expect(shown.exercises!.recent.map(({ shows }) => [shows!.latest, shows!.trend, shows!.day])).toEqual([
       ["60", "", "today"],

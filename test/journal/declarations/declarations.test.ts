@@ -181,6 +181,8 @@ test("pieces, their movements, concerts", () => {
   check(`
     piece "Ground"                                      => Ground
     piece "Ground in G minor" as Ground: G minor, 96 bars, goal quarter=84, due 2026-05-09 => Ground in G minor, as Ground, in G natural minor, 96 bars, goal 1/4=84, due 2026-05-09
+    piece "Ground": goal quarter=84 by 2026-05-09 => Ground, goal 1/4=84, due 2026-05-09
+    piece "Ground": goal 72           => Ground, goal 72
     piece "Ground" as "My Ground": G minor              => Ground, as My Ground, in G natural minor
     piece "Ground": G minor 96 bars goal ♩.=84          => Ground, in G natural minor, 96 bars, goal 3/8=84
     study "Daily": D, range G4 to F6                    => Daily, in D major, G4 to F6

@@ -119,7 +119,7 @@ test("days", () => {
     3-2-2026                          => day: 3-2-2026
     2026-13-45                        => day: 2026-13-45
     2026-02-30                        => day: 2026-02-30
-    2026-03-02 Montag                 => day: 2026-03-02 | unknown Montag
+    2026-03-02 Montag                 => day: 2026-03-02 | weekday 1
     2026-03-02 evening                => day: 2026-03-02 | unknown evening
     2026-03-02 D minor                => day: 2026-03-02 | second subject D natural minor (natural unsaid)
   `);

@@ -34,6 +34,7 @@ export const DUTCH_TERMS: TermTable = {
     fours: "groepjes van vier | groepjes van 4 | in vieren",
   },
   groups: "groepjes van | groepen van",
+  slow: "langzaam | heel langzaam",
   manners: {
     "hands together": "handen samen | twee handen | beide handen",
     "hands separate": "handen apart | handen los",

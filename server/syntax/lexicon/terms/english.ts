@@ -38,6 +38,7 @@ export const ENGLISH_TERMS: TermTable = {
     fives: "in groups of five | in groups of 5 | 5s",
   },
   groups: "groups of | in groups of",
+  slow: "slow | slowly",
   manners: {
     "hands together": "hands together | hands tog | hands tog. | ht | h.t. | both hands",
     "hands separate": joined(

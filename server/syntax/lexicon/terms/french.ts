@@ -49,6 +49,7 @@ export const FRENCH_TERMS: TermTable = {
     fives: "par cinq | par 5 | groupes de cinq | groupes de 5",
   },
   groups: "groupes de | par groupes de",
+  slow: "lentement | très lentement",
   manners: {
     "hands together": "mains ensemble | deux mains | les deux mains",
     "hands separate": "mains séparées",

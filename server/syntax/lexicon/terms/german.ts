@@ -44,6 +44,7 @@ export const GERMAN_TERMS: TermTable = {
     triads: "Dreiklänge in der Tonleiter | Stufendreiklänge",
   },
   groups: "Gruppen von | Gruppen zu",
+  slow: "langsam | ganz langsam | sehr langsam | schön langsam",
   manners: {
     "hands together": "beidhändig | Hände zusammen | zusammen gespielt | beide Hände",
     "hands separate": "Hände einzeln | einzelne Hände | Hände getrennt",

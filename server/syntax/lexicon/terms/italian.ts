@@ -35,6 +35,7 @@ export const ITALIAN_TERMS: TermTable = {
     fours: "gruppi di quattro | gruppi di 4 | a gruppi di quattro | a gruppi di 4",
   },
   groups: "gruppi di | a gruppi di",
+  slow: "lentamente | molto lentamente",
   manners: {
     "hands together": "mani unite | a mani unite | due mani",
     "hands separate": "mani separate | a mani separate",

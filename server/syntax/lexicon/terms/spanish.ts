@@ -36,6 +36,7 @@ export const SPANISH_TERMS: TermTable = {
     fours: "grupos de cuatro | grupos de 4 | en grupos de cuatro | en grupos de 4",
   },
   groups: "grupos de | en grupos de",
+  slow: "despacio | muy despacio",
   manners: {
     "hands together": "manos juntas | las dos manos",
     "hands separate": "manos separadas",

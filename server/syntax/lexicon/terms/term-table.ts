@@ -12,6 +12,8 @@ export interface TermTable {
   readonly patterns: Readonly<Record<string, string>>;
   /** What stands before a number: `groups of 3`. */
   readonly groups: string;
+  /** Without a metronome. */
+  readonly slow: string;
   readonly manners: Readonly<Record<string, string>>;
   readonly octave: string;
   /** Notes of a span: `five notes`. */
