@@ -47,7 +47,8 @@ export function* attemptsInSteps(
   return records;
 }
 
-const DAYS_A_STEP = 10;
+/** So many days are read at one step. */
+export const DAYS_A_STEP = 10;
 
 /** The records of the entry on one line of a file; none where no entry that counts stands there. */
 export function recordsAt(journal: Journal, uri: string, line: number): readonly AttemptRecord[] {
