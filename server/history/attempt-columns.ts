@@ -136,6 +136,6 @@ export class AttemptColumns {
 
   /** The columns so far. */
   columns(): DayColumns {
-    return new DayColumns(this.manners, new Float64Array(this.rates), new Int32Array(this.figures));
+    return new DayColumns(this.manners.slice(), new Float64Array(this.rates), new Int32Array(this.figures));
   }
 }

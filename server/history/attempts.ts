@@ -15,6 +15,7 @@ import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import { AttemptColumns } from "./attempt-columns.ts";
 import { DayAttempts } from "./day-attempt.ts";
 import { EntryAttempts } from "./entry-attempts.ts";
+import type { TimedEntry } from "./minutes.ts";
 import { playedEntry } from "./played.ts";
 import type { AttemptRecord, Manner } from "./record.ts";
 
@@ -46,7 +47,8 @@ export function* attemptsInSteps(
   return records;
 }
 
-const DAYS_A_STEP = 10;
+/** So many days are read at one step. */
+export const DAYS_A_STEP = 10;
 
 /** The records of the entry on one line of a file; none where no entry that counts stands there. */
 export function recordsAt(journal: Journal, uri: string, line: number): readonly AttemptRecord[] {
@@ -107,7 +109,9 @@ class DayReading implements DayVisitor {
   private readonly columns = new AttemptColumns();
   /** Of lines that were read as a whole: each anew would be most of what is kept of them. */
   private readonly manners = new BoundedMemo<Manner>(MOST_BYTES, () => MANNER_BYTES);
-  private entries: { minutes?: number; planned: boolean; stretch: number }[] = [];
+  private entries: TimedEntry[] = [];
+  /** Those without minutes of their own, of which there are few different ones, by their stretch. */
+  private readonly timeless = { planned: [] as TimedEntry[], played: [] as TimedEntry[] };
   private date: DayNumber | undefined;
   private skeleton = new DaySkeleton();
 
@@ -132,7 +136,9 @@ class DayReading implements DayVisitor {
     const columns = this.columns.columns();
     this.columns.clear();
     if (this.date === undefined || columns.count === 0) return NONE;
-    return new DayAttempts(this.date, uri, block, columns, { sittings, phases, entries: this.entries }).records;
+    // Copies are as long as what is in them: an array that grew has room for half as many again.
+    const time = { sittings: sittings.slice(), phases: phases.slice(), entries: this.entries.slice() };
+    return new DayAttempts(this.date, uri, block, columns, time).records;
   }
 
   day(date: DayNumber): void {
@@ -155,7 +161,14 @@ class DayReading implements DayVisitor {
 
   private open({ line, planned }: LinePlace, minutes: number | undefined): void {
     this.columns.begin(line, this.entries.length);
-    this.entries.push({ minutes, planned, stretch: this.skeleton.phases.length - 1 });
+    const stretch = this.skeleton.phases.length - 1;
+    this.entries.push(minutes === undefined ? this.timelessEntry(planned, stretch) : { minutes, planned, stretch });
+  }
+
+  private timelessEntry(planned: boolean, stretch: number): TimedEntry {
+    const known = planned ? this.timeless.planned : this.timeless.played;
+    known[stretch] ??= { planned, stretch };
+    return known[stretch];
   }
 
   /** An entry that only the whole line tells. */

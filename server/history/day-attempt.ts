@@ -17,9 +17,7 @@ export class DayAttempts {
     readonly columns: DayColumns,
     private readonly time: TimedDay,
   ) {
-    const records: AttemptRecord[] = [];
-    for (let i = 0; i < columns.count; i++) records.push(new DayAttempt(this, i));
-    this.records = records;
+    this.records = Array.from({ length: columns.count }, (_, i) => new DayAttempt(this, i));
   }
 
   /**

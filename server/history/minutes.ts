@@ -4,8 +4,15 @@ import type { PhaseFrame, Sitting } from "../journal/model.ts";
 export interface TimedDay {
   readonly sittings: readonly Sitting[];
   readonly phases: readonly Omit<PhaseFrame, "entryMinutes">[];
-  /** In their order; `stretch` is the index in `phases`. */
-  readonly entries: readonly { readonly minutes?: number; readonly planned: boolean; readonly stretch: number }[];
+  /** In their order. */
+  readonly entries: readonly TimedEntry[];
+}
+
+export interface TimedEntry {
+  readonly minutes?: number;
+  readonly planned: boolean;
+  /** The index in `phases`. */
+  readonly stretch: number;
 }
 
 /** The practice time of one entry. */

@@ -4,6 +4,7 @@ import type { Document } from "../../syntax/document/document.ts";
 import type { Io } from "../io.ts";
 import { documentOf, type Journals, type ReadJournals } from "../journals.ts";
 import type { Skipped } from "../paths.ts";
+import { readAttempts } from "../read-attempts.ts";
 
 /** What was found in one file; `path` as the user would write it. */
 export interface FileReport {
@@ -35,6 +36,10 @@ export function reportOn(
   { today, progress }: Pick<Io, "today" | "progress">,
 ): CheckReport {
   readDays(read, journals, { today, progress });
+  readAttempts(
+    read.files.map(({ root }) => journals.get(root)!),
+    { progress },
+  );
   const files = read.files.map(({ path, uri, root }, i) => {
     progress?.("Checking", i, read.files.length);
     const journal = journals.get(root)!;

@@ -6,6 +6,7 @@ import { type ReadJournals, readJournals } from "../journals.ts";
 import { namesAsked } from "../names-asked.ts";
 import type { Skipped } from "../paths.ts";
 import { jsonText, printable } from "../printable.ts";
+import { readAttempts } from "../read-attempts.ts";
 import { type AllAsked, allRows } from "./all-rows.ts";
 import { type Cell, csvLines } from "./csv.ts";
 import { ALL_COLUMN_NAMES, type AllColumn, EXPORT_COLUMN_NAMES } from "./export-columns.ts";
@@ -25,6 +26,7 @@ export async function exportAttempts({ positionals, flags, values }: Arguments, 
   if (!named.ok) return fail(io, named.reason);
   const read = await readJournals(positionals, io);
   if (!read.ok) return fail(io, read.reason);
+  readAttempts(read.journals.values(), io);
   const asked: AllAsked = { ...wanted.asked, cwd: io.cwd, names: named.names };
   const days = new Set<DayNumber>();
   const { rows, columns, name } = flags.has("all") ? wholeDiary(read, asked, days) : attemptsAlone(read, asked, days);
@@ -32,7 +34,7 @@ export async function exportAttempts({ positionals, flags, values }: Arguments, 
   const unknown = first.done ? unknownSubject(read, asked) : undefined;
   if (unknown !== undefined) return fail(io, unknown);
   if (first.done) io.stderr.write(`daystave: ${nothingFound(read, asked)}\n`);
-  const all = first.done ? [] : withFirst(first.value, rows);
+  const all = first.done ? [] : told(withFirst(first.value, rows), io);
   writeInPieces(flags.has("json") ? jsonPieces(name, all, read.skipped) : csvLines(columns, all), io);
   warnOfDaysAhead(days, io);
   return read.unread ? STATUS.failed : STATUS.done;
@@ -74,6 +76,15 @@ function wholeDiary(read: ReadJournals, asked: AllAsked, days: Set<DayNumber>): 
 function* withFirst(first: Row, rest: Iterable<Row>): Generator<Row, void> {
   yield first;
   yield* rest;
+}
+
+/** The same rows, while somebody who watches is told how many there are by now. */
+function* told(rows: Iterable<Row>, { progress }: Pick<Io, "progress">): Generator<Row, void> {
+  let count = 0;
+  for (const row of rows) {
+    progress?.("Writing rows", ++count);
+    yield row;
+  }
 }
 
 /** As `jsonText` has the whole. */

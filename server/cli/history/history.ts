@@ -3,6 +3,7 @@ import type { Arguments } from "../command.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
 import { jsonText } from "../printable.ts";
+import { readAttempts } from "../read-attempts.ts";
 import { historyReport, tooManyWeeks } from "./history-json.ts";
 import { rowsOf } from "./history-rows.ts";
 import { historyText } from "./history-text.ts";
@@ -19,6 +20,7 @@ export async function history({ positionals, flags, values }: Arguments, io: Io)
   const { asked } = wanted;
   const read = await readJournals(positionals, io);
   if (!read.ok) return fail(io, read.reason);
+  readAttempts(read.journals.values(), io);
   const journals = namedJournals(read).map((named) => attemptsIn(named, asked, io.cwd));
   const days = journals.flatMap(({ records }) => records.map(({ day }) => day));
   const unknown = days.length === 0 ? unknownSubject(read, asked) : undefined;

@@ -5,18 +5,23 @@ import type { Journal } from "../../journal/journal.ts";
 import { isReadForTitles, titleIndex } from "../../journal/titles/journal-titles.ts";
 import type { TitleIndex } from "../../journal/titles/title-index.ts";
 import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
-import type { Diagnostic, Severity } from "../types.ts";
+import type { Diagnostic } from "../types.ts";
+import {
+  added,
+  type BlockFacts,
+  CountedBlock,
+  type Counts,
+  countsOf,
+  MOST_DIAGNOSTICS,
+  SEVERITIES,
+  sumOf,
+} from "./block-facts.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
 import { placedFix } from "./placed-fix.ts";
-import { withTitleHints } from "./title-hints.ts";
-
-/** The most diagnostics that are given for one file; the last says how many more there are. */
-export const MOST_DIAGNOSTICS = 1000;
+import { countedWithTitleHints, withTitleHints } from "./title-hints.ts";
 
 const NONE: readonly Diagnostic[] = [];
-/** Those that are told first over the limit stand first. */
-const SEVERITIES = ["error", "warning", "information", "hint"] as const satisfies readonly Severity[];
 
 /**
  * Everything found in one file, by place; over the limit errors first, then warnings, then advice. The same array while
@@ -34,9 +39,7 @@ export function diagnosticsOf(
   const { findings, told } = foundIn(journal, uri, today, history, last);
   const titles = history || isReadForTitles(journal) ? titleIndex(journal) : undefined;
   if (last?.findings === findings && last.titles === titles && sameHistory(last.told, told)) return last.diagnostics;
-  const now = placed(journal, findings, told, (block, own) =>
-    titles ? withTitleHints(journal, uri, block, own) : own,
-  );
+  const now = placed(journal, findings, told, titles ? titled(journal, uri) : AS_FOUND);
   return kept(journal, "diagnostics", uri, { findings, told, titles, diagnostics: now });
 }
 
@@ -56,7 +59,7 @@ export function underlinedOf(
   if (last?.findings === findings && sameHistory(last.told, told)) return last.diagnostics;
   const rows = new PlacedRows(findings.document, last?.rows);
   const shown = { ...findings, told: findings.underlined };
-  const now = placed(journal, shown, told, (_, own) => underlined(journal, own), rows);
+  const now = placed(journal, shown, told, { of: (_, own) => underlined(journal, own) }, rows);
   return kept(journal, "underlined", uri, { findings, told, rows, diagnostics: now });
 }
 
@@ -77,7 +80,23 @@ export function diagnosticsOn(
   const here = new Set(blocks.filter((_, index) => isOn(index)));
   const toldOn = told.filter(({ block }) => here.has(block));
   const isTitled = history || isReadForTitles(journal);
-  return placed(journal, on, toldOn, (block, own) => (isTitled ? withTitleHints(journal, uri, block, own) : own));
+  return placed(journal, on, toldOn, isTitled ? titled(journal, uri) : AS_FOUND);
+}
+
+/** What is told of the findings of a block. */
+interface Telling {
+  of(block: Block, own: readonly LineFinding[]): readonly LineFinding[];
+  /** How many these are of each severity, where only that is known; without, they are looked for. */
+  counts?(block: Block, facts: CountedBlock): Counts;
+}
+
+const AS_FOUND: Telling = { of: (_, own) => own, counts: (_, { counts }) => counts };
+
+function titled(journal: Journal, uri: string): Telling {
+  return {
+    of: (block, own) => withTitleHints(journal, uri, block, own),
+    counts: (block, facts) => countedWithTitleHints(journal, uri, block, facts),
+  };
 }
 
 /** What is told of a file from now on: the same array where it says what the one before said. */
@@ -111,11 +130,12 @@ function underlined(journal: Journal, findings: readonly LineFinding[]): readonl
 
 /**
  * Reads a file of several that will be asked for: its days once, for their findings and for the history. Without, the
- * first that is asked for would have the days of all others read for the history alone.
+ * first that is asked for would have the days of all others read for the history alone. What will not be told is only
+ * counted.
  */
 export function readAhead(journal: Journal, uri: string, today: DayNumber, onDay?: () => void): void {
   if (!journal.files.has(uri) || journal.memo.latest<FileFindings>("file findings", uri)) return;
-  const findings = fileFindings(journal, uri, today, { history: true, onDay });
+  const findings = fileFindings(journal, uri, today, { history: true, counted: true, onDay });
   journal.memo.setLatest<FileFindings>("file findings", uri, findings);
 }
 
@@ -162,7 +182,7 @@ function placed(
   journal: Journal,
   { document, blocks, told, crossing }: FileFindings,
   history: readonly HistoryFinding[],
-  findingsOf: (block: Block, own: readonly LineFinding[]) => readonly LineFinding[],
+  telling: Telling,
   rows?: PlacedRows,
 ): readonly Diagnostic[] {
   const byBlock = new Map<Block, LineFinding[]>();
@@ -172,15 +192,14 @@ function placed(
   for (const index of byBlock.size ? toldAlso(document, told, byBlock) : told) {
     const block = document.blocks[index]!;
     const others = [...(crossing.get(block) ?? []), ...(byBlock.get(block) ?? [])];
-    const own = blocks[index]!.findings;
-    const found = findingsOf(block, own);
-    const findings = others.length ? [...found, ...others].sort(inOrder) : found;
-    listed.push({ index, findings, alone: others.length === 0 ? own : undefined });
-    count += findings.length;
+    const each = listedBlock({ block, index, facts: blocks[index]!, others }, telling);
+    listed.push(each);
+    count += each.count;
   }
   if (count > MOST_DIAGNOSTICS) return limited(journal, listed, count, document);
   const diagnostics: Diagnostic[] = [];
-  for (const { index, findings, alone } of listed) {
+  for (const { index, alone, findings: found } of listed) {
+    const findings = found();
     const place = (): readonly Diagnostic[] =>
       findings.length === 0
         ? NONE
@@ -194,9 +213,35 @@ function placed(
 /** What is to be told of one block. */
 interface Listed {
   readonly index: number;
-  readonly findings: readonly LineFinding[];
+  readonly count: number;
+  /** Undefined where the findings are at hand. */
+  readonly counts?: Counts;
+  readonly findings: () => readonly LineFinding[];
   /** The block's own findings, where nothing else tells of it. */
   readonly alone: readonly LineFinding[] | undefined;
+}
+
+/** @param about a block, what it shows by itself, and what others show of it */
+function listedBlock(
+  about: {
+    readonly block: Block;
+    readonly index: number;
+    readonly facts: BlockFacts;
+    readonly others: readonly LineFinding[];
+  },
+  telling: Telling,
+): Listed {
+  const { block, index, facts, others } = about;
+  const withOthers = (found: readonly LineFinding[]) => (others.length ? [...found, ...others].sort(inOrder) : found);
+  if (facts instanceof CountedBlock && telling.counts) {
+    const own = telling.counts(block, facts);
+    const counts = others.length ? added(own, countsOf(others)) : own;
+    const findings = () => withOthers(telling.of(block, facts.findings));
+    return { index, count: sumOf(counts), counts, findings, alone: undefined };
+  }
+  const own = facts.findings;
+  const findings = withOthers(telling.of(block, own));
+  return { index, count: findings.length, findings: () => findings, alone: others.length === 0 ? own : undefined };
 }
 
 function inOrder(a: LineFinding, b: LineFinding): number {
@@ -242,8 +287,9 @@ function toldAlso(
   told: readonly number[],
   history: ReadonlyMap<Block, unknown>,
 ): readonly number[] {
-  const also = [...history.keys()].map((block) => blocks.indexOf(block)).filter((index) => index >= 0);
-  return [...new Set([...told, ...also])].sort((a, b) => a - b);
+  const all = new Set(told);
+  for (let index = 0; index < blocks.length; index++) if (history.has(blocks[index]!)) all.add(index);
+  return [...all].sort((a, b) => a - b);
 }
 
 /** Blocks that did not move give the same objects, so that little is left to compare. */
@@ -296,11 +342,15 @@ function limited(
   document: Document,
 ): readonly Diagnostic[] {
   const kept: Diagnostic[] = [];
-  for (const severity of SEVERITIES)
-    for (const { index, findings } of listed)
-      for (const finding of findings)
+  for (const severity of SEVERITIES) {
+    for (const { index, counts, findings } of listed) {
+      if (kept.length === MOST_DIAGNOSTICS) break;
+      if (counts?.[severity] === 0) continue;
+      for (const finding of findings())
         if (kept.length < MOST_DIAGNOSTICS && CODES[finding.code] === severity)
           kept.push(placedFinding(journal, finding, document.starts[index]!, document));
+    }
+  }
   const last = kept[MOST_DIAGNOSTICS - 1]!;
   kept[MOST_DIAGNOSTICS - 1] = {
     ...last,

@@ -1,10 +1,8 @@
-import { CODES } from "../../checks/codes.ts";
 import type { LineFinding } from "../../checks/context.ts";
 import { type DayFindings, dayFindings } from "../../checks/day/day-findings.ts";
 import { pastAim } from "../../checks/file/aims.ts";
 import {
   checkDayOrder,
-  type DatedDay,
   type DayInFile,
   type DaysElsewhere,
   duplicateDeclaration,
@@ -17,6 +15,7 @@ import { declarationKey } from "../../journal/declarations/declaration-key.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
 import { inOrderOfAddress, type Journal } from "../../journal/journal.ts";
 import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
+import { type BlockFacts, FindingsKept, isUnderlined, type KeyedDeclaration, tells } from "./block-facts.ts";
 import { daysElsewhere } from "./days-elsewhere.ts";
 
 /** Everything found in one state of a file. Lines count from each block's first. */
@@ -51,25 +50,13 @@ interface Bearing {
   readonly elsewhere: DaysElsewhere;
 }
 
-/** What one block shows by itself, and what of it bears on others. */
-export interface BlockFacts {
-  readonly findings: readonly LineFinding[];
-  readonly day?: DatedDay;
-  readonly declarations: readonly KeyedDeclaration[];
-}
-
-interface KeyedDeclaration {
-  readonly key: string | undefined;
-  readonly line: number;
-  readonly declaration: Declaration;
-  readonly text: string;
-}
-
 const NO_DECLARATIONS: readonly KeyedDeclaration[] = [];
 
 export interface FindingsAsked {
   readonly earlier?: FileFindings;
   readonly history?: boolean;
+  /** Where a file is looked at afresh, those that will not be told are only counted. */
+  readonly counted?: boolean;
   /** Told of each day before it is looked at, where a file is looked at afresh: for who says how far that is. */
   readonly onDay?: () => void;
 }
@@ -83,7 +70,7 @@ export function fileFindings(
   journal: Journal,
   uri: string,
   today: DayNumber,
-  { earlier, history = false, onDay }: FindingsAsked = {},
+  { earlier, history = false, counted = false, onDay }: FindingsAsked = {},
 ): FileFindings {
   const document = journal.files.get(uri)!;
   const conventions: Conventions = journal.conventions(uri);
@@ -100,11 +87,22 @@ export function fileFindings(
   const blocks =
     earlier?.bearing.checks === checks
       ? blocksAfter(journal, document, earlier).blocks
-      : document.blocks.map((block) => {
-          onDay?.();
-          return history ? factsAndAttempts(journal, uri, block, checks) : blockFacts(journal, block, checks);
-        });
+      : freshFacts(journal, uri, checks, { history, counted, onDay });
   return { document, blocks, ...crossed(document, blocks, bearing), bearing };
+}
+
+function freshFacts(
+  journal: Journal,
+  uri: string,
+  checks: DayFindings,
+  { history, counted, onDay }: FindingsAsked,
+): readonly BlockFacts[] {
+  const kept = counted ? new FindingsKept(checks) : undefined;
+  return journal.files.get(uri)!.blocks.map((block) => {
+    onDay?.();
+    const facts = history ? factsAndAttempts(journal, uri, block, checks) : blockFacts(journal, block, checks);
+    return kept?.of(block, facts) ?? facts;
+  });
 }
 
 function sameBearing({ bearing: a, blocks }: FileFindings, b: Bearing): boolean {
@@ -151,14 +149,6 @@ function updated(journal: Journal, document: Document, earlier: FileFindings, be
   const told = indicesNow(earlier.told, tells);
   const underlined = indicesNow(earlier.underlined, isUnderlined);
   return { document, blocks, told, underlined, crossing, aims, regular: true, bearing };
-}
-
-function tells({ findings }: BlockFacts): boolean {
-  return findings.length > 0;
-}
-
-function isUnderlined({ findings }: BlockFacts): boolean {
-  return findings.some(({ code }) => CODES[code] !== "hint");
 }
 
 function bearsOnOthers(blocks: readonly BlockFacts[]): boolean {

@@ -1,4 +1,6 @@
 import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
+import type { TitleMatch } from "../../syntax/line/known-title.ts";
+import { BoundedMemo } from "../../syntax/words/bounded-memo.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { DayNumber } from "../calendar.ts";
 import { dayOfBlock } from "../day-of-block.ts";
@@ -31,11 +33,15 @@ interface Indexed {
 
 /** What was found out with one vocabulary. */
 class Found {
+  /** The keys of words and titles that were met lately. */
+  readonly keys = new BoundedMemo<string>(KEY_BYTES);
   readonly days = new WeakMap<Block, DayTitles>();
   readonly taught = new WeakMap<Document, readonly DatedTitle[]>();
   readonly known = new WeakMap<Block, Resolved>();
   last: Indexed | undefined;
 }
+
+const KEY_BYTES = 1_000_000;
 
 function foundIn({ memo, vocabulary }: Pick<Titled, "memo" | "vocabulary">): Found {
   return memo.of(vocabulary, "titles", () => new Found());
@@ -62,12 +68,12 @@ export function hasTitles(titled: Pick<Titled, "memo" | "vocabulary">, block: Bl
   return foundIn(titled).days.has(block);
 }
 
-function readTitles({ vocabulary }: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): DayTitles {
+function readTitles(titled: Titled, block: Block, go: (also: readonly DayVisitor[]) => void): DayTitles {
   if (!block.day) {
     go([]);
     return NO_TITLES;
   }
-  const reading = new TitleReading(vocabulary);
+  const reading = new TitleReading(titled.vocabulary, foundIn(titled).keys);
   go([reading]);
   const day = dayOfBlock(block);
   // below a date that cannot be read the declared titles are known, and nothing is learnt
@@ -187,7 +193,7 @@ export function knownTitles(titled: Titled, block: Block): KnownTitles | undefin
   if (!block.day) return undefined;
   const found = foundIn(titled);
   const { day, candidates } = found.days.get(block) ?? dayTitles(titled, block);
-  if (day === undefined || candidates.length === 0) return undefined;
+  if (day === undefined || candidates.count === 0) return undefined;
   const { index, number, before, since } = found.last?.files === titled.files ? found.last : indexed(titled);
   let last = found.known.get(block);
   if (!last) {
@@ -196,10 +202,11 @@ export function knownTitles(titled: Titled, block: Block): KnownTitles | undefin
   }
   if (last.number === number) return last.known;
   if (last.number !== before || last.number === 0 || day >= since) {
-    const lines = candidates.flatMap((line) => {
+    const lines: [number, readonly TitleMatch[]][] = [];
+    for (const line of candidates.lines()) {
       const matches = index.matches(line, day);
-      return matches ? [[line.line, matches] as const] : [];
-    });
+      if (matches) lines.push([line.line, matches]);
+    }
     const key = JSON.stringify(lines);
     if (key !== last.key) {
       last.key = key;
