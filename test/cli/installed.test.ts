@@ -67,6 +67,7 @@ describe("the package for npm", () => {
         "syntaxes/OTHER-EDITORS.md",
         "syntaxes/PLAN.md",
         "syntaxes/SETTINGS.md",
+        "syntaxes/SOUND.md",
         "syntaxes/daystave.1",
         ...schemas,
       ].sort(),

@@ -80,6 +80,7 @@ describe("the package", () => {
       "extension/syntaxes/FORMAT.md",
       "extension/syntaxes/PLAN.md",
       "extension/syntaxes/SETTINGS.md",
+      "extension/syntaxes/SOUND.md",
       "extension/syntaxes/language-configuration.json",
       "extension/syntaxes/practice-journal.tmLanguage.json",
     ]);
