@@ -48,17 +48,17 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       const before = await linesOf(editor);
       const today = await todayOf(page);
       await runByKeys(page, "Daystave: Repeat Entry a Notch Faster");
-      // The journal's days are months ago: on the first days back nothing is above four fifths of what was reached.
-      await cursorAt(page, 11, "D minor, thirds, 8ths at 48".length + 1);
-      await page.locator(".notification-toast", { hasText: "Not above 48 today" }).waitFor();
-      await linesBecome(editor, [...before, today, "D minor, thirds, 8ths at 48", ""]);
+      // The journal's days are months ago: on the first days back nothing is above four fifths of 54, reached on two days.
+      await cursorAt(page, 11, "D minor, thirds, 8ths at 42".length + 1);
+      await page.locator(".notification-toast", { hasText: "Not above 42 today" }).waitFor();
+      await linesBecome(editor, [...before, today, "D minor, thirds, 8ths at 42", ""]);
       await page.keyboard.press("Control+z");
       await linesBecome(editor, before);
       await goToEndOf("D minor, thirds");
       await runByKeys(page, "Daystave: Repeat Entry a Notch Slower");
-      await cursorAt(page, 11, "D minor, thirds, 8ths at 48".length + 1);
+      await cursorAt(page, 11, "D minor, thirds, 8ths at 42".length + 1);
       await page.keyboard.type(" clean");
-      await linesBecome(editor, [...before, today, "D minor, thirds, 8ths at 48 clean", ""]);
+      await linesBecome(editor, [...before, today, "D minor, thirds, 8ths at 42 clean", ""]);
     },
   );
 
