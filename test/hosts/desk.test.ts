@@ -11,13 +11,13 @@ describeWorkbench("at the desk", JOURNAL, (inWindow) => {
     const { page, editor, goToEndOf } = window;
     await opened(window);
     await goToEndOf("F maj slurred quavers");
-    await page.keyboard.press("Shift+F2"); // there is no today yet, and on the first day back 76 is begun at 60
-    await cursorAt(page, 14, "F maj slurred quavers 60".length + 1);
-    await linesBecome(editor, [await todayOf(page), "F maj slurred quavers 60", ""], -3);
+    await page.keyboard.press("Shift+F2"); // there is no today yet, and on the first day back what two days reached, 72, is begun at 56
+    await cursorAt(page, 14, "F maj slurred quavers 56".length + 1);
+    await linesBecome(editor, [await todayOf(page), "F maj slurred quavers 56", ""], -3);
     await page.keyboard.type(" clean -- at last");
     await page.keyboard.press("Shift+F1");
     await cursorAt(page, 15, 1);
-    await linesBecome(editor, ["F maj slurred quavers 60 clean -- at last", ""], -2);
+    await linesBecome(editor, ["F maj slurred quavers 56 clean -- at last", ""], -2);
   });
 
   inWindow("a journal begins from the editor's own menu of new files", async (window) => {

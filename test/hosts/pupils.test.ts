@@ -69,7 +69,9 @@ describeWorkbench("the page of pupils", PUPILS, (inWindow) => {
     expect(await focused()).toBe("Sefa");
     await page.keyboard.press("Tab");
     expect(await focused()).toBe("Tobin");
+    await page.keyboard.press("ArrowDown"); // to the last day
     await page.keyboard.press("ArrowDown");
+    expect(await focused()).toBe("Wed 4 Mar 2026"); // the lesson, which is more than half a year ago
     await page.keyboard.press("ArrowDown");
     expect(await focused()).toContain("C major, five notes");
     await page.keyboard.press("Home");
