@@ -151,7 +151,7 @@ function pieceTable(pieces: readonly WorkedPiece[], until: DayNumber): Table {
   );
   return {
     caption: "Pieces and studies by place",
-    headings: ["piece", "place", "worked", "reached", "goal"],
+    headings: ["piece", "place", "worked", "latest clean", "goal"],
     rows,
     sums: false,
     words: 3,

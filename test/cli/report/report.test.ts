@@ -235,7 +235,7 @@ test("pieces by the places that were worked, with the latest tempo and the goal"
   ].join("\n");
   expect(await part("Pieces", text, ...MARCH)).toBe(
     [
-      "| piece | place | worked | reached | goal |",
+      "| piece | place | worked | latest clean | goal |",
       "| --- | --- | --- | --: | --: |",
       "| Ground | whole piece | Sat 7 | – | 84 |",
       "| Ground | bars 1-8 | Mon 2, Sat 7 | 54 | 84 |",
