@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import { describeWorkbench } from "./workbench.ts";
 
 // G major has one sharp, F#, as in reference/keysignatures.tsv; a major scale's steps are common practice, no source.
-const SIGNATURE = "; one sharp.";
+const SIGNATURE = "clef, 1 sharp,";
 const STEPS = "Steps: T T S T T T S";
 
 /** Milliseconds: asking for a hover takes seconds. */
@@ -22,7 +22,7 @@ describeWorkbench("two folders in one window", TWO_FOLDERS, (inWindow) => {
     await showTab(page, "a.practice");
     await expect.poll(explains, SOON).toEqual([SIGNATURE]);
     await showTab(page, "b.practice");
-    expect(await explains()).toEqual([STEPS]);
+    expect(await explains()).toEqual([SIGNATURE, STEPS]); // a staff has its signature, whatever is said beside it
 
     await showTab(page, "settings.json");
     await page.locator(".editor-instance .view-line").first().click();
@@ -42,9 +42,10 @@ async function showTab(page: Page, name: string): Promise<void> {
   await page.locator(".tab.active", { hasText: name }).waitFor();
 }
 
-/** Which of the two lines of theory a hover has; closes it. */
+/** Which of the two parts of theory a hover has, in words or in what a picture says in words; closes it. */
 async function theoryIn(page: Page, hover: Locator): Promise<string[]> {
-  const text = ((await hover.textContent()) ?? "").replaceAll("\u00A0", " ");
+  const pictures = await hover.locator("img").evaluateAll((all) => all.map((each) => (each as HTMLImageElement).alt));
+  const text = [await hover.textContent(), ...pictures].join(" ").replaceAll("\u00A0", " ");
   await page.keyboard.press("Escape");
   await hover.waitFor({ state: "hidden" });
   return [SIGNATURE, STEPS].filter((line) => text.includes(line));
