@@ -120,16 +120,21 @@ function clockOf([command, ...args], folder, table, env = process.env) {
 }
 
 function processorTimeOf(args, folder, table) {
-  const file = join(folder, "processor-time");
-  const env = { ...process.env, DAYSTAVE_BENCH_CPU: file };
-  clockOf([process.execPath, "--require", PROBE, ...args], folder, table, env);
-  return Number(readFileSync(file, "utf8"));
+  return usedBy(args, folder, table).time;
 }
 
-async function inFolder(use) {
+/** What a command took: processor time in milliseconds, and memory at its peak in mebibytes; none if it was ended. */
+export function usedBy(args, folder, table) {
+  const file = join(folder, "used");
+  const env = { ...process.env, DAYSTAVE_BENCH_USED: file };
+  clockOf([process.execPath, "--require", PROBE, ...args], folder, table, env);
+  return existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : { time: Number.NaN, memory: Number.NaN };
+}
+
+export async function inFolder(use) {
   const folder = mkdtempSync(join(tmpdir(), "daystave-bench-"));
   try {
-    await use(folder);
+    return await use(folder);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -1,6 +1,6 @@
 // Goes into a process of the benchmark's before its own code (`node --require`), and tells what only the process
-// itself knows. With a channel to whoever started it, it answers there; without one it writes what the processor was
-// used for into the file that DAYSTAVE_BENCH_CPU names, at the end.
+// itself knows. With a channel to whoever started it, it answers there; without one it writes what it used of
+// processor and memory into the file that DAYSTAVE_BENCH_USED names, at the end.
 const { writeFileSync } = require("node:fs");
 const { performance } = require("node:perf_hooks");
 
@@ -43,6 +43,9 @@ if (process.send) {
   if (process.env.DAYSTAVE_BENCH_LOOP) watchLoop();
   process.on("message", (question) => process.send(ANSWERS[question]()));
   process.channel.unref();
-} else if (process.env.DAYSTAVE_BENCH_CPU) {
-  process.on("exit", () => writeFileSync(process.env.DAYSTAVE_BENCH_CPU, String(processorTime())));
+} else if (process.env.DAYSTAVE_BENCH_USED) {
+  process.on("exit", () => {
+    const used = { time: processorTime(), memory: process.resourceUsage().maxRSS / 1024 };
+    writeFileSync(process.env.DAYSTAVE_BENCH_USED, JSON.stringify(used));
+  });
 }

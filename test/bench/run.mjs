@@ -6,6 +6,7 @@ import { compareCommands, compareFiles } from "./commands.mjs";
 import { measureEditor } from "./editor.mjs";
 import { compareLongDay, heapAfterEdits } from "./edits.mjs";
 import { WRITERS } from "./journal.mjs";
+import { measureLarge } from "./large.mjs";
 import { compareDiagnostics, compareServers } from "./servers.mjs";
 import { Table } from "./table.mjs";
 
@@ -24,6 +25,7 @@ const PARTS = {
   commands: () => compareCommands(measured),
   files: () => compareFiles(measured),
   day: () => compareLongDay(measured),
+  large: () => measureLarge(measured),
   edits: () => heapAfterEdits(measured),
   editor: () => measureEditor(count, { tell: (...row) => table.lone(...row), note: (what) => table.note(what) }),
 };
