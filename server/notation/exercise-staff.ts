@@ -11,8 +11,8 @@ import { isDrawn } from "../music/patterns/pattern.ts";
 import { degreesOf, ordinal } from "../music/scales/scale.ts";
 import { shownAccidentals } from "./accidentals.ts";
 import { drawnArticulation } from "./articulation.ts";
-import { beamsOf } from "./beams.ts";
 import { type Clef, clefFor } from "./clef.ts";
+import { writtenRhythm } from "./rhythm-values.ts";
 import type { Staff, StaffFingering, StaffNote, StaffValue } from "./staff.ts";
 import { staffInWords } from "./staff-words.ts";
 
@@ -28,6 +28,8 @@ export interface ExerciseAsked {
   readonly noteValue?: NoteValue;
   /** As the conditions of an attempt have it: `slur 2+1+1`. */
   readonly articulation?: string;
+  /** Likewise: `dotted`, `LSS`. */
+  readonly rhythm?: string;
   /** Whether each note has its fingering, where one is known. */
   readonly fingerings?: boolean;
 }
@@ -76,7 +78,7 @@ function staffOf(asked: ExerciseAsked, played: NotesToPlay): Staff {
 
 /** What a staff is written in. */
 export interface StaffSetting
-  extends Pick<ExerciseAsked, "title" | "way" | "names" | "noteValue" | "instrument" | "fingerings"> {
+  extends Pick<ExerciseAsked, "title" | "way" | "names" | "noteValue" | "rhythm" | "instrument" | "fingerings"> {
   readonly clef: Clef;
   readonly fifths: number;
 }
@@ -88,6 +90,11 @@ export function staffWith(
 ): Staff {
   const { title, way, names, clef, fifths } = setting;
   const value = valueShown(setting.noteValue);
+  const { values, beams } = writtenRhythm(
+    value,
+    setting.rhythm,
+    placed.map(({ figure }) => figure),
+  );
   const accidentals = shownAccidentals(
     placed.map(({ note }) => note),
     fifths,
@@ -97,15 +104,12 @@ export function staffWith(
       ...each,
       step: staffStep(each.note) - clef.bottomLine,
       accidental: accidentals[i]!,
+      value: values[i]!,
       name: names.name(each.note),
       ...fingeringAt(setting, each.note),
     }),
   );
   const text = staffInWords({ clef, fifths, way, notes });
-  const beams = beamsOf(
-    value,
-    notes.map(({ figure }) => figure),
-  );
   return { title, text, clef, fifths, value, notes, beams, slurs: [], signs: [] };
 }
 

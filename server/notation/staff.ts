@@ -10,6 +10,7 @@ export interface StaffNote {
   readonly step: number;
   /** The accidental that is shown before it, in semitones, 0 for a natural; null where none is. */
   readonly accidental: number | null;
+  readonly value: StaffValue;
   /** As the writer calls notes: `Fis`. */
   readonly name: string;
   /** `third degree`. */
@@ -28,7 +29,7 @@ export interface StaffFingering {
   readonly text: string;
 }
 
-/** The notes' length, as it is drawn: `base` 8 is an eighth. */
+/** A note's length, as it is drawn: `base` 8 is an eighth. */
 export interface StaffValue {
   readonly base: 1 | 2 | 4 | 8 | 16 | 32;
   readonly dots: 0 | 1;
@@ -56,6 +57,7 @@ export interface Staff {
   readonly clef: Clef;
   /** Sharps, or flats where negative, at most seven; 0 for none. */
   readonly fifths: number;
+  /** What the line calls the notes, which in an even rhythm each of them has. */
   readonly value: StaffValue;
   readonly notes: readonly StaffNote[];
   /** Groups of two notes and more under one beam. */

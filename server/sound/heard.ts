@@ -19,6 +19,8 @@ export interface HeardBy {
   /** The beat that a tempo counts where it names none, and how long each note is. */
   readonly beat: NoteValue;
   readonly noteValue: NoteValue;
+  /** As an attempt's conditions have it: `dotted`; missing for an even one. */
+  readonly rhythm?: string;
   /** Each note is held until the next. */
   readonly slurred: boolean;
 }

@@ -1,5 +1,6 @@
 import type { Passage, Sound, Tone } from "../../shared/sound.ts";
 import type { NoteValue, Tempo } from "../journal/model.ts";
+import { noteStarts, rhythmLengths } from "../music/notes/rhythm.ts";
 import { pureRatio } from "../music/tuning/temperament.ts";
 import { countIn, exerciseHertz, type HeardBy, noteHertz, semitonesBetween } from "./heard.ts";
 import type { ClickLine, CompareLine, DroneLine, PlayLine, SoundLine } from "./sound-line.ts";
@@ -70,16 +71,21 @@ function exercise(line: PlayLine, by: HeardBy, mostAt: MostAt): Sound {
   const hertz = exerciseHertz(by);
   if (hertz.length === 0) return refused("Only a scale or an arpeggio can be played, and this line has none.");
   const value = line.noteValue ?? by.noteValue;
+  const starts = noteStarts(rhythmLengths(by.rhythm), hertz.length);
   const passages = line.tempos.map((tempo) => {
     const { beat = by.beat } = tempo;
     const bpm = limited(tempo, mostAt);
     const each = (60 / bpm) * part(value, beat);
-    const span = line.bars ? notesInBars(line.bars, beat, value, line.metre) : { from: 0, to: hertz.length };
+    const whole = { from: 0, to: starts.at(-1)! };
+    const span = line.bars ? spanOfBars(line.bars, beat, value, line.metre) : whole;
     if (!span) return undefined;
-    const heard = hertz.slice(span.from, span.to);
-    const length = each * (by.slurred ? 1 : DETACHED);
-    const tones = heard.map((of, i): Tone => ({ at: i * each, length, hertz: of, type: "tone", level: TONE_LEVEL }));
-    const beats = Math.ceil(heard.length * part(value, beat) - ROUNDING);
+    const tones = hertz.flatMap((of, i): Tone[] => {
+      const start = starts[i]!;
+      if (start < span.from - ROUNDING || start > span.to - ROUNDING) return [];
+      const length = (starts[i + 1]! - start) * each * (by.slurred ? 1 : DETACHED);
+      return [{ at: (start - span.from) * each, length, hertz: of, type: "tone", level: TONE_LEVEL }];
+    });
+    const beats = Math.ceil((Math.min(span.to, whole.to) - span.from) * part(value, beat) - ROUNDING);
     return { label: `at ${bpm}`, bpm, round: (beats * 60) / bpm, rounds: line.times, tones };
   });
   const isEmpty = passages.some((passage) => passage?.tones.length === 0);
@@ -93,8 +99,8 @@ function part(value: NoteValue, beat: NoteValue): number {
   return (value.numerator * beat.denominator) / (value.denominator * beat.numerator);
 }
 
-/** Which notes stand in bars, the first from 0; undefined where a bar holds no whole number of them. */
-function notesInBars(
+/** From where to where bars reach, in notes; undefined where a bar holds no whole number of them. */
+function spanOfBars(
   { from, to }: { readonly from: number; readonly to: number },
   beat: NoteValue,
   value: NoteValue,

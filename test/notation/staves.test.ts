@@ -139,6 +139,28 @@ describe("how it is played", () => {
 
   test("several ways for the same notes are no one way", () => expect(spans("slurred, tongued")).toBe(""));
 
+  // Common practice, no source: `8.` is a dotted eighth; the notes under one beam stand in brackets.
+  test.each([
+    ["8ths", "dotted", "[8. 16 8. 16] [8. 16 8. 16]"],
+    ["8ths", "reverse dotted", "[16 8. 16 8.] [16 8. 16 8.]"],
+    ["16ths", "dotted", "[16. 32 16. 32] [16. 32 16. 32]"],
+    ["quarters", "dotted", "4. 8 4. 8 4. 8 4. 8"],
+    ["8ths", "LSS", "4 [8 8] 4 [8 8] 4 8"],
+    ["8ths", "SSL", "[8 8] 4 [8 8] 4 [8 8]"],
+    ["16ths", "LSS", "[8 16 16] [8 16 16] [8 16]"],
+    ["8ths", "swung", "[8 8 8 8] [8 8 8 8]"],
+    ["triplets", "dotted", "[8 8 8] [8 8 8] [8 8]"],
+  ])("%s, %s: %s", (name, rhythm, wanted) => {
+    const noteValue = { numerator: 1, denominator: { quarters: 4, "8ths": 8, "16ths": 16, triplets: 12 }[name]! };
+    const { notes, beams } = staff("C major", { noteValue, rhythm });
+    const written = notes.map(({ value: { base, dots } }, i) => {
+      const opens = beams.some(({ from }) => from === i) ? "[" : "";
+      const closes = beams.some(({ to }) => to === i) ? "]" : "";
+      return `${opens}${base}${dots ? "." : ""}${closes}`;
+    });
+    expect(written.join(" ")).toBe(wanted);
+  });
+
   test.each([
     ["staccato", ["dot"]],
     ["tenuto", ["line"]],

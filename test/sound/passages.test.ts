@@ -73,6 +73,28 @@ describe("an exercise", () => {
     }
   });
 
+  // A dotted note is three times as long as the one behind it, a swung one twice, the long one of LSS too: common
+  // practice, no source.
+  test.each([
+    ["dotted", [0, 3, 4, 7, 8, 11, 12, 15], 4],
+    ["reverse dotted", [0, 1, 4, 5, 8, 9, 12, 13], 4],
+    ["swung", [0, 8 / 3, 4, 20 / 3, 8, 32 / 3, 12, 44 / 3], 4],
+    ["LSS", [0, 4, 6, 8, 12, 14, 16, 20], 6],
+    ["even", [0, 2, 4, 6, 8, 10, 12, 14], 4],
+  ])("in its rhythm: %s", (rhythm, sixteenths, seconds) => {
+    const [passage] = heard("instrument alto recorder", `F major, up, ${rhythm}, 8ths`, "play at 60");
+    const at = passage!.tones.map((tone) => tone.at);
+    expect(at).toHaveLength(8);
+    for (const [i, each] of sixteenths.entries()) expect(at[i]).toBeCloseTo(each / 4, 9);
+    expect(passage!.round).toBe(seconds);
+  });
+
+  test("some bars of it in its rhythm", () => {
+    const [passage] = heard("instrument alto recorder", "F major, up, dotted, 8ths", "play bars 2-2 in 2/4 at 60");
+    expect(passage!.tones.map((tone) => tone.at)).toEqual([0, 0.75, 1, 1.75]);
+    expect(passage!.round).toBe(2);
+  });
+
   test("sounds where the instrument sounds", () => {
     const [soprano] = heard("instrument soprano recorder", "C major, up", "play at 60"); // an octave above what is written
     expect(cents(soprano!.tones[0]!.hertz, TonalNote.freq("C5")!)).toBeCloseTo(0, 6);

@@ -56,6 +56,7 @@ function exerciseOf({ entry, text, title, conventions, day, fingerings }: EntryS
     names: conventions.names,
     noteValue: conditions?.noteValue ?? conventions.noteValue,
     articulation: conditions?.articulation?.text,
+    rhythm: conditions?.rhythm?.text,
     fingerings,
   };
 }

@@ -62,6 +62,7 @@ function heardBy(entry: Entry | undefined, conventions: Conventions, today: DayN
     tuning: conventions.tuning ?? CONCERT_TUNING,
     beat: counting?.beat ?? QUARTER,
     noteValue: counting?.value ?? conventions.noteValue ?? QUARTER,
+    rhythm: conditions?.rhythm?.text,
     slurred: tonguing === "slurred",
   };
 }

@@ -30,8 +30,9 @@ export interface NoteWidth {
 }
 
 /** The widths of a staff's notes at their natural spacing. */
-export function noteWidths({ notes, value }: Pick<Staff, "notes" | "value">): readonly NoteWidth[] {
+export function noteWidths({ notes }: Pick<Staff, "notes">): readonly NoteWidth[] {
   return notes.map((note, i) => {
+    const { value } = note;
     const next = notes[i + 1];
     const least = HEAD + LEAST + (value.dots ? DOT : 0) + (next ? accidentalWidth(next) : 0);
     const holes = note.fingering ? HOLES : 0;

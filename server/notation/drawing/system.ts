@@ -89,7 +89,7 @@ export function drawSystem(
   const stave = staveOf(staff, headWidth(staff) + width + RIGHT_MARGIN, isLast);
   stave.setContext(context);
   const notes = new Map<number, StaveNote>();
-  for (let i = line.from; i <= line.to; i++) notes.set(i, noteOn(stave, staff.notes[i]!, staff.value));
+  for (let i = line.from; i <= line.to; i++) notes.set(i, noteOn(stave, staff.notes[i]!));
   const beams = beamsOn(staff, notes, line); // which turns stems, and signs stand by them
   for (const [index, note] of notes) {
     addSigns(note, staff.signs);
@@ -127,7 +127,7 @@ function keyAt(step: number): string {
   return `${LETTERS[modulo(place, 7)]!.toLowerCase()}/${Math.floor(place / 7)}`;
 }
 
-function noteOn(stave: Stave, { step, accidental }: StaffNote, { base, dots }: Staff["value"]): StaveNote {
+function noteOn(stave: Stave, { step, accidental, value: { base, dots } }: StaffNote): StaveNote {
   const note = new StaveNote({ keys: [keyAt(step)], duration: DURATIONS[base], dots, auto_stem: true });
   if (accidental !== null) note.addModifier(new Accidental(ACCIDENTALS[accidental]!), 0);
   if (dots) Dot.buildAndAttach([note], { all: true });
