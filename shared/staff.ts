@@ -19,7 +19,10 @@ export interface StaffParams {
 export type StaffResult = PreviewStaff | null;
 
 export interface PreviewStaff {
-  /** As SVG text; empty where `sentence` says why there is none. Its notes have `data-note`, from 0. */
+  /**
+   * As SVG text; empty where `sentence` says why there is none. Its notes have `data-note`, from 0; of two staves above
+   * each other those of the lower one go on from those of the upper one.
+   */
   readonly svg: string;
   /** What the drawing shows, in words. */
   readonly text: string;
@@ -35,6 +38,8 @@ export interface PreviewNote {
   readonly name: string;
   /** `third degree`. */
   readonly degree: string;
+  /** What stands beneath it where it is not right, or stands for one: `written F`; empty for all others. */
+  readonly mark: string;
   /** `0 123 45--`, and the same in words; empty where none is known. */
   readonly fingering: string;
   readonly fingeringWords: string;

@@ -265,7 +265,13 @@ const isCursor = object<ToPageOf<"cursor">>({
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
 const isLock = object<ToPageOf<"lock">>({ type: only("lock"), locked: isFlag });
 const isHeard = object<ToPageOf<"sound">>({ type: only("sound"), text: isText, sound: orNull(isSound) });
-const isNote = object<PreviewNote>({ name: isText, degree: isText, fingering: isText, fingeringWords: isText });
+const isNote = object<PreviewNote>({
+  name: isText,
+  degree: isText,
+  mark: isText,
+  fingering: isText,
+  fingeringWords: isText,
+});
 export const isStaff: Check<PreviewStaff> = object<PreviewStaff>({
   svg: isText,
   text: isText,

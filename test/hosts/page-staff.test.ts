@@ -57,3 +57,21 @@ test("its signs are there in every theme, in the theme's own colour", async () =
     }
   }
 });
+
+test("notes that are not right are told with what belongs there, by shape and by word", async () => {
+  const journal = "instrument alto recorder\n2026-03-09\n  D minor natural: D E F G A B C D, 8ths at 60\n";
+  const { page, thrown } = await open({ journal, cursor: 2, width: 480 });
+  await page.getByRole("button", { name: "On the staff" }).click();
+  await page.locator(".staff-drawing").waitFor();
+  expect(await page.locator(".staff-system").count()).toBe(2);
+  const said = page.locator(".staff-said");
+  await page.locator('[data-note="5"] .staff-head').click();
+  expect(await said.textContent()).toMatch(/^Note 6 of 16: B5, sixth degree, written B\. Fingering/);
+  await page.locator('[data-note="13"] .staff-head').click();
+  expect(await said.textContent()).toMatch(/^Note 14 of 16: Bb5, sixth degree, here Bb\. Fingering/);
+  if (process.env["PICTURES"]) {
+    mkdirSync("out/staff", { recursive: true });
+    await page.screenshot({ path: "out/staff/claim.png" });
+  }
+  expect(thrown).toEqual([]);
+});

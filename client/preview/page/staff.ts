@@ -98,7 +98,8 @@ export class StaffView {
 }
 
 /** `Note 3 of 15: F#5, third degree. Fingering 0 123 4-6-, …` */
-function noteInWords({ name, degree, fingering, fingeringWords }: PreviewNote, index: number, count: number): string {
-  const told = `Note ${index + 1} of ${count}: ${name}, ${degree}.`;
+function noteInWords(note: PreviewNote, index: number, count: number): string {
+  const { name, degree, mark, fingering, fingeringWords } = note;
+  const told = `Note ${index + 1} of ${count}: ${[name, degree, ...(mark === "" ? [] : [mark])].join(", ")}.`;
   return fingering === "" ? told : `${told} Fingering ${fingering}: ${fingeringWords}.`;
 }

@@ -9,9 +9,10 @@ import type { ScaleKind } from "../../music/scales/kind.ts";
 import { ordinal } from "../../music/scales/scale.ts";
 import { centsOf, printLike, printSteps, readSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { Claim, ClaimedNote } from "../../syntax/line/line.ts";
+import { claimedExercise } from "../explain/claimed-entry.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
 import { explainSignature } from "../explain/theory.ts";
-import { claimedExercise, claimInMarkdown } from "./claimed-staff.ts";
+import { claimInMarkdown } from "./claimed-staff.ts";
 import type { EntryAt } from "./entry.ts";
 
 /** What is to be said of a claim, and of which columns. */

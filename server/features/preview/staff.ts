@@ -8,8 +8,9 @@ import { subjectText } from "../../journal/subject-text.ts";
 import { fingeringOf, printFingering } from "../../music/fingering/fingering.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
-import type { StaffNote } from "../../notation/staff.ts";
+import type { Staff, StaffNote } from "../../notation/staff.ts";
 import type { StaffDrawer } from "../../notation/staff-look.ts";
+import { stavesOfClaim } from "../explain/claimed-entry.ts";
 import { entryStaff } from "../explain/entry-staff.ts";
 import { fingeringInWords } from "../explain/finger-words.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
@@ -28,7 +29,10 @@ const NARROW = 420;
 const SCALE = 0.85;
 const SCALE_NARROW = 0.7;
 
-/** The exercise on a line as a staff, with what there is to say of each note; null where the line has none. */
+/**
+ * The exercise on a line as a staff, with what there is to say of each note; null where the line has none. Notes
+ * written out that are not right stand above those that they should be.
+ */
 export function staffUnderCursor(journal: Journal, uri: string, line: number, shown: StaffShown): PreviewStaff | null {
   const found = entryUnderCursor(journal, uri, { line, character: 0 });
   if (!found.ok) return null;
@@ -41,17 +45,26 @@ export function staffUnderCursor(journal: Journal, uri: string, line: number, sh
   if (notesHidden(entry, conventions)) return without("Notes: hidden until you have them written out.");
   if (!reading.ok) return without(reading.reason);
   if (!drawer) return without("This server cannot draw staves.");
-  const { staff } = reading;
+  const staves = wrongClaim(entry, conventions, fingerings) ?? [reading.staff];
   const look = { width, scale: width < NARROW ? SCALE_NARROW : SCALE, id: "staff" };
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);
-  const notes = staff.notes.map((note) => shownNote(note, instrument, conventions.names));
+  const notes = staves.flatMap((staff) => staff.notes.map((note) => shownNote(note, instrument, conventions.names)));
   return {
-    svg: drawer.drawStaves([staff], look).svg,
-    text: `${staff.title}. ${staff.text}`,
+    svg: drawer.drawStaves(staves, look).svg,
+    text: staves.map((staff) => `${staff.title}. ${staff.text}`).join(" "),
     notes,
     fingered: notes.some(({ fingering }) => fingering !== ""),
     sentence: "",
   };
+}
+
+/** The first list of notes on the line that is not right, above the notes that it should be. */
+function wrongClaim(entry: Entry, conventions: Conventions, fingerings: boolean): readonly Staff[] | undefined {
+  for (const claim of entry.source.claims) {
+    const staves = claim.type === "notes" ? stavesOfClaim(entry, conventions, claim.notes, fingerings) : undefined;
+    if (staves) return staves;
+  }
+  return undefined;
 }
 
 function titleOf(entry: Entry, text: string, { names }: Conventions): string {
@@ -62,12 +75,17 @@ function without(sentence: string): PreviewStaff {
   return { svg: "", text: "", notes: [], fingered: false, sentence };
 }
 
-function shownNote({ note, degree }: StaffNote, instrument: Instrument | undefined, names: NoteNames): PreviewNote {
+function shownNote(
+  { note, degree, mark = "" }: StaffNote,
+  instrument: Instrument | undefined,
+  names: NoteNames,
+): PreviewNote {
   const found = instrument && fingeringOf(instrument, note);
   const fingering = found?.known ? found.fingering : undefined;
   return {
     name: noteText(note, names),
     degree,
+    mark,
     fingering: fingering ? printFingering(fingering) : "",
     fingeringWords: fingering ? fingeringInWords(fingering) : "",
   };

@@ -1,7 +1,7 @@
 /**
  * Uneven pairs, in the note value that is written: they last as long as two even notes. A dotted note is three times as
- * long as the one that makes it up, a swung one twice (common practice, no source). How unequal notes inégales are is for
- * the player to say; three to two is one way (from memory).
+ * long as the one that makes it up, a swung one twice (common practice, no source). How unequal notes inégales are is
+ * for the player to say; three to two is one way (from memory).
  */
 const PAIRS: Readonly<Record<string, readonly number[]>> = {
   dotted: [3 / 2, 1 / 2],

@@ -5,7 +5,7 @@ import { columnHeight, holeColumn } from "./hole-drawing.ts";
 import { markNote, word } from "./note-mark.ts";
 import { commonWidth, lastWidth, linesOf, type NoteWidth, noteWidths } from "./spacing.ts";
 import { Shapes } from "./svg-context.ts";
-import { drawSystem, headWidth, RIGHT_MARGIN, type System } from "./system.ts";
+import { type DrawnOn, drawSystem, headWidth, RIGHT_MARGIN, type System } from "./system.ts";
 
 /** Between two lines of music, and around the whole, in pixels of a staff whose lines lie ten apart. */
 const BETWEEN = 16;
@@ -73,7 +73,12 @@ function inOrder(staves: readonly Staff[], width: number, shapes: Shapes): reado
   const natural = staves.map(noteWidths);
   const widths = alike ? natural.map(() => widest(natural)) : natural;
   const start = Math.max(...staves.map(headWidth));
-  const systems = staves.map((staff, i) => systemsOf(staff, widths[i]!, width - start - RIGHT_MARGIN, shapes));
+  let firstNumber = 0;
+  const systems = staves.map((staff, i) => {
+    const on = { shapes, firstNumber };
+    firstNumber += staff.notes.length;
+    return systemsOf(staff, widths[i]!, width - start - RIGHT_MARGIN, on);
+  });
   const most = Math.max(...systems.map(({ length }) => length));
   return Array.from({ length: most }, (_, line) =>
     staves.flatMap((staff, i) => (systems[i]![line] ? [{ staff, system: systems[i]![line] }] : [])),
@@ -88,12 +93,12 @@ function widest(natural: readonly (readonly NoteWidth[])[]): readonly NoteWidth[
   }));
 }
 
-function systemsOf(staff: Staff, widths: readonly NoteWidth[], available: number, shapes: Shapes): readonly System[] {
+function systemsOf(staff: Staff, widths: readonly NoteWidth[], available: number, on: DrawnOn): readonly System[] {
   const lines = linesOf(widths, staff.beams, available);
   const common = commonWidth(lines, available);
   return lines.map((line, i) => {
     const isLast = i === lines.length - 1;
-    return drawSystem(staff, widths, line, { width: isLast ? lastWidth(lines, common) : common, isLast, shapes });
+    return drawSystem(staff, widths, line, { width: isLast ? lastWidth(lines, common) : common, isLast, ...on });
   });
 }
 

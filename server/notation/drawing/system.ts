@@ -48,6 +48,13 @@ export interface System {
   readonly heads: ReadonlyMap<number, Head>;
 }
 
+/** What all lines of a drawing share. */
+export interface DrawnOn {
+  readonly shapes: Shapes;
+  /** The number in the drawing that the staff's first note has. */
+  readonly firstNumber: number;
+}
+
 /** Where a head stands. */
 export interface Head {
   readonly x: number;
@@ -82,7 +89,7 @@ export function drawSystem(
   staff: Staff,
   widths: readonly NoteWidth[],
   line: Line,
-  { width, isLast, shapes }: { readonly width: number; readonly isLast: boolean; readonly shapes: Shapes },
+  { width, isLast, shapes, firstNumber }: DrawnOn & { readonly width: number; readonly isLast: boolean },
 ): System {
   const context = new SvgContext(shapes);
   const places = headPlaces(widths, line, width);
@@ -98,7 +105,7 @@ export function drawSystem(
   context.within({ class: "staff-lines" }, () => stave.draw());
   drawOctave(context, staff.clef);
   for (const [index, note] of notes) {
-    context.within({ class: "staff-note", "data-note": index }, () => note.setContext(context).draw());
+    context.within({ class: "staff-note", "data-note": firstNumber + index }, () => note.setContext(context).draw());
   }
   for (const beam of beams) beam.setContext(context).draw();
   drawTuplets(staff, notes, line, context);

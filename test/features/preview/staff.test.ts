@@ -21,10 +21,39 @@ test("the exercise under the cursor is drawn as its line says, and each note can
   expect(read.map(({ letter, octave }) => letter + octave).join(" ")).toBe("F4 A4 G4 B4 A4 C5 B4 D5 C5 E5 D5 F5");
   expect(read.map(({ index }) => index)).toEqual(shown.notes.map((_, i) => i));
   expect(shown.notes.slice(0, 2)).toEqual([
-    { name: "F4", degree: "first degree", fingering: "0 123 4567", fingeringWords: expect.stringMatching(/thumb/) },
-    { name: "A4", degree: "third degree", fingering: "0 123 45--", fingeringWords: expect.stringMatching(/thumb/) },
+    {
+      name: "F4",
+      degree: "first degree",
+      mark: "",
+      fingering: "0 123 4567",
+      fingeringWords: expect.stringMatching(/thumb/),
+    },
+    {
+      name: "A4",
+      degree: "third degree",
+      mark: "",
+      fingering: "0 123 45--",
+      fingeringWords: expect.stringMatching(/thumb/),
+    },
   ]);
   expect(shown.text).toBe("F major, thirds. Treble clef, 1 flat, 8ths, slurred. F A G Bb A C Bb D C E D F.");
+});
+
+test("notes that are not right stand above those that they should be, marked, and can be told", () => {
+  const shown = staff("D minor natural: D E F G A B C D, 8ths at 60", ALTO)!;
+  const drawing = new Drawing(shown.svg);
+  const [written, right] = drawing.systems.map((system) => readSystem(drawing, system).notes);
+  const read = (notes: typeof written) => notes!.map(({ letter, accidental }) => letter + (accidental ?? "")).join(" ");
+  expect([read(written), read(right)]).toEqual(["D E F G A B0 C D", "D E F G A B C D"]); // B flat is in the signature
+  expect([...written!, ...right!].map(({ index }) => index)).toEqual(shown.notes.map((_, i) => i));
+  const marked = shown.notes.flatMap(({ name, mark }, i) => (mark === "" ? [] : [`${i} ${name} ${mark}`]));
+  expect(marked).toEqual(["5 B5 written B", "13 Bb5 here Bb"]);
+  expect(shown.text).toMatch(/as written\. .*as it should be\./);
+});
+
+test("fingerings stand beneath both, where they are asked for", () => {
+  const { svg } = staff("C major: C D E F G A Bb C", { ...ALTO, fingerings: true })!;
+  expect(withClass(new Drawing(svg).root, "staff-holes")).toHaveLength(16);
 });
 
 test("it wraps to the page's width", () => {
