@@ -25,8 +25,8 @@ const SAID_NOTHING = -1;
 export class DayColumns {
   constructor(
     private readonly manners: readonly Manner[],
-    /** NaN where there is none. */
-    private readonly rates: Float64Array,
+    /** NaN where there is none. A typed array of a dozen numbers would take several times as much memory. */
+    private readonly rates: readonly number[],
     private readonly figures: Int32Array,
   ) {}
 
@@ -136,6 +136,6 @@ export class AttemptColumns {
 
   /** The columns so far. */
   columns(): DayColumns {
-    return new DayColumns(this.manners.slice(), new Float64Array(this.rates), new Int32Array(this.figures));
+    return new DayColumns(this.manners.slice(), this.rates.slice(), new Int32Array(this.figures));
   }
 }

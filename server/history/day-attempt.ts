@@ -7,8 +7,8 @@ import type { AttemptRecord, Manner } from "./record.ts";
 /** A day that was read for the history: where it stands, its attempts, and what bears on how its time is shared out. */
 export class DayAttempts {
   readonly records: readonly AttemptRecord[];
-  #shares: readonly Share[] | undefined;
-  #attemptsOfEntry: readonly (readonly number[])[] | undefined;
+  /** Of each attempt in minutes, negative where shared out: an object for each would be most of what is kept. */
+  #shares: readonly number[] | undefined;
 
   constructor(
     readonly day: DayNumber,
@@ -26,17 +26,25 @@ export class DayAttempts {
    * is the sum of many: it alone is rounded.
    */
   shareOf(attempt: number): Share {
-    this.#shares ??= sharedMinutes(this.time);
-    this.#attemptsOfEntry ??= this.countByEntry();
-    const entry = this.columns.entry(attempt);
-    const { minutes, about } = this.#shares[entry]!;
-    const counts = this.#attemptsOfEntry[entry]!;
-    return { minutes: minutes / counts.length / counts[this.columns.subject(attempt)]!, about };
+    this.#shares ??= this.shares();
+    const share = this.#shares[attempt]!;
+    return { minutes: Math.abs(share), about: share < 0 };
   }
 
   phaseOf(attempt: number): string | undefined {
     const { entries, phases } = this.time;
     return phases[entries[this.columns.entry(attempt)]!.stretch]?.phase;
+  }
+
+  private shares(): readonly number[] {
+    const ofEntries = sharedMinutes(this.time);
+    const counts = this.countByEntry();
+    return Array.from({ length: this.columns.count }, (_, attempt) => {
+      const entry = this.columns.entry(attempt);
+      const own = counts[entry]!;
+      const { minutes, about } = ofEntries[entry]!; // which are some where they are shared out
+      return ((about ? -1 : 1) * minutes) / own.length / own[this.columns.subject(attempt)]!;
+    });
   }
 
   /** For each entry, how many attempts there are at each of its subjects. */

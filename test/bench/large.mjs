@@ -13,7 +13,7 @@ const MOST = 1024;
 const COMMANDS = {
   check: (path) => ["check", path],
   history: (path) => ["history", path],
-  export: (path) => ["export", path],
+  export: (path) => ["export", path, "--csv"],
   format: (path) => ["format", "--check", path],
 };
 
