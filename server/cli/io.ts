@@ -1,7 +1,7 @@
 import type { DayNumber } from "../journal/calendar.ts";
 
 export interface Output {
-  write(text: string): void;
+  write(content: string | Uint8Array): void;
 }
 
 /** How far some work is: what is done, how much of it by now, and of how much where that is known. */
