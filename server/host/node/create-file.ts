@@ -37,7 +37,10 @@ export function createFile(path: string, content: string | Uint8Array): Written 
 export function putFile(path: string, content: Uint8Array): Written {
   const there = lstatSync(path, { throwIfNoEntry: false });
   const place = there ? realpathSync(path) : path;
-  if (there && !statSync(place).isFile()) return { ok: false, reason: "It is not a file." };
+  const file = there && statSync(place);
+  if (file && !file.isFile()) return { ok: false, reason: "It is not a file." };
+  // Also for who may write everywhere: somebody meant it to stay as it is.
+  if (file && (file.mode & 0o222) === 0) return { ok: false, reason: "It is read-only." };
   return throughTemporary(place, content, (temporary) => renameSync(temporary, place));
 }
 
