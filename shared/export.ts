@@ -1,3 +1,5 @@
+/** Files that the server makes and the client writes where it is told to. Types only. */
+
 /** Request, client to server, with `ExportParams`: the exercise on a line as a file for another program. */
 export type ExportMethod = "daystave/export";
 
@@ -10,7 +12,7 @@ export interface ExportParams {
   readonly format: ExportFormat;
 }
 
-/** The file, which the client writes where it is told to; or why there is none, as a sentence. */
+/** The file, or why there is none, as a sentence; null where nobody knows the document. */
 export type ExportResult =
   | {
       readonly ok: true;
@@ -19,4 +21,21 @@ export type ExportResult =
       /** Its bytes, in Base64 (RFC 4648). */
       readonly base64: string;
     }
-  | { readonly ok: false; readonly reason: string };
+  | { readonly ok: false; readonly reason: string }
+  | null;
+
+/** Request, client to server, with `SheetParams`: a page of HTML to print. */
+export type SheetMethod = "daystave/sheet";
+
+export interface SheetParams {
+  readonly textDocument: { readonly uri: string };
+  /** What is planned for today, or the exercises of this week. */
+  readonly of: "plan" | "week";
+}
+
+/** Null where nobody knows the document. */
+export type SheetResult = {
+  /** As in `ExportResult`. */
+  readonly name: string;
+  readonly html: string;
+} | null;

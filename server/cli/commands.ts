@@ -13,6 +13,7 @@ import { COMMON, GENERAL, NAMES, PATHS, quietOption, STDIN_PATH } from "./option
 import { PLAN } from "./plan/plan-command.ts";
 import { PUPILS } from "./pupils/pupils-command.ts";
 import { REPORT } from "./report/report-command.ts";
+import { SHEET } from "./sheet/sheet-command.ts";
 
 export const COMMANDS: readonly Command[] = [
   INIT,
@@ -270,4 +271,5 @@ export const COMMANDS: readonly Command[] = [
   PLAN,
   PUPILS,
   REPORT,
+  SHEET,
 ];

@@ -58,8 +58,8 @@ export function scaleInHertz({ tonic, degrees }: ScaleOnKeys, tuning: Tuning): r
 }
 
 /**
- * By how many cents the keys C to B are off equal temperament at A = 440 Hz; undefined where some note has no key of its
- * own.
+ * By how many cents the keys C to B are off equal temperament at A = 440 Hz; undefined where two notes of the scale
+ * would share a key.
  */
 export function scaleInCents({ tonic, degrees }: ScaleOnKeys, tuning: Tuning): readonly number[] | undefined {
   if (keysOfScale(degrees) === "in turn") return undefined;

@@ -47,9 +47,10 @@ function metaOf<T extends MidiData["tracks"][number][number]["type"]>({ tracks }
 function holds(line: string, head: string, quarters: number): void {
   const { written, sounding } = playedBy(line, head);
   const keys = keysOf(parsed(line, head));
-  expect(keys.map(({ key }) => key), `${head}: ${line}`).toEqual(
-    written.map((name) => TonalNote.midi(name)! + sounding),
-  );
+  expect(
+    keys.map(({ key }) => key),
+    `${head}: ${line}`,
+  ).toEqual(written.map((name) => TonalNote.midi(name)! + sounding));
   for (const [i, { at, length }] of keys.entries()) {
     expect(Math.abs(at - i * quarters), line).toBeLessThan(0.002); // one tick of 480
     expect(length, line).toBeGreaterThan(0.8 * quarters);
@@ -193,5 +194,8 @@ describe("there is none", () => {
   });
 
   test("that is slower than a file can say", () =>
-    expect(fileOf("C major, 32nds at 32nd=20", "midi")).toMatchObject({ ok: false, reason: expect.stringMatching(/slow/) }));
+    expect(fileOf("C major, 32nds at 32nd=20", "midi")).toMatchObject({
+      ok: false,
+      reason: expect.stringMatching(/slow/),
+    }));
 });

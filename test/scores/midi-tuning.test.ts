@@ -1,7 +1,7 @@
 import { Note as TonalNote } from "tonal";
 import { describe, expect, test } from "vitest";
 import type { Degree } from "../../server/music/notes/degree.ts";
-import { CONCERT_TUNING, type Temperament, TEMPERAMENTS, type Tuning } from "../../server/music/tuning/temperament.ts";
+import { CONCERT_TUNING, TEMPERAMENTS, type Temperament, type Tuning } from "../../server/music/tuning/temperament.ts";
 import { keysInCents, keysInHertz, scaleInCents, scaleInHertz } from "../../server/scores/keyboard-tuning.ts";
 import { bulkTuningDump, octaveTuning } from "../../server/scores/midi-tuning.ts";
 import reference from "../reference/temperaments.json" with { type: "json" };
@@ -25,7 +25,12 @@ function dumped(bytes: Uint8Array) {
 }
 
 function dumpOf(hertz: number): readonly number[] {
-  return dumped(bulkTuningDump("", Array.from({ length: 128 }, () => hertz))).triples[0]!;
+  return dumped(
+    bulkTuningDump(
+      "",
+      Array.from({ length: 128 }, () => hertz),
+    ),
+  ).triples[0]!;
 }
 
 const cents = (a: number, b: number) => 1200 * Math.log2(a / b);
@@ -163,8 +168,7 @@ describe("a scale in cents", () => {
     const hertz = scaleInHertz({ tonic: D, degrees: scale(...fifths) }, CONCERT_TUNING);
     const d4 = key("D4");
     expect(hertz[d4]).toBeCloseTo(TonalNote.freq("D4")!, 9);
-    for (const i of [-20, -1, 1, 16, 17, 40])
-      expect(cents(hertz[d4 + i]!, hertz[d4]!)).toBeCloseTo((1200 * i) / 17, 6);
+    for (const i of [-20, -1, 1, 16, 17, 40]) expect(cents(hertz[d4 + i]!, hertz[d4]!)).toBeCloseTo((1200 * i) / 17, 6);
     expect(scaleInCents({ tonic: D, degrees: scale(...fifths) }, CONCERT_TUNING)).toBeUndefined();
   });
 

@@ -164,9 +164,7 @@ describe("what is on the staff", () => {
     expect(attributesOf(xml).key).toMatchObject({ fifths: -1 });
     const notes = notesOf(measuresOf(xml));
     const shown = notes.map(({ pitch, accidental }) => `${pitch!.step}${accidental ? ` ${accidental.value}` : ""}`);
-    expect(shown.join(", ")).toBe(
-      "D, E, F, G, A, B natural, C sharp, D, C natural, B flat, A, G, F, E, D",
-    );
+    expect(shown.join(", ")).toBe("D, E, F, G, A, B natural, C sharp, D, C natural, B flat, A, G, F, E, D");
     expect(notes.slice(0, 4).map(({ beam }) => beam![0]!.type)).toEqual(["begin", "continue", "continue", "end"]);
     const slurs = notes.map(({ notations }) => notations?.flatMap((each) => ("slurType" in each ? each.slurType : [])));
     expect(slurs.slice(0, 4)).toEqual([["start"], ["stop"], ["start"], ["stop"]]);
@@ -202,7 +200,10 @@ describe("words", () => {
 describe("there is none", () => {
   test.each([
     ['C "thirteen"', "A scale in cents has no staff: its notes lie between the keys."],
-    ["C major, crotchet 60 in 5s", "MusicXML is written with halves, triplets and dots of note values alone; as MIDI it can be exported."],
+    [
+      "C major, crotchet 60 in 5s",
+      "MusicXML is written with halves, triplets and dots of note values alone; as MIDI it can be exported.",
+    ],
     ["C chromatic, thirds, 8 octaves", "It has more than 256 notes. Name a shorter span."],
   ])("of %s", (line, reason) => {
     const head = 'scale "thirteen": cents 0 150 300 450 600 750 900 1050';

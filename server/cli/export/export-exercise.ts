@@ -7,7 +7,7 @@ import { readExercise } from "../notes/read-exercise.ts";
 import { printable } from "../printable.ts";
 import { written } from "./file-asked.ts";
 
-/** `daystave export --midi`, `--musicxml`: an exercise, in the words of a journal. Found is a claim that is not true. */
+/** `daystave export --midi`, `--musicxml`: an exercise in a journal's words. Found is a claim that is not true. */
 export function exportExercise({ positionals, flags, values }: Arguments, format: ExportFormat, io: Io): Status {
   const [line, ...more] = positionals;
   if (line === undefined || more.length > 0)

@@ -157,7 +157,9 @@ describe("what cannot be written", () => {
 
   test("bytes for a terminal", async () => {
     const asked = { cwd: folder(), isTerminal: true };
-    expect((await daystave(["export", "D major", "--midi", "-"], asked)).stderr).toContain("no text for a terminal");
+    expect((await daystave(["export", "D major", "--midi", "-"], asked)).stderr).toContain(
+      "A terminal cannot show this.",
+    );
     expect((await daystave(["export", "D major", "--musicxml", "-"], asked)).status).toBe(0);
   });
 });

@@ -290,7 +290,8 @@ describe("what it cannot write", () => {
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toContain(says);
   };
-  test("nothing named: what it can", () => refused([], "the attempts as a table (--csv) or as JSON (--json), an exercise"));
+  test("nothing named: what it can", () =>
+    refused([], "the attempts as a table (--csv) or as JSON (--json), an exercise"));
   test("two at once", () => refused(["--csv", "--json"], "Choose one of “--csv” and “--json”."));
   test("an option of another form", () =>
     refused(["--csv", "--tempo", "60"], "“--tempo” goes with “--midi” or “--musicxml”, not with “--csv”."));
