@@ -33,8 +33,7 @@ export function written(path: string, content: Uint8Array, { flags, isText }: Wr
 }
 
 function toOutput(content: Uint8Array, isText: boolean, io: Io): Status {
-  if (io.isTerminal && !isText)
-    return fail(io, "A terminal cannot show this. Name a file, or send the output to one.");
+  if (io.isTerminal && !isText) return fail(io, "A terminal cannot show this. Name a file, or send the output to one.");
   io.stdout.write(content);
   return STATUS.done;
 }
