@@ -10,7 +10,8 @@ export const SHEET: Command = {
     "sheet [PATH…] (--week WEEK | --since DATE [--until DATE]) [--fingerings] [--show-notes]",
   ],
   about: [
-    "Makes a page to print, as HTML: the plan of a day, as plan makes it, or the exercises of a week or of other days, each once. Every scale and arpeggio has its staff in the clef of your instrument, and room for a pencil.",
+    "Makes a page to print, as HTML: the plan of a day, or the exercises of a week or of other days, each once. Every scale and arpeggio has its staff in the clef of your instrument, and room for a pencil.",
+    "The plan is what your journal has for that day, where planned lines wait there; else, and with --minutes or --instrument, as plan makes it. After a word of pain it is always as plan makes it.",
     "It is one file that fetches nothing. Print it from a browser: it fits A4 and US Letter.",
     "Of a week it has what is played and how, not how it went, no remarks, and nothing that you wrote about the body. A plan keeps what it says of the body.",
     PATHS,

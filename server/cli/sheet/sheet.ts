@@ -2,6 +2,7 @@ import { daysSheet } from "../../features/sheet/days-sheet.ts";
 import { planSheet } from "../../features/sheet/plan-sheet.ts";
 import type { Sheet } from "../../features/sheet/sheet.ts";
 import { sheetHtml } from "../../features/sheet/sheet-html.ts";
+import { todaySheet } from "../../features/sheet/today-sheet.ts";
 import { Journal } from "../../journal/journal.ts";
 import { USUAL_PLAN } from "../../plan/plan.ts";
 import { dayAsked } from "../arguments.ts";
@@ -59,5 +60,6 @@ function ofPlanAsked(journal: Journal, values: Arguments["values"], shown: Shown
     minutes: minutes.minutes,
     ...(instrument ? { instrument: instrument.id } : {}),
   };
-  return { ok: true, sheet: planSheet(journal, asked, shown) };
+  const isOwn = minutes.minutes !== undefined || instrument !== undefined;
+  return { ok: true, sheet: (isOwn ? planSheet : todaySheet)(journal, asked, shown) };
 }

@@ -24,6 +24,12 @@ test("without an option it is today's plan", async () => {
   expect(titleOf(await drawn(["--date", "2026-03-12", "--minutes", "20"]))).toBe("Noor: Plan for 12 March 2026");
 });
 
+test("of a day that is planned in the journal it is what is there, unless a plan is asked for", async () => {
+  const files = { ...FILES, "plan.practice": "2026-03-10, plan\n  E major, 8ths at 50, 5 min\n" };
+  expect((await daystave(["sheet"], { files })).stdout).toContain("<h3>E major</h3>");
+  expect((await daystave(["sheet", "--minutes", "20"], { files })).stdout).not.toContain("<h3>E major</h3>");
+});
+
 test("of a week, or of other days", async () => {
   const week = await drawn(["--week", "2026-W10"]);
   expect(titleOf(week)).toBe("Noor: Exercises, 2026-W10 (2 to 8 March)");
