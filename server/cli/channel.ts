@@ -12,7 +12,7 @@ const DESCRIPTORS = { stdout: 1, stderr: 2 } as const;
 export class Channel implements Output {
   readonly #name: "stdout" | "stderr";
   /** Opened when something is written: that takes Node some milliseconds, and most runs use only one of the two. */
-  #write: ((text: string) => void) | undefined;
+  #write: Output["write"] | undefined;
   #closed = false;
   #failure: string | undefined;
   /** Settles where nothing more can be written. */
@@ -26,9 +26,9 @@ export class Channel implements Output {
     });
   }
 
-  write(text: string): void {
+  write(content: string | Uint8Array): void {
     this.#write ??= this.#open();
-    if (!this.#closed) this.#write(text);
+    if (!this.#closed) this.#write(content);
   }
 
   /** Waits until everything is written. Why it could not be; undefined where all went well. */
@@ -38,16 +38,16 @@ export class Channel implements Output {
     return this.#failure;
   }
 
-  #open(): (text: string) => void {
+  #open(): Output["write"] {
     const descriptor = DESCRIPTORS[this.#name];
-    if (isWrittenAtOnce(descriptor)) return (text) => this.#writeAll(descriptor, Buffer.from(text, "utf8"));
+    if (isWrittenAtOnce(descriptor)) return (content) => this.#writeAll(descriptor, bytesOf(content));
     const stream = process[this.#name];
     stream.on("error", (error) => this.#failed(error));
-    return (text) => void stream.write(text);
+    return (content) => void stream.write(content);
   }
 
   /** Node's own stream for files takes a short write, as on a disk that is nearly full, for a whole one. */
-  #writeAll(descriptor: number, bytes: Buffer): void {
+  #writeAll(descriptor: number, bytes: Uint8Array): void {
     try {
       for (let at = 0; at < bytes.length; ) at += writeSync(descriptor, bytes, at);
     } catch (error) {
@@ -60,6 +60,10 @@ export class Channel implements Output {
     this.#close();
     if ((error as NodeJS.ErrnoException).code !== "EPIPE") this.#failure ??= reasonOf(error);
   }
+}
+
+function bytesOf(content: string | Uint8Array): Uint8Array {
+  return typeof content === "string" ? Buffer.from(content, "utf8") : content;
 }
 
 /** A file or a device, not a pipe, a socket or a terminal. */

@@ -4,15 +4,16 @@ import type { Command } from "./command.ts";
 import { COMPLETION } from "./completion/completion-command.ts";
 import { DAY } from "./day/day-command.ts";
 import { EXPLAIN } from "./explain/explain-command.ts";
-import { ALL_COLUMNS, EXPORT_COLUMNS } from "./export/export-columns.ts";
+import { EXPORT } from "./export/export-command.ts";
 import { INIT } from "./init/init-command.ts";
 import { KEYS } from "./keys/keys-command.ts";
 import { LIST } from "./list/list-command.ts";
 import { MAN } from "./man/man-command.ts";
-import { COMMON, GENERAL, NAMES, namesOption, PATHS, quietOption, STDIN_PATH } from "./options.ts";
+import { COMMON, GENERAL, NAMES, PATHS, quietOption, STDIN_PATH } from "./options.ts";
 import { PLAN } from "./plan/plan-command.ts";
 import { PUPILS } from "./pupils/pupils-command.ts";
 import { REPORT } from "./report/report-command.ts";
+import { SHEET } from "./sheet/sheet-command.ts";
 
 export const COMMANDS: readonly Command[] = [
   INIT,
@@ -201,49 +202,7 @@ export const COMMANDS: readonly Command[] = [
     offers: "journals",
     load: async () => (await import("./history/history.ts")).history,
   },
-  {
-    name: "export",
-    summary: "write the attempts, or all of a journal, as a table",
-    usage: ["export [PATH…] (--csv | --json) [--all] [--subject S] [--since DATE] [--until DATE] [--names CONVENTION]"],
-    about: [
-      "Prints the attempts of a journal as comma-separated values (RFC 4180, UTF-8), the oldest first: a header, and a row for each tempo or other attempt of each exercise; of several subjects on a line each has its rows, with its share of the minutes. Activities and plans are left out. Several journals follow one another.",
-      "With --all there is a row as well for each activity, day, rest, remark, question, piece of set work, aim, and what a teacher said or what hurt. A first column says which of these a row is; sum minutes over attempts and activities, or over days and rests, never over all rows. What has no date, as an aim above the first day, comes first, and is left out where you ask for days.",
-      "Text that a spreadsheet would take for a formula has an apostrophe before it. Control and bidirectional characters are shown as \\u202E.",
-      PATHS,
-    ],
-    options: {
-      csv: { type: "boolean", help: "print a table as comma-separated values" },
-      all: {
-        type: "boolean",
-        help: "not only the attempts: also activities, days, remarks, set work, questions, aims",
-      },
-      subject: { type: "string", value: "SUBJECT", help: "only this scale, arpeggio, figure or title" },
-      since: { type: "string", value: "YYYY-MM-DD", help: "only the attempts from this day on" },
-      until: { type: "string", value: "YYYY-MM-DD", help: "only the attempts up to this day" },
-      names: namesOption("the language of note names in the column subject, whatever the journal is read in"),
-      midi: { type: "string", value: "FILE", help: "write an exercise as MIDI; not available yet", offers: "files" },
-      musicxml: {
-        type: "string",
-        value: "FILE",
-        help: "write an exercise as MusicXML; not available yet",
-        offers: "files",
-      },
-      tempo: { type: "string", value: "N", help: "the tempo of those two; not available yet" },
-      ...quietOption("show no progress"),
-      ...COMMON,
-    },
-    prints: { heading: "Columns", rows: { ...EXPORT_COLUMNS, ...ALL_COLUMNS } },
-    examples: [
-      { line: "daystave export --csv > attempts.csv", does: "everything below the current folder" },
-      { line: 'daystave export --csv --subject "D minor melodic"', does: "one scale, in all its patterns" },
-      { line: "daystave export --csv --all > diary.csv", does: "all that the journal says, a row each" },
-      { line: "daystave export --csv --names english", does: "subjects in English names, however they were written" },
-      { line: "daystave export week.practice --json", does: 'the same rows for a script: {"attempts": [{…}]}' },
-    ],
-    most: Number.POSITIVE_INFINITY,
-    offers: "journals",
-    load: async () => (await import("./export/export.ts")).exportAttempts,
-  },
+  EXPORT,
   {
     name: "format",
     summary: "bring journals into the usual layout",
@@ -312,4 +271,5 @@ export const COMMANDS: readonly Command[] = [
   PLAN,
   PUPILS,
   REPORT,
+  SHEET,
 ];

@@ -1,7 +1,8 @@
 import type { DayNumber } from "../journal/calendar.ts";
+import type { StaffDrawer } from "../notation/staff-look.ts";
 
 export interface Output {
-  write(text: string): void;
+  write(content: string | Uint8Array): void;
 }
 
 /** How far some work is: what is done, how much of it by now, and of how much where that is known. */
@@ -38,6 +39,8 @@ export interface Io {
   /** Told once so much text was read that what is made of it should be cleared away more often than is usual. */
   readonly muchText?: () => void;
   readonly env: Readonly<Record<string, string | undefined>>;
+  /** What draws staves, loaded when it is asked for; undefined where there is none. */
+  readonly staves?: () => StaffDrawer | undefined;
   /** The folder with the pages of the package, `syntaxes`; undefined where there is none. */
   readonly pages?: string;
 }

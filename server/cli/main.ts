@@ -3,9 +3,10 @@ import { join } from "node:path";
 import { isatty } from "node:tty";
 import { setFlagsFromString } from "node:v8";
 import { fileId } from "../host/node/file-id.ts";
-import { loadBundle } from "../host/node/load-bundle.ts";
+import { loadBundle, loadBundleIfThere } from "../host/node/load-bundle.ts";
 import { reasonOf } from "../host/node/read-file.ts";
 import { Today } from "../host/today.ts";
+import type { StaffDrawer } from "../notation/staff-look.ts";
 import { Channel } from "./channel.ts";
 import { type InputRead, STATUS, type Status } from "./io.ts";
 import { ProgressLine } from "./progress-line.ts";
@@ -75,6 +76,7 @@ async function run(argv: readonly string[]): Promise<Status> {
     outputFile: () => fileId(1),
     columns: () => process.stdout.columns,
     env: process.env,
+    staves: () => loadBundleIfThere<StaffDrawer>("notation.js"),
     pages: join(__dirname, "../../syntaxes"),
   });
 }

@@ -39,9 +39,9 @@ export class ProgressLine {
   /** The same output, before which the line goes away. */
   before(output: Output): Output {
     return {
-      write: (text) => {
+      write: (content) => {
         this.clear();
-        output.write(text);
+        output.write(content);
       },
     };
   }

@@ -1,4 +1,4 @@
-import { civil, type DayNumber, shortWeekday, weekday } from "./calendar.ts";
+import { civil, type DayNumber, shortWeekday, weekday, weekLabel } from "./calendar.ts";
 
 const MONTHS = [
   "January",
@@ -80,6 +80,18 @@ export function longDate(day: DayNumber): string {
 export function datesInWords(first: DayNumber, last: DayNumber): string {
   const whole = `${dateInWords(last, last)} ${civil(last).year}`;
   return first === last ? whole : `${dateInWords(first, last)} to ${whole}`;
+}
+
+/** `9 to 15 March`, `30 March to 5 April`. */
+export function daysInWords(first: DayNumber, last: DayNumber): string {
+  const [from, to] = [civil(first), civil(last)];
+  const inOneMonth = from.month === to.month && from.year === to.year;
+  return `${inOneMonth ? from.day : dateInWords(first, last)} to ${dateInWords(last, last)}`;
+}
+
+/** `2026-W11 (9 to 15 March)`, of the week that begins on a Monday. */
+export function weekInWords(monday: DayNumber): string {
+  return `${weekLabel(monday)} (${daysInWords(monday, monday + DAYS_OF_WEEK - 1)})`;
 }
 
 /** `Nov`; 1 is January. */

@@ -42,6 +42,8 @@ const PARAMETERS: Readonly<Record<string, Shape>> = {
   "textDocument/rename": { ...DOCUMENT, position: POSITION, newName: "text" },
   "workspace/symbol": { query: "text" },
   "daystave/staff": { ...DOCUMENT, position: POSITION, width: "number" },
+  "daystave/export": { ...DOCUMENT, position: POSITION, format: "text" },
+  "daystave/sheet": { ...DOCUMENT, of: "text" },
   "workspace/diagnostic": { previousResultIds: [{ uri: "text", value: "text" }] },
   "workspace/executeCommand": { command: "text", "arguments?": ["anything"] },
   "workspace/didChangeConfiguration": {},

@@ -8,6 +8,7 @@ import {
   ResponseError,
   type SemanticTokens,
 } from "vscode-languageserver";
+import type { ExportMethod, SheetMethod } from "../../shared/export.ts";
 import type { PreviewMethod } from "../../shared/preview.ts";
 import type { PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
 import type { PupilsMethod } from "../../shared/pupils.ts";
@@ -98,6 +99,7 @@ class Server {
       sound,
       boundary.request(sound, (params: unknown) => this.#sound(params)),
     );
+    this.#listenToOwn();
     connection.listen();
   }
 
@@ -130,33 +132,6 @@ class Server {
         "textDocument/codeAction",
         (handlers) => handlers.codeActions,
         () => [],
-      ),
-    );
-    const todayMethod: TodayMethod = "daystave/today";
-    connection.onRequest(
-      todayMethod,
-      this.#onDocument(
-        todayMethod,
-        (handlers) => handlers.today,
-        () => null,
-      ),
-    );
-    const staffMethod: StaffMethod = "daystave/staff";
-    connection.onRequest(
-      staffMethod,
-      this.#onDocument(
-        staffMethod,
-        (handlers) => handlers.staff,
-        () => null,
-      ),
-    );
-    const minutesMethod: PlanMinutesMethod = "daystave/planMinutes";
-    connection.onRequest(
-      minutesMethod,
-      this.#onDocument(
-        minutesMethod,
-        (handlers) => handlers.planMinutes,
-        () => null,
       ),
     );
     connection.onExecuteCommand(
@@ -324,6 +299,16 @@ class Server {
     return pupils(session, readPupilsParams(value));
   }
 
+  /** Messages of our own about one document. */
+  #listenToOwn(): void {
+    const nothing = () => null;
+    this.#answers("daystave/today" satisfies TodayMethod, ({ today }) => today, nothing);
+    this.#answers("daystave/staff" satisfies StaffMethod, ({ staff }) => staff, nothing);
+    this.#answers("daystave/planMinutes" satisfies PlanMinutesMethod, ({ planMinutes }) => planMinutes, nothing);
+    this.#answers("daystave/export" satisfies ExportMethod, ({ exportExercise }) => exportExercise, nothing);
+    this.#answers("daystave/sheet" satisfies SheetMethod, ({ sheet }) => sheet, nothing);
+  }
+
   /** Null where nobody knows the document. */
   async #sound(value: unknown): Promise<unknown> {
     const { readSoundParams, sound } = await this.#load();
@@ -331,6 +316,14 @@ class Server {
     if (!params) throw new ResponseError(ErrorCodes.InvalidParams, "daystave/sound needs a uri, a line and a text.");
     const place = await (await this.#current()).placeOf(params.uri);
     return place ? sound(place, params) : null;
+  }
+
+  #answers<Params extends { readonly textDocument: { readonly uri: string } }>(
+    method: string,
+    handlerOf: (handlers: Handlers) => (place: Place, params: Params) => unknown,
+    unknown: () => null,
+  ): void {
+    this.connection.onRequest(method, this.#onDocument(method, handlerOf, unknown));
   }
 
   /** The way every request about one document goes: find the document, hand it to the feature's handler. */

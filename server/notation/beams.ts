@@ -50,3 +50,12 @@ function inEqualParts(length: number): readonly number[] {
     (_, i) => Math.floor(((i + 1) * length) / parts) - Math.floor((i * length) / parts),
   );
 }
+
+/**
+ * To which side a beam that a note has alone goes: into the pair of long and short that the note is in. Common practice,
+ * no source.
+ */
+export function hookSide({ from, to }: Stretch, index: number): "left" | "right" {
+  if (index === from) return "right";
+  return index === to || (index - from) % 2 === 1 ? "left" : "right";
+}

@@ -12,8 +12,8 @@ export interface Clef {
   readonly bottomLine: number;
 }
 
-/** E4, G2, F3, D3: the notes on the bottom line. */
-const BOTTOM_LINE: Readonly<Record<ClefName, number>> = {
+/** E4, G2, F3, D3: the notes on the bottom line, as staff steps. */
+export const BOTTOM_LINE: Readonly<Record<ClefName, number>> = {
   treble: staffStep({ letter: "E", alter: 0, octave: 4 }),
   bass: staffStep({ letter: "G", alter: 0, octave: 2 }),
   alto: staffStep({ letter: "F", alter: 0, octave: 3 }),

@@ -28,7 +28,7 @@ const CLICK = {
 /** Seconds. */
 const CLICK_LENGTH = 0.03;
 /** Of its time that a note sounds where notes are tongued. */
-const DETACHED = 0.85;
+export const DETACHED = 0.85;
 const TONE_LEVEL = 0.6;
 
 /** The passages that a line is heard as, one after the other. */

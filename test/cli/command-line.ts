@@ -28,6 +28,7 @@ export interface Around {
 
 export interface Outcome {
   readonly status: number;
+  /** Bytes that are no text are a character each. */
   readonly stdout: string;
   readonly stderr: string;
   /** A file of the current folder, as it is afterwards. */
@@ -50,8 +51,8 @@ export function recordingIo(around: Around): Io & { readonly written: { stdout: 
   const folder = cwd ?? temporaryFolder(files);
   const written = { stdout: "", stderr: "" };
   const output = (name: "stdout" | "stderr") => ({
-    write: (text: string) => {
-      written[name] += text;
+    write: (content: string | Uint8Array) => {
+      written[name] += typeof content === "string" ? content : Buffer.from(content).toString("latin1");
     },
   });
   return {

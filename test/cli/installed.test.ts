@@ -50,7 +50,7 @@ function filesIn(folder: string): string[] {
 }
 
 describe("the package for npm", () => {
-  test("holds the command line, the server, pages, schemas, licence and notices, and nothing else", () => {
+  test("holds the command line, the server, what draws staves, pages, schemas, licence and notices, and nothing else", () => {
     const schemas = readdirSync(join(ROOT, "syntaxes/schemas")).map((name) => `syntaxes/schemas/${name}`);
     expect(filesIn(join(PREFIX, "lib/node_modules/daystave"))).toEqual(
       [
@@ -60,9 +60,11 @@ describe("the package for npm", () => {
         "dist/server/cli.js",
         "dist/server/core.js",
         "dist/server/main.js",
+        "dist/server/notation.js",
         "package.json",
         "syntaxes/COMMAND-LINE.md",
         "syntaxes/DIAGNOSTICS.md",
+        "syntaxes/EXPORT.md",
         "syntaxes/FORMAT.md",
         "syntaxes/OTHER-EDITORS.md",
         "syntaxes/PLAN.md",
@@ -115,6 +117,12 @@ describe("installed into a clean prefix", () => {
       status: 0,
       answer: expect.stringMatching(INITIALIZED),
     });
+  });
+
+  test("draws staves on a sheet", () => {
+    const { status, stdout } = daystave("sheet", "--week", "2026-W10", "--today", "2026-03-10");
+    expect(status).toBe(0);
+    expect(stdout.match(/<svg /g)?.length).toBeGreaterThan(5);
   });
 
   test("puts its manual where `man` looks", () => {

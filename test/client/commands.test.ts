@@ -10,8 +10,8 @@ const NEW_JOURNAL = "daystave.newJournal";
 /** Commands of the preview's own menu. */
 const OF_PREVIEW = ["daystave.stayWithJournal", "daystave.followText"];
 
-/** Commands that change no text. */
-const LOOKING = ["daystave.goToLastTime", "daystave.showPreview"];
+/** Commands that change no text of a journal. */
+const LOOKING = ["daystave.goToLastTime", "daystave.showPreview", "daystave.exportExercise", "daystave.printSheet"];
 
 /** Goes by all journals of the workspace, whichever file is open. */
 const SHOW_PUPILS = "daystave.showPupils";

@@ -77,6 +77,7 @@ describe("the package", () => {
       "extension/package.json",
       "extension/readme.md",
       "extension/syntaxes/DIAGNOSTICS.md",
+      "extension/syntaxes/EXPORT.md",
       "extension/syntaxes/FORMAT.md",
       "extension/syntaxes/PLAN.md",
       "extension/syntaxes/SETTINGS.md",

@@ -21,7 +21,7 @@ const THREAD = `
   const self = new EventTarget();
   self.postMessage = (message) => parentPort.postMessage(message);
   parentPort.on("message", (data) => self.onmessage({ data }));
-  const web = { setTimeout, clearTimeout, setInterval, clearInterval, queueMicrotask, performance, TextDecoder, TextEncoder, URL, AbortController, console, crypto };
+  const web = { setTimeout, clearTimeout, setInterval, clearInterval, queueMicrotask, performance, TextDecoder, TextEncoder, URL, AbortController, console, crypto, btoa };
   const vm = require("node:vm");
   const scope = vm.createContext({ ...web, self, postMessage: self.postMessage });
   scope.importScripts = (address) => vm.runInContext(workerData.bundles[address], scope, { filename: address });

@@ -10,16 +10,49 @@ import { readAttempts } from "../read-attempts.ts";
 import { type AllAsked, allRows } from "./all-rows.ts";
 import { type Cell, csvLines } from "./csv.ts";
 import { ALL_COLUMN_NAMES, type AllColumn, EXPORT_COLUMN_NAMES } from "./export-columns.ts";
+import { exportExercise } from "./export-exercise.ts";
 import { rowOf, writtenAttempts } from "./export-rows.ts";
+import { exportTuning } from "./export-tuning.ts";
 
-/** `daystave export`: the attempts in the files named, as a table. */
-export async function exportAttempts({ positionals, flags, values }: Arguments, io: Io): Promise<Status> {
-  const later = ["midi", "musicxml", "tempo"].find((option) => values.has(option));
-  if (later !== undefined)
-    return fail(io, `“--${later}”: exercises as MIDI or MusicXML are not available yet. For now it writes ${CAN}.`);
-  if (flags.has("csv") && flags.has("json")) return fail(io, "Choose one of “--csv” and “--json”.");
-  if (!flags.has("csv") && !flags.has("json"))
-    return fail(io, `Say what to write: ${CAN}.\nFor more: daystave export --help`);
+/** `daystave export`: a table, or with an option that names a file an exercise or a tuning. */
+export async function exportAsked(args: Arguments, io: Io): Promise<Status> {
+  const { flags, values } = args;
+  const forms = [...TABLES.filter((form) => flags.has(form)), ...FILES.filter((form) => values.has(form))];
+  if (forms.length > 1) return fail(io, `Choose one of ${forms.map((form) => `“--${form}”`).join(" and ")}.`);
+  const [form] = forms;
+  if (form === undefined) return fail(io, `Say what to write: ${CAN}.\nFor more: daystave export --help`);
+  const [elsewhere] = Object.keys(GO_WITH).filter(
+    (option) => (flags.has(option) || values.has(option)) && !GO_WITH[option]!.includes(form),
+  );
+  if (elsewhere !== undefined)
+    return fail(io, `“--${elsewhere}” goes with ${listed(GO_WITH[elsewhere]!)}, not with “--${form}”.`);
+  if (form === "midi" || form === "musicxml") return exportExercise(args, form, io);
+  return form === "mts" ? exportTuning(args, io) : exportAttempts(args, io);
+}
+
+const TABLES = ["csv", "json"] as const;
+const FILES = ["midi", "musicxml", "mts"] as const;
+type Form = (typeof TABLES | typeof FILES)[number];
+
+/** Options that some forms alone know. */
+const GO_WITH: Readonly<Record<string, readonly Form[]>> = {
+  all: TABLES,
+  subject: TABLES,
+  since: TABLES,
+  until: TABLES,
+  tempo: ["midi", "musicxml"],
+  instrument: FILES,
+  pitch: ["mts"],
+  octave: ["mts"],
+  force: FILES,
+};
+
+function listed(forms: readonly Form[]): string {
+  return forms.map((form) => `“--${form}”`).join(" or ");
+}
+
+/** The attempts in the files named, as a table. */
+async function exportAttempts({ positionals, flags, values }: Arguments, io: Io): Promise<Status> {
   const wanted = attemptsAsked(values);
   if (!wanted.ok) return fail(io, wanted.reason);
   const named = namesAsked(values.get("names"));
@@ -116,4 +149,5 @@ function writeInPieces(texts: Iterable<string>, { stdout }: Pick<Io, "stdout">):
   stdout.write(pieces.join(""));
 }
 
-const CAN = "the attempts as a table (daystave export --csv) or as JSON (daystave export --json)";
+const CAN =
+  "the attempts as a table (--csv) or as JSON (--json), an exercise (--midi FILE or --musicxml FILE), a tuning (--mts FILE)";

@@ -31,6 +31,10 @@ export interface ExerciseOptions {
 /** An exercise as the words of the line and the journal around make it. */
 export interface ExerciseRead {
   readonly ok: true;
+  /** With the instrument that plays it. */
+  readonly entry: Entry;
+  /** The journal's, with that instrument as its own. */
+  readonly conventions: Conventions;
   readonly subject: Extract<Subject, { readonly type: "scale" | "chord" }>;
   readonly input: WhatToPlay;
   readonly instrument?: Instrument;
@@ -88,7 +92,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
   const declared = journal.conventions(LINE_URI);
   const instrument = instrumentNamed(options.instrument, journal.vocabulary);
   if (!instrument.ok) return instrument;
-  const tuning = options.pitch === undefined ? declaredTuning(declared) : pitchOption(options.pitch);
+  const tuning = tuningAsked(options.pitch, declared);
   if (!tuning.ok) return tuning;
   const findings = diagnosticsOf(journal, LINE_URI, io.today).filter(({ range }) => range.start.line === 1);
   const entry = journal.model(document.blocks[0]!).entries.find(({ place }) => place.line === 1);
@@ -106,7 +110,7 @@ export function readExercise(line: string, options: ExerciseOptions, io: Io): Re
 }
 
 type Exercise =
-  | Pick<ExerciseRead, "ok" | "subject" | "input" | "instrument">
+  | Pick<ExerciseRead, "ok" | "entry" | "conventions" | "subject" | "input" | "instrument">
   | { readonly ok: false; readonly reasons: readonly string[] };
 
 function exerciseOf(
@@ -126,10 +130,11 @@ function exerciseOf(
   const id = chosen ?? entry!.instrument ?? declared.instrument;
   const conventions = { ...declared, instrument: id };
   const conditions = entry!.attempts[0]?.conditions;
-  const input = exerciseToPlay({ ...entry!, instrument: id }, conditions, conventions, today);
+  const played = { ...entry!, instrument: id };
+  const input = exerciseToPlay(played, conditions, conventions, today);
   if (!input)
     return { ok: false, reasons: ["The journal declares this scale or pattern, but its declaration cannot be read."] };
-  return { ok: true, subject, input, instrument: instrumentOf(id, conventions) };
+  return { ok: true, entry: played, conventions, subject, input, instrument: instrumentOf(id, conventions) };
 }
 
 function withoutNotes(subject: Subject | undefined): string {
@@ -152,7 +157,15 @@ function instrumentNamed(name: string | undefined, vocabulary: Vocabulary): Name
   return asked.ok ? asked : { ok: false, reasons: [asked.reason] };
 }
 
-type ReadTuning =
+/** The tuning of `--pitch`, else that of the nearest `journal.practice`. */
+export function readTuning(pitch: string | undefined, { cwd }: Pick<Io, "cwd">): ReadTuning {
+  const marker = readMarker(cwd);
+  const files = new Map(marker ? [[marker.uri, marker.document]] : []);
+  const journal = new Journal(LINE_URI, files).withLent(marker?.lent ?? []);
+  return tuningAsked(pitch, journal.conventions(LINE_URI));
+}
+
+export type ReadTuning =
   | { readonly ok: true; readonly tuning: Tuning }
   | { readonly ok: false; readonly reasons: readonly string[] };
 
@@ -169,6 +182,6 @@ function pitchOption(text: string): ReadTuning {
   return { ok: false, reasons: [because + offer(fault?.offers?.join("” or “"))] };
 }
 
-function declaredTuning({ tuning = CONCERT_TUNING }: Conventions): ReadTuning {
-  return { ok: true, tuning };
+function tuningAsked(pitch: string | undefined, { tuning = CONCERT_TUNING }: Conventions): ReadTuning {
+  return pitch === undefined ? { ok: true, tuning } : pitchOption(pitch);
 }

@@ -1,5 +1,5 @@
-import { MOST_MINUTES_ASKED } from "../../history/thresholds.ts";
 import type { Command } from "../command.ts";
+import { MINUTES } from "../minutes-asked.ts";
 import { COMMON, PATHS } from "../options.ts";
 
 export const PLAN: Command = {
@@ -15,11 +15,7 @@ export const PLAN: Command = {
   ],
   options: {
     date: { type: "string", value: "YYYY-MM-DD", help: "plan this day, not today" },
-    minutes: {
-      type: "string",
-      value: "N",
-      help: `the time there is, in whole minutes up to ${MOST_MINUTES_ASKED}`,
-    },
+    minutes: MINUTES,
     instrument: {
       type: "string",
       value: "NAME",

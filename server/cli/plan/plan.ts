@@ -1,4 +1,3 @@
-import { MOST_MINUTES_ASKED } from "../../history/thresholds.ts";
 import { Journal } from "../../journal/journal.ts";
 import { dayPlan } from "../../plan/day-plan.ts";
 import { type PlanAsked, USUAL_PLAN } from "../../plan/plan.ts";
@@ -8,6 +7,7 @@ import type { Arguments } from "../command.ts";
 import { instrumentAsked } from "../instrument-asked.ts";
 import { fail, type Io, STATUS, type Status } from "../io.ts";
 import { readJournals } from "../journals.ts";
+import { minutesAsked } from "../minutes-asked.ts";
 import { jsonText, printable } from "../printable.ts";
 import { type Around, ofEach, wholeJournals } from "../whole-journals.ts";
 import { planDocument, planText } from "./plan-report.ts";
@@ -59,16 +59,3 @@ export async function plan({ positionals, flags, values }: Arguments, io: Io): P
 }
 
 const NO_FILE = "There is no .practice file here, so this is a first plan for anybody.";
-
-type MinutesAsked = { readonly ok: true; readonly minutes?: number } | { readonly ok: false; readonly reason: string };
-
-function minutesAsked(values: Arguments["values"]): MinutesAsked {
-  const text = values.get("minutes");
-  if (text === undefined) return { ok: true };
-  const minutes = /^\d{1,4}$/.test(text) ? Number(text) : Number.NaN;
-  if (minutes <= MOST_MINUTES_ASKED) return { ok: true, minutes };
-  return {
-    ok: false,
-    reason: `“--minutes” takes whole minutes up to ${MOST_MINUTES_ASKED}, such as 25, not “${printable(text)}”.`,
-  };
-}

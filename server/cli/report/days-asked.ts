@@ -7,7 +7,7 @@ import {
   weekIndex,
   weekLabel,
 } from "../../journal/calendar.ts";
-import { dateInWords, datesInWords } from "../../journal/date-words.ts";
+import { datesInWords, daysInWords, weekInWords } from "../../journal/date-words.ts";
 import { attemptsAsked } from "../attempts-asked.ts";
 import { printable } from "../printable.ts";
 
@@ -43,18 +43,7 @@ function weekAsked(week: string | undefined, today: DayNumber): ReadDaysAsked {
   if (monday === undefined)
     return fault(`“--week” takes an ISO week, such as ${weekLabel(today)}, not “${printable(week!)}”.`);
   if (monday > today) return fault(`“--week ${weekLabel(monday)}” is after today: put an earlier week.`);
-  const sunday = monday + DAYS_AFTER_MONDAY;
-  const title = `${weekLabel(monday)} (${daysInWords(monday, sunday)})`;
-  return { ok: true, days: { since: monday, until: Math.min(sunday, today), title } };
-}
-
-const DAYS_AFTER_MONDAY = 6;
-
-/** `9 to 15 March`, `30 March to 5 April`. */
-function daysInWords(first: DayNumber, last: DayNumber): string {
-  const [from, to] = [civil(first), civil(last)];
-  const inOneMonth = from.month === to.month && from.year === to.year;
-  return `${inOneMonth ? from.day : dateInWords(first, last)} to ${dateInWords(last, last)}`;
+  return { ok: true, days: { since: monday, until: Math.min(monday + 6, today), title: weekInWords(monday) } };
 }
 
 function spanInWords(first: DayNumber, last: DayNumber): string {

@@ -62,7 +62,7 @@ export function journalReport(around: Around, { days, withBody }: ReportAsked): 
   const blocks = [...datedBlocks(journal, since, until)].sort((a, b) => a.day - b.day);
   return {
     around,
-    name: nameOf(journal),
+    name: nameOnPage(journal),
     days,
     asked: spokenIn(journal, "asked", period),
     said: spokenIn(journal, "said", period),
@@ -81,7 +81,7 @@ export function journalReport(around: Around, { days, withBody }: ReportAsked): 
 }
 
 /** Text from standard input has no name but that of its player. */
-function nameOf(journal: Journal): string {
+export function nameOnPage(journal: Journal): string {
   const name = nameOfJournal(journal);
   return name === STANDARD_INPUT ? "Practice" : name;
 }

@@ -1,4 +1,5 @@
 import { element, escapeXml } from "../../charts/svg.ts";
+import { printedPage } from "../../features/sheet/printed-page.ts";
 import {
   type ExerciseBlock,
   type Item,
@@ -15,21 +16,9 @@ import { reportStyle } from "./report-style.ts";
  * nothing.
  */
 export function reportHtml({ title, name, parts }: Page): string {
-  const head = element(
-    "head",
-    {},
-    '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    element("title", {}, escapeXml(title)),
-    element("style", {}, reportStyle(name)),
-  );
   const content = parts.length > 0 ? parts.map(partHtml) : [paragraph(NOTHING_WRITTEN)];
-  const body = element("body", {}, element("main", {}, element("h1", {}, escapeXml(title)), ...content));
-  return `<!doctype html>\n${element("html", { lang: "en" }, head, body)}\n`;
+  return printedPage({ title, style: reportStyle(name), content });
 }
-
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 
 function partHtml(part: Part, at: number, parts: readonly Part[]): string {
   const isFirst = hasCharts(part) && !parts.slice(0, at).some(hasCharts);

@@ -1,3 +1,5 @@
+import { pageMargins } from "../../features/sheet/printed-page.ts";
+
 /**
  * The look of a report: one column of 170 mm, which A4 has between margins of 20 mm; black on white, in the reader's
  * own serif; charts in one grey scale.
@@ -5,35 +7,12 @@
  * @param name who plays, which stands at the foot of a printed page
  */
 export function reportStyle(name: string): string {
-  return `${STYLE}
-@page {
-  size: A4;
-  margin: 20mm;
-  @bottom-left { content: ${cssString(name)}; font: 9pt serif; }
-  @bottom-right { content: counter(page); font: 9pt serif; }
-}
-`;
-}
-
-/** Any text as a string of CSS, in which nothing but letters and digits stands as itself. */
-export function cssString(text: string): string {
-  const escaped = [...text].map((character) =>
-    /[A-Za-z0-9]/.test(character) ? character : `\\${character.codePointAt(0)!.toString(16)} `,
-  );
-  return `"${escaped.join("")}"`;
+  return STYLE + pageMargins(name, "A4");
 }
 
 const STYLE = `
-:root { color-scheme: light; }
-body { margin: 0; background: #fff; color: #000; font: 11pt/1.4 serif; }
-main { box-sizing: content-box; max-width: 170mm; margin: 0 auto; padding: 20mm 5mm; overflow-wrap: break-word; }
-h1, h2 { margin: 0; font-size: 13pt; line-height: 1.3; }
-h1 { font-size: 15pt; }
-h3 { margin: 0; font-size: 11pt; }
-section { margin-top: 7mm; padding-top: 2mm; border-top: 0.25pt solid #000; }
 section > * + *, .begin > * + *, article > * + * { margin-top: 1.5mm; }
 section > article, .begin > article { margin-top: 4mm; }
-p, ul, figure, pre { margin: 0; }
 ul { padding: 0; list-style: none; }
 li { padding-left: 5mm; text-indent: -5mm; }
 li + li { margin-top: 1mm; }
@@ -81,10 +60,9 @@ figure + figure { margin-top: 3mm; }
   .beside { display: block; }
 }
 @media print {
-  main { max-width: none; padding: 0; }
-  h1, h2, h3, caption, .legend { break-after: avoid; }
+  caption, .legend { break-after: avoid; }
   h3 + *, h2 + * { break-before: avoid; }
-  tr, li, article, figure, .begin, .legend, .chart, pre { break-inside: avoid; }
+  tr, li, figure, .begin, .legend, .chart, pre { break-inside: avoid; }
   thead { display: table-header-group; break-inside: avoid; break-after: avoid; }
   .begin { break-after: avoid; }
   .begin:has(> article:last-child) { break-after: auto; }

@@ -19,7 +19,7 @@ export interface EntryStaffAsked {
 
 /** What the entry's exercise is on a staff, as its line says; undefined for what is no scale and no chord. */
 export function entryStaff(asked: EntryStaffAsked): StaffReading | undefined {
-  const exercise = exerciseOf(asked);
+  const exercise = exerciseAsked(asked);
   return exercise && exerciseStaff(exercise);
 }
 
@@ -28,7 +28,7 @@ export function entryStaff(asked: EntryStaffAsked): StaffReading | undefined {
  * rising, and without the pattern; the latter two where it falls as it rises.
  */
 export function entryStaves(asked: EntryStaffAsked): readonly Staff[] {
-  const exercise = exerciseOf(asked);
+  const exercise = exerciseAsked(asked);
   if (!exercise) return [];
   const { input } = exercise;
   const rising = { ...input, direction: "up" as const };
@@ -41,7 +41,15 @@ export function entryStaves(asked: EntryStaffAsked): readonly Staff[] {
   });
 }
 
-function exerciseOf({ entry, text, title, conventions, day, fingerings }: EntryStaffAsked): ExerciseAsked | undefined {
+/** The exercise of an entry, in the player's words; undefined for what is no scale and no chord. */
+export function exerciseAsked({
+  entry,
+  text,
+  title,
+  conventions,
+  day,
+  fingerings,
+}: EntryStaffAsked): ExerciseAsked | undefined {
   const conditions = entry.attempts[0]?.conditions;
   const input = exerciseToPlay(entry, conditions, conventions, day);
   if (!input) return undefined;

@@ -1,9 +1,11 @@
 import { entryMadeOnce } from "../../history/entry-of-record.ts";
+import { patternOfRecord } from "../../history/exercise-name.ts";
 import { exerciseInWords } from "../../history/exercise-words.ts";
 import type { AttemptRecord } from "../../history/record.ts";
+import type { Conventions } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
-import { subjectKey } from "../../journal/subject-text.ts";
+import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { ON_NOTE } from "../../syntax/lexicon/note-leads.ts";
 import type { Meaning } from "../../syntax/words/meaning.ts";
 
@@ -30,6 +32,12 @@ export function nameAsWritten(
     isOwn ? wordsIn(text, own) : named.subject,
     isPlain ? named.pattern : wordsIn(text, pattern).replace(/^(?:in|en) /i, ""),
   );
+}
+
+/** The same of an entry that has a subject, in the journal's names of notes. */
+export function nameOfEntry(entry: Entry, text: string, { names }: Conventions): string {
+  const subject = entry.subject ? subjectText(entry.subject, names) : "";
+  return nameAsWritten(entry, text, { subject, pattern: patternOfRecord(entry) });
 }
 
 /** The same of what a record comes from. */

@@ -1,5 +1,4 @@
 import type { Palette } from "../../../shared/protocol.ts";
-import { patternOfRecord } from "../../history/exercise-name.ts";
 import { weeksOfStrand } from "../../history/journal-history.ts";
 import { playedUpTo } from "../../history/strands.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
@@ -15,7 +14,7 @@ import { type ExerciseHistory, historyOfEntry } from "../explain/exercise-histor
 import { sentenceCase } from "../explain/explain.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
 import { type Explain, furtherTheory, notesAndSignature, sentenceOf, theoryOfSubject } from "../explain/theory.ts";
-import { nameAsWritten } from "../explain/written-name.ts";
+import { nameOfEntry } from "../explain/written-name.ts";
 import { hardestStepHover } from "./fingers.ts";
 import { type HistoryInMarkdown, historyInMarkdown } from "./history.ts";
 import { lastTimeInWords } from "./last-time.ts";
@@ -79,8 +78,7 @@ function toldOf(at: EntryAt): string | undefined {
 }
 
 function headingOf({ entry, journal, uri, text }: EntryAt): string {
-  const subject = subjectText(entry.subject!, journal.conventions(uri).names);
-  return nameAsWritten(entry, text, { subject, pattern: patternOfRecord(entry) });
+  return nameOfEntry(entry, text, journal.conventions(uri));
 }
 
 /** How the line is played, and what the history says of that. */

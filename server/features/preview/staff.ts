@@ -1,10 +1,8 @@
 import type { PreviewNote, PreviewStaff } from "../../../shared/staff.ts";
-import { patternOfRecord } from "../../history/exercise-name.ts";
 import { type Conventions, instrumentOf } from "../../journal/conventions.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { notesHidden } from "../../journal/notes-hidden.ts";
-import { subjectText } from "../../journal/subject-text.ts";
 import { fingeringOf, printFingering } from "../../music/fingering/fingering.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
 import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
@@ -14,7 +12,7 @@ import { stavesOfClaim } from "../explain/claimed-entry.ts";
 import { entryStaff } from "../explain/entry-staff.ts";
 import { fingeringInWords } from "../explain/finger-words.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
-import { nameAsWritten } from "../explain/written-name.ts";
+import { nameOfEntry } from "../explain/written-name.ts";
 
 export interface StaffShown {
   /** Undefined where nobody draws. */
@@ -38,7 +36,7 @@ export function staffUnderCursor(journal: Journal, uri: string, line: number, sh
   if (!found.ok) return null;
   const { entry, text, model } = found;
   const conventions = journal.conventions(uri);
-  const title = entry.subject ? titleOf(entry, text, conventions) : "";
+  const title = nameOfEntry(entry, text, conventions);
   const { width, fingerings, drawer } = shown;
   const reading = entryStaff({ entry, text, title, conventions, day: model.day?.date, fingerings });
   if (!reading) return null;
@@ -65,10 +63,6 @@ function wrongClaim(entry: Entry, conventions: Conventions, fingerings: boolean)
     if (staves) return staves;
   }
   return undefined;
-}
-
-function titleOf(entry: Entry, text: string, { names }: Conventions): string {
-  return nameAsWritten(entry, text, { subject: subjectText(entry.subject!, names), pattern: patternOfRecord(entry) });
 }
 
 function without(sentence: string): PreviewStaff {

@@ -50,7 +50,8 @@ function standingOfEntry(
   return strand && standingOf(strand.records, today, sinceLately(journal, strand, today));
 }
 
-function heardBy(entry: Entry | undefined, conventions: Conventions, today: DayNumber): HeardBy {
+/** The same where an entry is at hand; `today` draws the order of leaps. */
+export function heardBy(entry: Entry | undefined, conventions: Conventions, today: DayNumber): HeardBy {
   const attempt = entry?.attempts[0];
   const conditions = attempt?.conditions;
   const counting = entry && conditions ? countingOf(entry, conditions, attempt.tempo ?? {}, conventions) : undefined;

@@ -279,7 +279,12 @@ const A4 = 69;
 
 /** Hertz of a note that sounds so many cents from its place in equal temperament. */
 export function hertz(note: Note, cents: number, a: number): number {
-  return a * 2 ** ((midi(note) - A4 + cents / 100) / 12);
+  return hertzOfKey(midi(note), cents, a);
+}
+
+/** The same of a key by its MIDI number. */
+export function hertzOfKey(key: number, cents: number, a: number): number {
+  return a * 2 ** ((key - A4 + cents / 100) / 12);
 }
 
 /** Hertz of a sounding note. Whatever its name, it sounds the key that it lies on: D flat the C sharp key. */

@@ -14,6 +14,7 @@ import {
   Tuplet,
 } from "vexflow/bravura";
 import { LETTERS, modulo } from "../../music/notes/note.ts";
+import { hookSide } from "../beams.ts";
 import type { Clef } from "../clef.ts";
 import type { NoteSign, Staff, StaffNote, Stretch } from "../staff.ts";
 import { drawSlur } from "./slur.ts";
@@ -147,12 +148,17 @@ function placeAt(note: StaveNote, x: number): void {
   new TickContext().addTickable(note).preFormat().setX(x);
 }
 
+/** As VexFlow has them. */
+const SIDES = { left: "L", right: "R" } as const;
+
 /** The beams that lie in a line; their stems go where most of the notes want them. */
 function beamsOn({ beams }: Staff, notes: ReadonlyMap<number, StaveNote>, { from, to }: Stretch): readonly Beam[] {
   const within = beams.filter((beam) => beam.from >= from && beam.to <= to);
   return within.map((beam) => {
     const beamed = Array.from({ length: beam.to - beam.from + 1 }, (_, i) => notes.get(beam.from + i)!);
-    return new SpacedBeam(beamed, true);
+    const drawn = new SpacedBeam(beamed, true);
+    for (let i = beam.from; i <= beam.to; i++) drawn.setPartialBeamSideAt(i - beam.from, SIDES[hookSide(beam, i)]);
+    return drawn;
   });
 }
 

@@ -290,11 +290,11 @@ describe("what it cannot write", () => {
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toContain(says);
   };
-  test("nothing named: what it can", () => refused([], "the attempts as a table (daystave export --csv) or as JSON"));
+  test("nothing named: what it can", () =>
+    refused([], "the attempts as a table (--csv) or as JSON (--json), an exercise"));
   test("two at once", () => refused(["--csv", "--json"], "Choose one of “--csv” and “--json”."));
-  test.each(["midi", "musicxml"])("--%s, which is not there yet", (format) =>
-    refused(["D minor", `--${format}`, "out"], `“--${format}”: exercises as MIDI or MusicXML are not available yet.`),
-  );
+  test("an option of another form", () =>
+    refused(["--csv", "--tempo", "60"], "“--tempo” goes with “--midi” or “--musicxml”, not with “--csv”."));
   test("a day that does not exist", () => refused(["--csv", "--since", "2026-02-29"], "“--since” takes a date"));
   test("a place that is not there", () => refused(["--csv", "gone"], "gone: "));
 });

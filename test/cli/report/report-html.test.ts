@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Page } from "../../../server/cli/report/page.ts";
 import { reportHtml } from "../../../server/cli/report/report-html.ts";
-import { cssString } from "../../../server/cli/report/report-style.ts";
+import { cssString } from "../../../server/features/sheet/printed-page.ts";
 import { daystave } from "../command-line.ts";
 
 // What a browser makes of a whole page, on paper too, is in test/hosts/report-page.test.ts.
