@@ -4,6 +4,7 @@ import type { InitialisationOptions } from "../shared/protocol.ts";
 import { FINGER_CHANGE, fingerChange } from "./commands/finger-change.ts";
 import { FOLLOW_TEXT, followText } from "./commands/follow-text.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
+import { KEEP_BOTH_SIDES, keepBothSides } from "./commands/keep-both-sides.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
 import { NEW_JOURNAL, newJournal } from "./commands/new-journal.ts";
@@ -77,6 +78,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(WRITE_NOTES, () => writeNotes(client)),
     commands.registerCommand(FINGER_CHANGE, () => fingerChange(client)),
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
+    commands.registerCommand(KEEP_BOTH_SIDES, () => keepBothSides(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),

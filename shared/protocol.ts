@@ -141,4 +141,5 @@ export type ServerCommand =
   | "daystave.server.writeNotes"
   | "daystave.server.fingerChange"
   | "daystave.server.goToLastTime"
+  | "daystave.server.keepBothSides"
   | "daystave.server.writeTempo";

@@ -19,6 +19,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.writeNotes": true,
   "daystave.server.fingerChange": true,
   "daystave.server.goToLastTime": true,
+  "daystave.server.keepBothSides": true,
   "daystave.server.writeTempo": true,
 };
 

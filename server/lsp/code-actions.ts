@@ -1,6 +1,7 @@
 import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { dateAboveIn } from "../features/commands/date-above.ts";
 import { nameNotesIn } from "../features/commands/name-notes.ts";
+import { settleConflictIn } from "../features/commands/settle-conflict.ts";
 import { takeOutPlanIn } from "../features/commands/take-out-plan.ts";
 import { askedFixesIn } from "../features/diagnostics/asked-fixes.ts";
 import { codeActionsIn } from "../features/diagnostics/code-actions.ts";
@@ -18,8 +19,9 @@ export function codeActions(place: Place, { range, context, textDocument }: Code
     ? [askedFixesIn, nameNotesIn].flatMap((actionsIn) => actionsIn(journal, uri, range, context.only))
     : [];
   const taken = byHand ? takeOutPlanIn(journal, uri, range, session.dayOf(uri), context.only) : [];
+  const sides = settleConflictIn(journal, uri, range, context.only);
   const dates = dateAboveIn(journal, uri, range, session.dayOf(uri), context.only);
-  return [...mends, ...dates, ...asked, ...taken].map((action) => ({
+  return [...mends, ...sides, ...dates, ...asked, ...taken].map((action) => ({
     title: action.title,
     kind: action.kind,
     isPreferred: action.preferred,

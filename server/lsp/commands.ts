@@ -5,6 +5,7 @@ import { fingerChange } from "../features/commands/finger-change.ts";
 import { lastTime } from "../features/commands/last-time.ts";
 import { newDay } from "../features/commands/new-day.ts";
 import { repeatEntry } from "../features/commands/repeat-entry.ts";
+import { keepBothSides } from "../features/commands/settle-conflict.ts";
 import { writeNotes } from "../features/commands/write-notes.ts";
 import { writePlan } from "../features/commands/write-plan.ts";
 import { writeTempo } from "../features/commands/write-tempo.ts";
@@ -57,6 +58,10 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
     label: "Practise the hardest finger change",
     run: ({ session, journal, uri }, at, [rank]) =>
       fingerChange(journal, uri, at, { today: session.dayOf(uri), ...(isRank(rank) ? { rank } : {}) }),
+  },
+  "daystave.server.keepBothSides": {
+    label: "Keep both sides of a merge",
+    run: ({ journal, uri }) => keepBothSides(journal, uri),
   },
   "daystave.server.writeTempo": {
     label: "Write the tempo that was played",

@@ -107,6 +107,8 @@ const DOES: Readonly<Record<string, string>> = {
     "puts an entry below the one at the cursor, or into today if that one is of an earlier day, that practises its hardest finger change by itself; for recorders with baroque fingering",
   "daystave.goToLastTime":
     "goes to the line, in whichever file, where the exercise at the cursor was last played before",
+  "daystave.keepBothSides":
+    "settles the conflicts that a merge left in the file: days in order, a line that both sides have once; in a conflict, `Ctrl+.` also offers one side alone",
   "daystave.showPreview": "shows the weeks of every exercise in the journal at the side",
   "daystave.showPupils":
     "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",
