@@ -1,6 +1,7 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
 import { type BaseLanguageClient, type LanguageClientOptions, State } from "vscode-languageclient";
 import type { InitialisationOptions } from "../shared/protocol.ts";
+import { DECLARE_TITLE, declareTitle } from "./commands/declare-title.ts";
 import { FINGER_CHANGE, fingerChange } from "./commands/finger-change.ts";
 import { FOLLOW_TEXT, followText } from "./commands/follow-text.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
@@ -79,6 +80,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(FINGER_CHANGE, () => fingerChange(client)),
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
     commands.registerCommand(KEEP_BOTH_SIDES, () => keepBothSides(client)),
+    commands.registerCommand(DECLARE_TITLE, () => declareTitle(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),

@@ -142,4 +142,5 @@ export type ServerCommand =
   | "daystave.server.fingerChange"
   | "daystave.server.goToLastTime"
   | "daystave.server.keepBothSides"
+  | "daystave.server.declareTitle"
   | "daystave.server.writeTempo";

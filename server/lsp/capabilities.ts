@@ -20,6 +20,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.fingerChange": true,
   "daystave.server.goToLastTime": true,
   "daystave.server.keepBothSides": true,
+  "daystave.server.declareTitle": true,
   "daystave.server.writeTempo": true,
 };
 

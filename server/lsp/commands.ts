@@ -1,6 +1,7 @@
 import type { ExecuteCommandParams, TextDocumentPositionParams } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
+import { declareTitle } from "../features/commands/declare-title.ts";
 import { fingerChange } from "../features/commands/finger-change.ts";
 import { lastTime } from "../features/commands/last-time.ts";
 import { newDay } from "../features/commands/new-day.ts";
@@ -62,6 +63,10 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   "daystave.server.keepBothSides": {
     label: "Keep both sides of a merge",
     run: ({ journal, uri }) => keepBothSides(journal, uri),
+  },
+  "daystave.server.declareTitle": {
+    label: "Declare a title",
+    run: ({ journal, uri }, at) => declareTitle(journal, uri, at),
   },
   "daystave.server.writeTempo": {
     label: "Write the tempo that was played",

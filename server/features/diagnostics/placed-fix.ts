@@ -25,12 +25,13 @@ function withinText({ start, end }: Range, document: Document): Range {
 }
 
 /**
- * A line of its own behind the last line of the head that says something; before the first day where there is no head.
+ * A line of its own behind the last line of the head that says something, or behind another of its lines; before the
+ * first day where there is no head.
  */
-function headInsertion(text: string, document: Document): TextEdit {
+export function headInsertion(text: string, document: Document, below?: number): TextEdit {
   const head = document.blocks[0]!;
   const end = head.ends.find((each) => each !== "") ?? "\n";
-  const last = head.day ? -1 : head.lines.findLastIndex((line) => line.trim() !== "");
+  const last = below ?? (head.day ? -1 : head.lines.findLastIndex((line) => line.trim() !== ""));
   if (last < 0)
     return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, newText: `${text}${end}` };
   const character = head.lines[last]!.length;
