@@ -11,6 +11,7 @@ import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-p
 import { NEW_JOURNAL, newJournal } from "./commands/new-journal.ts";
 import { REPEAT_FASTER, repeatFaster } from "./commands/repeat-faster.ts";
 import { REPEAT_SLOWER, repeatSlower } from "./commands/repeat-slower.ts";
+import { RESPELL, respell } from "./commands/respell.ts";
 import { SHOW_PREVIEW, showPreview } from "./commands/show-preview.ts";
 import { SHOW_PUPILS, showPupils } from "./commands/show-pupils.ts";
 import { STAY_WITH_JOURNAL, stayWithJournal } from "./commands/stay-with-journal.ts";
@@ -81,6 +82,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
     commands.registerCommand(KEEP_BOTH_SIDES, () => keepBothSides(client)),
     commands.registerCommand(DECLARE_TITLE, () => declareTitle(client)),
+    commands.registerCommand(RESPELL, () => respell(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),

@@ -143,4 +143,5 @@ export type ServerCommand =
   | "daystave.server.goToLastTime"
   | "daystave.server.keepBothSides"
   | "daystave.server.declareTitle"
+  | "daystave.server.respell"
   | "daystave.server.writeTempo";

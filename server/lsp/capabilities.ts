@@ -21,6 +21,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.goToLastTime": true,
   "daystave.server.keepBothSides": true,
   "daystave.server.declareTitle": true,
+  "daystave.server.respell": true,
   "daystave.server.writeTempo": true,
 };
 

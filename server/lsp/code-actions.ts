@@ -2,6 +2,7 @@ import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { dateAboveIn } from "../features/commands/date-above.ts";
 import { declareTitleIn } from "../features/commands/declare-title.ts";
 import { nameNotesIn } from "../features/commands/name-notes.ts";
+import { respellIn } from "../features/commands/respell.ts";
 import { settleConflictIn } from "../features/commands/settle-conflict.ts";
 import { takeOutPlanIn } from "../features/commands/take-out-plan.ts";
 import { askedFixesIn } from "../features/diagnostics/asked-fixes.ts";
@@ -18,7 +19,9 @@ export function codeActions(place: Place, { range, context, textDocument }: Code
   const byHand = isAskedByHand(context);
   const mends = codeActionsIn(byHand ? foundDiagnostics(place) : diagnosticsNear(place, range), range, context.only);
   const asked = byHand
-    ? [askedFixesIn, declareTitleIn, nameNotesIn].flatMap((actionsIn) => actionsIn(journal, uri, range, context.only))
+    ? [askedFixesIn, declareTitleIn, nameNotesIn, respellIn].flatMap((actionsIn) =>
+        actionsIn(journal, uri, range, context.only),
+      )
     : [];
   const taken = byHand ? takeOutPlanIn(journal, uri, range, session.dayOf(uri), context.only) : [];
   const sides = settleConflictIn(journal, uri, range, context.only);

@@ -6,6 +6,7 @@ import { fingerChange } from "../features/commands/finger-change.ts";
 import { lastTime } from "../features/commands/last-time.ts";
 import { newDay } from "../features/commands/new-day.ts";
 import { repeatEntry } from "../features/commands/repeat-entry.ts";
+import { respell } from "../features/commands/respell.ts";
 import { keepBothSides } from "../features/commands/settle-conflict.ts";
 import { writeNotes } from "../features/commands/write-notes.ts";
 import { writePlan } from "../features/commands/write-plan.ts";
@@ -67,6 +68,10 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   "daystave.server.declareTitle": {
     label: "Declare a title",
     run: ({ journal, uri }, at) => declareTitle(journal, uri, at),
+  },
+  "daystave.server.respell": {
+    label: "Respell the notes",
+    run: ({ journal, uri }, at) => respell(journal, uri, at),
   },
   "daystave.server.writeTempo": {
     label: "Write the tempo that was played",
