@@ -6,6 +6,7 @@ import { FINGER_CHANGE, fingerChange } from "./commands/finger-change.ts";
 import { FOLLOW_TEXT, followText } from "./commands/follow-text.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
 import { KEEP_BOTH_SIDES, keepBothSides } from "./commands/keep-both-sides.ts";
+import { MOVE_YEAR, moveYear } from "./commands/move-year.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
 import { NEW_JOURNAL, newJournal } from "./commands/new-journal.ts";
@@ -83,6 +84,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(KEEP_BOTH_SIDES, () => keepBothSides(client)),
     commands.registerCommand(DECLARE_TITLE, () => declareTitle(client)),
     commands.registerCommand(RESPELL, () => respell(client)),
+    commands.registerCommand(MOVE_YEAR, () => moveYear(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),

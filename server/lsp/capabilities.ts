@@ -22,6 +22,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.keepBothSides": true,
   "daystave.server.declareTitle": true,
   "daystave.server.respell": true,
+  "daystave.server.moveYear": true,
   "daystave.server.writeTempo": true,
 };
 

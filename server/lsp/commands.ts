@@ -1,9 +1,10 @@
-import type { ExecuteCommandParams, TextDocumentPositionParams } from "vscode-languageserver";
+import type { ExecuteCommandParams, TextDocumentPositionParams, WorkspaceEdit } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
 import { declareTitle } from "../features/commands/declare-title.ts";
 import { fingerChange } from "../features/commands/finger-change.ts";
 import { lastTime } from "../features/commands/last-time.ts";
+import { moveYear } from "../features/commands/move-year.ts";
 import { newDay } from "../features/commands/new-day.ts";
 import { repeatEntry } from "../features/commands/repeat-entry.ts";
 import { respell } from "../features/commands/respell.ts";
@@ -17,7 +18,7 @@ import { textEdit } from "./convert.ts";
 import { planWanted } from "./plan-wanted.ts";
 import type { Place, Session } from "./session.ts";
 import { showMessage } from "./show-message.ts";
-import { workspaceEdit } from "./workspace-edit.ts";
+import { workspaceEditOf, workspaceEditWith } from "./workspace-edit.ts";
 
 interface Command {
   /** What the edit is called, where an editor lists what can be undone. */
@@ -73,6 +74,11 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
     label: "Respell the notes",
     run: ({ journal, uri }, at) => respell(journal, uri, at),
   },
+  "daystave.server.moveYear": {
+    label: "Move a year into its own file",
+    run: ({ session, journal, uri }, _, [year]) =>
+      moveYear(journal, uri, { today: session.dayOf(uri), year: isYear(year) ? Number(year) : undefined }),
+  },
   "daystave.server.writeTempo": {
     label: "Write the tempo that was played",
     run: ({ session, journal, uri }, at, [bpm]) =>
@@ -102,24 +108,37 @@ export async function runCommand(session: Session, params: ExecuteCommandParams)
 }
 
 const UNKNOWN = refusal("Open this file as a practice journal, or open its folder: Daystave does not know it.");
+const NO_FILES = "This editor cannot make a new file for Daystave, so nothing was moved.";
 const CHANGED = "The text has changed in the meantime and was left as it is. Please try again.";
 
-async function carryOut(
-  session: Session,
-  { uri: key, edits, cursor, note }: CommandDone,
-  label: string,
-): Promise<void> {
+async function carryOut(session: Session, answer: CommandDone, label: string): Promise<void> {
   const { client, connection, workspace } = session;
-  const uri = workspace.openDocument(key)?.uri ?? key;
-  if (edits.length > 0) {
-    const edit = workspaceEdit(session, key, uri, edits.map(textEdit));
-    const { applied } = await connection.workspace.applyEdit({ label, edit });
+  const { edits, created, cursor, note, also = [] } = answer;
+  const uri = workspace.openDocument(answer.uri)?.uri ?? answer.uri;
+  if (created !== undefined && !(client.createsFiles && client.takesVersionedEdits))
+    return showMessage(connection, "info", NO_FILES);
+  const isEdit = [answer, ...also].some((each) => each.edits.length > 0) || created !== undefined;
+  if (isEdit) {
+    const { applied } = await connection.workspace.applyEdit({ label, edit: editOf(session, answer) });
     if (!applied) return showMessage(connection, "info", CHANGED);
   }
   if (note !== undefined) showMessage(connection, "info", note);
   if (client.showsDocuments)
     await connection.window.showDocument({ uri, takeFocus: true, selection: { start: cursor, end: cursor } });
   else if (edits.length === 0) showMessage(connection, "info", `Line ${cursor.line + 1} of ${uri}`);
+}
+
+function editOf(session: Session, { uri, edits, created, also = [] }: CommandDone): WorkspaceEdit {
+  const files = [{ uri, edits }, ...also]
+    .filter((each) => each.edits.length > 0)
+    .map((each) => ({
+      key: each.uri,
+      uri: session.workspace.openDocument(each.uri)?.uri ?? each.uri,
+      edits: each.edits.map(textEdit),
+    }));
+  return created === undefined
+    ? workspaceEditOf(session, files)
+    : workspaceEditWith(session, { uri, text: created }, files);
 }
 
 function isRank(value: unknown): value is number {
@@ -129,6 +148,10 @@ function isRank(value: unknown): value is number {
 /** Those that one may be asked to plan for. */
 function isMinutes(value: unknown): value is number {
   return Number.isInteger(value) && (value as number) >= 1 && (value as number) <= 600;
+}
+
+function isYear(value: unknown): value is string {
+  return typeof value === "string" && /^\d{4}$/.test(value);
 }
 
 /** Beats a minute. */

@@ -42,6 +42,7 @@ const PARAMETERS: Readonly<Record<string, Shape>> = {
   "textDocument/rename": { ...DOCUMENT, position: POSITION, newName: "text" },
   "workspace/symbol": { query: "text" },
   "daystave/staff": { ...DOCUMENT, position: POSITION, width: "number" },
+  "daystave/choices": { ...DOCUMENT, of: "text" },
   "workspace/diagnostic": { previousResultIds: [{ uri: "text", value: "text" }] },
   "workspace/executeCommand": { command: "text", "arguments?": ["anything"] },
   "workspace/didChangeConfiguration": {},

@@ -9,7 +9,7 @@ import {
   type SemanticTokens,
 } from "vscode-languageserver";
 import type { PreviewMethod } from "../../shared/preview.ts";
-import type { PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
+import type { ChoicesMethod, PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
 import type { PupilsMethod } from "../../shared/pupils.ts";
 import type { SoundMethod } from "../../shared/sound.ts";
 import type { StaffMethod } from "../../shared/staff.ts";
@@ -157,6 +157,15 @@ class Server {
         minutesMethod,
         (handlers) => handlers.planMinutes,
         () => null,
+      ),
+    );
+    const choicesMethod: ChoicesMethod = "daystave/choices";
+    connection.onRequest(
+      choicesMethod,
+      this.#onDocument(
+        choicesMethod,
+        (handlers) => handlers.choices,
+        () => [],
       ),
     );
     connection.onExecuteCommand(

@@ -113,6 +113,8 @@ const DOES: Readonly<Record<string, string>> = {
     "declares the piece of the line at the cursor, which the journal knows by its title alone, in `journal.practice` or above the days; with the short name that you write",
   "daystave.respell":
     "spells the entry at the cursor otherwise, with its notes, signature and span: F# major as Gb major, D# major as Eb major; it sounds the same",
+  "daystave.moveYear":
+    "asks which year, and moves its days out of this file into `2025.practice` or the like beside it; for years that are over",
   "daystave.showPreview": "shows the weeks of every exercise in the journal at the side",
   "daystave.showPupils":
     "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",

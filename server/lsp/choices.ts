@@ -1,0 +1,17 @@
+import type { ChoicesParams, ChoicesResult } from "../../shared/protocol.ts";
+import { yearsToMove } from "../features/commands/move-year.ts";
+import type { Place } from "./session.ts";
+
+export type { ChoicesParams };
+
+/** What there is to choose from before a command runs. */
+export async function choices({ session, uri }: Place, { textDocument, of }: ChoicesParams): Promise<ChoicesResult> {
+  await session.workspace.walk(); // other files of the journal bear on it
+  const place = await session.placeOf(textDocument.uri);
+  if (!place || of !== "years") return [];
+  return yearsToMove(place.journal, uri, session.dayOf(uri)).map(({ year, days }) => ({
+    value: String(year),
+    label: String(year),
+    description: `${days} ${days === 1 ? "day" : "days"}`,
+  }));
+}
