@@ -1,6 +1,7 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
 import { type BaseLanguageClient, type LanguageClientOptions, State } from "vscode-languageclient";
 import type { InitialisationOptions } from "../shared/protocol.ts";
+import { CHANGE_NAMES, changeNames } from "./commands/change-names.ts";
 import { DECLARE_TITLE, declareTitle } from "./commands/declare-title.ts";
 import { FINGER_CHANGE, fingerChange } from "./commands/finger-change.ts";
 import { FOLLOW_TEXT, followText } from "./commands/follow-text.ts";
@@ -85,6 +86,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(DECLARE_TITLE, () => declareTitle(client)),
     commands.registerCommand(RESPELL, () => respell(client)),
     commands.registerCommand(MOVE_YEAR, () => moveYear(client)),
+    commands.registerCommand(CHANGE_NAMES, () => changeNames(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),

@@ -23,6 +23,7 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.declareTitle": true,
   "daystave.server.respell": true,
   "daystave.server.moveYear": true,
+  "daystave.server.changeNames": true,
   "daystave.server.writeTempo": true,
 };
 

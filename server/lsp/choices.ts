@@ -1,4 +1,5 @@
-import type { ChoicesParams, ChoicesResult } from "../../shared/protocol.ts";
+import type { Choice, ChoicesParams, ChoicesResult } from "../../shared/protocol.ts";
+import { type LanguageOfNames, otherNames } from "../features/commands/change-names.ts";
 import { yearsToMove } from "../features/commands/move-year.ts";
 import type { Place } from "./session.ts";
 
@@ -8,10 +9,15 @@ export type { ChoicesParams };
 export async function choices({ session, uri }: Place, { textDocument, of }: ChoicesParams): Promise<ChoicesResult> {
   await session.workspace.walk(); // other files of the journal bear on it
   const place = await session.placeOf(textDocument.uri);
-  if (!place || of !== "years") return [];
+  if (!place) return [];
+  if (of === "names") return otherNames(place.journal).map(languageChoice);
   return yearsToMove(place.journal, uri, session.dayOf(uri)).map(({ year, days }) => ({
     value: String(year),
     label: String(year),
     description: `${days} ${days === 1 ? "day" : "days"}`,
   }));
+}
+
+function languageChoice({ id, examples }: LanguageOfNames): Choice {
+  return { value: id, label: id[0]!.toUpperCase() + id.slice(1), description: examples.join(", ") };
 }

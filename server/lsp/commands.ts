@@ -1,5 +1,6 @@
 import type { ExecuteCommandParams, TextDocumentPositionParams, WorkspaceEdit } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
+import { changeNames } from "../features/commands/change-names.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
 import { declareTitle } from "../features/commands/declare-title.ts";
 import { fingerChange } from "../features/commands/finger-change.ts";
@@ -78,6 +79,11 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
     label: "Move a year into its own file",
     run: ({ session, journal, uri }, _, [year]) =>
       moveYear(journal, uri, { today: session.dayOf(uri), year: isYear(year) ? Number(year) : undefined }),
+  },
+  "daystave.server.changeNames": {
+    label: "Change the names of notes",
+    run: ({ journal, uri }, at, [language]) =>
+      changeNames(journal, uri, at, typeof language === "string" ? language : undefined),
   },
   "daystave.server.writeTempo": {
     label: "Write the tempo that was played",

@@ -115,6 +115,8 @@ const DOES: Readonly<Record<string, string>> = {
     "spells the entry at the cursor otherwise, with its notes, signature and span: F# major as Gb major, D# major as Eb major; it sounds the same",
   "daystave.moveYear":
     "asks which year, and moves its days out of this file into `2025.practice` or the like beside it; for years that are over",
+  "daystave.changeNames":
+    "asks for a language, and names the notes and keys of the journal in it, in all its files, with `names` declared; every line is read as before",
   "daystave.showPreview": "shows the weeks of every exercise in the journal at the side",
   "daystave.showPupils":
     "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",

@@ -39,7 +39,7 @@ export function isNote(value: object): value is WrittenNote {
 }
 
 /** The words of a stretch that name some of these notes. */
-function notesWithin(
+export function notesWithin(
   text: string,
   { start, end }: Stretch,
   notes: readonly WrittenNote[],
