@@ -1,4 +1,9 @@
-import type { ExecuteCommandParams, TextDocumentPositionParams, WorkspaceEdit } from "vscode-languageserver";
+import {
+  CancellationToken,
+  type ExecuteCommandParams,
+  type TextDocumentPositionParams,
+  type WorkspaceEdit,
+} from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import { changeNames } from "../features/commands/change-names.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
@@ -16,6 +21,7 @@ import { writeTempo } from "../features/commands/write-tempo.ts";
 import { refusal } from "../features/explain/refusal.ts";
 import type { Position } from "../syntax/document/document.ts";
 import { textEdit } from "./convert.ts";
+import { inSlices } from "./in-slices.ts";
 import { planWanted } from "./plan-wanted.ts";
 import type { Place, Session } from "./session.ts";
 import { showMessage } from "./show-message.ts";
@@ -24,8 +30,11 @@ import { workspaceEditOf, workspaceEditWith } from "./workspace-edit.ts";
 interface Command {
   /** What the edit is called, where an editor lists what can be undone. */
   readonly label: string;
-  readonly run: (place: Place, position: Position, more: readonly unknown[]) => CommandAnswer;
+  readonly run: (place: Place, position: Position, more: readonly unknown[]) => CommandAnswer | InSteps;
 }
+
+/** What may go through a whole journal. */
+type InSteps = Generator<void, CommandAnswer>;
 
 const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   "daystave.server.newDay": {
@@ -107,10 +116,17 @@ export async function runCommand(session: Session, params: ExecuteCommandParams)
   if (!command || !at) return undefined;
   await session.workspace.walk(); // what is asked about may stand in any file of the journal
   const place = await session.placeOf(at.textDocument.uri);
-  const answer = place ? command.run(place, at.position, more) : UNKNOWN;
+  const answer = place ? await answered(place, command.run(place, at.position, more)) : UNKNOWN;
   if (answer.ok) await carryOut(session, answer, command.label);
   else showMessage(session.connection, "info", answer.reason);
   return null;
+}
+
+/** An edit that comes in between makes the answer one about another text. */
+async function answered({ session, journal, uri }: Place, answer: CommandAnswer | InSteps): Promise<CommandAnswer> {
+  if ("ok" in answer) return answer;
+  const isOver = (): boolean => session.workspace.journalOf(uri) !== journal;
+  return (await inSlices(answer, CancellationToken.None, isOver)) ?? refusal(CHANGED);
 }
 
 const UNKNOWN = refusal("Open this file as a practice journal, or open its folder: Daystave does not know it.");

@@ -31,15 +31,16 @@ export function otherNames({ names }: Journal): readonly LanguageOfNames[] {
  * Names the notes and the keys of a journal in another language, in all its files, and declares that: `names` holds for
  * the whole journal. Each line is read as before; where words on one are known in the former language alone, its notes
  * are named anew all the same, and a note says how many such lines there are and where the first is.
+ * In steps, as every line is read twice.
  *
  * @param language a language's id, `german`
  */
-export function changeNames(
+export function* changeNames(
   journal: Journal,
   uri: string,
   position: Position,
   language: string | undefined,
-): CommandAnswer {
+): Generator<void, CommandAnswer> {
   const names = language === undefined ? undefined : namesById(language);
   if (!names) return NO_LANGUAGE;
   if (names.id === journal.names.id) return refusal(`Notes are named so already: ${names.id}.`);
@@ -54,10 +55,11 @@ export function changeNames(
   const from = { names: journal.names, context: journal.partContext };
   const to = { names: after.names, context: after.partContext };
   const changing = new Changing(journal, from, to);
-  const files = journal.addresses.map((each) => ({
-    uri: each,
-    edits: [...changing.editsOf(each), ...(each === declared.uri ? [declared.edit] : [])],
-  }));
+  const files: { readonly uri: string; readonly edits: readonly TextEdit[] }[] = [];
+  for (const each of journal.addresses) {
+    const edits = yield* changing.editsOf(each);
+    files.push({ uri: each, edits: each === declared.uri ? [...edits, declared.edit] : edits });
+  }
   const own = files.find((each) => each.uri === uri);
   const also = files.filter((each) => each.uri !== uri && each.edits.length > 0);
   const note = changing.told();
@@ -114,26 +116,26 @@ class Changing {
     private readonly to: Naming,
   ) {}
 
-  editsOf(uri: string): readonly TextEdit[] {
+  *editsOf(uri: string): Generator<void, readonly TextEdit[]> {
     const { blocks, starts } = this.journal.files.get(uri)!;
-    return blocks.flatMap((block, index) => {
+    const edits: TextEdit[] = [];
+    for (const [index, block] of blocks.entries()) {
+      yield;
       const titles = this.journal.titlesOf(block);
-      return block.lines.flatMap((text, i): readonly TextEdit[] => {
+      for (const [i, text] of block.lines.entries()) {
         const line = starts[index]! + i;
-        if (text.trim() === "") return [];
+        if (text.trim() === "") continue;
         const known = titles?.get(i);
         const { changes, same } = known
           ? renamedLine({ text, head: !block.day, titles: known }, this.from, this.to)
           : this.renamed(text, !block.day);
         if (!same) this.left.push({ uri, line });
-        return changes
-          .filter(({ start, end, text: written }) => text.slice(start, end) !== written)
-          .map(({ start, end, text: newText }) => ({
-            range: { start: { line, character: start }, end: { line, character: end } },
-            newText,
-          }));
-      });
-    });
+        for (const { start, end, text: newText } of changes)
+          if (text.slice(start, end) !== newText)
+            edits.push({ range: { start: { line, character: start }, end: { line, character: end } }, newText });
+      }
+    }
+    return edits;
   }
 
   private renamed(text: string, head: boolean): LineRenamed {
@@ -149,7 +151,7 @@ class Changing {
     if (!first) return undefined;
     const where = `line ${first.line + 1} of ${namesIn(first.uri).at(-1)}`;
     return this.left.length === 1
-      ? `Please look at ${where}: it is not read as before, as some of its words are not known in the new language.`
-      : `Please look at ${this.left.length} lines, the first ${where}: they are not read as before, as some of their words are not known in the new language.`;
+      ? `Please look at ${where}: it is not read as before, as some of its words mean something else in the new language, or nothing.`
+      : `Please look at ${this.left.length} lines, the first ${where}: they are not read as before, as some of their words mean something else in the new language, or nothing.`;
   }
 }

@@ -6,7 +6,6 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { TitleMatch } from "../../syntax/line/known-title.ts";
 import type { EntryLine, Line } from "../../syntax/line/line.ts";
 import { parseLine } from "../../syntax/line/parse-line.ts";
-import { phraseKey } from "../../syntax/words/fold.ts";
 import type { Item, Meaning, SubjectMeaning } from "../../syntax/words/meaning.ts";
 import { isSyllabic } from "../../syntax/words/note-word.ts";
 import { TERMS } from "../../syntax/words/terms.ts";
@@ -42,16 +41,16 @@ export function renamedLine(line: LineToRename, from: Naming, to: Naming): LineR
   const regions = regionsOf(line.text, before, from);
   const isSame = (changes: readonly Replaced[]): boolean =>
     saidBy(readIn({ ...line, text: changed(line.text, changes) }, to)) === said;
-  let changes: readonly Replaced[] = [];
-  for (const way of [asTheyStand, asShown]) {
+  let changes: readonly Replaced[] | undefined;
+  for (const way of [asTheyStand, asShown, onlySubject]) {
     const named = regions.flatMap((region) => way(line.text, region, from, to));
-    for (const also of [[], termsIn(line.text, before, to)]) {
-      const all = withoutOverlap([...named, ...also]);
+    for (const also of [() => [], () => termsIn(line.text, before, to)]) {
+      const all = withoutOverlap([...named, ...also()]);
       if (isSame(all)) return { changes: all, same: true };
-      if (way === asTheyStand) changes = all;
+      changes ??= all;
     }
   }
-  return { changes, same: false };
+  return { changes: changes ?? [], same: false };
 }
 
 interface ReadLine {
@@ -133,6 +132,11 @@ function asShown(text: string, region: Region, from: Naming, to: Naming): readon
   return meaning ? [{ start, end, text: subjectText(meaning, to.names) }] : asTheyStand(text, region, from, to);
 }
 
+/** What has no part in the subject may be no note, as `bb 88` for bars. */
+function onlySubject(text: string, region: Region, from: Naming, to: Naming): readonly Replaced[] {
+  return region.meaning ? asTheyStand(text, region, from, to) : [];
+}
+
 function noteIn(stretch: NoteStretch, from: Naming, to: Naming): Replaced {
   const style = styleInPlaceOf(stretch, styleOf([stretch], from.names));
   const lower = style.lower && !isSyllabic(from.names);
@@ -161,20 +165,26 @@ function termsIn(text: string, { line, declaration }: ReadLine, { context }: Nam
   const entry = line.type === "entry" ? line : entryOf(declaration);
   const items: readonly Item[] = entry?.items ?? ("items" in line ? line.items : []);
   return items.flatMap(({ start, end, meaning }): Replaced[] => {
-    const isKnown = (words: string): boolean =>
-      context.vocabulary
-        .meanings(phraseKey(words))
-        ?.some((each) => JSON.stringify(each) === JSON.stringify(meaning)) === true;
+    if (meaning.type === "note" || meaning.type === "unknown") return [];
+    const said = JSON.stringify(meaning);
+    const isKnown = (words: string): boolean => {
+      const alone = parseLine(`${ANY_SUBJECT}, ${words}`, { ...context, head: false });
+      return alone.type === "entry" && alone.items.length === 1 && JSON.stringify(alone.items[0]!.meaning) === said;
+    };
     if (isKnown(text.slice(start, end))) return [];
-    const english = "id" in meaning && isKnown(meaning.id) ? meaning.id : inEnglish(meaning);
+    const english = inEnglish(meaning).find(isKnown);
     return english === undefined ? [] : [{ start, end, text: english }];
   });
 }
 
-function inEnglish(meaning: Meaning): string | undefined {
-  if (meaning.type === "span" && meaning.reach.type === "octaves") return `${meaning.reach.count} octaves`;
+/** In every language. */
+const ANY_SUBJECT = "C major";
+
+function inEnglish(meaning: Meaning): readonly string[] {
+  if (meaning.type === "span" && meaning.reach.type === "octaves") return [`${meaning.reach.count} octaves`];
   const key = JSON.stringify(meaning);
-  return TERMS.find((each) => JSON.stringify(each.meaning) === key)?.words[0];
+  const words = TERMS.find((each) => JSON.stringify(each.meaning) === key)?.words ?? [];
+  return "id" in meaning ? [meaning.id, ...words] : words;
 }
 
 function withoutOverlap(changes: readonly Replaced[]): readonly Replaced[] {

@@ -24,7 +24,7 @@ export function settleConflictIn(
 ): readonly CodeAction[] {
   const document = journal.files.get(uri);
   if (!isAsked("quickfix", only) || !document) return [];
-  const conflicts = conflictsIn(document);
+  const conflicts = journal.memo.of(document, "conflicts", () => conflictsIn(document));
   const conflict = conflicts.find(({ open, close }) => start.line <= close && open <= end.line);
   if (!conflict) return [];
   const group = groupsOf(document, conflicts).find(({ own }) => own.includes(conflict))!;
@@ -35,12 +35,17 @@ export function settleConflictIn(
     preferred: false,
     diagnostics: [],
   });
+  const both =
+    group.to - group.from > MOST_LINES ? [] : [action("Keep both sides", keepingBoth(journal, uri, document, group))];
   return [
-    action("Keep both sides", keepingBoth(journal, uri, document, group)),
+    ...both,
     action("Keep the upper side", keepingOne(document, conflict, "upper")),
     action("Keep the lower side", keepingOne(document, conflict, "lower")),
   ];
 }
+
+/** More take too long to be looked at while the cursor moves; the command settles them. */
+const MOST_LINES = 2000;
 
 /** Keeps both sides of every conflict of a file; the cursor goes to the day of the first. */
 export function keepBothSides(journal: Journal, uri: string): CommandAnswer {

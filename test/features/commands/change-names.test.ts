@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { changeNames } from "../../../server/features/commands/change-names.ts";
+import { atOnce } from "../../../server/journal/at-once.ts";
 import { Journal } from "../../../server/journal/journal.ts";
 import { scaleText } from "../../../server/journal/subject-text.ts";
 import { LETTERS } from "../../../server/music/notes/note.ts";
@@ -23,7 +24,7 @@ function journalOf(files: Files): Journal {
 /** The files of a journal with its notes named in another language, and what was told beside. */
 function named(files: Files, language: string): { readonly files: Files; readonly note?: string } {
   const uri = `${FOLDER}/${Object.keys(files)[0]!}`;
-  const answer = changeNames(journalOf(files), uri, { line: 0, character: 0 }, language);
+  const answer = atOnce(changeNames(journalOf(files), uri, { line: 0, character: 0 }, language));
   if (!answer.ok) throw new Error(answer.reason);
   const edits = new Map([answer, ...(answer.also ?? [])].map((each) => [each.uri, each.edits]));
   const after = Object.entries(files).map(([name, text]) => [name, edited(text, edits.get(`${FOLDER}/${name}`) ?? [])]);
@@ -114,13 +115,20 @@ test("where words are not known any more, which lines these are is told, and the
   expect(files["a.practice"]).toContain("Bb major, at 60 ");
   if (files["a.practice"]!.includes("sauber"))
     expect(note).toBe(
-      "Please look at line 4 of a.practice: it is not read as before, as some of its words are not known in the new language.",
+      "Please look at line 4 of a.practice: it is not read as before, as some of its words mean something else in the new language, or nothing.",
     );
+});
+
+test("what only looks like a note stays", () => {
+  const english = { "a.practice": `names english${DAY}Concerto in a, i, dev, bb 88-104, slow\nC major 3 oct, slow\n` };
+  expect(named(english, "german")).toEqual({
+    files: { "a.practice": english["a.practice"].replace("english", "german").replace("C major", "C-Dur") },
+  });
 });
 
 test("nothing is changed where that cannot be, and a sentence says why", () => {
   const reason = (files: Files, language: string | undefined) => {
-    const answer = changeNames(journalOf(files), `${FOLDER}/a.practice`, { line: 0, character: 0 }, language);
+    const answer = atOnce(changeNames(journalOf(files), `${FOLDER}/a.practice`, { line: 0, character: 0 }, language));
     return answer.ok ? "" : answer.reason;
   };
   expect(reason({ "a.practice": "names german" }, "german")).toBe("Notes are named so already: german.");
