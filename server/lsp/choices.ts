@@ -11,6 +11,7 @@ export async function choices({ session, uri }: Place, { textDocument, of }: Cho
   const place = await session.placeOf(textDocument.uri);
   if (!place) return [];
   if (of === "names") return otherNames(place.journal).map(languageChoice);
+  if (of !== "years") return [];
   return yearsToMove(place.journal, uri, session.dayOf(uri)).map(({ year, days }) => ({
     value: String(year),
     label: String(year),

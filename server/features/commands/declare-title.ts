@@ -24,8 +24,8 @@ export function declareTitle(journal: Journal, uri: string, position: Position):
 }
 
 /**
- * The same as an action on the line, but for a title in quotes that would be declared in this file: that is the fix of
- * a diagnostic.
+ * The same as an action on the line, where it is another than the fix of the diagnostic there: that declares a title as
+ * it stands, in this file and without a short name.
  *
  * @param only as in `codeActionsIn`
  */
@@ -37,7 +37,7 @@ export function declareTitleIn(
 ): readonly CodeAction[] {
   if (!isAsked("quickfix", only) || start.line !== end.line) return [];
   const found = declarable(journal, uri, start);
-  if (!found.ok || (found.isQuoted && found.target === uri)) return [];
+  if (!found.ok || (found.isFix && found.target === uri)) return [];
   const where = found.target === uri ? "" : ` in ${MARKER}`;
   return [
     {
@@ -55,7 +55,8 @@ interface Declarable {
   readonly ok: true;
   /** `piece "The Sleepy Frog" as Frog`. */
   readonly declaration: string;
-  readonly isQuoted: boolean;
+  /** A title as it stands on the line, without a short name. */
+  readonly isFix: boolean;
   /** The file in which it goes. */
   readonly target: string;
   readonly edit: TextEdit;
@@ -66,7 +67,7 @@ interface Declarable {
 function declarable(journal: Journal, uri: string, position: Position): Declarable | Refusal {
   const found = entryUnderCursor(journal, uri, position);
   if (!found.ok) return found;
-  const { entry, text } = found;
+  const { entry } = found;
   const typed = entry.source.subject;
   if (typed?.meaning.type !== "title") return NO_TITLE;
   const title = titleOf(journal, typed.meaning);
@@ -82,7 +83,7 @@ function declarable(journal: Journal, uri: string, position: Position): Declarab
   return {
     ok: true,
     declaration,
-    isQuoted: /["“”„«»]/.test(text[typed.start] ?? ""),
+    isFix: title === typed.meaning.title && short === undefined,
     target,
     edit,
     cursor: { line, character: indent.length + declaration.length },

@@ -72,9 +72,10 @@ function offered(text: string, line: number): readonly string[] {
   return declareTitleIn(journalOf(text), URI, { start: at, end: at }).map(({ title }) => title);
 }
 
-test("as an action on the line; one in quotes has a fix that declares it", () => {
+test("as an action on the line, where a diagnostic does not have the same fix", () => {
   expect(offered(DAYS, 4)).toEqual([`Declare ${FROG}`]);
-  expect(offered(DAYS.replace("The Sleepy Frog", '"The Sleepy Frog"'), 1)).toEqual([]);
+  expect(offered(DAYS, 1)).toEqual([]); // "The Sleepy Frog" is not declared yet, and its fix is the same
+  expect(offered(`${DAYS}\n2026-03-04\nFrog 2 times good\n`, 1)).toEqual([`Declare ${FROG} as Frog`]);
   expect(offered(`${FROG}\n${DAYS}`, 2)).toEqual([]);
   expect(offered(DAYS, 0)).toEqual([]);
 });
