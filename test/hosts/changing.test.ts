@@ -56,10 +56,14 @@ describeWorkbench("changing", { sample: "test/hosts/journals/diary", open: "diar
   inWindow("the days of last year move into a file of their own", async ({ page, editor, goToEndOf }) => {
     await ready(editor);
     await goToEndOf("F# major");
+    const before = await linesOf(editor);
     await runByKeys(page, "Daystave: Move a Year into Its Own File");
     await chosen(page, "2025");
     await page.locator(".tab.active", { hasText: "2025.practice" }).waitFor();
     await linesBecome(editor, ["2025-03-02 Sun", "  The Sleepy Frog, bars 1-8, at 60 clean", ""]);
+    await page.keyboard.press("Control+z"); // both files, and the new one is gone
+    await page.locator(".tab", { hasText: "2025.practice" }).waitFor({ state: "detached" });
+    await linesBecome(editor, before);
   });
 });
 
