@@ -1,16 +1,21 @@
 import { commands, type ExtensionContext, window, workspace } from "vscode";
 import { type BaseLanguageClient, type LanguageClientOptions, State } from "vscode-languageclient";
 import type { InitialisationOptions } from "../shared/protocol.ts";
+import { CHANGE_NAMES, changeNames } from "./commands/change-names.ts";
+import { DECLARE_TITLE, declareTitle } from "./commands/declare-title.ts";
 import { EXPORT_EXERCISE, exportExercise } from "./commands/export-exercise.ts";
 import { FINGER_CHANGE, fingerChange } from "./commands/finger-change.ts";
 import { FOLLOW_TEXT, followText } from "./commands/follow-text.ts";
 import { GO_TO_LAST_TIME, goToLastTime } from "./commands/go-to-last-time.ts";
+import { KEEP_BOTH_SIDES, keepBothSides } from "./commands/keep-both-sides.ts";
+import { MOVE_YEAR, moveYear } from "./commands/move-year.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
 import { NEW_JOURNAL, newJournal } from "./commands/new-journal.ts";
 import { PRINT_SHEET, printSheet } from "./commands/print-sheet.ts";
 import { REPEAT_FASTER, repeatFaster } from "./commands/repeat-faster.ts";
 import { REPEAT_SLOWER, repeatSlower } from "./commands/repeat-slower.ts";
+import { RESPELL, respell } from "./commands/respell.ts";
 import { SHOW_PREVIEW, showPreview } from "./commands/show-preview.ts";
 import { SHOW_PUPILS, showPupils } from "./commands/show-pupils.ts";
 import { STAY_WITH_JOURNAL, stayWithJournal } from "./commands/stay-with-journal.ts";
@@ -81,6 +86,11 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     commands.registerCommand(GO_TO_LAST_TIME, () => goToLastTime(client)),
     commands.registerCommand(EXPORT_EXERCISE, () => exportExercise(client)),
     commands.registerCommand(PRINT_SHEET, () => printSheet(client)),
+    commands.registerCommand(KEEP_BOTH_SIDES, () => keepBothSides(client)),
+    commands.registerCommand(DECLARE_TITLE, () => declareTitle(client)),
+    commands.registerCommand(RESPELL, () => respell(client)),
+    commands.registerCommand(MOVE_YEAR, () => moveYear(client)),
+    commands.registerCommand(CHANGE_NAMES, () => changeNames(client)),
     commands.registerCommand(SHOW_PREVIEW, (uri?: unknown, line?: unknown) => showPreview(panels, uri, line)),
     commands.registerCommand(STAY_WITH_JOURNAL, () => stayWithJournal(panels)),
     commands.registerCommand(FOLLOW_TEXT, () => followText(panels)),

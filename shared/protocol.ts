@@ -125,12 +125,33 @@ export type PlanMinutesMethod = "daystave/planMinutes";
 export type PlanMinutesResult = number | null;
 
 /**
+ * Request, client to server: what there is to choose from before a command runs on a file: the years whose days can
+ * move out of it, or the languages in which its notes could be named. None where there is nothing to choose; then the
+ * command says why.
+ */
+export type ChoicesMethod = "daystave/choices";
+
+export interface ChoicesParams {
+  readonly textDocument: { readonly uri: string };
+  readonly of: "years" | "names";
+}
+
+export type ChoicesResult = readonly Choice[];
+
+export interface Choice {
+  /** What the command takes. */
+  readonly value: string;
+  readonly label: string;
+  readonly description?: string;
+}
+
+/**
  * Commands of the server, for `workspace/executeCommand`. Each takes one argument, a `TextDocumentPositionParams`, and
  * answers null: the edit comes as `workspace/applyEdit`, the place of the cursor as `window/showDocument`, and where
  * nothing can be done a sentence as `window/showMessage`. `fingerChange` takes a second argument, which of the hardest
  * finger changes is meant: the hardest, 0, unless said. `writePlan` takes the minutes as its second argument and an
  * instrument's id as its third, either of which may be null: then as the settings have it, else as usual. `writeTempo`
- * takes the beats a minute that were played.
+ * takes the beats a minute that were played, `moveYear` and `changeNames` one of the choices there are.
  */
 export type ServerCommand =
   | "daystave.server.newDay"
@@ -141,4 +162,9 @@ export type ServerCommand =
   | "daystave.server.writeNotes"
   | "daystave.server.fingerChange"
   | "daystave.server.goToLastTime"
+  | "daystave.server.keepBothSides"
+  | "daystave.server.declareTitle"
+  | "daystave.server.respell"
+  | "daystave.server.moveYear"
+  | "daystave.server.changeNames"
   | "daystave.server.writeTempo";

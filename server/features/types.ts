@@ -62,6 +62,8 @@ export interface Hover {
 export interface CodeAction {
   readonly title: string;
   readonly kind: "quickfix" | "source.fixAll" | "refactor.rewrite";
+  /** The file that is edited, canonical, where that may be another than the one asked about. */
+  readonly uri?: string;
   readonly edits: readonly TextEdit[];
   readonly preferred: boolean;
   /** The codes of the diagnostics that it mends. */

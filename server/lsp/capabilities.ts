@@ -19,6 +19,11 @@ const COMMANDS: Readonly<Record<ServerCommand, true>> = {
   "daystave.server.writeNotes": true,
   "daystave.server.fingerChange": true,
   "daystave.server.goToLastTime": true,
+  "daystave.server.keepBothSides": true,
+  "daystave.server.declareTitle": true,
+  "daystave.server.respell": true,
+  "daystave.server.moveYear": true,
+  "daystave.server.changeNames": true,
   "daystave.server.writeTempo": true,
 };
 

@@ -22,6 +22,8 @@ export interface Client {
   readonly takesVersionedEdits: boolean;
   /** Makes edits that the server asks for. */
   readonly appliesEdits: boolean;
+  /** Makes files among the edits that the server asks for. */
+  readonly createsFiles: boolean;
   /** Opens a document at a place that the server names. */
   readonly showsDocuments: boolean;
   /** Answers `daystave/files`. */
@@ -53,6 +55,7 @@ export function clientOf(
     preparesRenames: textDocument?.rename?.prepareSupport === true,
     takesVersionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     appliesEdits: workspace?.applyEdit === true,
+    createsFiles: workspace?.workspaceEdit?.resourceOperations?.includes("create") === true,
     showsDocuments: window?.showDocument?.support === true,
     readsFiles: can.canReadFiles === true,
     showsPreview: can.canShowPreview === true,

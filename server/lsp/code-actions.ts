@@ -1,9 +1,13 @@
 import type { CodeAction, CodeActionParams } from "vscode-languageserver";
 import { dateAboveIn } from "../features/commands/date-above.ts";
+import { declareTitleIn } from "../features/commands/declare-title.ts";
 import { nameNotesIn } from "../features/commands/name-notes.ts";
+import { respellIn } from "../features/commands/respell.ts";
+import { settleConflictIn } from "../features/commands/settle-conflict.ts";
 import { takeOutPlanIn } from "../features/commands/take-out-plan.ts";
 import { askedFixesIn } from "../features/diagnostics/asked-fixes.ts";
 import { codeActionsIn } from "../features/diagnostics/code-actions.ts";
+import type { CodeAction as Action } from "../features/types.ts";
 import { diagnostic, textEdit } from "./convert.ts";
 import { diagnosticsNear, foundDiagnostics } from "./diagnostics.ts";
 import type { Place } from "./session.ts";
@@ -15,16 +19,23 @@ export function codeActions(place: Place, { range, context, textDocument }: Code
   const byHand = isAskedByHand(context);
   const mends = codeActionsIn(byHand ? foundDiagnostics(place) : diagnosticsNear(place, range), range, context.only);
   const asked = byHand
-    ? [askedFixesIn, nameNotesIn].flatMap((actionsIn) => actionsIn(journal, uri, range, context.only))
+    ? [askedFixesIn, declareTitleIn, nameNotesIn, respellIn].flatMap((actionsIn) =>
+        actionsIn(journal, uri, range, context.only),
+      )
     : [];
   const taken = byHand ? takeOutPlanIn(journal, uri, range, session.dayOf(uri), context.only) : [];
+  const sides = settleConflictIn(journal, uri, range, context.only);
   const dates = dateAboveIn(journal, uri, range, session.dayOf(uri), context.only);
-  return [...mends, ...dates, ...asked, ...taken].map((action) => ({
+  const editOf = ({ uri: key = uri, edits }: Action) => {
+    const spelled = key === uri ? textDocument.uri : (session.workspace.openDocument(key)?.uri ?? key);
+    return workspaceEdit(session, key, spelled, edits.map(textEdit));
+  };
+  return [...mends, ...sides, ...dates, ...asked, ...taken].map((action) => ({
     title: action.title,
     kind: action.kind,
     isPreferred: action.preferred,
     diagnostics: action.diagnostics.map(diagnostic),
-    edit: workspaceEdit(session, uri, textDocument.uri, action.edits.map(textEdit)),
+    edit: editOf(action),
   }));
 }
 

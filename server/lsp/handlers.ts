@@ -1,4 +1,5 @@
 // All that needs the core: a bundle of its own in Node, loaded while the server starts.
+export { choices } from "./choices.ts";
 export { codeActions } from "./code-actions.ts";
 export { runCommand } from "./commands.ts";
 export { completion, resolveCompletion, resolveUri } from "./completion.ts";

@@ -20,8 +20,8 @@ import type { Location as Found } from "../features/navigation/named.ts";
 import { renameableAt } from "../features/navigation/prepare-rename.ts";
 import { referencesAt } from "../features/navigation/references.ts";
 import { renameAt } from "../features/navigation/rename.ts";
-import { Slices } from "../host/time-slices.ts";
 import { JOURNAL_SYMBOL_KINDS, textEdit } from "./convert.ts";
+import { inSlices } from "./in-slices.ts";
 import type { Place, Session } from "./session.ts";
 import { workspaceEditOf } from "./workspace-edit.ts";
 
@@ -102,21 +102,6 @@ async function worked<T>(
   const answer = await inSlices(stepsOf(journal), token, () => workspace.journalOf(uri) !== journal);
   if (token.isCancellationRequested) return "cancelled";
   return answer ?? "changed";
-}
-
-/** Undefined where it was cancelled, or is over before its end. */
-async function inSlices<T>(
-  steps: Generator<void, T>,
-  token: CancellationToken,
-  isOver: () => boolean = () => false,
-): Promise<T | undefined> {
-  const slices = new Slices();
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-    await slices.pause();
-    if (token.isCancellationRequested || isOver()) return undefined;
-  }
 }
 
 function located(session: Session, found: readonly Found[] | NoAnswer): Location[] | NoAnswer {

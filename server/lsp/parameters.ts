@@ -44,6 +44,7 @@ const PARAMETERS: Readonly<Record<string, Shape>> = {
   "daystave/staff": { ...DOCUMENT, position: POSITION, width: "number" },
   "daystave/export": { ...DOCUMENT, position: POSITION, format: "text" },
   "daystave/sheet": { ...DOCUMENT, of: "text" },
+  "daystave/choices": { ...DOCUMENT, of: "text" },
   "workspace/diagnostic": { previousResultIds: [{ uri: "text", value: "text" }] },
   "workspace/executeCommand": { command: "text", "arguments?": ["anything"] },
   "workspace/didChangeConfiguration": {},

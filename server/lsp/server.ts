@@ -10,7 +10,7 @@ import {
 } from "vscode-languageserver";
 import type { ExportMethod, SheetMethod } from "../../shared/export.ts";
 import type { PreviewMethod } from "../../shared/preview.ts";
-import type { PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
+import type { ChoicesMethod, PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
 import type { PupilsMethod } from "../../shared/pupils.ts";
 import type { SoundMethod } from "../../shared/sound.ts";
 import type { StaffMethod } from "../../shared/staff.ts";
@@ -307,6 +307,11 @@ class Server {
     this.#answers("daystave/planMinutes" satisfies PlanMinutesMethod, ({ planMinutes }) => planMinutes, nothing);
     this.#answers("daystave/export" satisfies ExportMethod, ({ exportExercise }) => exportExercise, nothing);
     this.#answers("daystave/sheet" satisfies SheetMethod, ({ sheet }) => sheet, nothing);
+    this.#answers(
+      "daystave/choices" satisfies ChoicesMethod,
+      ({ choices }) => choices,
+      () => [],
+    );
   }
 
   /** Null where nobody knows the document. */

@@ -31,3 +31,20 @@ export function workspaceEditOf({ client, workspace }: Session, files: readonly 
     })),
   };
 }
+
+/** A new file with its text, and edits of others; nothing of it is done where the file is there by then. */
+export function workspaceEditWith(
+  session: Session,
+  created: { readonly uri: string; readonly text: string },
+  files: readonly FileEdits[],
+): WorkspaceEdit {
+  const { uri, text } = created;
+  const start = { line: 0, character: 0 };
+  return {
+    documentChanges: [
+      { kind: "create", uri, options: { overwrite: false, ignoreIfExists: false } },
+      { textDocument: { uri, version: null }, edits: [{ range: { start, end: start }, newText: text }] },
+      ...(workspaceEditOf(session, files).documentChanges ?? []),
+    ],
+  };
+}

@@ -110,6 +110,16 @@ const DOES: Readonly<Record<string, string>> = {
   "daystave.exportExercise": "writes the exercise at the cursor into a MIDI or MusicXML file, which you name",
   "daystave.printSheet":
     "saves a page with staves and room for a pencil, of what is planned today or of the exercises of this week",
+  "daystave.keepBothSides":
+    "settles the conflicts that a merge left in the file: days in order, a line that both sides have once; in a conflict, `Ctrl+.` also offers one side alone",
+  "daystave.declareTitle":
+    "declares the piece of the line at the cursor, which the journal knows by its title alone, in `journal.practice` or above the days; with the short name that you write",
+  "daystave.respell":
+    "spells the entry at the cursor otherwise, with its notes, signature and span: F# major as Gb major, D# major as Eb major; it sounds the same",
+  "daystave.moveYear":
+    "asks which year, and moves its days out of this file into `2025.practice` or the like beside it; for years that are over",
+  "daystave.changeNames":
+    "asks for a language, and names the notes and keys of the journal in it, in all its files, with `names` declared; every line is read as before",
   "daystave.showPreview": "shows the weeks of every exercise in the journal at the side",
   "daystave.showPupils":
     "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",

@@ -201,7 +201,7 @@ test("an editor that shows no documents is told the line", async () => {
 test("they are offered to editors that make edits, and to no others", async () => {
   const { client } = await opened();
   const { commands } = client.initialized.capabilities.executeCommandProvider!;
-  expect(commands).toHaveLength(9);
+  expect(commands).toHaveLength(14);
   for (const command of commands)
     await expect(client.connection.sendRequest(ExecuteCommandRequest.type, { command })).rejects.toMatchObject({
       code: -32602, // InvalidParams of JSON-RPC 2.0

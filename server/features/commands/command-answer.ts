@@ -11,8 +11,12 @@ export interface CommandDone {
   readonly ok: true;
   /** The file that is edited and shown: most often, not always, the one that was asked about. */
   readonly uri: string;
-  /** None where the cursor only goes somewhere. */
+  /** None where the cursor only goes somewhere, or the file is a new one. */
   readonly edits: readonly TextEdit[];
+  /** The text of the file, where that is made by the command. */
+  readonly created?: string;
+  /** Edits of further files, which are not shown. */
+  readonly also?: readonly { readonly uri: string; readonly edits: readonly TextEdit[] }[];
   /** In the text after the edits. */
   readonly cursor: Position;
   /** What to tell beside: it holds no words of the journal's but plain ones. */

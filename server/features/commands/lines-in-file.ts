@@ -108,3 +108,28 @@ export function linesTakenOut(document: Document, lines: readonly number[]): rea
       return { range: { start, end }, newText: "" };
     });
 }
+
+/** Puts lines in the place of others, the end excluded; those that are the same at either end are left alone. */
+export function linesReplaced(
+  document: Document,
+  { from, to }: { readonly from: number; readonly to: number },
+  lines: readonly string[],
+): readonly TextEdit[] {
+  const most = Math.min(to - from, lines.length);
+  let head = 0;
+  while (head < most && lineAt(document, from + head) === lines[head]) head++;
+  let tail = 0;
+  while (tail < most - head && lineAt(document, to - 1 - tail) === lines.at(-1 - tail)) tail++;
+  const [first, end] = [from + head, to - tail];
+  const put = lines.slice(head, lines.length - tail);
+  if (first === end && put.length === 0) return [];
+  const eol = lineEndOf(document);
+  if (end < document.lineCount) {
+    const newText = put.map((line) => line + eol).join("");
+    return [{ range: { start: { line: first, character: 0 }, end: { line: end, character: 0 } }, newText }];
+  }
+  const last = { line: end - 1, character: lineAt(document, end - 1).length };
+  if (first === 0) return [{ range: { start: { line: 0, character: 0 }, end: last }, newText: put.join(eol) }];
+  const start = { line: first - 1, character: lineAt(document, first - 1).length };
+  return [{ range: { start, end: last }, newText: put.map((line) => eol + line).join("") }];
+}

@@ -3,6 +3,7 @@ import { saidOfAttempts } from "../../journal/conditions.ts";
 import { VERDICTS } from "../../journal/declarations/verdict.ts";
 import type { Item, Meaning, Verdict } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
+import { isName } from "../explain/declarable-name.ts";
 import { isKept } from "../explain/kept-words.ts";
 import type { CodeAction, Range } from "../types.ts";
 import { actionOf, type EntryIn, entryWith, saidBeside, touchesRange } from "./line-in.ts";
@@ -12,9 +13,6 @@ interface Offer {
   readonly fix: FindingFix;
   readonly isMeant: (meaning: Meaning) => boolean;
 }
-
-/** Longer words are no name. */
-const LONGEST_NAME = 60;
 
 /**
  * What may be made of words under the cursor that were kept as typed: a declaration that gives them a meaning, another
@@ -58,11 +56,6 @@ function offersFor({ text, line, journal }: EntryIn, item: Item): readonly Offer
     focusOffer(name, item, text),
   ];
   return isSaid ? [...outcomes, ...others] : [...others, ...outcomes];
-}
-
-/** A word with letters in it, without the signs that would end the quotes around it. */
-export function isName(name: string): boolean {
-  return /\p{L}/u.test(name) && !/["“”„«»‟]/.test(name) && name.length <= LONGEST_NAME;
 }
 
 /** A fix that declares something above the first day. */

@@ -1,5 +1,6 @@
 import type { FindingFix } from "../../checks/finding.ts";
 import { type Document, lineAt } from "../../syntax/document/document.ts";
+import { headInsertion } from "../explain/head-insertion.ts";
 import type { Fix, Range, TextEdit } from "../types.ts";
 
 /** A fix as edits of the text: its declaration goes above the first day. */
@@ -22,17 +23,4 @@ function withinText({ start, end }: Range, document: Document): Range {
     start: before === undefined ? start : { line: before, character: lineAt(document, before).length },
     end: { line: last, character: lineAt(document, last).length },
   };
-}
-
-/**
- * A line of its own behind the last line of the head that says something; before the first day where there is no head.
- */
-function headInsertion(text: string, document: Document): TextEdit {
-  const head = document.blocks[0]!;
-  const end = head.ends.find((each) => each !== "") ?? "\n";
-  const last = head.day ? -1 : head.lines.findLastIndex((line) => line.trim() !== "");
-  if (last < 0)
-    return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, newText: `${text}${end}` };
-  const character = head.lines[last]!.length;
-  return { range: { start: { line: last, character }, end: { line: last, character } }, newText: `${end}${text}` };
 }

@@ -1,8 +1,9 @@
 import { cutLine } from "../../syntax/line/cut.ts";
 import { LineWords } from "../../syntax/line/line-words.ts";
 import { partsOf } from "../../syntax/line/parts.ts";
+import { isName } from "../explain/declarable-name.ts";
 import type { CodeAction } from "../types.ts";
-import { declaring, isName } from "./kept-fixes.ts";
+import { declaring } from "./kept-fixes.ts";
 import { actionOf, type LineIn, readAs } from "./line-in.ts";
 
 /** More words are a sentence. */
