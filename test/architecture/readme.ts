@@ -94,6 +94,8 @@ function valuesOf({ type, minimum, maximum }: Setting): string {
 /** The manifest has no place for more than a title. */
 const DOES: Readonly<Record<string, string>> = {
   "daystave.newJournal": "begins a journal in a new file, with today's day line; also under _File > New File..._",
+  "daystave.openSample":
+    "opens a sample to try things on, as a text of its own that is saved nowhere unless you save it",
   "daystave.newDay": "starts today: its day line, with the cursor below it; if today is already there, goes to its end",
   "daystave.newDayWithPhases": "the same with the phases of the last session and their minutes, ready to fill in",
   "daystave.writePlan":
