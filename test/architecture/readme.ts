@@ -113,7 +113,7 @@ const DOES: Readonly<Record<string, string>> = {
   "daystave.showPupils":
     "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",
   "daystave.stayWithJournal":
-    "in the preview's own menu: it stays with its journal, whichever is looked at in the editor",
+    "in the preview's own menu: it stays with its journal, whichever is looked at in the editor; _Show Preview_ then opens another for another journal",
   "daystave.followText": "in the preview's own menu: it follows the journal in the editor again",
 };
 
