@@ -12,6 +12,7 @@ import { MOVE_YEAR, moveYear } from "./commands/move-year.ts";
 import { NEW_DAY, newDay } from "./commands/new-day.ts";
 import { NEW_DAY_WITH_PHASES, newDayWithPhases } from "./commands/new-day-with-phases.ts";
 import { NEW_JOURNAL, newJournal } from "./commands/new-journal.ts";
+import { OPEN_SAMPLE, openSample } from "./commands/open-sample.ts";
 import { PRINT_SHEET, printSheet } from "./commands/print-sheet.ts";
 import { REPEAT_FASTER, repeatFaster } from "./commands/repeat-faster.ts";
 import { REPEAT_SLOWER, repeatSlower } from "./commands/repeat-slower.ts";
@@ -76,6 +77,7 @@ export async function startDaystave(context: ExtensionContext, client: BaseLangu
     }),
     openAtToday(context, client),
     commands.registerCommand(NEW_JOURNAL, () => newJournal(client)),
+    commands.registerCommand(OPEN_SAMPLE, () => openSample(context.extensionUri)),
     commands.registerCommand(NEW_DAY, (uri?: unknown) => newDay(client, uri)),
     commands.registerCommand(NEW_DAY_WITH_PHASES, (uri?: unknown) => newDayWithPhases(client, uri)),
     commands.registerCommand(WRITE_PLAN, (uri?: unknown) => writePlan(client, context, uri)),

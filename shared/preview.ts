@@ -51,6 +51,11 @@ export interface PreviewUnchanged {
   readonly unchanged: true;
   /** The key of the exercise under the cursor; null where there is none. */
   readonly underCursor: string | null;
+  /**
+   * By which line the page shows what stands on that of the cursor: an exercise or a piece by the one that it was last
+   * played on, whatever else by its own. Null where there is no cursor.
+   */
+  readonly shownBy: PreviewPlace | null;
   /** Of the entry under the cursor; null where it is not played on a recorder, or has no finger change. */
   readonly fingers: PreviewFingers | null;
   readonly hear: PreviewHear;
@@ -66,6 +71,7 @@ export interface PreviewFigures {
   /** Those that something was practised on. */
   readonly instruments: readonly string[];
   readonly underCursor: string | null;
+  readonly shownBy: PreviewPlace | null;
   readonly fingers: PreviewFingers | null;
   readonly hear: PreviewHear;
   /** Whether files are still being read: then no trend is told, as what there is may be a part. */

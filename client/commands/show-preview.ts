@@ -13,7 +13,7 @@ export async function showPreview(panels: PreviewPanels, uri: unknown, line?: un
   if (typeof uri === "string" && typeof line === "number") {
     const document = Uri.parse(uri);
     await revealLine(document, line);
-    return panels.show(document);
+    return panels.showCursor(document);
   }
   const document = uri instanceof Uri ? uri : (window.activeTextEditor ?? journalEditor())?.document.uri;
   if (document) await panels.show(document);

@@ -11,8 +11,11 @@ const ROOT = fileURLToPath(new URL("../../", import.meta.url));
  * type.
  */
 const PAGES = { "README.md": "readme.md", "CHANGELOG.md": "changelog.md", LICENSE: "LICENSE.txt" };
-/** Folders whose files go in, but those that are about the command line; folders in them have its schemas. */
-const FOLDERS = ["client/media", "syntaxes"];
+/**
+ * Folders whose files go in, but those that are about the command line; folders in them have its schemas. The sample is
+ * what the walkthrough goes by.
+ */
+const FOLDERS = ["client/media", "samples/quickstart", "syntaxes"];
 const OF_COMMAND_LINE = /^(?:COMMAND-LINE\.md|OTHER-EDITORS\.md|.*\.1)$/;
 const ICONS = ["client/icon.png", "client/icon.svg"];
 

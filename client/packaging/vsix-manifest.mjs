@@ -7,6 +7,7 @@ const CONTENT_TYPES = {
   ".json": "application/json",
   ".md": "text/markdown",
   ".png": "image/png",
+  ".practice": "text/plain",
   ".svg": "image/svg+xml",
   ".txt": "text/plain",
   ".vsixmanifest": "text/xml",

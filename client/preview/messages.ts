@@ -53,6 +53,8 @@ export type ToPage =
     }
   /** What a line of words sounds like; null where it cannot be had. */
   | { readonly type: "sound"; readonly text: string; readonly sound: Sound | null }
+  /** An exercise, or else what leads to a line, is to be in sight. */
+  | { readonly type: "bring"; readonly key: string | null; readonly place: PreviewPlace }
   /** Whether the page stays with its journal, which it remembers across a restart. */
   | { readonly type: "lock"; readonly locked: boolean }
   /** The exercise under the cursor as a staff; null where it is none. */
@@ -69,6 +71,8 @@ export type FromPage =
   /** The exercise under the cursor is wanted as a staff, so wide in pixels. */
   | { readonly type: "staff"; readonly width: number; readonly fingerings: boolean }
   | { readonly type: "reveal"; readonly uri: string; readonly line: number }
+  /** The reader scrolled: what comes first leads to this line. */
+  | { readonly type: "scrolled"; readonly uri: string; readonly line: number }
   /** The plan that is shown is to be written into the journal. */
   | { readonly type: "writePlan" }
   /** A line of words is to be heard beside a line of the journal; of the document itself where none is meant. */
@@ -225,6 +229,7 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   choice: isChoice,
   instruments: list(isText),
   underCursor: orNull(isText),
+  shownBy: orNull(isPlace),
   fingers: orNull(isFingers),
   hear: isHear,
   reading: isFlag,
@@ -242,6 +247,7 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
 export const isUnchanged: Check<PreviewUnchanged> = object<PreviewUnchanged>({
   unchanged: only(true),
   underCursor: orNull(isText),
+  shownBy: orNull(isPlace),
   fingers: orNull(isFingers),
   hear: isHear,
 });
@@ -263,6 +269,7 @@ const isCursor = object<ToPageOf<"cursor">>({
   hear: isHear,
 });
 const isUnavailable = object<ToPageOf<"unavailable">>({ type: only("unavailable"), message: isText });
+const isBring = object<ToPageOf<"bring">>({ type: only("bring"), key: orNull(isText), place: isPlace });
 const isLock = object<ToPageOf<"lock">>({ type: only("lock"), locked: isFlag });
 const isHeard = object<ToPageOf<"sound">>({ type: only("sound"), text: isText, sound: orNull(isSound) });
 const isNote = object<PreviewNote>({
@@ -282,13 +289,14 @@ export const isStaff: Check<PreviewStaff> = object<PreviewStaff>({
 const isStaffShown = object<ToPageOf<"staff">>({ type: only("staff"), staff: orNull(isStaff) });
 export const isToPage: Check<ToPage> = either(
   either(either(isShown, isCursor), either(isHeard, isStaffShown)),
-  either(isLock, isUnavailable),
+  either(isBring, either(isLock, isUnavailable)),
 );
 
 type FromPageOf<Type extends FromPage["type"]> = Extract<FromPage, { readonly type: Type }>;
 const isReady = object<FromPageOf<"ready">>({ type: only("ready"), asks: isAsks, locked: isFlag });
 const isAsk = object<FromPageOf<"ask">>({ type: only("ask"), asks: isAsks });
 const isReveal = object<FromPageOf<"reveal">>({ type: only("reveal"), uri: isText, line: isCount });
+const isScrolled = object<FromPageOf<"scrolled">>({ type: only("scrolled"), uri: isText, line: isCount });
 const isIsolate = object<FromPageOf<"isolate">>({ type: only("isolate"), uri: isText, line: isCount, rank: isCount });
 const isWritePlan = object<FromPageOf<"writePlan">>({ type: only("writePlan") });
 const isHearing = object<FromPageOf<"hear">>({ type: only("hear"), place: orNull(isPlace), text: isText });
@@ -300,7 +308,7 @@ const isWriteTempo = object<FromPageOf<"writeTempo">>({
 });
 const isStaffAsked = object<FromPageOf<"staff">>({ type: only("staff"), width: isCount, fingerings: isFlag });
 export const isFromPage: Check<FromPage> = either(
-  either(either(isReady, isAsk), isStaffAsked),
+  either(either(isReady, isAsk), either(isStaffAsked, isScrolled)),
   either(either(isReveal, isIsolate), either(isWritePlan, either(isHearing, isWriteTempo))),
 );
 

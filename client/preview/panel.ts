@@ -1,4 +1,4 @@
-import { commands, Uri, type WebviewPanel, window } from "vscode";
+import { commands, type TextEditor, Uri, type WebviewPanel, window } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type {
   ChangedParams,
@@ -24,6 +24,7 @@ import {
   type ToPage,
 } from "./messages.ts";
 import { revealLine } from "./reveal-line.ts";
+import { ScrollSync, type ShownForLine } from "./scroll-sync.ts";
 import { isSound } from "./sound-shape.ts";
 
 const UNAVAILABLE =
@@ -32,22 +33,34 @@ const UNAVAILABLE =
 /** The title until the journal's name is known. */
 export const TITLE = "Practice Preview";
 
-/** In a condition of the manifest: whether the preview stays with its journal. */
+/** In a condition of the manifest: whether the preview that has the focus stays with its journal. */
 const STAYS = "daystave.previewStays";
 
 /** How long the cursor must rest before its exercise is looked for, in milliseconds. */
 const CURSOR_REST = 120;
 
+/** How a preview begins. */
+export interface PanelStart {
+  readonly document: Uri;
+  /** Whether it comes back with its window, to where it was. */
+  readonly isBack: boolean;
+  /** Whether it stays with the journal of that document. */
+  readonly locked: boolean;
+}
+
 /** The editor's side of one preview: asks the server while the page is visible, and takes the reader to a line. */
 export class PreviewPanel {
   readonly #panel: WebviewPanel;
   readonly #client: BaseLanguageClient;
+  readonly #scroll: ScrollSync;
   #document: Uri;
   /** The line of the document that the cursor is on. */
   #cursor: number | undefined;
   #asks: PageAsks = { choice: null, most: null, open: null, plan: null };
   /** Stays with its journal when another one is looked at. */
-  #locked = false;
+  #locked: boolean;
+  /** The journal that was shown last, also while the page is hidden. */
+  #journal: string | undefined;
   /** What the page shows; undefined while it shows nothing, as after it was hidden. */
   #shown: PreviewFigures | undefined;
   /** Counts the questions, so that a late answer to an earlier one is dropped. */
@@ -61,18 +74,23 @@ export class PreviewPanel {
   /** The last that the server said of a change while that answer was waiting. */
   #news: ChangedParams | undefined;
 
-  constructor(panel: WebviewPanel, extension: Uri, client: BaseLanguageClient, document: Uri) {
+  constructor(panel: WebviewPanel, extension: Uri, client: BaseLanguageClient, start: PanelStart) {
+    const { document, locked } = start;
     this.#panel = panel;
     this.#client = client;
     this.#document = document;
+    this.#locked = locked;
     this.#cursor = cursorIn(document);
+    this.#scroll = new ScrollSync(this.#around(), start);
     panel.webview.onDidReceiveMessage((message: unknown) => this.#receive(message));
     panel.onDidDispose(() => {
       this.#closed = true;
       clearTimeout(this.#resting);
+      this.#scroll.dispose();
     });
     panel.onDidChangeViewState(() => {
       if (!panel.visible) this.#shown = undefined; // the page is gone until it says that it is ready again
+      this.#tellWhetherItStays();
     });
     panel.webview.html = pageHtml(panel.webview, extension, "preview");
     this.#early = this.#ask({ uri: document.toString(), cursor: this.#cursor });
@@ -82,8 +100,23 @@ export class PreviewPanel {
     return !this.#closed && this.#panel.visible;
   }
 
+  /** Whether it has the focus. */
+  get isActive(): boolean {
+    return !this.#closed && this.#panel.active;
+  }
+
+  get isLocked(): boolean {
+    return this.#locked;
+  }
+
   reveal(): void {
     this.#panel.reveal(undefined, true);
+  }
+
+  /** Has what stands at the cursor in sight, whatever was scrolled meanwhile. */
+  async showCursor(): Promise<void> {
+    this.#scroll.want();
+    await this.#refresh(this.#again());
   }
 
   /** Shows the journal of a document that was asked for, which may be the same one. */
@@ -94,15 +127,31 @@ export class PreviewPanel {
     await this.#refresh({ uri: document.toString() });
   }
 
-  /** Another document is looked at: its journal is shown, unless the page stays with its own. */
-  async follow(document: Uri): Promise<void> {
-    if (!this.#locked || !this.#shown) return this.show(document);
+  /**
+   * Another document is looked at: its journal is shown, unless the page stays with its own.
+   *
+   * @returns whether the document belongs to what it shows
+   */
+  async follow(document: Uri): Promise<boolean> {
     const uri = document.toString();
-    const answer = await this.#ask({ uri, cursor: cursorIn(document) });
-    if (this.#closed || !isFigures(answer) || answer.journal !== this.#shown?.journal) return;
+    if (uri === this.#document.toString()) return true;
+    if (!this.#locked) {
+      await this.show(document);
+      return true;
+    }
+    // One that came back and has shown nothing yet stays with what it came back with.
+    const answer = this.#journal === undefined ? undefined : await this.#ask({ uri, cursor: cursorIn(document) });
+    if (this.#closed || !isFigures(answer) || answer.journal !== this.#journal) return false;
     this.#document = document;
     this.#cursor = cursorIn(document);
-    this.#showFigures(uri, answer);
+    if (this.#isInSight) this.#showFigures(uri, answer);
+    return true;
+  }
+
+  /** A text was scrolled. */
+  scrolled(editor: TextEditor): void {
+    const goesWith = editor.document.uri.toString() === this.#document.toString();
+    if (goesWith && this.#isInSight && this.#shown) this.#scroll.textScrolled(editor);
   }
 
   /** The cursor went to another place; once it rests, the exercise there is marked. */
@@ -143,7 +192,16 @@ export class PreviewPanel {
 
   #lock(locked: boolean): void {
     this.#locked = locked;
-    void commands.executeCommand("setContext", STAYS, locked);
+    this.#name();
+    this.#tellWhetherItStays();
+  }
+
+  #tellWhetherItStays(): void {
+    if (this.isActive) void commands.executeCommand("setContext", STAYS, this.#locked);
+  }
+
+  #name(): void {
+    if (this.#shown) this.#panel.title = `Practice: ${this.#shown.name}${this.#locked ? " (stays)" : ""}`;
   }
 
   dispose(): void {
@@ -158,6 +216,7 @@ export class PreviewPanel {
     if (message.type === "hear") return this.#hear(message);
     if (message.type === "writeTempo") return this.#writeTempo(message);
     if (message.type === "staff") return this.#showStaff(message);
+    if (message.type === "scrolled") return this.#pageScrolled(message);
     this.#asks = message.asks;
     if (message.type === "ready") {
       this.#lock(message.locked);
@@ -222,13 +281,43 @@ export class PreviewPanel {
 
   #showFigures(uri: string, figures: PreviewFigures): void {
     this.#shown = figures;
-    this.#panel.title = `Practice: ${figures.name}`;
+    this.#journal = figures.journal;
+    this.#name();
     this.#post({ type: "figures", uri, figures });
+    this.#scroll.cursorShown(figures);
   }
 
-  #showCursor({ underCursor, fingers, hear }: PreviewUnchanged): void {
-    if (this.#shown) this.#shown = { ...this.#shown, underCursor, fingers, hear };
+  #showCursor({ underCursor, shownBy, fingers, hear }: PreviewUnchanged): void {
+    if (this.#shown) this.#shown = { ...this.#shown, underCursor, shownBy, fingers, hear };
     this.#post({ type: "cursor", underCursor, fingers, hear });
+    this.#scroll.cursorShown({ underCursor, shownBy });
+  }
+
+  /** What the scrolling asks of this preview. */
+  #around(): ConstructorParameters<typeof ScrollSync>[0] {
+    const document = () => this.#document;
+    return {
+      get document() {
+        return document();
+      },
+      shows: ({ underCursor, shownBy }) => underCursor !== null || (shownBy !== null && this.#leadsTo(shownBy)),
+      bring: ({ underCursor: key, shownBy }) => shownBy && this.#post({ type: "bring", key, place: shownBy }),
+      shownFor: (line) => this.#shownFor(line),
+    };
+  }
+
+  async #shownFor(line: number): Promise<ShownForLine | undefined> {
+    const answer = this.#shown ? await this.#ask({ ...this.#again(), cursor: line }) : undefined;
+    return this.#isInSight && (isFigures(answer) || isUnchanged(answer)) ? answer : undefined;
+  }
+
+  #leadsTo({ uri, line }: PreviewPlace): boolean {
+    return this.#shown !== undefined && placesIn(this.#shown).some((each) => each.uri === uri && each.line === line);
+  }
+
+  /** Only where the page leads to: it cannot make a text scroll anywhere else. */
+  #pageScrolled(place: PreviewPlace): void {
+    if (this.#leadsTo(place)) this.#scroll.pageScrolled(place);
   }
 
   /** The staff of the exercise under the cursor; of several questions the last is answered. */
@@ -288,8 +377,7 @@ export class PreviewPanel {
 
   /** Only to places that the page was given: it cannot make the editor open anything else. */
   async #revealLine(place: string, line: number): Promise<void> {
-    if (!this.#shown || !placesIn(this.#shown).some((each) => each.uri === place && each.line === line)) return;
-    await revealLine(Uri.parse(place), line);
+    if (this.#leadsTo({ uri: place, line })) await revealLine(Uri.parse(place), line);
   }
 }
 

@@ -6,3 +6,6 @@ export function isMonth(path: string): boolean;
 
 /** The day that a clock on the wall shows, ISO 8601. */
 export function localDay(now: Date): string;
+
+/** A text with every date so many weeks later, so that weekdays stay right. */
+export function later(text: string, weeks: number): string;

@@ -51,6 +51,12 @@ function dateOf(day) {
   return day.slice(0, 10);
 }
 
-function later(text, weeks) {
+/**
+ * A text with every date so many weeks later, so that weekdays stay right.
+ *
+ * @param {string} text
+ * @param {number} weeks
+ */
+export function later(text, weeks) {
   return text.replace(DATE, (date) => new Date(Date.parse(date) + weeks * WEEK).toISOString().slice(0, 10));
 }

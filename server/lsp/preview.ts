@@ -9,13 +9,16 @@ import type {
   PreviewSpan,
 } from "../../shared/preview.ts";
 import { fingersUnderCursor } from "../features/preview/fingers.ts";
-import { exerciseUnderCursor, preview as figuresOf } from "../features/preview/preview.ts";
+import { preview as figuresOf } from "../features/preview/preview.ts";
+import { exerciseUnderCursor, shownBy } from "../features/preview/under-cursor.ts";
 import { linesToHear, NOTHING_TO_HEAR } from "../features/sound/to-hear.ts";
 import { canonicalUri } from "../host/uri.ts";
 import { Journal } from "../journal/journal.ts";
 import { debounced } from "./debounce.ts";
 import { planWanted } from "./plan-wanted.ts";
 import type { Place, Session } from "./session.ts";
+
+const NOTHING_AT_CURSOR = { underCursor: null, shownBy: null, fingers: null, hear: NOTHING_TO_HEAR } as const;
 
 /** How long nobody must have typed before a preview is told, in milliseconds. */
 const QUIET = 150;
@@ -44,6 +47,7 @@ export function preview({ session, journal, uri }: Place, params: PreviewParams)
   const { cursor } = params;
   const atCursor = {
     underCursor: cursor === undefined ? null : exerciseUnderCursor(journal, uri, cursor),
+    shownBy: cursor === undefined ? null : shownBy(journal, uri, cursor, today),
     fingers: cursor === undefined ? null : fingersUnderCursor(journal, uri, cursor),
     hear: linesToHear(journal, uri, cursor ?? -1, today),
   };
@@ -58,7 +62,7 @@ export function emptyPreview(session: Session, { uri, ...params }: PreviewParams
   const key = canonicalUri(uri);
   const plan = planShown(session, key, params.plan);
   const nothing = figuresOf(new Journal(uri, new Map()), { ...params, today: session.dayOf(key), plan });
-  return { journal: uri, version: 0, underCursor: null, fingers: null, hear: NOTHING_TO_HEAR, ...nothing };
+  return { journal: uri, version: 0, ...NOTHING_AT_CURSOR, ...nothing };
 }
 
 /** Tells the client which journals changed. Only a client that has asked for a preview knows what that means. */

@@ -326,7 +326,7 @@ class Server {
   #answers<Params extends { readonly textDocument: { readonly uri: string } }>(
     method: string,
     handlerOf: (handlers: Handlers) => (place: Place, params: Params) => unknown,
-    unknown: () => null,
+    unknown: () => unknown,
   ): void {
     this.connection.onRequest(method, this.#onDocument(method, handlerOf, unknown));
   }

@@ -52,8 +52,8 @@ function inEqualParts(length: number): readonly number[] {
 }
 
 /**
- * To which side a beam that a note has alone goes: into the pair of long and short that the note is in. Common practice,
- * no source.
+ * To which side a beam that a note has alone goes: into the pair of long and short that the note is in. Common
+ * practice, no source.
  */
 export function hookSide({ from, to }: Stretch, index: number): "left" | "right" {
   if (index === from) return "right";

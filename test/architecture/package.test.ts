@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { SCROLL_SETTINGS } from "../../client/preview/scroll-settings.ts";
 import manifest from "../../package.json";
 import { CODES, MEANINGS } from "../../server/checks/codes.ts";
 import { COMMANDS } from "../../server/cli/commands.ts";
@@ -14,7 +15,10 @@ interface Setting {
   readonly maximum?: number;
 }
 
-const settings: Readonly<Record<string, Setting>> = manifest.contributes.configuration.properties;
+const contributed: Readonly<Record<string, Setting>> = manifest.contributes.configuration.properties;
+/** Those of the preview are the client's own; the server reads all others. */
+const OF_CLIENT = "daystave.preview.";
+const settings = Object.fromEntries(Object.entries(contributed).filter(([name]) => !name.startsWith(OF_CLIENT)));
 const client = modules("client");
 
 /** Each value under its name with dots. */
@@ -58,8 +62,13 @@ test("each command has a file of its own, named as it is", () => {
 
 describe("settings", () => {
   test("those that are contributed are those that are read, with the same defaults", () => {
-    const contributed = Object.entries(settings).map(([name, setting]) => [name, setting.default]);
-    expect(Object.fromEntries(contributed)).toEqual(Object.fromEntries(flat(DEFAULT_SETTINGS, "daystave")));
+    const defaults = Object.entries(contributed).map(([name, setting]) => [name, setting.default]);
+    expect(Object.fromEntries(defaults)).toEqual(
+      Object.fromEntries([
+        ...flat(DEFAULT_SETTINGS, "daystave"),
+        ...Object.entries(SCROLL_SETTINGS).map(([name, usual]) => [`${OF_CLIENT}${name}`, usual]),
+      ]),
+    );
   });
 
   test.each(Object.entries(settings))("%s is read, and every word that it takes is", (name, setting) => {

@@ -8,7 +8,7 @@ import { daystave } from "../cli/command-line.ts";
 import { ROOT } from "./source.ts";
 
 /** The pages in which something is generated. */
-export const GENERATED = ["README.md", "syntaxes/COMMAND-LINE.md", "syntaxes/DIAGNOSTICS.md", "syntaxes/SETTINGS.md"];
+export const GENERATED = ["README.md", "syntaxes/COMMAND-LINE.md", "syntaxes/COMMANDS.md", "syntaxes/DIAGNOSTICS.md", "syntaxes/SETTINGS.md"];
 
 /** Where the commands of the pages are run. */
 const SAMPLE = `${ROOT}samples/quickstart`;
@@ -94,6 +94,8 @@ function valuesOf({ type, minimum, maximum }: Setting): string {
 /** The manifest has no place for more than a title. */
 const DOES: Readonly<Record<string, string>> = {
   "daystave.newJournal": "begins a journal in a new file, with today's day line; also under _File > New File..._",
+  "daystave.openSample":
+    "opens a sample to try things on, as a text of its own that is saved nowhere unless you save it",
   "daystave.newDay": "starts today: its day line, with the cursor below it; if today is already there, goes to its end",
   "daystave.newDayWithPhases": "the same with the phases of the last session and their minutes, ready to fill in",
   "daystave.writePlan":
@@ -124,7 +126,7 @@ const DOES: Readonly<Record<string, string>> = {
   "daystave.showPupils":
     "shows a teacher, at the side, what each journal of the workspace has set, played and asked; for two journals or more",
   "daystave.stayWithJournal":
-    "in the preview's own menu: it stays with its journal, whichever is looked at in the editor",
+    "in the preview's own menu: it stays with its journal, whichever is looked at in the editor; _Show Preview_ then opens another for another journal",
   "daystave.followText": "in the preview's own menu: it follows the journal in the editor again",
 };
 

@@ -63,6 +63,7 @@ describe("the package for npm", () => {
         "dist/server/notation.js",
         "package.json",
         "syntaxes/COMMAND-LINE.md",
+        "syntaxes/COMMANDS.md",
         "syntaxes/DIAGNOSTICS.md",
         "syntaxes/EXPORT.md",
         "syntaxes/FORMAT.md",

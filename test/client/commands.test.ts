@@ -5,8 +5,9 @@ const { contributes } = JSON.parse(readFileSync("package.json", "utf8"));
 const menus: Record<string, { command: string; when?: string }[]> = contributes.menus;
 const commands: string[] = contributes.commands.map(({ command }: { command: string }) => command);
 
-/** Begins a file of its own, and so is at hand everywhere. */
+/** Begin a text of its own, and so are at hand everywhere. */
 const NEW_JOURNAL = "daystave.newJournal";
+const OPEN_SAMPLE = "daystave.openSample";
 /** Commands of the preview's own menu. */
 const OF_PREVIEW = ["daystave.stayWithJournal", "daystave.followText"];
 
@@ -19,7 +20,7 @@ const SHOW_PUPILS = "daystave.showPupils";
 test("each command is in the palette, and under one name", () => {
   // What no entry there narrows down is in the palette always.
   const narrowed = menus["commandPalette"]!.map(({ command }) => command);
-  expect([...narrowed, NEW_JOURNAL].sort()).toEqual([...commands].sort());
+  expect([...narrowed, NEW_JOURNAL, OPEN_SAMPLE].sort()).toEqual([...commands].sort());
   const titles = contributes.commands.map(({ category, title }: Record<string, string>) => `${category}: ${title}`);
   expect(new Set(titles).size).toBe(commands.length);
 });

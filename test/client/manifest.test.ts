@@ -43,6 +43,11 @@ test("each workspace folder may have its own settings, and a folder that is virt
   expect(manifest.capabilities).toEqual({ virtualWorkspaces: true, untrustedWorkspaces: { supported: true } });
 });
 
+test("where the files are on another machine, the extension runs there: it reads them", () => {
+  expect(manifest.extensionKind).toEqual(["workspace"]);
+  expect([manifest.main, manifest.browser].every((bundle) => typeof bundle === "string")).toBe(true);
+});
+
 test("bundles are CommonJS, for the floor's editor", () => {
   expect(manifest.type).toBeUndefined();
   expect(manifest.engines.vscode).toBe(`^${manifest.devDependencies["@types/vscode"]}`);

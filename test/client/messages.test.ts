@@ -44,6 +44,7 @@ const FIGURES: PreviewFigures = {
   journal: "sample:/quickstart",
   version: 3,
   underCursor: null,
+  shownBy: null,
   fingers: FINGERS,
   hear: { ...HEAR, place: null },
   ...previewOf(TEXT, { open: OPEN }),
@@ -58,6 +59,8 @@ test("messages to the page", () => {
   expect(isToPage({ type: "cursor", underCursor: "key", fingers: null })).toBe(false);
   expect(isToPage({ type: "cursor" })).toBe(false);
   expect(isToPage({ type: "lock", locked: true })).toBe(true);
+  expect(isToPage({ type: "bring", key: null, place: { uri: URI, line: 3 } })).toBe(true);
+  expect(isToPage({ type: "bring", key: "key", place: { uri: URI } })).toBe(false);
   expect(isToPage({ type: "lock" })).toBe(false);
   const staff = { svg: "<svg/>", text: "C major.", notes: [], fingered: false, sentence: "" };
   expect(isToPage({ type: "staff", staff })).toBe(true);

@@ -7,7 +7,12 @@ import type { PreviewStaff, StaffParams } from "../../shared/staff.ts";
 import { previewOf } from "../features/preview/preview-asked.ts";
 
 /** As much of the editor as the panel asks of it. */
-const editor = vi.hoisted(() => ({ cursor: 0, shown: [] as string[], stays: false }));
+const editor = vi.hoisted(() => ({
+  cursor: 0,
+  shown: [] as string[],
+  stays: false,
+  settings: {} as Record<string, boolean>,
+}));
 
 function uriOf(text: string): Uri {
   return { toString: () => text } as Uri;
@@ -33,7 +38,9 @@ vi.mock("vscode", () => ({
     showTextDocument: async (document: { uri: Uri }, { selection }: { selection: { active: { line: number } } }) =>
       void editor.shown.push(`${document.uri} ${selection.active.line}`),
   },
-  workspace: {},
+  workspace: {
+    getConfiguration: () => ({ get: (name: string, usual: boolean) => editor.settings[name] ?? usual }),
+  },
   commands: {
     executeCommand: async (command: string, _: string, value: boolean) => {
       if (command === "setContext") editor.stays = value;
@@ -55,10 +62,12 @@ const FINGERS: PreviewFingers = {
   canIsolate: true,
 };
 
+const SHOWN_BY = { uri: "j:/a.practice", line: 1 };
+
 const HEAR: PreviewHear = { place: { uri: "j:/a.practice", line: 1 }, lines: ["click at 60"], silent: "" };
 
 /** A panel with its page and its server: what the one is sent, and what the other is asked. */
-function open({ reading = false, figures = FIGURES } = {}) {
+function open({ reading = false, figures = FIGURES, isBack = false, locked = false } = {}) {
   const sent: ToPage[] = [];
   const asked: PreviewParams[] = [];
   const ran: unknown[] = [];
@@ -68,6 +77,7 @@ function open({ reading = false, figures = FIGURES } = {}) {
   let isClosed = false;
   const panel = {
     isInSight: true,
+    active: true,
     get visible() {
       if (isClosed) throw new Error("Webview is disposed"); // as the editor does
       return this.isInSight;
@@ -99,12 +109,21 @@ function open({ reading = false, figures = FIGURES } = {}) {
       asked.push(params);
       const journal = params.uri.split("/")[0]!;
       if (params.version === 1)
-        return { unchanged: true, underCursor: `line ${params.cursor}`, fingers: null, hear: HEAR };
-      return { journal, version: 1, underCursor: null, fingers: FINGERS, hear: HEAR, ...figures, reading };
+        return { unchanged: true, underCursor: `line ${params.cursor}`, shownBy: SHOWN_BY, fingers: null, hear: HEAR };
+      return {
+        journal,
+        version: 1,
+        underCursor: null,
+        shownBy: null,
+        fingers: FINGERS,
+        hear: HEAR,
+        ...figures,
+        reading,
+      };
     },
   };
   const document = uriOf("j:/a.practice");
-  const preview = new PreviewPanel(panel as never, uriOf("ext:/"), client as never, document);
+  const preview = new PreviewPanel(panel as never, uriOf("ext:/"), client as never, { document, isBack, locked });
   return {
     preview,
     sent,
@@ -144,6 +163,7 @@ beforeEach(() => {
   vi.useFakeTimers();
   editor.cursor = 1;
   editor.shown = [];
+  editor.settings = {};
 });
 afterEach(() => vi.useRealTimers());
 
@@ -236,7 +256,10 @@ test("once the cursor rests on another line, the exercise there is marked", asyn
   preview.cursorMoved(uriOf("other:/c.practice"), 9);
   await vi.runAllTimersAsync();
   expect(asked.slice(1).map(({ cursor, version }) => [cursor, version])).toEqual([[4, 1]]);
-  expect(sent.at(-1)).toEqual({ type: "cursor", underCursor: "line 4", fingers: null, hear: HEAR });
+  expect(sent.slice(1)).toEqual([
+    { type: "cursor", underCursor: "line 4", fingers: null, hear: HEAR },
+    { type: "bring", key: "line 4", place: SHOWN_BY },
+  ]);
 });
 
 test("a staff is that of the line that the cursor is on, as wide as the page says; the last question is answered", async () => {
@@ -290,6 +313,36 @@ test("it leads to the lines that the page was given, and to no other", async () 
   await page(READY);
   await page({ type: "reveal", uri: "other:/c.practice", line: 1 });
   expect(editor.shown).toEqual([]);
+});
+
+test("the exercise at the cursor is marked and not brought into sight where the setting says so, unless asked for", async () => {
+  editor.settings["scrollWithEditor"] = false;
+  const { page, sent, preview } = open();
+  await page(READY);
+  preview.cursorMoved(uriOf("j:/a.practice"), 4);
+  await vi.runAllTimersAsync();
+  expect(sent.map(({ type }) => type)).toEqual(["figures", "cursor"]);
+  await preview.showCursor();
+  expect(sent.slice(2).map(({ type }) => type)).toEqual(["cursor", "bring"]);
+});
+
+test("one that stays with its journal does so while it is hidden, too, and says so in its title", async () => {
+  const { page, asked, preview, hide, panel } = open();
+  await page(READY);
+  preview.stay(true);
+  expect(panel.title).toBe("Practice: journal (stays)");
+  hide();
+  expect(await preview.follow(uriOf("other:/c.practice"))).toBe(false);
+  expect(await preview.follow(uriOf("j:/b.practice"))).toBe(true);
+  await page({ ...READY, locked: true });
+  expect(asked.at(-1)!.uri).toBe("j:/b.practice");
+});
+
+test("one that comes back to stay does not go elsewhere before its page is there", async () => {
+  const { page, asked, preview } = open({ isBack: true, locked: true });
+  expect(await preview.follow(uriOf("other:/c.practice"))).toBe(false);
+  await page({ ...READY, locked: true });
+  expect(asked.map(({ uri }) => uri)).toEqual(["j:/a.practice"]);
 });
 
 test("it has a step put into the journal that the page was given, and no other", async () => {

@@ -45,7 +45,10 @@ vi.mock("vscode", () => ({
 vi.resetModules();
 const { showPreview } = await import("../../client/commands/show-preview.ts");
 
-const panels = { show: async (uri: unknown) => void editor.told.push(`preview of ${uri}`) } as never;
+const panels = {
+  show: async (uri: unknown) => void editor.told.push(`preview of ${uri}`),
+  showCursor: async (uri: unknown) => void editor.told.push(`preview of ${uri}, at its cursor`),
+} as never;
 
 beforeEach(() => {
   editor.told.length = 0;
@@ -54,7 +57,7 @@ beforeEach(() => {
 
 test("from above an entry the cursor goes to it first, so that the preview has its exercise in sight", async () => {
   await showPreview(panels, "file:///j/a.practice", 3);
-  expect(editor.told).toEqual(["line 3 of file:///j/a.practice", "preview of file:///j/a.practice"]);
+  expect(editor.told).toEqual(["line 3 of file:///j/a.practice", "preview of file:///j/a.practice, at its cursor"]);
 });
 
 test("from a title bar, or by itself, the cursor stays", async () => {

@@ -7,6 +7,7 @@ import { chromium, type Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { serveWorkbench } from "../../client/workbench/serve.mjs";
+import { allowDevelopmentPayload, isInstalled, startNodeHost } from "./node-host.ts";
 
 // One bundle that uses the editor's own interface, run inside editors: in a browser's always, and in a desktop one where
 // there is one. VSCODE_PATH names it, or it stands in one of the usual places.
@@ -47,7 +48,31 @@ describe.skipIf(!executablePath)("the editor's own interface, in the browser", (
     const browser = await chromium.launch({ executablePath: executablePath!, args: launchArguments });
     try {
       const { code, said } = await ranIn(await browser.newPage(), server.url);
-      expect(said).toEqual(["ran in the host: web"]);
+      expect(said).toEqual([
+        "ran in the host: web",
+        "files of sample: are here, and the extension runs with the window",
+      ]);
+      expect(code).toBe(0);
+    } finally {
+      await browser.close();
+      await server.close();
+    }
+  });
+});
+
+// The window is a browser's, the files are on a machine that it is connected to: here the same one.
+describe.skipIf(!executablePath || !isInstalled("code-server"))("the editor's own interface, from afar", () => {
+  test("the extension runs where the files are, and does there all that it does", async () => {
+    const server = await startNodeHost({ sample: SAMPLE, open: "week.practice", tests: BUNDLE });
+    const browser = await chromium.launch({ executablePath: executablePath!, args: launchArguments });
+    try {
+      const page = await browser.newPage();
+      await page.addInitScript(allowDevelopmentPayload);
+      const { code, said } = await ranIn(page, server.url);
+      expect(said).toEqual([
+        "ran in the host: node",
+        "files of file: are on another machine, and the extension runs with the files",
+      ]);
       expect(code).toBe(0);
     } finally {
       await browser.close();

@@ -35,6 +35,12 @@ describeNodeHost(
       await editor.locator(".squiggly-error").first().waitFor();
     });
 
+    inWindow("has the walkthrough's sample with it", async ({ page, runCommand }) => {
+      await runCommand("Daystave: Open the Sample Journal");
+      await page.locator('.tab.active[data-resource-name="Untitled-1"]').waitFor();
+      await page.locator(".editor-instance .view-line", { hasText: "player Ottilie" }).first().waitFor();
+    });
+
     week(inWindow);
     previewPaths(inWindow, reloadAddressed);
   },

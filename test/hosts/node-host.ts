@@ -40,6 +40,8 @@ export interface NodeHostOptions {
   readonly settings?: Readonly<Record<string, unknown>>;
   /** Opens a window without a folder: the file then lies outside every one. */
   readonly alone?: boolean;
+  /** A file of the sample that names the window's folders, in the place of the sample's own folder. */
+  readonly workspace?: string;
 }
 
 const USUAL_SETTINGS = {
@@ -65,9 +67,8 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
     ...(tests ? [["extensionTestsPath", remote(join(ROOT, tests))]] : []),
     ["openFile", remote(join(folder, open))],
   ]);
-  const shown: Record<string, string> = options.alone ? { ew: "true" } : { folder }; // an empty window, or the folder
   return {
-    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ ...shown, payload })}`,
+    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ ...windowOf(options, folder), payload })}`,
     folder,
     pid,
     async close() {
@@ -75,6 +76,12 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
       rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
     },
   };
+}
+
+/** An empty window, several folders, or one. */
+function windowOf({ alone, workspace }: NodeHostOptions, folder: string): Record<string, string> {
+  if (alone) return { ew: "true" };
+  return workspace ? { workspace: join(folder, workspace) } : { folder };
 }
 
 /**

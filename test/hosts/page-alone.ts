@@ -167,7 +167,7 @@ function figuresOf(journal: Journal, { today, choice }: Asked, asks: PageAsked):
       settings: USUAL_PLAN,
     },
   });
-  return { journal: "file:///journal", version: 1, underCursor: null, fingers: null, ...shown };
+  return { journal: "file:///journal", version: 1, underCursor: null, shownBy: null, fingers: null, ...shown };
 }
 
 const HTML = '<!DOCTYPE html><html lang="en"><body><main></main></body></html>';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { filesOfYear, journalOfFiles } from "../features/preview/preview-asked.ts";
+import { luminance, SEEN } from "./accessible.ts";
 import { pagesAlone, THEME_NAMES } from "./page-alone.ts";
 import { textsInTheWay } from "./page-texts.ts";
 
@@ -154,9 +155,6 @@ test("on paper the dates stand in the heading, with their year and the instrumen
   await page.close();
 });
 
-/** At least this of what is needed to understand a picture: WCAG 2.1, 1.4.11, https://www.w3.org/TR/WCAG21/#non-text-contrast */
-const SEEN = 3;
-
 test("the band of a trend is seen in the dark theme of high contrast", async () => {
   const { page } = await open({ ...YEAR, theme: "high contrast, dark" });
   const band = page.locator("#exercises .tempo-row .chart-band").first();
@@ -169,12 +167,3 @@ test("the band of a trend is seen in the dark theme of high contrast", async () 
   expect((luminance(mixed) + 0.05) / (luminance(black!) + 0.05)).toBeGreaterThanOrEqual(SEEN);
   await page.close();
 });
-
-/** Relative luminance, WCAG 2.1: https://www.w3.org/TR/WCAG21/#dfn-relative-luminance */
-function luminance(colour: readonly number[]): number {
-  const [red, green, blue] = colour.map((of255) => {
-    const part = of255 / 255;
-    return part <= 0.03928 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
-}

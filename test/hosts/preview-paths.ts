@@ -9,7 +9,7 @@ const THIRDS = "D melodic minor, thirds";
 const PARTS = ["Today", "Exercises", "Pieces", "Keys", "For the lesson", "Weeks", "Aims"];
 
 /** In milliseconds: the workbench writes down what it will remember every few seconds. */
-const REMEMBER_LIMIT = 30_000;
+export const REMEMBER_LIMIT = 30_000;
 
 /**
  * What a player does with the preview beside the sample's week, in every editor.
@@ -165,7 +165,7 @@ function isInSight(element: Element): boolean {
 }
 
 /** Runs in the page: whether the workbench has written down, as it does every few seconds, something of this pattern. */
-async function windowRemembers(pattern: string): Promise<boolean> {
+export async function windowRemembers(pattern: string): Promise<boolean> {
   const settled = <Value>(request: IDBRequest<Value>) =>
     new Promise<Value>((done, fail) => {
       request.onsuccess = () => done(request.result);

@@ -1,7 +1,7 @@
 import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
 import { expectNoViolation } from "./accessible.ts";
-import { openPalette, type Window } from "./window.ts";
+import { chooseTheme, openPalette, type Window } from "./window.ts";
 import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
 
 const PUPILS = { sample: "samples/pupils", open: "tobin/diary.practice" };
@@ -90,4 +90,13 @@ describeWorkbench("the page of pupils", PUPILS, (inWindow) => {
     const policy = await pupils.locator("meta[http-equiv]").getAttribute("content");
     expect(policy).toMatch(/^default-src 'none'; style-src [^;]*; script-src 'nonce-[0-9a-f]{32}'$/);
   });
+
+  // The window keeps the last theme that it was given: nothing comes behind these.
+  for (const theme of ["Default Dark Modern", "Default High Contrast", "Default High Contrast Light"])
+    inWindow(`can be read in the theme ${theme}`, async (window) => {
+      await chooseTheme(window, theme.replace("Default ", ""));
+      const pupils = await showPupils(window);
+      await pupils.locator(`body[data-vscode-theme-id="${theme}"]`).waitFor();
+      await expectNoViolation(pupils);
+    });
 });

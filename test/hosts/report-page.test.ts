@@ -55,11 +55,13 @@ describe.each(REPORTS)("the report of samples/%s", (...report) => {
     const wide = await opened(report);
     expect(await columnWidth(wide.page)).toBeCloseTo(170 * MILLIMETRE, 0);
     await wide.page.close();
-    const narrow = await opened(report, 400);
-    expect(await columnWidth(narrow.page)).toBeLessThan(400);
-    const overhang = await narrow.page.evaluate("document.documentElement.scrollWidth - innerWidth");
-    expect(overhang).toBeLessThanOrEqual(0);
-    await narrow.page.close();
+    for (const width of [400, 320]) {
+      const narrow = await opened(report, width);
+      expect(await columnWidth(narrow.page)).toBeLessThan(width);
+      const overhang = await narrow.page.evaluate("document.documentElement.scrollWidth - innerWidth");
+      expect(overhang, `at ${width} px`).toBeLessThanOrEqual(0);
+      await narrow.page.close();
+    }
   });
 
   test("is printed on A4, in a column of 170 mm, with no row, chart or day cut", async () => {
@@ -86,6 +88,20 @@ describe.each(REPORTS)("the report of samples/%s", (...report) => {
     expect(await page.evaluate(`${kept} && ${headed}`)).toBe(true);
     await page.close();
   });
+});
+
+test("a full week, and a title in one long word, fit a window of 320 px", async () => {
+  const title = "Donaudampfschifffahrtsgesellschaftskapitänskajütenwandbespannungsmelodie";
+  const days = [2, 3, 4, 5, 6, 7, 8].map(
+    (day) =>
+      `2026-03-0${day}, 120 min\ngroundwork, 60 min\n  "${title}", bars ${day}-20, at 50 clean\npieces, 60 min\n  F major, slow\n`,
+  );
+  const { stdout } = await daystave(["report", "--html", "--week", "2026-W10", "-"], { stdin: days.join("") });
+  const page = await browser!.newPage({ viewport: { width: 320, height: 900 } });
+  await page.setContent(stdout);
+  expect(await page.locator("table").count()).toBeGreaterThan(1);
+  expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(320);
+  await page.close();
 });
 
 /** Of what is written in. */

@@ -1,10 +1,8 @@
 import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
+import { contrast, luminance, READABLE } from "./accessible.ts";
 import { complaintIn, exerciseIn } from "./preview-page.ts";
 import type { Window } from "./window.ts";
-
-/** Text on its ground, at least: WCAG 2.1, 1.4.3, https://www.w3.org/TR/WCAG21/#contrast-minimum */
-const READABLE = 4.5;
 
 /** From the light theme that a window begins with to a dark one, which it keeps. */
 export async function followsTheme(window: Window, chooseDark: () => Promise<void>): Promise<void> {
@@ -66,19 +64,4 @@ async function colourOf(element: Locator, property: string): Promise<Colour> {
     .match(/[\d.]+/g)!
     .slice(0, 3)
     .map(Number) as unknown as Colour;
-}
-
-/** Relative luminance, WCAG 2.1: https://www.w3.org/TR/WCAG21/#dfn-relative-luminance */
-function luminance(colour: Colour): number {
-  const [red, green, blue] = colour.map((of255) => {
-    const part = of255 / 255;
-    return part <= 0.03928 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
-}
-
-/** Contrast ratio, WCAG 2.1: https://www.w3.org/TR/WCAG21/#dfn-contrast-ratio */
-function contrast(a: Colour, b: Colour): number {
-  const [low, high] = [luminance(a), luminance(b)].sort((x, y) => x - y);
-  return (high! + 0.05) / (low! + 0.05);
 }

@@ -28,6 +28,21 @@ export interface Window {
   preview(): FrameLocator;
 }
 
+/** The preview in sight that has this name at its head. */
+export async function previewNamed(page: Page, name: string): Promise<FrameLocator> {
+  let found: FrameLocator | undefined;
+  const look = async () => {
+    found = undefined;
+    for (let at = 0; at < (await page.locator(PREVIEW).count()); at++) {
+      const preview = page.frameLocator(PREVIEW).nth(at).frameLocator("#active-frame");
+      if (await preview.getByRole("heading", { level: 1, name, exact: true }).isVisible()) found = preview;
+    }
+    return found !== undefined;
+  };
+  await expect.poll(look, { timeout: START_LIMIT, message: `no preview of ${name}` }).toBe(true);
+  return found!;
+}
+
 /** From the next load on the window starts from another page than the one that is served at this address. */
 export async function withPage(page: Page, url: string, change: (text: string) => string): Promise<void> {
   await page.route(url, async (route) => {
@@ -37,6 +52,12 @@ export async function withPage(page: Page, url: string, change: (text: string) =
     if (body === before) throw new Error("The served page has changed: nothing of it was replaced.");
     await route.fulfill({ response: answer, body });
   });
+}
+
+/** The page that we serve opens its editors afresh on every visit; here it is to remember them. */
+export async function reloadServed(page: Page): Promise<void> {
+  await withPage(page, page.url(), (text) => text.replace("force: true", "force: false"));
+  await page.reload();
 }
 
 /** Waits until the text shows that the window opens with. */

@@ -50,6 +50,7 @@ test("the figures of a journal, and nothing while they stay as they are", async 
   expect(await ask(client, { version: first.version })).toEqual({
     unchanged: true,
     underCursor: null,
+    shownBy: { uri, line: 0 },
     fingers: null,
     hear: NOT_BESIDE_A_LINE,
   });
@@ -81,12 +82,14 @@ test("the exercise under the cursor, whether the figures changed or not", async 
   expect(await ask(client, { version, cursor: 1 })).toEqual({
     unchanged: true,
     underCursor,
+    shownBy: { uri, line: 1 },
     fingers: null,
     hear: expect.objectContaining({ place: { uri, line: 1 } }),
   });
   expect(await ask(client, { version, cursor: 0 })).toEqual({
     unchanged: true,
     underCursor: null,
+    shownBy: { uri, line: 0 },
     fingers: null,
     hear: NOT_BESIDE_A_LINE,
   });

@@ -65,14 +65,15 @@ export class ExercisesView {
     this.#showMark();
   }
 
-  /** Marks the exercise under the cursor; when it is another one than before, brings it into sight. */
+  row(key: string): HTMLElement | undefined {
+    return this.#rows.row(key);
+  }
+
+  /** Marks the exercise under the cursor. */
   mark(key: string | null, fingers: PreviewFingers | null): void {
-    const isOther = key !== this.#marked;
     this.#marked = key;
     this.#fingers = fingers;
     this.draw();
-    const row = key === null ? undefined : this.#rows.row(key);
-    if (isOther && row?.isConnected && !isInSight(row)) row.scrollIntoView({ block: "center" });
   }
 
   #showMark(): void {
@@ -166,9 +167,4 @@ function dataOf({ key, hash, place, shows }: PreviewExercise): RowData {
   if (!shows) return { key, hash, place };
   const { latest, fastest, ...rest } = shows;
   return { key, hash, place, shows: { ...rest, numbers: [latest, fastest] } };
-}
-
-function isInSight(target: HTMLElement): boolean {
-  const { top, bottom } = target.getBoundingClientRect();
-  return bottom > 0 && top < window.innerHeight;
 }

@@ -1,6 +1,7 @@
-import type { PreviewFingers, PreviewPlace } from "../../../shared/preview.ts";
-import { type FromPage, isPageState, isToPage, type PageState } from "../messages.ts";
+import type { PreviewFigures, PreviewFingers, PreviewPlace } from "../../../shared/preview.ts";
+import { type FromPage, isPageState, isToPage, type PageState, type ToPage } from "../messages.ts";
 import { PageView } from "./page-view.ts";
+import { bringIntoSight, Scrolling } from "./scrolling.ts";
 import type { StaffAsk } from "./staff.ts";
 
 declare function acquireVsCodeApi(): {
@@ -9,8 +10,6 @@ declare function acquireVsCodeApi(): {
   setState(state: PageState): void;
 };
 
-/** Milliseconds of rest after which the place in the page is remembered. */
-const SCROLL_REST = 150;
 /** Begins the names of unfolded rows that the server is asked for. */
 const EXERCISE = "exercise ";
 
@@ -22,7 +21,6 @@ const kept = isPageState(found) ? found : undefined;
 let { asks, locked } = kept ?? { asks: NOTHING_ASKED, locked: false };
 let journal: string | undefined;
 let uri: string | undefined;
-let resting: ReturnType<typeof setTimeout> | undefined;
 let shown = 0;
 
 const around = {
@@ -52,31 +50,44 @@ const around = {
   },
 };
 const view = new PageView(document.querySelector("main")!, around);
+const scrolling = new Scrolling(remember, ({ uri, line }) => editor.postMessage({ type: "scrolled", uri, line }));
 
 window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
-  if (!isToPage(data)) return;
-  if (data.type === "unavailable") return view.complain(data.message);
-  if (data.type === "cursor") return view.mark(data);
-  if (data.type === "sound") return view.sound(data.text, data.sound);
-  if (data.type === "staff") return view.showStaff(data.staff);
-  if (data.type === "lock") {
-    locked = data.locked;
-    return remember();
-  }
-  if (!view.show(data.figures)) return askForAll();
-  const { exercises } = data.figures;
-  shown = exercises ? exercises.recent.length + exercises.earlier.length : 0;
-  if (journal === undefined) window.scrollTo(0, kept?.scroll ?? 0);
-  else if (journal !== data.figures.journal) window.scrollTo(0, 0);
-  journal = data.figures.journal;
-  uri = data.uri;
-  remember();
-});
-window.addEventListener("scroll", () => {
-  clearTimeout(resting);
-  resting = setTimeout(remember, SCROLL_REST);
+  if (isToPage(data)) scrolling.quietly(() => take(data));
 });
 askForAll();
+
+function take(data: ToPage): void {
+  if (data.type === "unavailable") view.complain(data.message);
+  else if (data.type === "cursor") view.mark(data);
+  else if (data.type === "sound") view.sound(data.text, data.sound);
+  else if (data.type === "staff") view.showStaff(data.staff);
+  else if (data.type === "bring") bring(data.key, data.place);
+  else if (data.type === "figures") show(data.uri, data.figures);
+  else {
+    locked = data.locked;
+    remember();
+  }
+}
+
+function bring(key: string | null, place: PreviewPlace): void {
+  const found = view.find(key, place);
+  if (found) bringIntoSight(found);
+}
+
+function show(shownUri: string, figures: PreviewFigures): void {
+  if (!view.show(figures)) {
+    askForAll();
+    return;
+  }
+  const { exercises } = figures;
+  shown = exercises ? exercises.recent.length + exercises.earlier.length : 0;
+  if (journal === undefined) window.scrollTo(0, kept?.scroll ?? 0);
+  else if (journal !== figures.journal) window.scrollTo(0, 0);
+  journal = figures.journal;
+  uri = shownUri;
+  remember();
+}
 
 function ask(wanted: typeof asks): void {
   asks = wanted;

@@ -1,4 +1,4 @@
-import type { PreviewFigures, PreviewUnchanged } from "../../../shared/preview.ts";
+import type { PreviewFigures, PreviewPlace, PreviewUnchanged } from "../../../shared/preview.ts";
 import type { Sound } from "../../../shared/sound.ts";
 import type { PreviewStaff } from "../../../shared/staff.ts";
 import { aimsPart } from "./aims.ts";
@@ -10,6 +10,7 @@ import { keysPart } from "./keys.ts";
 import { lessonPart } from "./lesson.ts";
 import { type LinkedPart, PartLinks } from "./part-links.ts";
 import { PiecesView } from "./pieces.ts";
+import { leadingTo } from "./places.ts";
 import type { PlanAround } from "./plan.ts";
 import { type StaffAround, StaffView } from "./staff.ts";
 import { TodayView } from "./today.ts";
@@ -79,10 +80,17 @@ export class PageView {
     return true;
   }
 
-  mark({ underCursor, fingers, hear }: Omit<PreviewUnchanged, "unchanged">): void {
+  mark({ underCursor, fingers, hear }: Omit<PreviewUnchanged, "unchanged" | "shownBy">): void {
     this.#exercises.mark(underCursor, fingers);
     this.#hear.show(hear);
     this.#staff.ask();
+  }
+
+  /** The row of an exercise, or else what leads to a line; undefined where neither is folded out. */
+  find(key: string | null, place: PreviewPlace): HTMLElement | undefined {
+    const row = key === null ? undefined : this.#exercises.row(key);
+    const link = row?.isConnected ? row : leadingTo(place);
+    return link?.closest<HTMLElement>(".row, .line, tr") ?? link;
   }
 
   sound(text: string, sound: Sound | null): void {

@@ -1,5 +1,6 @@
 import type { PreviewPlace } from "../../../shared/preview.ts";
 import { replace } from "./element.ts";
+import { markPlace } from "./places.ts";
 import { openedRow, type ShownRow, tableRow } from "./row.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -81,7 +82,10 @@ export class RowsView {
   #rowFor({ key, hash, place, shows }: RowData): Row {
     const known = this.#rows.get(key);
     if (known) known.place = place;
-    if (known?.hash === hash) return known;
+    if (known?.hash === hash) {
+      for (const link of known.element.querySelectorAll<HTMLElement>(".place")) markPlace(link, place);
+      return known;
+    }
     const row: Row = known ?? { hash, place, element: document.createElement("div") };
     const toggle = () => this.#around.toggle(this.nameOf(key), () => row.element);
     const made = tableRow(shows!, () => row.place, { ...this.#around, toggle });

@@ -1,6 +1,6 @@
 import type { PreviewNote, PreviewStaff } from "../../../shared/staff.ts";
 import { drawing } from "./drawing.ts";
-import { button, element } from "./element.ts";
+import { button, element, replace } from "./element.ts";
 import { fold } from "./fold.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -26,8 +26,10 @@ const RESIZE_REST = 200;
 export class StaffView {
   readonly section: HTMLElement;
   readonly #around: StaffAround;
-  readonly #room = element("div", { class: "staff-room" });
-  readonly #said = element("p", { class: "staff-said", role: "status" });
+  #room = element("div", { class: "staff-room" });
+  /** For who sees the page: who hears it is told each note by its name in the list. */
+  readonly #said = element("p", { class: "staff-said", id: "staff-said" });
+  #told = "";
   #fingerings = false;
   #width = 0;
   #resting: ReturnType<typeof setTimeout> | undefined;
@@ -50,23 +52,35 @@ export class StaffView {
     this.#around.askForStaff({ width: this.#width, fingerings: this.#fingerings });
   }
 
+  /** The same staff stays as it is, with the note that is chosen. */
   show(staff: PreviewStaff | null): void {
+    const told = JSON.stringify([staff, this.#fingerings]);
+    if (told === this.#told) return;
+    this.#told = told;
     const drawn = staff && drawing(staff.svg);
     this.#said.textContent = drawn ? HINT : (staff?.sentence ?? NOTHING);
     const shown = staff && drawn ? [this.#keyboard(drawn, staff)] : [];
     const offers = shown.length > 0 && staff?.fingered ? [this.#fingeringsButton()] : [];
-    this.#room.replaceChildren(...shown, ...offers);
+    const room = element("div", { class: "staff-room" }, [...shown, ...offers]);
+    replace(this.#room, room);
+    this.#room = room;
   }
 
-  /** A drawing whose notes are one stop of the Tab key; which of them is chosen is said below. */
+  /** A drawing whose notes are a list and one stop of the Tab key; which of them is chosen is said below, too. */
   #keyboard(drawn: SVGElement, { notes, text }: PreviewStaff): HTMLElement {
-    const label = `Notes on the staff. ${text}`;
-    const holder = element("div", { class: "staff-notes", role: "group", tabindex: "0", "aria-label": label }, [drawn]);
+    const holder = element("div", { ...LIST, "aria-label": `Notes on the staff. ${text}` }, [drawn]);
+    drawn.setAttribute("role", "none"); // a picture would hide the notes in it; what it is called the list is
+    for (const name of ["aria-labelledby", "aria-describedby"]) drawn.removeAttribute(name);
+    const heads = notes.map((_, index) => drawn.querySelector<SVGElement>(`[data-note="${index}"]`));
+    for (const [index, head] of heads.entries()) if (head) asOption(head, index, notes);
     let chosen = -1;
     const choose = (index: number) => {
       chosen = Math.min(notes.length - 1, Math.max(0, index));
-      for (const each of drawn.querySelectorAll<SVGElement>("[data-note]"))
-        each.classList.toggle("is-chosen", each.dataset["note"] === String(chosen));
+      for (const [at, head] of heads.entries()) {
+        head?.classList.toggle("is-chosen", at === chosen);
+        head?.setAttribute("aria-selected", String(at === chosen));
+      }
+      holder.setAttribute("aria-activedescendant", optionId(chosen));
       this.#said.textContent = noteInWords(notes[chosen]!, chosen, notes.length);
     };
     holder.addEventListener("click", ({ target }) => {
@@ -95,6 +109,26 @@ export class StaffView {
     if (Math.abs(this.section.clientWidth - this.#width) < OTHER_WIDTH) return;
     this.#resting = setTimeout(() => this.ask(), RESIZE_REST);
   }
+}
+
+/** ARIA 1.2: a list of which one is chosen by arrow keys, while the focus stays with the list. */
+const LIST = {
+  class: "staff-notes",
+  role: "listbox",
+  "aria-orientation": "horizontal",
+  "aria-describedby": "staff-said",
+  tabindex: "0",
+};
+
+function optionId(index: number): string {
+  return `staff-note-${index}`;
+}
+
+function asOption(head: SVGElement, index: number, notes: readonly PreviewNote[]): void {
+  head.id = optionId(index);
+  head.setAttribute("role", "option");
+  head.setAttribute("aria-selected", "false");
+  head.setAttribute("aria-label", noteInWords(notes[index]!, index, notes.length));
 }
 
 /** `Note 3 of 15: F#5, third degree. Fingering 0 123 4-6-, …` */

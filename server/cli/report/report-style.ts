@@ -59,6 +59,13 @@ figure + figure { margin-top: 3mm; }
 @media (max-width: 120mm) {
   .beside { display: block; }
 }
+@media screen and (max-width: 100mm) {
+  main { padding: 8mm 4mm; }
+  table { font-size: 9pt; }
+  th, td, .wide th, .wide td { padding: 0.3mm 0.5mm; }
+  td:not(.number) { min-width: 0; }
+  tbody th { min-width: 5.2em; overflow-wrap: anywhere; }
+}
 @media print {
   caption, .legend { break-after: avoid; }
   h3 + *, h2 + * { break-before: avoid; }

@@ -1,7 +1,6 @@
 import type { PreviewChoice, PreviewFigures, PreviewSpan } from "../../../shared/preview.ts";
 import { ceilingOn } from "../../history/ceiling.ts";
 import { journalHistory } from "../../history/journal-history.ts";
-import { playedEntry } from "../../history/played.ts";
 import { compareText } from "../../history/record.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { datesInWords } from "../../journal/date-words.ts";
@@ -13,7 +12,6 @@ import { keysWanted } from "../../plan/keys-wanted.ts";
 import { setNow } from "../../plan/lesson.ts";
 import { declaredParts, inHandOf } from "../../plan/pieces-in-hand.ts";
 import { daysOfJournal } from "../explain/dated-days.ts";
-import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { usualInstrument } from "../explain/usual-instrument.ts";
 import { aimsByStrand, aimsSection } from "./aims.ts";
 import { exercisesSection } from "./exercises.ts";
@@ -42,7 +40,7 @@ export interface PreviewAsked {
 /** As many exercises as are shown at once unless more are asked for. */
 export const USUAL_MOST = 200;
 
-export type Preview = Omit<PreviewFigures, "journal" | "version" | "underCursor" | "fingers" | "hear">;
+export type Preview = Omit<PreviewFigures, "journal" | "version" | "underCursor" | "shownBy" | "fingers" | "hear">;
 
 /** What the side preview shows of a journal. */
 export function preview(journal: Journal, { today, most = USUAL_MOST, known = [], ...asked }: PreviewAsked): Preview {
@@ -99,13 +97,6 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
 function wantedOf(journal: Journal, lines: readonly DeclaredLine[], today: DayNumber): readonly NeedInWords[] {
   if (ceilingOn(journal, today).kind === "without instrument") return [];
   return needsInWords(journal, keysWanted(journal, lines, today), today);
-}
-
-/** The key of the exercise that a line practises, or would practise; null where it is none. */
-export function exerciseUnderCursor(journal: Journal, uri: string, line: number): string | null {
-  const found = entryUnderCursor(journal, uri, { line, character: 0 });
-  const attempt = found.ok ? playedEntry(found.entry, journal.conventions(uri)).attempts[0] : undefined;
-  return attempt?.manner.exerciseKey ?? null;
 }
 
 /** Where nobody chose: half a year, or everything where nothing was practised in that. */

@@ -18,6 +18,10 @@ export async function run(): Promise<void> {
   await showsThePreview();
   const extension = vscode.extensions.getExtension<{ readonly host: string }>(ID)!;
   console.log(`[test] ran in the host: ${extension.exports.host}`);
+  const { remoteName } = vscode.env;
+  const runsWith = extension.extensionKind === vscode.ExtensionKind.Workspace ? "the files" : "the window";
+  const where = remoteName === undefined ? "here" : "on another machine";
+  console.log(`[test] files of ${folder.scheme}: are ${where}, and the extension runs with ${runsWith}`);
 }
 
 /** The sample says of itself that two scales are spelled wrong: F# major with F, G harmonic minor with F. */
