@@ -8,7 +8,13 @@ import { daystave } from "../cli/command-line.ts";
 import { ROOT } from "./source.ts";
 
 /** The pages in which something is generated. */
-export const GENERATED = ["README.md", "syntaxes/COMMAND-LINE.md", "syntaxes/COMMANDS.md", "syntaxes/DIAGNOSTICS.md", "syntaxes/SETTINGS.md"];
+export const GENERATED = [
+  "README.md",
+  "syntaxes/COMMAND-LINE.md",
+  "syntaxes/COMMANDS.md",
+  "syntaxes/DIAGNOSTICS.md",
+  "syntaxes/SETTINGS.md",
+];
 
 /** Where the commands of the pages are run. */
 const SAMPLE = `${ROOT}samples/quickstart`;

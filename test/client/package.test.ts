@@ -79,6 +79,7 @@ describe("the package", () => {
       "extension/samples/quickstart/2026-02.practice",
       "extension/samples/quickstart/journal.practice",
       "extension/samples/quickstart/week.practice",
+      "extension/syntaxes/COMMANDS.md",
       "extension/syntaxes/DIAGNOSTICS.md",
       "extension/syntaxes/EXPORT.md",
       "extension/syntaxes/FORMAT.md",
