@@ -50,7 +50,7 @@ test("the figures of a journal, and nothing while they stay as they are", async 
   expect(await ask(client, { version: first.version })).toEqual({
     unchanged: true,
     underCursor: null,
-    shownBy: { uri, line: 0 },
+    shownBy: null,
     fingers: null,
     hear: NOT_BESIDE_A_LINE,
   });
