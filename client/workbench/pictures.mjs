@@ -100,7 +100,7 @@ async function hover(page) {
   await goTo(page, "D melodic minor, thirds");
   await page.keyboard.press("Control+k");
   await page.keyboard.press("Control+i");
-  await page.locator('.monaco-hover:visible img[src^="data:image/svg+xml"]').waitFor();
+  await page.locator(`.monaco-hover:visible img[src^="data:image/svg+xml"]`).first().waitFor(); // chart and staff
   return { clip: await textBox(page) };
 }
 
