@@ -198,6 +198,67 @@ describe("beams and slurs", () => {
   });
 });
 
+describe("a slur", () => {
+  test("goes through no head and no accidental", () => {
+    const slurred = asked.map((exercise) => ({ ...exercise, articulation: "slurred" }));
+    let curves = 0;
+    fc.assert(
+      fc.property(slurred, widths, (exercise, width) => {
+        const reading = exerciseStaff(exercise);
+        fc.pre(reading.ok);
+        if (!reading.ok) return;
+        const drawing = new Drawing(drawStaves([reading.staff], { width, scale: 1, id: "staff" }).svg);
+        for (const system of drawing.systems) {
+          const places = readSystem(drawing, system).notes.flatMap(placesOf);
+          const points = withClass(system, "staff-slur").flatMap((slur) => pointsOn(slur.children[0]!.attributes));
+          curves += Math.sign(points.length);
+          expect(points.filter(({ x, y }) => places.some((place) => isWithin(place, x, y)))).toEqual([]);
+        }
+      }),
+      { seed: 20260305, numRuns: FEW },
+    );
+    expect(curves).toBeGreaterThan(FEW / 2);
+  });
+});
+
+interface Place {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** What a head covers, and its accidental: flats from two spaces above to under one below, sharps to one and a half. */
+function placesOf({ head, accidentalSign, accidental }: ReadNote): Place[] {
+  const covered = { left: head.x, right: head.x + 12, top: head.y - 4, bottom: head.y + 4 };
+  if (!accidentalSign || accidental === null) return [covered];
+  const [above, below] = accidental < 0 ? [17, 6] : accidental === 2 ? [4, 4] : [13, 13];
+  const { x, y } = accidentalSign;
+  return [covered, { left: x, right: head.x - 3, top: y - above, bottom: y + below }];
+}
+
+function isWithin({ left, right, top, bottom }: Place, x: number, y: number): boolean {
+  return x > left && x < right && y > top && y < bottom;
+}
+
+/** Points on the two curves of a slur, which begin where the path is put. */
+function pointsOn({
+  transform,
+  d,
+}: Readonly<Record<string, string>>): readonly { readonly x: number; readonly y: number }[] {
+  const [x0, y0] = /translate\((-?[\d.]+),(-?[\d.]+)\)/.exec(transform!)!.slice(1).map(Number) as [number, number];
+  const numbers = d!.match(/-?\d+(?:\.\d+)?/g)!.map(Number);
+  const points = Array.from({ length: numbers.length / 2 }, (_, i) => [numbers[2 * i]!, numbers[2 * i + 1]!] as const);
+  return [points.slice(0, 4), points.slice(3, 7)].flatMap((curve) =>
+    Array.from({ length: 101 }, (_, i) => {
+      const t = i / 100;
+      const shares = [(1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t ** 2 * (1 - t), t ** 3];
+      const along = (axis: 0 | 1): number => curve.reduce((sum, point, k) => sum + shares[k]! * point[axis], 0);
+      return { x: x0 + along(0), y: y0 + along(1) };
+    }),
+  );
+}
+
 /** From where to where paths reach that begin at a place of their own, or at one of the drawing. */
 function spanOf(paths: readonly Readonly<Record<string, string>>[]): { readonly left: number; readonly right: number } {
   const xs = paths.flatMap(({ transform, d, x }) => {

@@ -25,14 +25,15 @@ export function drawStaves(staves: readonly Staff[], look: StaffLook): StaffDraw
   const shapes = new Shapes(`${look.id}-shape`);
   const systems = inOrder(staves, width - 2 * MARGIN, shapes);
   let y = MARGIN;
+  let right = 0;
   const parts = systems.map(({ staff, system }) => {
-    const { top, bottom, markup } = withWhatStandsAround(staff, system);
+    const { top, bottom, markup, ...drawn } = withWhatStandsAround(staff, system, width - 2 * MARGIN);
+    right = Math.max(right, drawn.right);
     const place = { class: "staff-system", transform: `translate(${MARGIN},${figure(y - top)})` };
     y += bottom - top + BETWEEN;
     return element("g", place, markup);
   });
   const height = Math.ceil((y - BETWEEN + MARGIN) * look.scale);
-  const right = Math.max(...systems.map(({ system }) => system.box.right));
   const shown = Math.min(look.width, Math.ceil((right + 2 * MARGIN) * look.scale));
   const svg = element(
     "svg",
@@ -106,11 +107,12 @@ function systemsOf(staff: Staff, widths: readonly NoteWidth[], available: number
 function withWhatStandsAround(
   staff: Staff,
   { heads, box, markup }: System,
-): { readonly top: number; readonly bottom: number; readonly markup: string } {
+  right: number,
+): { readonly top: number; readonly bottom: number; readonly right: number; readonly markup: string } {
   const marked = [...heads].filter(([index]) => staff.notes[index]!.mark !== undefined);
   const words = marked.length === 0 ? 0 : WORD * Math.min(2, marked.length) + 4;
   const marks = marked.map(([index, head], i) =>
-    markNote(head, staff.notes[index]!.mark!, box.bottom + WORD * ((i % 2) + 1)),
+    markNote(head, staff.notes[index]!.mark!, { baseline: box.bottom + WORD * ((i % 2) + 1), right }),
   );
   const fingered = [...heads].filter(([index]) => staff.notes[index]!.fingering);
   const below = box.bottom + words + 6;
@@ -121,6 +123,7 @@ function withWhatStandsAround(
   return {
     top: box.top - (label === "" ? 0 : WORD),
     bottom: fingered.length === 0 ? box.bottom + words : below + columnHeight(),
-    markup: [label, markup, ...marks, ...columns].join(""),
+    right: Math.max(box.right, ...marks.map((mark) => mark.right)),
+    markup: [label, markup, ...marks.map((mark) => mark.markup), ...columns].join(""),
   };
 }

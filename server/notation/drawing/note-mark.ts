@@ -1,8 +1,20 @@
 import { type Attributes, element, escapeXml } from "../../charts/svg.ts";
 import type { Head } from "./system.ts";
 
-/** A ring about a head with its accidental, and a word beneath the staff: state is never told by colour. */
-export function markNote(head: Head, said: string, baseline: number): string {
+/** Wider than a letter of a word beneath a staff usually is, in pixels: its font is the page's. */
+const LETTER = 7.5;
+
+/**
+ * A ring about a head with its accidental, and a word beneath the staff: state is never told by colour. The word stays
+ * within the drawing.
+ *
+ * @param right where the drawing ends at most
+ */
+export function markNote(
+  head: Head,
+  said: string,
+  { baseline, right }: { readonly baseline: number; readonly right: number },
+): { readonly markup: string; readonly right: number } {
   const x = head.x + head.width / 2;
   const ring = {
     cx: x - head.before / 2,
@@ -11,8 +23,11 @@ export function markNote(head: Head, said: string, baseline: number): string {
     ry: head.before > 0 ? 13 : 10,
   };
   const line = { fill: "none", stroke: "currentColor", "stroke-width": 1.8 };
-  const beneath = word(said, { x, y: baseline, "text-anchor": "middle" });
-  return element("g", { class: "staff-mark" }, element("ellipse", { ...ring, ...line }), beneath);
+  const half = (said.length * LETTER) / 2;
+  const middle = Math.max(half, Math.min(x, right - half));
+  const beneath = word(said, { x: middle, y: baseline, "text-anchor": "middle" });
+  const markup = element("g", { class: "staff-mark" }, element("ellipse", { ...ring, ...line }), beneath);
+  return { markup, right: middle + half };
 }
 
 /** A word at a staff, in the page's own font. */

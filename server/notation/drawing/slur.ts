@@ -1,97 +1,81 @@
 import type { StaveNote } from "vexflow/bravura";
-import type { Stretch } from "../staff.ts";
+import type { Staff, StaffNote, Stretch } from "../staff.ts";
+import { type Curve, clearCurve, fillCurve, type Place, type Way } from "./curve.ts";
+import { accidentalWidth } from "./spacing.ts";
 import type { SvgContext } from "./svg-context.ts";
 
-/** A place that a slur must leave free. */
-interface Obstacle {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** Between a slur's end and its head or stem, and between its curve and what lies beneath. */
+/** Between a slur's end and its head or stem. */
 const AWAY = 6;
-const CLEAR = 5;
-
-/** How far a slur rises, at least and at most, and how thick it is in its middle. */
-const LEAST_RISE = 7;
-const MOST_RISE = 60;
-const THICKNESS = 2.2;
 
 /** How far a slur that goes on reaches beyond the line's last or first head. */
 const BEYOND = 16;
 
+/** A head is so wide, and so high from its middle. */
+const HEAD = 12;
+const HALF_HEAD = 5;
+
+/** From a head's middle to where accidentals end above it and below. Double sharps are no higher than heads. */
+const ACCIDENTAL_ENDS: Readonly<Record<number, readonly [above: number, below: number]>> = {
+  [-2]: [18, 7],
+  [-1]: [18, 7],
+  0: [14, 14],
+  1: [14, 14],
+  2: [5, 5],
+};
+
+/** One line of music, whose notes have their places. */
+export interface DrawnLine {
+  readonly staff: Staff;
+  readonly line: Stretch;
+  readonly notes: ReadonlyMap<number, StaveNote>;
+}
+
 /**
  * Draws what of a slur lies in one line: at the heads where all stems point away from them, else above. Where it goes
- * on in another line it runs out at the edge.
+ * on in another line it keeps its side, and runs out at the edge clear of all that it has passed.
  */
-export function drawSlur(
-  context: SvgContext,
-  slur: Stretch,
-  line: Stretch,
-  notes: ReadonlyMap<number, StaveNote>,
-): void {
+export function drawSlur(context: SvgContext, slur: Stretch, { staff, line, notes }: DrawnLine): void {
   const from = Math.max(slur.from, line.from);
   const to = Math.min(slur.to, line.to);
   if (from > to || (from === to && slur.from === slur.to)) return;
   const held = Array.from({ length: to - from + 1 }, (_, i) => notes.get(from + i)!);
-  const above = held.some((note) => note.getStemDirection() === -1);
+  const goesOn = slur.from < from || slur.to > to;
+  const above = goesOn ? liesHigh(staff, slur) : held.some((note) => note.getStemDirection() === -1);
   const way = above ? -1 : 1;
-  const obstacles = held.map((note) => obstacleOf(note, above));
-  const first = obstacles[0]!;
-  const last = obstacles.at(-1)!;
-  const start = { x: slur.from < from ? first.x - BEYOND : first.x, y: first.y + way * AWAY };
-  const end = { x: slur.to > to ? last.x + BEYOND : last.x, y: last.y + way * AWAY };
-  const inner = obstacles.slice(1, -1);
-  context.within({ class: "staff-slur" }, () => drawCurve(context, start, end, way, riseOver(start, end, inner, way)));
+  const ends = held.map((note) => outermost(note, above));
+  const passed = held.flatMap((note, i) => placesOf(note, staff.notes[from + i]!, ends[i]!, way));
+  const edge = way * Math.max(...passed.map(({ y }) => way * y)) + way * AWAY;
+  const end = (i: number, isEdge: boolean): Place => {
+    const x = held[i]!.getNoteHeadBeginX() + HEAD / 2;
+    return isEdge ? { x: x + (i === 0 ? -BEYOND : BEYOND), y: edge } : { x, y: ends[i]! + way * AWAY };
+  };
+  const curve: Curve = { start: end(0, slur.from < from), end: end(held.length - 1, slur.to > to), way };
+  const drawn = clearCurve(curve, passed);
+  context.within({ class: "staff-slur" }, () => fillCurve(context, drawn));
 }
 
-/** The outermost point of a note on one side, in the middle of its head. */
-function obstacleOf(note: StaveNote, above: boolean): Obstacle {
+/** Some of its notes have their stems down by themselves: those on the middle line and higher. */
+function liesHigh({ notes }: Staff, { from, to }: Stretch): boolean {
+  return notes.slice(from, to + 1).some(({ step }) => step >= 4);
+}
+
+/** How far a note reaches on one side, with its stem. */
+function outermost(note: StaveNote, above: boolean): number {
   const { topY, baseY } = note.getStemExtents();
   const head = note.getYs()[0]!;
-  const stem = above ? Math.min(topY, baseY, head - 5) : Math.max(topY, baseY, head + 5);
-  const atHead = above ? head - 5 : head + 5;
+  const atHead = above ? head - HALF_HEAD : head + HALF_HEAD;
   const stemIsThere = (note.getStemDirection() === 1) === above && note.hasStem();
-  return { x: note.getNoteHeadBeginX() + 6, y: stemIsThere ? stem : atHead };
+  if (!stemIsThere) return atHead;
+  return above ? Math.min(topY, baseY, atHead) : Math.max(topY, baseY, atHead);
 }
 
-/** The least rise with which the curve leaves every place free. */
-function riseOver(start: Obstacle, end: Obstacle, inner: readonly Obstacle[], way: 1 | -1): number {
-  const width = end.x - start.x;
-  const usual = Math.min(24, LEAST_RISE + width / 14);
-  const needed = inner.map(({ x, y }) => {
-    const t = (x - start.x) / width;
-    const chord = start.y + (end.y - start.y) * t;
-    // What there is of the rise at t, with both middle points of the curve as high as each other.
-    const share = Math.max(0.12, 3 * t * (1 - t));
-    return (way * (y - chord) + CLEAR) / share;
-  });
-  return Math.min(MOST_RISE, Math.max(usual, ...needed));
-}
-
-function drawCurve(context: SvgContext, start: Obstacle, end: Obstacle, way: 1 | -1, rise: number): void {
-  const quarter = (end.x - start.x) / 4;
-  const slope = (end.y - start.y) / 4;
-  const outer = way * rise;
-  const inside = way * (rise - THICKNESS);
-  context.beginPath();
-  context.moveTo(start.x, start.y);
-  context.bezierCurveTo(
-    start.x + quarter,
-    start.y + slope + outer,
-    end.x - quarter,
-    end.y - slope + outer,
-    end.x,
-    end.y,
-  );
-  context.bezierCurveTo(
-    end.x - quarter,
-    end.y - slope + inside,
-    start.x + quarter,
-    start.y + slope + inside,
-    start.x,
-    start.y,
-  );
-  context.closePath();
-  context.fill();
+/** The outermost points of a note and of its accidental. */
+function placesOf(note: StaveNote, written: StaffNote, end: number, way: Way): readonly Place[] {
+  const left = note.getNoteHeadBeginX();
+  const head = [left, left + HEAD].map((x) => ({ x, y: end }));
+  if (written.accidental === null) return head;
+  const [above, below] = ACCIDENTAL_ENDS[written.accidental]!;
+  const y = note.getYs()[0]! + (way === -1 ? -above : below);
+  const width = accidentalWidth(written);
+  return [...head, ...[left - width, left - width / 2, left - 2].map((x) => ({ x, y }))];
 }

@@ -11,21 +11,22 @@ import {
   Stave,
   StaveNote,
   TickContext,
-  Tuplet,
 } from "vexflow/bravura";
 import { LETTERS, modulo } from "../../music/notes/note.ts";
 import { hookSide } from "../beams.ts";
 import type { Clef } from "../clef.ts";
 import type { NoteSign, Staff, StaffNote, Stretch } from "../staff.ts";
+import { drawOutsideSign, standsOutside } from "./outside-sign.ts";
 import { drawSlur } from "./slur.ts";
 import { accidentalWidth, headPlaces, type Line, type NoteWidth } from "./spacing.ts";
 import { type Box, type Shapes, SvgContext } from "./svg-context.ts";
+import { drawTupletFigure, tupletsIn } from "./tuplet.ts";
 
 /** The lines of a staff lie so far apart. */
 export const SPACE = 10;
 
 /** Behind the last note. */
-export const RIGHT_MARGIN = 18;
+export const RIGHT_MARGIN = 22;
 
 /** VexFlow places everything in treble clef, which the clef that is drawn has no part in: E4 is on the bottom line. */
 const TREBLE_BOTTOM = 30;
@@ -39,7 +40,7 @@ const DURATIONS: Readonly<Record<Staff["value"]["base"], string>> = {
   32: "32",
 };
 const ACCIDENTALS: Readonly<Record<number, string>> = { [-2]: "bb", [-1]: "b", 0: "n", 1: "#", 2: "##" };
-const SIGNS: Readonly<Record<NoteSign, string>> = { dot: "a.", line: "a-", accent: "a>", wedge: "av" };
+const SIGNS: Readonly<Partial<Record<NoteSign, string>>> = { dot: "a.", line: "a-" };
 
 /** One line of music: what was drawn of it, from its left edge at 0 and its top staff line at 0. */
 export interface System {
@@ -108,10 +109,13 @@ export function drawSystem(
   for (const [index, note] of notes) {
     context.within({ class: "staff-note", "data-note": firstNumber + index }, () => note.setContext(context).draw());
   }
-  for (const beam of beams) beam.setContext(context).draw();
-  drawTuplets(staff, notes, line, context);
+  for (const note of notes.values()) {
+    for (const sign of staff.signs.filter(standsOutside)) drawOutsideSign(context, note, stave, sign);
+  }
+  for (const beam of beams) beam.levelled().setContext(context).draw();
+  for (const group of tupletsIn(staff, line)) drawTupletFigure(context, group, staff.value.tuplet!, notes);
   const heads = new Map([...notes].map(([index, note]) => [index, headOf(note, staff.notes[index]!)]));
-  for (const slur of staff.slurs) drawSlur(context, slur, line, notes);
+  for (const slur of staff.slurs) drawSlur(context, slur, { staff, line, notes });
   return { markup: context.markup, box: context.box!, heads };
 }
 
@@ -152,7 +156,11 @@ function placeAt(note: StaveNote, x: number): void {
 const SIDES = { left: "L", right: "R" } as const;
 
 /** The beams that lie in a line; their stems go where most of the notes want them. */
-function beamsOn({ beams }: Staff, notes: ReadonlyMap<number, StaveNote>, { from, to }: Stretch): readonly Beam[] {
+function beamsOn(
+  { beams }: Staff,
+  notes: ReadonlyMap<number, StaveNote>,
+  { from, to }: Stretch,
+): readonly SpacedBeam[] {
   const within = beams.filter((beam) => beam.from >= from && beam.to <= to);
   return within.map((beam) => {
     const beamed = Array.from({ length: beam.to - beam.from + 1 }, (_, i) => notes.get(beam.from + i)!);
@@ -166,6 +174,15 @@ function beamsOn({ beams }: Staff, notes: ReadonlyMap<number, StaveNote>, { from
  * Beams with a little more between them than VexFlow's quarter of a space, in which a staff line would close the gap.
  */
 class SpacedBeam extends Beam {
+  /** Climbs no more than so much from end to end, or long groups would cross the staff. Its notes have their places. */
+  levelled(): this {
+    const stems = this.getNotes().map((note) => (note as StaveNote).getStemX());
+    const steepest = Math.min(this.render_options.max_slope, MOST_CLIMB / (stems.at(-1)! - stems[0]!));
+    this.render_options.max_slope = steepest;
+    this.render_options.min_slope = -steepest;
+    return this;
+  }
+
   protected override drawBeamLines(context: RenderContext): void {
     const first = this.getNotes()[0] as StaveNote;
     const startX = first.getStemX();
@@ -188,30 +205,21 @@ class SpacedBeam extends Beam {
   }
 }
 
+/** A space and three quarters. Common practice is one to two, no source. */
+const MOST_CLIMB = 1.75 * SPACE;
+
 /** From one beam to the next, in thicknesses. */
 const BEAM_STEP = 1.65;
 
-/** Signs stand at the heads, away from the stems. */
+/** Signs stand at the heads, away from the stems; those that stand outside the staff come later. */
 function addSigns(note: StaveNote, signs: readonly NoteSign[]): void {
   for (const sign of signs) {
     const below = note.getStemDirection() === 1;
-    const articulation = new Articulation(SIGNS[sign]);
+    const code = SIGNS[sign];
+    if (code === undefined) continue;
+    const articulation = new Articulation(code);
     articulation.setPosition(below ? ModifierPosition.BELOW : ModifierPosition.ABOVE);
     note.addModifier(articulation, 0);
-  }
-}
-
-function drawTuplets(staff: Staff, notes: ReadonlyMap<number, StaveNote>, line: Stretch, context: SvgContext): void {
-  const { tuplet } = staff.value;
-  if (!tuplet) return;
-  for (const { from, to } of staff.beams) {
-    if (from < line.from || to > line.to || to - from + 1 !== tuplet) continue;
-    const group = Array.from({ length: tuplet }, (_, i) => notes.get(from + i)!);
-    const occupied = tuplet === 3 ? 2 : 4;
-    const location = group[0]!.getStemDirection();
-    new Tuplet(group, { num_notes: tuplet, notes_occupied: occupied, location, ratioed: false, bracketed: false })
-      .setContext(context)
-      .draw();
   }
 }
 
