@@ -68,24 +68,23 @@ function entriesBetween(journal: Journal, since: DayNumber, until: DayNumber): r
 /** Each where it was first played, in the words of its latest line. */
 function latestOfEach(entries: readonly SheetEntry[]): readonly SheetEntry[] {
   const latest = new Map<string, SheetEntry>();
-  for (const each of entries) latest.set(keyOf(each), each);
-  return [...latest.values()];
+  for (const each of entries) latest.set(JSON.stringify([whatOf(each), howOf(each)]), each);
+  const all = [...latest.values()];
+  const told = new Set(all.filter((each) => howOf(each).length > 0).map(whatOf));
+  // A line that only spells the notes of a scale is the same exercise as one that says how it was played.
+  return all.filter((each) => howOf(each).length > 0 || !told.has(whatOf(each)));
 }
 
-/** What is played, and how, but for its tempo. */
-function keyOf({ entry, text, conventions }: SheetEntry): string {
-  const [attempt] = entry.attempts;
-  const { articulation, noteValue, reach, direction } = attempt?.conditions ?? {};
+function whatOf({ entry, text, conventions }: SheetEntry): string {
   const place = entry.where === undefined ? undefined : [entry.where.movement, entry.where.text];
-  return JSON.stringify([
-    nameOfEntry(entry, text, conventions),
-    entry.instrument,
-    place,
-    articulation?.text,
-    noteValue,
-    reach,
-    direction,
-  ]);
+  return JSON.stringify([nameOfEntry(entry, text, conventions), entry.instrument, place]);
+}
+
+/** How it is played, but for its tempo; empty where a line says nothing of that. */
+function howOf({ entry }: SheetEntry): readonly string[] {
+  const { articulation, noteValue, rhythm, reach, direction } = entry.attempts[0]?.conditions ?? {};
+  const said = { articulation: articulation?.text, noteValue, rhythm: rhythm?.text, reach, direction };
+  return Object.entries(said).flatMap(([name, how]) => (how === undefined ? [] : [`${name} ${JSON.stringify(how)}`]));
 }
 
 function pieceItem(asked: SheetEntry): SheetItem {

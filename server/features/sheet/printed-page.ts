@@ -32,7 +32,7 @@ const COMMON_STYLE = `
 body { margin: 0; background: #fff; color: #000; font: 11pt/1.4 serif; }
 main { box-sizing: content-box; max-width: 170mm; margin: 0 auto; padding: 20mm 5mm; overflow-wrap: break-word; }
 h1, h2 { margin: 0; font-size: 13pt; line-height: 1.3; }
-h1 { font-size: 15pt; }
+h1 { font-size: 15pt; text-wrap: balance; }
 h3 { margin: 0; font-size: 11pt; }
 section { margin-top: 7mm; padding-top: 2mm; border-top: 0.25pt solid #000; }
 p, ul, figure, pre { margin: 0; }

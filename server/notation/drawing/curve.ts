@@ -36,7 +36,7 @@ const STEP = 3;
 const MOVE_COSTS = 2;
 const MOST_MOVES = 30;
 
-/** The flattest curve that leaves every place free that lies between its ends, which stay as near as they can. */
+/** The flattest curve that leaves every place between its ends free; those stay as near as they can. */
 export function clearCurve(curve: Curve, places: readonly Place[]): BentCurve {
   const { start, end, way } = curve;
   const usual = Math.min(USUAL_RISE, LEAST_RISE + (end.x - start.x) / 14);
