@@ -7,7 +7,7 @@ const editor = vi.hoisted(() => ({
   asked: [] as { value: string; validateInput: (text: string) => string | undefined }[],
 }));
 
-vi.mock("vscode", () => {
+vi.mock("vscode", async () => {
   class Uri {
     toString(): string {
       return "j:/a.practice";
@@ -16,6 +16,7 @@ vi.mock("vscode", () => {
   const document = { uri: new Uri(), languageId: "practice-journal" };
   const journal = { document, selection: { active: { line: 3, character: 0 } } };
   return {
+    l10n: (await import("../support/english-editor.ts")).l10n,
     Uri,
     window: {
       get activeTextEditor() {
