@@ -96,6 +96,22 @@ test("its journal and its days are read without a complaint, its wrong scale wit
   expect(await check(exampleOf("scales"))).toEqual(["scale-note"]);
 });
 
+test("the German words that its German pages name are read as what they mean", async () => {
+  const line = "d-Moll melodisch, Terzen, Achtel at 84 sauber, 88 fast";
+  const { stdout } = await daystave(["check", "--explain-lines", "-"], {
+    stdin: `names german\n\n2026-03-02\n  ${line}\n  H-Dur\n`,
+  });
+  expect(stdout).toContain("| d-Moll melodisch | thirds |");
+  expect(stdout).toContain("| 84; 88 | sauber; fast |");
+  expect(stdout).toContain("| H-Dur |");
+  const pages = readdirSync(MEDIA).filter((file) => OF_A_LANGUAGE.test(file));
+  const words = pages.flatMap(
+    (file) => readFileSync(`${MEDIA}/${file}`, "utf8").match(/(?<=`)[^`\n]+(?=`[ .,])/g) ?? [],
+  );
+  const read = ["names german", "d-Moll melodisch", "Terzen", "H-Dur", "sauber", "fast"];
+  expect(words).toEqual(expect.arrayContaining(read));
+});
+
 /** `UPDATE=1 npx vitest run test/client` draws it anew; look at it. */
 test("its picture is what a hover draws of the sample, in the colours of the editor", () => {
   const path = `${MEDIA}/weeks.svg`;

@@ -77,7 +77,8 @@ test("nothing is written where the question is left", async () => {
 test("an answer that is not minutes is told so", async () => {
   await run(20);
   const [{ validateInput }] = editor.asked as [(typeof editor.asked)[number]];
-  for (const right of ["5", "45", " 90 ", "30 min", "600"]) expect(validateInput(right)).toBeUndefined();
+  for (const right of ["5", "45", " 90 ", "30 min", "30 minutes", "30 Minuten", "600"])
+    expect(validateInput(right)).toBeUndefined();
   for (const wrong of ["", "0", "-5", "7.5", "601", "an hour"])
     expect(validateInput(wrong)).toBe("A whole number of minutes, up to 600.");
 });
