@@ -16,8 +16,8 @@ describeNodeHost(
       });
       await page.setViewportSize({ width: 1900, height: 900 }); // in a narrow one a walkthrough shows no page
       await page.reload();
-      await editor.locator(".squiggly-error").first().waitFor(); // the server is there
-      await editor.locator(".view-line").first().click();
+      await page.locator('[id="status.problems"]', { hasText: /[1-9]/ }).waitFor(); // the text has been read
+      await editor.locator(".view-lines").click();
       await textHasFocus(window);
       await page.locator(".statusbar-item", { hasText: manifestInGerman["language.name"] }).waitFor();
 
