@@ -1,11 +1,11 @@
-import { type TextEditor, Uri, window } from "vscode";
+import { l10n, type TextEditor, Uri, window } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type { ServerCommand } from "../shared/protocol.ts";
 
 /** Where the server gave no answer. */
-export const UNAVAILABLE = "Daystave could not do that just now; the output named Daystave says why.";
+export const UNAVAILABLE = l10n.t("Daystave could not do that just now; the output named Daystave says why.");
 /** Where no line is meant. */
-export const NO_JOURNAL = "Open a practice journal first, and put the cursor on the line that is meant.";
+export const NO_JOURNAL = l10n.t("Open a practice journal first, and put the cursor on the line that is meant.");
 
 /**
  * Lets the server run a command at the cursor of the active editor, or of the one whose title bar was used. The server

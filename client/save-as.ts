@@ -1,4 +1,4 @@
-import { Uri, window, workspace } from "vscode";
+import { l10n, Uri, window, workspace } from "vscode";
 
 /** What a file is called, and where it is offered. */
 interface FileToSave {
@@ -24,7 +24,7 @@ export async function saveAs(content: Uint8Array, { name, kind, beside }: FileTo
     return target;
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    void window.showErrorMessage(`The file was not written. ${reason}`);
+    void window.showErrorMessage(l10n.t("The file was not written. {0}", reason));
     return undefined;
   }
 }

@@ -1,3 +1,4 @@
+import { l10n } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import { runWithChoice } from "../choose.ts";
 
@@ -7,6 +8,6 @@ export const CHANGE_NAMES = "daystave.changeNames";
 export function changeNames(client: BaseLanguageClient): Promise<void> {
   return runWithChoice(client, "daystave.server.changeNames", {
     of: "names",
-    title: "Names of notes in which language?",
+    title: l10n.t("Names of notes in which language?"),
   });
 }

@@ -1,4 +1,4 @@
-import { type Uri, window } from "vscode";
+import { l10n, type Uri, window } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type { ExportFormat, ExportMethod, ExportParams, ExportResult } from "../../shared/export.ts";
 import { journalEditor, NO_JOURNAL, UNAVAILABLE } from "../at-cursor.ts";
@@ -14,8 +14,13 @@ interface Choice {
 }
 
 const CHOICES: readonly Choice[] = [
-  { label: "MIDI", detail: "To be played by other programs, as it sounds", format: "midi", ending: "mid" },
-  { label: "MusicXML", detail: "For notation programs, as it is written", format: "musicxml", ending: "musicxml" },
+  { label: "MIDI", detail: l10n.t("To be played by other programs, as it sounds"), format: "midi", ending: "mid" },
+  {
+    label: "MusicXML",
+    detail: l10n.t("For notation programs, as it is written"),
+    format: "musicxml",
+    ending: "musicxml",
+  },
 ];
 
 /** Writes the exercise of the entry at the cursor into a file, after asking what kind and where. */
@@ -24,8 +29,8 @@ export async function exportExercise(client: BaseLanguageClient): Promise<void> 
   if (!editor) return void window.showInformationMessage(NO_JOURNAL);
   const { document, selection } = editor;
   const choice = await window.showQuickPick(CHOICES, {
-    title: "Export this exercise",
-    placeHolder: "What kind of file?",
+    title: l10n.t("Export this exercise"),
+    placeHolder: l10n.t("What kind of file?"),
   });
   if (!choice) return;
   const made = await exported(client, document.uri, selection.active.line, choice.format);

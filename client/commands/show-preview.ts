@@ -1,4 +1,4 @@
-import { Uri, window } from "vscode";
+import { l10n, Uri, window } from "vscode";
 import { journalEditor } from "../at-cursor.ts";
 import type { PreviewPanels } from "../preview/panels.ts";
 import { revealLine } from "../preview/reveal-line.ts";
@@ -19,6 +19,6 @@ export async function showPreview(panels: PreviewPanels, uri: unknown, line?: un
   if (document) await panels.show(document);
   else
     await window.showInformationMessage(
-      "Open a practice journal first: the preview shows how its exercises have gone.",
+      l10n.t("Open a practice journal first: the preview shows how its exercises have gone."),
     );
 }

@@ -1,9 +1,10 @@
-// What the package holds, and nothing else: the bundles, what package.json names, and the pages for whoever installs
-// it.
+// What the package holds, and nothing else: the bundles, what package.json names, its texts in each language, and the
+// pages for whoever installs it.
 import { readdirSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { fileURLToPath } from "node:url";
 import { PACKAGED } from "../../build.mjs";
+import { inWords } from "./texts.mjs";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /**
@@ -15,9 +16,11 @@ const PAGES = { "README.md": "readme.md", "CHANGELOG.md": "changelog.md", LICENS
  * Folders whose files go in, but those that are about the command line; folders in them have its schemas. The sample is
  * what the walkthrough goes by.
  */
-const FOLDERS = ["client/media", "samples/quickstart", "syntaxes"];
+const FOLDERS = ["client/media", "l10n", "samples/quickstart", "syntaxes"];
 const OF_COMMAND_LINE = /^(?:COMMAND-LINE\.md|OTHER-EDITORS\.md|.*\.1)$/;
 const ICONS = ["client/icon.png", "client/icon.svg"];
+/** The texts of package.json, in English and in each other language. */
+const TEXTS = /^package\.nls(?:\.[\w-]+)?\.json$/;
 
 /**
  * The files of the extension, by their paths in it.
@@ -26,7 +29,7 @@ const ICONS = ["client/icon.png", "client/icon.svg"];
  * @returns {Record<string, Uint8Array>}
  */
 export function packageContents(dist) {
-  const paths = [...ICONS, ...FOLDERS.flatMap(filesIn)];
+  const paths = [...ICONS, ...readdirSync(ROOT).filter((name) => TEXTS.test(name)), ...FOLDERS.flatMap(filesIn)];
   const read = (path) => readFileSync(join(ROOT, path));
   const contents = {
     "package.json": text(`${JSON.stringify(packagedManifest(), undefined, 2)}\n`),
@@ -47,7 +50,7 @@ function filesIn(folder) {
 }
 
 /** package.json without what only a checkout can do, and what npm's own package alone has. */
-export function packagedManifest() {
+function packagedManifest() {
   const {
     private: _,
     scripts,
@@ -58,6 +61,11 @@ export function packagedManifest() {
     ...manifest
   } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
   return manifest;
+}
+
+/** The same in English words, as a gallery shows it. */
+export function shownManifest() {
+  return inWords(packagedManifest(), JSON.parse(readFileSync(join(ROOT, "package.nls.json"), "utf8")));
 }
 
 function isPage(path) {

@@ -1,6 +1,6 @@
 import { deflateRawSync } from "node:zlib";
 import { Zip, ZipPassThrough } from "fflate";
-import { packageContents, packagedManifest } from "./contents.mjs";
+import { packageContents, shownManifest } from "./contents.mjs";
 import { contentTypes, vsixManifest } from "./vsix-manifest.mjs";
 
 /** The same build gives the same bytes: every file carries the earliest time that a zip can say. */
@@ -16,7 +16,7 @@ const readable = { os: UNIX, attrs: 0o100644 << 16 };
  * @returns {{ name: string, bytes: Uint8Array }} the file's name, and a zip
  */
 export function vsixOf(dist) {
-  const manifest = packagedManifest();
+  const manifest = shownManifest();
   const files = Object.fromEntries(
     Object.entries(packageContents(dist)).map(([path, bytes]) => [`extension/${path}`, [bytes, readable]]),
   );

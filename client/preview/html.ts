@@ -1,4 +1,4 @@
-import { Uri, type Webview } from "vscode";
+import { l10n, Uri, type Webview } from "vscode";
 
 /** The folder whose files the page may load. */
 export function pageFolder(extension: Uri): Uri {
@@ -8,7 +8,10 @@ export function pageFolder(extension: Uri): Uri {
 /** Which page: its script and its style sheet have this name. */
 export type PageName = "preview" | "pupils";
 
-const TITLES: Readonly<Record<PageName, string>> = { preview: "Practice preview", pupils: "Pupils" };
+const TITLES: Readonly<Record<PageName, string>> = {
+  preview: l10n.t("Practice preview"),
+  pupils: l10n.t("Pupils"),
+};
 
 /** The page before any figure: nothing of a journal stands in it, the script builds that from checked messages. */
 export function pageHtml(webview: Webview, extension: Uri, page: PageName): string {

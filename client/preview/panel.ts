@@ -1,4 +1,4 @@
-import { commands, type TextEditor, Uri, type WebviewPanel, window } from "vscode";
+import { commands, l10n, type TextEditor, Uri, type WebviewPanel, window } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type {
   ChangedParams,
@@ -27,11 +27,12 @@ import { revealLine } from "./reveal-line.ts";
 import { ScrollSync, type ShownForLine } from "./scroll-sync.ts";
 import { isSound } from "./sound-shape.ts";
 
-const UNAVAILABLE =
-  "Daystave cannot read the journal just now; see the Daystave output for why. The page comes back with the next change.";
+const UNAVAILABLE = l10n.t(
+  "Daystave cannot read the journal just now; see the Daystave output for why. The page comes back with the next change.",
+);
 
 /** The title until the journal's name is known. */
-export const TITLE = "Practice Preview";
+export const TITLE = l10n.t("Practice Preview");
 
 /** In a condition of the manifest: whether the preview that has the focus stays with its journal. */
 const STAYS = "daystave.previewStays";
@@ -201,7 +202,9 @@ export class PreviewPanel {
   }
 
   #name(): void {
-    if (this.#shown) this.#panel.title = `Practice: ${this.#shown.name}${this.#locked ? " (stays)" : ""}`;
+    if (!this.#shown) return;
+    const { name } = this.#shown;
+    this.#panel.title = this.#locked ? l10n.t("Practice: {0} (stays)", name) : l10n.t("Practice: {0}", name);
   }
 
   dispose(): void {

@@ -1,6 +1,6 @@
-import { Selection, type TextDocument, type Uri, ViewColumn, window, workspace } from "vscode";
+import { l10n, Selection, type TextDocument, type Uri, ViewColumn, window, workspace } from "vscode";
 
-const GONE = "The file of that line cannot be opened: it may have been moved or deleted.";
+const GONE = l10n.t("The file of that line cannot be opened: it may have been moved or deleted.");
 
 /** Takes the reader of a page to a line of a journal, in the editor that shows it or in the first column. */
 export async function revealLine(uri: Uri, line: number): Promise<void> {

@@ -1,4 +1,4 @@
-import { type Disposable, Uri, ViewColumn, type WebviewPanel, type WebviewPanelSerializer, window } from "vscode";
+import { type Disposable, l10n, Uri, ViewColumn, type WebviewPanel, type WebviewPanelSerializer, window } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import type { PupilsMethod, PupilsParams, PupilsShown } from "../../shared/pupils.ts";
 import type { JournalNews } from "../journal-news.ts";
@@ -8,11 +8,13 @@ import { isFromPupils, isPupilsShown, isPupilsUnchanged, placesOf, type ToPupils
 
 export const PUPILS_TYPE = "daystave.pupils";
 
-const TITLE = "Pupils";
-const UNAVAILABLE =
-  "Daystave cannot read the journals just now; see the Daystave output for why. The page comes back with the next change.";
-const TOO_FEW =
-  "This page is for two journals or more in one workspace: each pupil has a folder with a journal.practice of its own.";
+const TITLE = l10n.t("Pupils");
+const UNAVAILABLE = l10n.t(
+  "Daystave cannot read the journals just now; see the Daystave output for why. The page comes back with the next change.",
+);
+const TOO_FEW = l10n.t(
+  "This page is for two journals or more in one workspace: each pupil has a folder with a journal.practice of its own.",
+);
 
 /** The one page of pupils: opens it, brings it back after a restart, has it follow the journals, leads to a line. */
 export class PupilsPanel implements Disposable, WebviewPanelSerializer {

@@ -1,10 +1,10 @@
-import manifest from "../../package.json";
 import { CODES, type Code, MEANINGS } from "../../server/checks/codes.ts";
 import { EXPLAIN_COLUMNS } from "../../server/cli/check/explain-columns.ts";
 import { anchorOf } from "../../server/cli/check/sarif-rules.ts";
 import { COMMANDS } from "../../server/cli/commands.ts";
 import { ALL_COLUMNS, EXPORT_COLUMNS } from "../../server/cli/export/export-columns.ts";
 import { daystave } from "../cli/command-line.ts";
+import { manifest } from "../support/manifest.ts";
 import { ROOT } from "./source.ts";
 
 /** The pages in which something is generated. */

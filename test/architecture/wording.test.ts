@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import manifest from "../../package.json";
+import { manifest } from "../support/manifest.ts";
 import { filesBelow, isNode, literal, moduleOf, type Node, nodes, textOf } from "./source.ts";
 
 // What a user reads is plain English. These habits were dropped from it, each for the words beside it; a machine knows

@@ -8,7 +8,7 @@ const editor = vi.hoisted(() => ({
   said: [] as string[],
 }));
 
-vi.mock("vscode", () => {
+vi.mock("vscode", async () => {
   class Uri {
     toString(): string {
       return "j:/a.practice";
@@ -17,6 +17,7 @@ vi.mock("vscode", () => {
   const document = { uri: new Uri(), languageId: "practice-journal" };
   const journal = { document, selection: { active: { line: 3, character: 0 } } };
   return {
+    l10n: (await import("../support/english-editor.ts")).l10n,
     Uri,
     window: {
       get activeTextEditor() {

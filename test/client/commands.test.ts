@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { manifest } from "../support/manifest.ts";
 
 const { contributes } = JSON.parse(readFileSync("package.json", "utf8"));
 const menus: Record<string, { command: string; when?: string }[]> = contributes.menus;
@@ -21,7 +22,7 @@ test("each command is in the palette, and under one name", () => {
   // What no entry there narrows down is in the palette always.
   const narrowed = menus["commandPalette"]!.map(({ command }) => command);
   expect([...narrowed, NEW_JOURNAL, OPEN_SAMPLE].sort()).toEqual([...commands].sort());
-  const titles = contributes.commands.map(({ category, title }: Record<string, string>) => `${category}: ${title}`);
+  const titles = manifest.contributes.commands.map(({ category, title }) => `${category}: ${title}`);
   expect(new Set(titles).size).toBe(commands.length);
 });
 

@@ -12,7 +12,7 @@ const editor = vi.hoisted(() => ({
   opened: [] as string[],
 }));
 
-vi.mock("vscode", () => {
+vi.mock("vscode", async () => {
   class Uri {
     constructor(readonly path: string) {}
     get scheme(): string {
@@ -32,6 +32,7 @@ vi.mock("vscode", () => {
     return answers[0];
   };
   return {
+    l10n: (await import("../support/english-editor.ts")).l10n,
     Uri,
     env: { openExternal: async (uri: Uri) => void editor.opened.push(uri.path) },
     workspace: {

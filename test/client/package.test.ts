@@ -8,6 +8,7 @@ import { buildInto } from "../../build.mjs";
 import { vsixOf } from "../../client/packaging/vsix.mjs";
 import { contentTypes, vsixManifest } from "../../client/packaging/vsix-manifest.mjs";
 import manifest from "../../package.json";
+import english from "../../package.nls.json";
 import { INSTRUMENTS } from "../../server/music/instruments/instruments.ts";
 import { parseNote } from "../../server/music/notes/note.ts";
 import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
@@ -59,9 +60,13 @@ describe("the package", () => {
       "extension/client/icon.png",
       "extension/client/icon.svg",
       "extension/client/media/care.md",
+      "extension/client/media/care.nls.de.md",
       "extension/client/media/day.md",
+      "extension/client/media/day.nls.de.md",
       "extension/client/media/journal.md",
+      "extension/client/media/journal.nls.de.md",
       "extension/client/media/scales.md",
+      "extension/client/media/scales.nls.de.md",
       "extension/client/media/weeks.svg",
       "extension/dist/THIRD-PARTY-NOTICES.txt",
       "extension/dist/client/extension.js",
@@ -74,7 +79,10 @@ describe("the package", () => {
       "extension/dist/server/main.browser.js",
       "extension/dist/server/main.js",
       "extension/dist/server/notation.js",
+      "extension/l10n/bundle.l10n.de.json",
       "extension/package.json",
+      "extension/package.nls.de.json",
+      "extension/package.nls.json",
       "extension/readme.md",
       "extension/samples/quickstart/2026-02.practice",
       "extension/samples/quickstart/journal.practice",
@@ -96,12 +104,21 @@ describe("the package", () => {
     const named = pathsIn(packaged);
     expect(named).toContain("dist/client/extension.js");
     expect(named).toContain("client/media/weeks.svg");
-    expect(named.filter((path) => !(`extension/${path}` in texts))).toEqual([]);
+    const isThere = (path: string) => Object.keys(texts).some((file) => `${file}/`.startsWith(`extension/${path}/`));
+    expect(named).toContain("l10n"); // a folder
+    expect(named.filter((path) => !isThere(path))).toEqual([]);
     expect(Object.keys(packaged)).toEqual(
       Object.keys(manifest).filter(
         (field) => !["private", "scripts", "devDependencies", "bin", "files", "man"].includes(field),
       ),
     );
+  });
+
+  test("shows a gallery words, and no keys of them", () => {
+    const shown = texts["extension.vsixmanifest"]!;
+    expect(shown).toContain(`<Description xml:space="preserve">${english.description}</Description>`);
+    expect(shown).toContain("PracticeJournal,");
+    expect(shown).not.toMatch(/%[\w.]+%/);
   });
 
   test("has pages whose links lead to files that are in it", () => {

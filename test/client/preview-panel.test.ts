@@ -18,7 +18,8 @@ function uriOf(text: string): Uri {
   return { toString: () => text } as Uri;
 }
 
-vi.mock("vscode", () => ({
+vi.mock("vscode", async () => ({
+  l10n: (await import("../support/english-editor.ts")).l10n,
   Uri: { parse: (text: string) => ({ toString: () => text }), joinPath: () => ({ toString: () => "ext:/" }) },
   Selection: class {
     constructor(readonly active: { readonly line: number }) {}

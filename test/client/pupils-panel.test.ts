@@ -19,7 +19,7 @@ interface FakePanel {
   close(): void;
 }
 
-vi.mock("vscode", () => {
+vi.mock("vscode", async () => {
   const made = (column: number) => {
     let fromPage = async (_: unknown) => {};
     let gone = () => {};
@@ -49,6 +49,7 @@ vi.mock("vscode", () => {
     return panel;
   };
   return {
+    l10n: (await import("../support/english-editor.ts")).l10n,
     Uri: { parse: (text: string) => ({ toString: () => text }), joinPath: (_: unknown, path: string) => path },
     Selection: class {
       constructor(readonly active: { readonly line: number }) {}

@@ -18,6 +18,8 @@ test("the page, the workbench, the extension and the sample are served", async (
   await check("/out/vs/loader.js", 200, "text/javascript");
   await check("/ext/package.json", 200, "application/json");
   await check("/sample-folder/package.json", 200, "application/json");
+  const words = await (await check("/ext/package.nls.json", 200, "application/json")).json();
+  expect(words["command.newDay"]).toBe("New Day");
   const sample = await (await check("/sample.json", 200, "application/json")).json();
   expect(Object.keys(sample)).toEqual(["hostile/week.practice"]);
 });
@@ -37,7 +39,7 @@ test("what is not there, and what is no address, is not found", async () => {
 });
 
 test("translations that an extension does not have are empty, so that the console stays clean", async () => {
-  const answer = await check("/ext/package.nls.json", 200, "application/json");
+  const answer = await check("/sample-folder/package.nls.json", 200, "application/json");
   expect(await answer.json()).toEqual({});
 });
 

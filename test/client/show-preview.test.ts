@@ -20,7 +20,8 @@ const editor = vi.hoisted(() => {
   return { Uri, document, active: undefined as unknown, told: [] as string[] };
 });
 
-vi.mock("vscode", () => ({
+vi.mock("vscode", async () => ({
+  l10n: (await import("../support/english-editor.ts")).l10n,
   Uri: editor.Uri,
   ViewColumn: { One: 1 },
   Selection: class {

@@ -1,12 +1,12 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import manifest from "../../package.json";
 import { chartInMarkdown } from "../../server/features/hover/chart.ts";
 import { journalHistory } from "../../server/history/journal-history.ts";
 import { trendOf } from "../../server/history/trend.ts";
 import { weeksOf } from "../../server/history/weeks.ts";
 import { daystave } from "../cli/command-line.ts";
 import { journalOfFiles } from "../features/preview/preview-asked.ts";
+import { manifest } from "../support/manifest.ts";
 
 const walkthrough = manifest.contributes.walkthroughs[0]!;
 const MEDIA = "client/media";
@@ -25,11 +25,31 @@ async function check(text: string): Promise<readonly string[]> {
   return files.flatMap(({ diagnostics }) => diagnostics.map(({ code }) => code));
 }
 
+/** Of a page that is called `day.md` the editor takes `day.nls.de.md` where it speaks German; its own code says so. */
+const OF_A_LANGUAGE = /\.nls\.[\w-]+\.md$/;
+
 test("it has at most five steps, each with one picture or page, and every file in the folder is one", () => {
   const media = walkthrough.steps.map((step) => step.media.markdown ?? step.media.svg);
+  const files = readdirSync(MEDIA).filter((file) => !OF_A_LANGUAGE.test(file));
   expect(media.length).toBeLessThanOrEqual(5);
-  expect([...media].sort()).toEqual(readdirSync(MEDIA).map((file) => `${MEDIA}/${file}`));
+  expect([...media].sort()).toEqual(files.map((file) => `${MEDIA}/${file}`));
 });
+
+test("each page is there in German, with the same example, as the sample is the same", () => {
+  const pages = walkthrough.steps.flatMap(({ media }) => media.markdown ?? []);
+  const german = readdirSync(MEDIA).filter((file) => OF_A_LANGUAGE.test(file));
+  expect(german.map((file) => `${MEDIA}/${file}`)).toEqual(pages.map((page) => inGerman(page)).sort());
+  for (const page of pages) {
+    const [own, other] = [page, inGerman(page)].map((path) => readFileSync(path, "utf8"));
+    expect(/```[\s\S]*```/.exec(other!)![0]).toBe(/```[\s\S]*```/.exec(own!)![0]);
+    expect(other).not.toMatch(/\]\(|<img|!\[/);
+    expect(other).not.toBe(own);
+  }
+});
+
+function inGerman(page: string): string {
+  return page.replace(/\.md$/, ".nls.de.md");
+}
 
 /** Commands of the editor's own that a step runs, or is done by: in its table of commands in every version we know of. */
 const OF_THE_EDITOR = ["editor.action.marker.next", "editor.action.quickFix"];
@@ -74,6 +94,22 @@ test("its journal and its days are read without a complaint, its wrong scale wit
   expect(await check(exampleOf("journal") + exampleOf("day"))).toEqual([]);
   expect(await check(exampleOf("care"))).toEqual([]);
   expect(await check(exampleOf("scales"))).toEqual(["scale-note"]);
+});
+
+test("the German words that its German pages name are read as what they mean", async () => {
+  const line = "d-Moll melodisch, Terzen, Achtel at 84 sauber, 88 fast";
+  const { stdout } = await daystave(["check", "--explain-lines", "-"], {
+    stdin: `names german\n\n2026-03-02\n  ${line}\n  H-Dur\n`,
+  });
+  expect(stdout).toContain("| d-Moll melodisch | thirds |");
+  expect(stdout).toContain("| 84; 88 | sauber; fast |");
+  expect(stdout).toContain("| H-Dur |");
+  const pages = readdirSync(MEDIA).filter((file) => OF_A_LANGUAGE.test(file));
+  const words = pages.flatMap(
+    (file) => readFileSync(`${MEDIA}/${file}`, "utf8").match(/(?<=`)[^`\n]+(?=`[ .,])/g) ?? [],
+  );
+  const read = ["names german", "d-Moll melodisch", "Terzen", "H-Dur", "sauber", "fast"];
+  expect(words).toEqual(expect.arrayContaining(read));
 });
 
 /** `UPDATE=1 npx vitest run test/client` draws it anew; look at it. */

@@ -7,7 +7,7 @@ const editor = vi.hoisted(() => ({
   asked: [] as { value: string; validateInput: (text: string) => string | undefined }[],
 }));
 
-vi.mock("vscode", () => {
+vi.mock("vscode", async () => {
   class Uri {
     toString(): string {
       return "j:/a.practice";
@@ -16,6 +16,7 @@ vi.mock("vscode", () => {
   const document = { uri: new Uri(), languageId: "practice-journal" };
   const journal = { document, selection: { active: { line: 3, character: 0 } } };
   return {
+    l10n: (await import("../support/english-editor.ts")).l10n,
     Uri,
     window: {
       get activeTextEditor() {
@@ -76,7 +77,8 @@ test("nothing is written where the question is left", async () => {
 test("an answer that is not minutes is told so", async () => {
   await run(20);
   const [{ validateInput }] = editor.asked as [(typeof editor.asked)[number]];
-  for (const right of ["5", "45", " 90 ", "30 min", "600"]) expect(validateInput(right)).toBeUndefined();
+  for (const right of ["5", "45", " 90 ", "30 min", "30 minutes", "30 Minuten", "600"])
+    expect(validateInput(right)).toBeUndefined();
   for (const wrong of ["", "0", "-5", "7.5", "601", "an hour"])
     expect(validateInput(wrong)).toBe("A whole number of minutes, up to 600.");
 });

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import manifest from "../../package.json";
+import { manifest } from "../support/manifest.ts";
 import { runByKeys } from "./typing.ts";
 import type { Window } from "./window.ts";
 import type { InWindow } from "./workbench.ts";

@@ -1,0 +1,47 @@
+import { expect } from "vitest";
+import manifestInGerman from "../../package.nls.de.json";
+import { openPalette, textHasFocus } from "./window.ts";
+import { describeNodeHost } from "./workbench.ts";
+
+// What a German editor takes from the package by itself: package.nls.de.json, l10n/ and the walkthrough's pages. The
+// editor's own words stay English here, as it has no language pack; it is told its language alone.
+describeNodeHost(
+  "the installed package in a German editor",
+  { sample: "samples/quickstart", open: "week.practice", packaged: true },
+  (inWindow) => {
+    inWindow("has its commands, its questions, its titles and its walkthrough in German", async (window) => {
+      const { page, editor, preview, runCommand } = window;
+      await page.addInitScript(() => {
+        Object.assign(globalThis, { _VSCODE_NLS_LANGUAGE: "de" });
+      });
+      await page.setViewportSize({ width: 1900, height: 900 }); // in a narrow one a walkthrough shows no page
+      await page.reload();
+      await page.locator('[id="status.problems"]', { hasText: /[1-9]/ }).waitFor(); // the text has been read
+      await editor.locator(".view-lines").click();
+      await textHasFocus(window);
+      await page.locator(".statusbar-item", { hasText: manifestInGerman["language.name"] }).waitFor();
+
+      await runCommand(`Daystave: ${manifestInGerman["command.printSheet"]}`);
+      const asked = page.locator(".quick-input-widget");
+      await asked.getByText("Ein Übeblatt zum Drucken").waitFor();
+      await asked.locator(".monaco-list-row", { hasText: "Jede Übung der Woche, einmal" }).waitFor();
+      await page.keyboard.press("Escape");
+
+      await openPalette(page, ">Welcome: Open Walkthrough...");
+      await page.keyboard.press("Enter");
+      await page
+        .locator(".quick-input-list .monaco-list-row", { hasText: manifestInGerman["walkthrough.title"] })
+        .click();
+      const walkthrough = page.locator(".gettingStartedContainer");
+      await walkthrough.getByText(manifestInGerman["walkthrough.day.title"]).waitFor();
+      const picture = page.frameLocator('iframe.webview.ready:not([src*="extensionId=daystave-dev.daystave"])');
+      await picture.frameLocator("#active-frame").getByText("Ein Übetagebuch ist reiner Text").waitFor();
+      expect(await walkthrough.getByText("Look at a sample").count()).toBe(0);
+
+      await page.locator(".tab", { hasText: "week.practice" }).click();
+      await runCommand(`Daystave: ${manifestInGerman["command.showPreview"]}`);
+      await preview().getByRole("heading", { level: 1, name: "Ottilie" }).waitFor();
+      await page.locator(".tab", { hasText: "Üben: Ottilie" }).waitFor();
+    });
+  },
+);
