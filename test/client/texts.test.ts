@@ -12,6 +12,9 @@ import { manifest } from "../support/manifest.ts";
 const ENGLISH: Readonly<Record<string, string>> = manifestInEnglish;
 const GERMAN: Readonly<Record<string, string>> = manifestInGerman;
 
+/** The package's own description is npm's, too, which knows no keys. */
+const { description: _, ...read } = inKeys;
+
 /** Names, which are the same in every language. */
 const NAMES = ["Daystave"];
 /** Texts that German has word for word, each with the reason. None for now. */
@@ -30,9 +33,9 @@ describe("package.json", () => {
   }
 
   test("has a key for each text that is read, and a name where it is the same in every language", () => {
-    const read = strings(inKeys).filter(([field]) => IS_READ.test(field) || ARE_READ.test(field));
-    expect(read.length).toBeGreaterThan(50);
-    expect(read.filter(([, text]) => keyIn(text) === undefined && !NAMES.includes(text))).toEqual([]);
+    const texts = strings(read).filter(([field]) => IS_READ.test(field) || ARE_READ.test(field));
+    expect(texts.length).toBeGreaterThan(50);
+    expect(texts.filter(([, text]) => keyIn(text) === undefined && !NAMES.includes(text))).toEqual([]);
   });
 
   test("names every key that has a text, and only those, in both languages", () => {

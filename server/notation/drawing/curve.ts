@@ -31,9 +31,9 @@ const USUAL_RISE = 24;
 const MOST_RISE = 90;
 const THICKNESS = 2.2;
 
-/** By so much a curve is bent more, or its ends moved outwards, until it is clear; a move costs as much as two bends. */
+/** A curve is bent by so much, or its ends move outwards by so much, until it is clear. */
 const STEP = 3;
-const MOVE_COSTS = 2;
+const MOVE_COSTS = 2; // as much as two bends
 const MOST_MOVES = 30;
 
 /** The flattest curve that leaves every place between its ends free; those stay as near as they can. */

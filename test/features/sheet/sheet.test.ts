@@ -58,9 +58,7 @@ describe("of a week", () => {
 
   test("a line that only spells an exercise is the same as one that says how it is played", () => {
     const spelled = "2026-03-03\n  C# diminished seventh: C# E G Bb\n  C# diminished seventh, slurred, 8ths at 60\n";
-    expect(items(ofDays(spelled))).toEqual([
-      "Scales and arpeggios: C# diminished seventh | slurred, 8ths, at 60",
-    ]);
+    expect(items(ofDays(spelled))).toEqual(["Scales and arpeggios: C# diminished seventh | slurred, 8ths, at 60"]);
   });
 
   test("nothing is said of how it went, of remarks, or of the body", () => {
