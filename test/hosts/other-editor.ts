@@ -97,7 +97,7 @@ export const EVERYTHING = {
   type: expect.stringMatching(/^practice-journal(-mode)?$/),
   diagnostic: { message: expect.stringContaining("F# major has E#, not F"), line: 2 },
   /** What was offered to mend it, and the line after that was taken. */
-  actions: ["Change F to E#"],
+  actions: ["Change F to E#", 'Respell as "Gb major"'],
   mended: `  F# major: ${SHARP.join(" ")}`,
   /** On the exercise of the last line. */
   hover: expect.stringContaining("D E F G A B C# D, down C Bb A G F E D; one flat."),

@@ -68,5 +68,5 @@ article { margin-top: 4mm; }
 .way { font-style: italic; }
 .staff-drawing { display: block; max-width: 100%; height: auto; margin-top: 2mm; overflow: visible; }
 .pencil { display: grid; grid-template-columns: 1fr 2fr; column-gap: 6mm; margin-top: 1mm; }
-.pencil span { min-height: 7.5mm; border-bottom: 0.25pt solid #888; color: #555; font-size: 8pt; }
+.pencil span { min-height: 9mm; border-bottom: 0.25pt solid #888; color: #555; font-size: 8pt; }
 `;
