@@ -6,7 +6,7 @@ import { dayPlan } from "../../server/plan/day-plan.ts";
 import { USUAL_PLAN } from "../../server/plan/plan.ts";
 import { planLines, planOnDayLine } from "../../server/plan/plan-text.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
-import { cursorAt, linesBecome, linesOf, runByKeys, todayOf } from "./typing.ts";
+import { cursorAt, linesBecome, runByKeys, todayOf } from "./typing.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 const SAMPLE = "samples/quickstart";
@@ -23,11 +23,18 @@ async function plannedLines(page: Page): Promise<readonly string[]> {
   return [`${today}, ${planOnDayLine(plan)}`, ...planLines(plan, { reasons: false, indent: "  " }), ""];
 }
 
+/** Those of the sample's week. */
+async function lastLines(): Promise<readonly string[]> {
+  const [, text] = Object.entries(await readSample(SAMPLE)).find(([name]) => name.endsWith("week.practice"))!;
+  return text.split("\n").slice(-LAST);
+}
+
 describeWorkbench("a morning's plan", { sample: SAMPLE, open: "week.practice" }, (inWindow) => {
   inWindow("is asked for by keys, written, played and taken back", async ({ page, editor }) => {
     const written = await plannedLines(page);
     await page.keyboard.press("Control+End");
-    const before = (await linesOf(editor)).slice(-LAST);
+    const before = await lastLines();
+    await linesBecome(editor, before, -LAST);
     await runByKeys(page, "Daystave: Write Today's Plan");
     const box = page.locator(".quick-input-box input");
     await page.locator(".quick-input-widget", { hasText: "How many minutes do you have?" }).waitFor();
@@ -75,7 +82,8 @@ describeWorkbench("a morning's plan", { sample: SAMPLE, open: "week.practice" },
   inWindow("of a day that is over: what was not played is taken out by a code action", async (window) => {
     const { page, editor, goToEndOf } = window;
     await page.keyboard.press("Control+End");
-    const before = (await linesOf(editor)).slice(-LAST);
+    const before = await lastLines();
+    await linesBecome(editor, before, -LAST);
     await goToEndOf("2026-03-08 Sun, 20 min, plan");
     await page.keyboard.press("Control+.");
     const offer = page.locator(".action-widget .monaco-list-row", { hasText: "Take out what was not played" });
