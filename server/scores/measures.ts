@@ -1,4 +1,5 @@
 import type { Staff, Stretch } from "../notation/staff.ts";
+import { tupletsOf } from "../notation/tuplets.ts";
 
 /** Where notes have no beams, and where they have: so many go into a measure. A line of music holds about as many. */
 const MOST_PLAIN = 8;
@@ -21,15 +22,6 @@ export function measuresOf(staff: Staff): readonly Stretch[] {
     to = unit.to;
   }
   return [...measures, { from, to }];
-}
-
-/** Groups with a figure above them; the last may have fewer notes. Empty where the notes are no tuplets. */
-export function tupletsOf({ notes, value: { tuplet } }: Staff): readonly Stretch[] {
-  if (!tuplet) return [];
-  return Array.from({ length: Math.ceil(notes.length / tuplet) }, (_, i) => ({
-    from: i * tuplet,
-    to: Math.min(notes.length, (i + 1) * tuplet) - 1,
-  }));
 }
 
 /** Each note stands in one: a tuplet, a beam, or a note by itself. */

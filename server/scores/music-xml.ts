@@ -4,8 +4,9 @@ import type { NoteValue } from "../music/notes/note-value.ts";
 import { hookSide } from "../notation/beams.ts";
 import { BOTTOM_LINE, type Clef, type ClefName } from "../notation/clef.ts";
 import type { NoteSign, Staff, StaffNote, StaffValue, Stretch } from "../notation/staff.ts";
+import { tupletsOf } from "../notation/tuplets.ts";
 import type { ExerciseScore, ScoreFile, ScoreTempo } from "./exercise-score.ts";
-import { measuresOf, tupletsOf } from "./measures.ts";
+import { measuresOf } from "./measures.ts";
 
 /** Parts of a quarter: dotted 32nds, and 32nds in triplets, are whole numbers of them. */
 const DIVISIONS = 48;

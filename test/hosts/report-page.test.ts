@@ -1,21 +1,13 @@
 import { join } from "node:path";
-import axe from "axe-core";
-import { type Browser, chromium, type Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import { ROOT } from "../architecture/source.ts";
 import { daystave } from "../cli/command-line.ts";
+import { hasNoFault, MILLIMETRE, type PrintedPage, printedPages } from "./printed-page.ts";
 
 // `daystave report --html` in a browser, on a screen and on paper.
 
-let browser: Browser | undefined;
-beforeAll(async () => {
-  const executablePath = findChromium();
-  if (!executablePath && process.env.CI) throw new Error("The tests of the report need a Chromium.");
-  if (executablePath) browser = await chromium.launch({ executablePath, args: [...launchArguments] });
-});
-beforeEach(({ skip }) => skip(!browser, "no Chromium"));
-afterAll(() => browser?.close());
+const open = printedPages();
 
 /** A sample, and what is asked of it. */
 const REPORTS: readonly (readonly [sample: string, argv: readonly string[]])[] = [
@@ -24,31 +16,16 @@ const REPORTS: readonly (readonly [sample: string, argv: readonly string[]])[] =
 ];
 
 /** The report of a sample in a window so wide, and what it asked the network for. */
-async function opened(
-  [sample, argv]: (typeof REPORTS)[number],
-  width = 1000,
-): Promise<{ readonly page: Page; readonly requests: readonly string[] }> {
+async function opened([sample, argv]: (typeof REPORTS)[number], width = 1000): Promise<PrintedPage> {
   const { stdout } = await daystave(["report", "--html", ...argv], { cwd: join(ROOT, "samples", sample) });
-  const page = await browser!.newPage({ viewport: { width, height: 900 } });
-  const requests: string[] = [];
-  page.on("request", (request) => requests.push(request.url()));
-  await page.setContent(stdout);
-  return { page, requests };
+  return open(stdout, width);
 }
 
-/** In pixels of CSS. */
-const MILLIMETRE = 96 / 25.4;
-
 describe.each(REPORTS)("the report of samples/%s", (...report) => {
-  // Rules: WCAG 2.1 levels A and AA, as axe-core checks them.
   test("has no fault that axe finds, and fetches nothing", async () => {
-    const { page, requests } = await opened(report);
-    await page.evaluate(axe.source); // by the browser's debugger, which no policy holds back
-    const { violations, passes } = (await page.evaluate("axe.run()")) as axe.AxeResults;
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
-    expect(passes.length).toBeGreaterThan(10);
-    expect(requests).toEqual([]);
-    await page.close();
+    const shown = await opened(report);
+    await hasNoFault(shown);
+    await shown.page.close();
   });
 
   test("is a column of 170 mm on a screen, and as wide as the window where that is less", async () => {
@@ -97,8 +74,7 @@ test("a full week, and a title in one long word, fit a window of 320 px", async 
       `2026-03-0${day}, 120 min\ngroundwork, 60 min\n  "${title}", bars ${day}-20, at 50 clean\npieces, 60 min\n  F major, slow\n`,
   );
   const { stdout } = await daystave(["report", "--html", "--week", "2026-W10", "-"], { stdin: days.join("") });
-  const page = await browser!.newPage({ viewport: { width: 320, height: 900 } });
-  await page.setContent(stdout);
+  const { page } = await open(stdout, 320);
   expect(await page.locator("table").count()).toBeGreaterThan(1);
   expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(320);
   await page.close();

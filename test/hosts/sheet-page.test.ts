@@ -1,21 +1,12 @@
-import axe from "axe-core";
-import { type Browser, chromium, type Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { describe, expect, test } from "vitest";
 import { run } from "../../server/cli/program.ts";
 import * as drawer from "../../server/notation/drawing/draw-staff.ts";
 import { recordingIo } from "../cli/command-line.ts";
+import { hasNoFault, MILLIMETRE, type PrintedPage, printedPages } from "./printed-page.ts";
 
 // `daystave sheet` in a browser, on a screen and on paper.
 
-let browser: Browser | undefined;
-beforeAll(async () => {
-  const executablePath = findChromium();
-  if (!executablePath && process.env.CI) throw new Error("The tests of the sheet need a Chromium.");
-  if (executablePath) browser = await chromium.launch({ executablePath, args: [...launchArguments] });
-});
-beforeEach(({ skip }) => skip(!browser, "no Chromium"));
-afterAll(() => browser?.close());
+const open = printedPages();
 
 const SHEETS: readonly (readonly string[])[] = [
   ["--week", "2026-W10", "--fingerings"],
@@ -23,32 +14,17 @@ const SHEETS: readonly (readonly string[])[] = [
 ];
 
 /** The sheet of a sample in a window so wide, and what it asked the network for. */
-async function opened(
-  argv: readonly string[],
-  width = 1000,
-): Promise<{ readonly page: Page; readonly requests: readonly string[] }> {
+async function opened(argv: readonly string[], width = 1000): Promise<PrintedPage> {
   const io = recordingIo({ cwd: "samples/quickstart" });
   expect(await run(["sheet", ...argv], { ...io, staves: () => drawer })).toBe(0);
-  const page = await browser!.newPage({ viewport: { width, height: 900 } });
-  const requests: string[] = [];
-  page.on("request", (request) => requests.push(request.url()));
-  await page.setContent(io.written.stdout);
-  return { page, requests };
+  return open(io.written.stdout, width);
 }
 
-/** In pixels of CSS. */
-const MILLIMETRE = 96 / 25.4;
-
 describe.each(SHEETS)("the sheet of samples/quickstart with %s %s", (...argv) => {
-  // Rules: WCAG 2.1 levels A and AA, as axe-core checks them.
   test("has no fault that axe finds, and fetches nothing", async () => {
-    const { page, requests } = await opened(argv);
-    await page.evaluate(axe.source); // by the browser's debugger, which no policy holds back
-    const { violations, passes } = (await page.evaluate("axe.run()")) as axe.AxeResults;
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
-    expect(passes.length).toBeGreaterThan(10);
-    expect(requests).toEqual([]);
-    await page.close();
+    const shown = await opened(argv);
+    await hasNoFault(shown);
+    await shown.page.close();
   });
 
   test("fits any window: nothing hangs out of it, and staves shrink with it", async () => {

@@ -16,11 +16,12 @@ import { LETTERS, modulo } from "../../music/notes/note.ts";
 import { hookSide } from "../beams.ts";
 import type { Clef } from "../clef.ts";
 import type { NoteSign, Staff, StaffNote, Stretch } from "../staff.ts";
+import { tupletsOf } from "../tuplets.ts";
 import { drawOutsideSign, standsOutside } from "./outside-sign.ts";
 import { drawSlur } from "./slur.ts";
 import { accidentalWidth, headPlaces, type Line, type NoteWidth } from "./spacing.ts";
 import { type Box, type Shapes, SvgContext } from "./svg-context.ts";
-import { drawTupletFigure, tupletsIn } from "./tuplet.ts";
+import { drawTupletFigure } from "./tuplet.ts";
 
 /** The lines of a staff lie so far apart. */
 export const SPACE = 10;
@@ -113,7 +114,8 @@ export function drawSystem(
     for (const sign of staff.signs.filter(standsOutside)) drawOutsideSign(context, note, stave, sign);
   }
   for (const beam of beams) beam.levelled().setContext(context).draw();
-  for (const group of tupletsIn(staff, line)) drawTupletFigure(context, group, staff.value.tuplet!, notes);
+  const groups = tupletsOf(staff).filter(({ from, to }) => from >= line.from && to <= line.to);
+  for (const group of groups) drawTupletFigure(context, group, staff.value.tuplet!, notes);
   const heads = new Map([...notes].map(([index, note]) => [index, headOf(note, staff.notes[index]!)]));
   for (const slur of staff.slurs) drawSlur(context, slur, { staff, line, notes });
   return { markup: context.markup, box: context.box!, heads };

@@ -1,5 +1,5 @@
 import { Glyph, type StaveNote } from "vexflow/bravura";
-import type { Staff, Stretch } from "../staff.ts";
+import type { Stretch } from "../staff.ts";
 import type { SvgContext } from "./svg-context.ts";
 
 /** Between a beam's middle, or a flag's tip, and the figure, in pixels. */
@@ -8,16 +8,6 @@ const AWAY = 9;
 const POINT = 19;
 const HEIGHT = 10;
 const WIDTH = 9;
-
-/** The groups with a figure in one line; the exercise's last has fewer notes where they do not come out even. */
-export function tupletsIn({ value: { tuplet }, notes }: Staff, { from, to }: Stretch): readonly Stretch[] {
-  const groups: Stretch[] = [];
-  for (let at = 0; tuplet !== undefined && at < notes.length; at += tuplet) {
-    const group = { from: at, to: Math.min(at + tuplet, notes.length) - 1 };
-    if (group.from >= from && group.to <= to) groups.push(group);
-  }
-  return groups;
-}
 
 /** The figure of a group, at the middle of its beam on the side of the stems. */
 export function drawTupletFigure(
