@@ -76,10 +76,9 @@ function isClear(curve: BentCurve, places: readonly Place[]): boolean {
 
 /** A point on the side towards the notes: its middle points lie a quarter from either end, a cubic Bézier curve. */
 function innerPoint({ start, end, way, rise }: BentCurve, t: number): Place {
-  const u = 1 - t;
-  const x = start.x + (end.x - start.x) * t * (0.75 + 0.75 * t - 0.5 * t * t);
-  const share = t * (0.75 + 0.75 * t - 0.5 * t * t);
-  return { x, y: start.y + (end.y - start.y) * share + way * (rise - THICKNESS) * 3 * t * u };
+  const along = t * (0.75 + 0.75 * t - 0.5 * t * t);
+  const bent = way * (rise - THICKNESS) * 3 * t * (1 - t);
+  return { x: start.x + (end.x - start.x) * along, y: start.y + (end.y - start.y) * along + bent };
 }
 
 /** Fills the curve, thicker in its middle. */
