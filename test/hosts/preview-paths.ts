@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { exerciseIn, lineButtonIn, unfold } from "./preview-page.ts";
-import { previewHasFocus, textHasFocus } from "./window.ts";
+import { focusInPreview, textHasFocus } from "./window.ts";
 import type { InWindow } from "./workbench.ts";
 
 const THIRDS = "D melodic minor, thirds";
@@ -69,8 +69,7 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
       await page.keyboard.press("Control+Home");
       await marked.waitFor({ state: "detached" });
 
-      await lineButtonIn(preview, THIRDS).focus();
-      await previewHasFocus(window);
+      await focusInPreview(window, lineButtonIn(preview, THIRDS));
       await page.keyboard.press("Enter");
       await atLast.waitFor();
       await textHasFocus(window);
@@ -85,8 +84,7 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
     const preview = await window.showPreview();
     const toggles = preview.locator("#exercises .row-toggle");
     await toggles.nth(1).waitFor();
-    await toggles.nth(0).focus();
-    await previewHasFocus(window);
+    await focusInPreview(window, toggles.nth(0));
     await window.page.keyboard.press("Enter");
     await preview.locator(".opened table").waitFor();
     await scrollTo(preview, 400); // below what the first one shows: there is room to go up by that
@@ -112,8 +110,7 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
     const current = preview.locator("nav [aria-current]");
     await current.waitFor();
     expect(await current.textContent()).toBe("Today");
-    await preview.getByRole("link", { name: "Today" }).focus();
-    await previewHasFocus(window);
+    await focusInPreview(window, preview.getByRole("link", { name: "Today" }));
     await window.page.keyboard.press("ArrowRight");
     await window.page.keyboard.press("ArrowRight");
     await window.page.keyboard.press("Enter");

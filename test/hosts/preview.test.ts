@@ -2,7 +2,7 @@ import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
 import { expectNoViolation } from "./accessible.ts";
 import { exerciseIn, unfold } from "./preview-page.ts";
-import { chooseTheme, previewHasFocus, textHasFocus, type Window } from "./window.ts";
+import { chooseTheme, focusInPreview, textHasFocus, type Window } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 const QUICKSTART = { sample: "samples/quickstart", open: "week.practice" };
@@ -61,8 +61,7 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       await steps.nth(2).waitFor();
       expect(await steps.count()).toBe(3);
       const [, from, to] = /^(\S+) to (\S+):/.exec((await steps.nth(1).getAttribute("aria-label"))!)!;
-      await steps.nth(1).focus();
-      await previewHasFocus(window);
+      await focusInPreview(window, steps.nth(1));
       await page.keyboard.press("Enter");
       const line = `notes ${from} ${to}, back and forth, slurred`;
       await editor.locator(".view-line", { hasText: line }).waitFor();

@@ -1,7 +1,7 @@
 import type { FrameLocator } from "playwright-core";
 import { expect } from "vitest";
 import { cursorAt } from "./typing.ts";
-import { previewHasFocus, textHasFocus, type Window } from "./window.ts";
+import { focusInPreview, previewHasFocus, textHasFocus, type Window } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
 // Page and text go after each other. The journal has one scale a day, the latest last; the page has the latest first.
@@ -76,8 +76,7 @@ describeWorkbench(
       const { page } = window;
       const preview = await shown(window);
       await goToLine(window, 1);
-      await preview.locator("#exercises .row-toggle").first().focus();
-      await previewHasFocus(window);
+      await focusInPreview(window, preview.locator("#exercises .row-toggle").first());
       await page.keyboard.press("End"); // the last row
       await page.keyboard.press("PageDown");
       await expect.poll(() => leadsIntoSight(window, preview)).toBe(true);

@@ -70,9 +70,22 @@ export async function textHasFocus({ page }: Pick<Window, "page">): Promise<void
   await page.locator(".editor-group-container.active .editor-instance .monaco-editor.focused").waitFor();
 }
 
-/** Likewise for the preview. */
-export async function previewHasFocus({ page }: Window): Promise<void> {
-  await page.locator(".editor-group-container.active .tab.active", { hasText: "Practice: " }).waitFor();
+/** Likewise for the preview, within so many milliseconds. */
+export async function previewHasFocus({ page }: Window, timeout = START_LIMIT): Promise<void> {
+  await page.locator(".editor-group-container.active .tab.active", { hasText: "Practice: " }).waitFor({ timeout });
+}
+
+/**
+ * Puts the focus there, by which the preview becomes the part of the window that keys reach. Again, where a drawing anew of the
+ * row has taken it away in that moment.
+ */
+export async function focusInPreview(window: Window, target: Locator): Promise<void> {
+  await untilDone(async () => {
+    await target.evaluate((element) => (element as HTMLElement).blur());
+    await target.focus({ timeout: 3_000 });
+    await previewHasFocus(window, 3_000);
+    expect(await target.evaluate((element) => element === element.ownerDocument.activeElement)).toBe(true);
+  });
 }
 
 /** Closes whatever is open and saves nothing; then opens these files of the window's folder again, as they are on the disk. */
