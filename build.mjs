@@ -8,6 +8,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { Script } from "node:vm";
 import { build, context } from "esbuild";
+import { inLanguage, inLanguageInUse, LANGUAGES, textsOf } from "./client/packaging/languages.mjs";
 import { bundledPackages, noticesOf } from "./client/packaging/notices.mjs";
 
 const ROOT = dirname(fileURLToPath(import.meta.url));
@@ -91,6 +92,14 @@ const plainWrappers = {
 /** As `x=wrap(exports=>{"use strict";` or `x=wrap((exports,module)=>{"use strict";`: no callback of a package's own says that. */
 const ARROW_WRAPPER = /=([\w$]+)\((?:([\w$]+)|\(([\w$,]*)\))=>\{("use strict";)/g;
 
+/** What the core says in each language beside English; it finds the texts when it is loaded behind them. */
+const TEXTS = LANGUAGES.map((language) => ({
+  ...browser,
+  format: "iife",
+  file: `server/texts.${language}.js`,
+  ...textsOf(language),
+}));
+
 /**
  * The bundles that Node runs, by their files below `dist`; tests and benchmark make the same. The server and the command
  * line are two ways into one core, which stands beside both.
@@ -98,7 +107,8 @@ const ARROW_WRAPPER = /=([\w$]+)\((?:([\w$]+)|\(([\w$,]*)\))=>\{("use strict";)/
 export const SERVER_BUNDLES = [
   { ...node, entry: "server/main.ts", file: "server/main.js" },
   { ...node, entry: "server/cli/main.ts", file: COMMAND_LINE, banner: { js: "#!/usr/bin/env node" } },
-  { ...node, entry: "server/core.ts", file: CORE, plugins: [serverApart] },
+  { ...node, entry: "server/core.ts", file: CORE, plugins: [serverApart, inLanguageInUse] },
+  ...TEXTS,
 ];
 /** One file for Node, which asks for its exports, and for a web worker, which looks for its name. */
 function anywhere(name) {
@@ -114,11 +124,20 @@ export const NOTATION_BUNDLE = {
 };
 export const WORKER_BUNDLES = [
   { ...browser, entry: "server/main.browser.ts", file: "server/main.browser.js", format: "iife" },
-  { ...anywhere("daystaveHandlers"), entry: "server/lsp/handlers.ts", file: SERVER_CORE },
+  { ...anywhere("daystaveHandlers"), entry: "server/lsp/handlers.ts", file: SERVER_CORE, plugins: [inLanguageInUse] },
+  ...TEXTS,
 ];
+/** A page's script, in each language. */
+function pageIn(entry, file) {
+  const page = { ...browser, entry, format: "iife" };
+  return [
+    { ...page, file: `${file}.js` },
+    ...LANGUAGES.map((language) => ({ ...page, file: `${file}.${language}.js`, plugins: [inLanguage(language)] })),
+  ];
+}
+
 const BUNDLES = [
-  ...SERVER_BUNDLES,
-  ...WORKER_BUNDLES,
+  ...new Set([...SERVER_BUNDLES, ...WORKER_BUNDLES]),
   NOTATION_BUNDLE,
   {
     ...node,
@@ -135,9 +154,9 @@ const BUNDLES = [
     external: ["vscode"],
     plugins: [plainWrappers],
   },
-  { ...browser, entry: "client/preview/page/main.ts", file: "client/preview.js", format: "iife" },
+  ...pageIn("client/preview/page/main.ts", "client/preview"),
   { ...browser, entry: "client/preview/page/page.css", file: "client/preview.css" },
-  { ...browser, entry: "client/pupils/page/main.ts", file: "client/pupils.js", format: "iife" },
+  ...pageIn("client/pupils/page/main.ts", "client/pupils"),
   { ...browser, entry: "client/pupils/page/pupils.css", file: "client/pupils.css" },
 ];
 
@@ -149,12 +168,16 @@ const BUILT = [...BUNDLES.map(({ file }) => file), NOTICES];
  */
 export const PACKAGED = BUILT.filter((file) => ![COMMAND_LINE, CORE].includes(file));
 
-/** What esbuild takes to make one of the bundles below a folder. */
+/**
+ * What esbuild takes to make one of the bundles below a folder.
+ *
+ * @param {{ entry?: string, file: string, [option: string]: unknown }} bundle without an entry it says itself what to build
+ */
 export function settingsOf({ entry, file, ...options }, folder = "dist", watch = false) {
   return {
     ...options,
     absWorkingDir: ROOT,
-    entryPoints: [entry],
+    ...(entry ? { entryPoints: [entry] } : {}),
     outfile: `${folder}/${file}`,
     bundle: true,
     minify: !watch,

@@ -1,8 +1,11 @@
 import { availableParallelism } from "node:os";
 import { configDefaults, defineConfig } from "vitest/config";
+import { vitePluginIn } from "./client/packaging/languages.mjs";
 
 const HOSTS = "test/hosts/**/*.test.ts";
 const PROTOCOL = "test/lsp/**/*.test.ts";
+/** The core that speaks German. */
+const GERMAN = "test/german/**/*.test.ts";
 /** What looks at very many cases and takes its time. */
 const THOROUGH = [
   "test/properties/**/*.test.ts",
@@ -40,9 +43,13 @@ export default defineConfig({
           ...RANDOM,
           name: "core",
           include: ["test/**/*.test.ts"],
-          exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, ...THOROUGH],
+          exclude: [...configDefaults.exclude, HOSTS, PROTOCOL, GERMAN, ...THOROUGH],
           testTimeout: 60_000 * TIMES, // a machine may be busy: tests do not time
         },
+      },
+      {
+        plugins: [vitePluginIn("de")],
+        test: { ...SHARED_MODULES, name: "german", include: [GERMAN], testTimeout: 60_000 * TIMES },
       },
       { test: { ...SHARED_MODULES, ...RANDOM, name: "thorough", include: THOROUGH, testTimeout: 60_000 * TIMES } },
       /** The built server with a real client over stdio. */

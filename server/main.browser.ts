@@ -28,8 +28,10 @@ const connection = createConnection(
 serve(connection, {
   reader: undefined,
   clock: Date.now,
-  handlers: async (bundles) => {
+  handlers: async (bundles, language) => {
     if (bundles === undefined) throw new Error("The client does not say where the bundles of the server are.");
+    // The core finds them when it is loaded.
+    if (language !== undefined) scope.importScripts(`${bundles}texts.${language}.js`);
     scope.importScripts(`${bundles}handlers.js`);
     return scope.daystaveHandlers;
   },

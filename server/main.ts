@@ -18,6 +18,9 @@ serve(connection, {
   reader: diskReader,
   clock: Date.now,
   // The extension's package is without the command line, and so without the core that both share.
-  handlers: async () => loadBundleIfThere<Handlers>("core.js") ?? loadBundle<Handlers>("handlers.js"),
+  handlers: async (_, language) => {
+    if (language !== undefined) loadBundleIfThere(`texts.${language}.js`); // the core finds them when it is loaded
+    return loadBundleIfThere<Handlers>("core.js") ?? loadBundle<Handlers>("handlers.js");
+  },
   notation: async () => loadBundleIfThere<StaffDrawer>("notation.js"),
 });

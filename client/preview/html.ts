@@ -1,4 +1,5 @@
-import { l10n, Uri, type Webview } from "vscode";
+import { env, l10n, Uri, type Webview } from "vscode";
+import { spokenIn } from "../../shared/languages.ts";
 
 /** The folder whose files the page may load. */
 export function pageFolder(extension: Uri): Uri {
@@ -16,10 +17,11 @@ const TITLES: Readonly<Record<PageName, string>> = {
 /** The page before any figure: nothing of a journal stands in it, the script builds that from checked messages. */
 export function pageHtml(webview: Webview, extension: Uri, page: PageName): string {
   const address = (file: string) => webview.asWebviewUri(Uri.joinPath(pageFolder(extension), file)).toString(true);
+  const language = spokenIn(env.language);
   const nonce = randomNonce();
   const policy = `default-src 'none'; style-src ${webview.cspSource}; script-src 'nonce-${nonce}'`;
   return `<!DOCTYPE html>
-<html lang="en">
+<html lang="${language ?? "en"}">
   <head>
     <meta charset="utf-8">
     <meta http-equiv="Content-Security-Policy" content="${policy}">
@@ -29,7 +31,7 @@ export function pageHtml(webview: Webview, extension: Uri, page: PageName): stri
   </head>
   <body>
     <main></main>
-    <script nonce="${nonce}" src="${address(`${page}.js`)}"></script>
+    <script nonce="${nonce}" src="${address(`${page}${language ? `.${language}` : ""}.js`)}"></script>
   </body>
 </html>`;
 }

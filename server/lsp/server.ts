@@ -9,6 +9,7 @@ import {
   type SemanticTokens,
 } from "vscode-languageserver";
 import type { ExportMethod, SheetMethod } from "../../shared/export.ts";
+import { type Spoken, spokenIn } from "../../shared/languages.ts";
 import type { PreviewMethod } from "../../shared/preview.ts";
 import type { ChoicesMethod, PaletteMethod, PlanMinutesMethod, TodayMethod } from "../../shared/protocol.ts";
 import type { PupilsMethod } from "../../shared/pupils.ts";
@@ -45,6 +46,7 @@ class Server {
   #announcing: Disposable | undefined;
   #hasFolders = false;
   #bundles: string | undefined;
+  #language: Spoken | undefined;
 
   constructor(
     private readonly connection: Connection,
@@ -252,6 +254,7 @@ class Server {
     const options = readOptions(params.initializationOptions);
     const client = clientOf(params.capabilities, options);
     this.#bundles = options.bundles;
+    this.#language = spokenIn(params.locale);
     this.#hasFolders = client.hasFolders;
     this.#open = async () => {
       const { openSession, pushDiagnostics, refreshDiagnostics, refreshShown, warmHistory } = await this.#load();
@@ -353,7 +356,7 @@ class Server {
   }
 
   #load(): Promise<Handlers> {
-    this.#handlers ??= this.host.handlers(this.#bundles);
+    this.#handlers ??= this.host.handlers(this.#bundles, this.#language);
     return this.#handlers;
   }
 

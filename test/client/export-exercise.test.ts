@@ -32,7 +32,7 @@ vi.mock("vscode", async () => {
     return answers[0];
   };
   return {
-    l10n: (await import("../support/english-editor.ts")).l10n,
+    ...(await import("../support/english-editor.ts")),
     Uri,
     env: { openExternal: async (uri: Uri) => void editor.opened.push(uri.path) },
     workspace: {

@@ -19,7 +19,7 @@ function uriOf(text: string): Uri {
 }
 
 vi.mock("vscode", async () => ({
-  l10n: (await import("../support/english-editor.ts")).l10n,
+  ...(await import("../support/english-editor.ts")),
   Uri: { parse: (text: string) => ({ toString: () => text }), joinPath: () => ({ toString: () => "ext:/" }) },
   Selection: class {
     constructor(readonly active: { readonly line: number }) {}

@@ -49,7 +49,7 @@ vi.mock("vscode", async () => {
     return panel;
   };
   return {
-    l10n: (await import("../support/english-editor.ts")).l10n,
+    ...(await import("../support/english-editor.ts")),
     Uri: { parse: (text: string) => ({ toString: () => text }), joinPath: (_: unknown, path: string) => path },
     Selection: class {
       constructor(readonly active: { readonly line: number }) {}

@@ -21,7 +21,7 @@ const editor = vi.hoisted(() => {
 });
 
 vi.mock("vscode", async () => ({
-  l10n: (await import("../support/english-editor.ts")).l10n,
+  ...(await import("../support/english-editor.ts")),
   Uri: editor.Uri,
   ViewColumn: { One: 1 },
   Selection: class {

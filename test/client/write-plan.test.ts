@@ -16,7 +16,7 @@ vi.mock("vscode", async () => {
   const document = { uri: new Uri(), languageId: "practice-journal" };
   const journal = { document, selection: { active: { line: 3, character: 0 } } };
   return {
-    l10n: (await import("../support/english-editor.ts")).l10n,
+    ...(await import("../support/english-editor.ts")),
     Uri,
     window: {
       get activeTextEditor() {

@@ -53,6 +53,8 @@ export interface StartOptions {
   readonly folderUris?: readonly string[];
   readonly options?: unknown;
   readonly environment?: NodeJS.ProcessEnv;
+  /** The language of the editor: `de`. */
+  readonly locale?: string;
   /** Called before `initialize` is sent. */
   readonly prepare?: (connection: ProtocolConnection) => void;
 }
@@ -101,6 +103,7 @@ export class TestClient {
     folders = [],
     folderUris = folders.map(uriOf),
     options,
+    locale,
     prepare,
   }: StartOptions): Promise<void> {
     prepare?.(this.connection);
@@ -110,6 +113,7 @@ export class TestClient {
       rootUri: folderUris[0] ?? null,
       workspaceFolders: folderUris.map((uri) => ({ uri, name: uri })),
       capabilities,
+      ...(locale === undefined ? {} : { locale }),
       initializationOptions: options,
     });
     await this.connection.sendNotification(InitializedNotification.type, {});

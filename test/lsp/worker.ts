@@ -34,8 +34,10 @@ let bundle: Promise<string> | undefined;
 export async function startWorker(options: StartOptions = {}): Promise<TestClient> {
   bundle ??= bundleServer("worker");
   const main = await bundle;
-  const handlers = readFileSync(join(dirname(main), "handlers.js"), "utf8");
-  const workerData = { main: readFileSync(main, "utf8"), bundles: { "worker:/handlers.js": handlers } };
+  const bundles = Object.fromEntries(
+    ["handlers.js", "texts.de.js"].map((file) => [`worker:/${file}`, readFileSync(join(dirname(main), file), "utf8")]),
+  );
+  const workerData = { main: readFileSync(main, "utf8"), bundles };
   const worker = new Worker(THREAD, { eval: true, workerData });
   onTestFinished(async () => void (await worker.terminate()));
   const client = new TestClient(new ThreadReader(worker), new ThreadWriter(worker));
