@@ -7,7 +7,8 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { scaleText } from "../../journal/subject-text.ts";
-import { counted, daysAhead, forDay } from "../../plan/day-words.ts";
+import { dayTexts } from "../../plan/day-texts.ts";
+import { daysAhead, forDay } from "../../plan/day-words.ts";
 import type { Part } from "../../plan/pieces-in-hand.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { hashOf, placeOf, shownText } from "./text.ts";
@@ -101,7 +102,7 @@ function nameOfPart({ line: { declared } }: Part): string {
 /** `C major, 90 bars`. */
 function factsOf(journal: Journal, { line: { declared } }: Part): string {
   const key = declared.key ? [scaleText(declared.key, journal.names).replace(" natural minor", " minor")] : [];
-  const bars = declared.bars === undefined ? [] : [counted(declared.bars, "bar")];
+  const bars = declared.bars === undefined ? [] : [dayTexts.bars(declared.bars)];
   return shownText([...key, ...bars].join(", "));
 }
 
