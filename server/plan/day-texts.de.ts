@@ -9,7 +9,6 @@ export const dayTexts: typeof english = {
   daysAgo: (days) => `vor ${days} Tagen`,
   inDays: (days) => `in ${days} Tagen`,
   days: (count) => `${count} ${count === 1 ? "Tag" : "Tage"}`,
-  bars: (count) => `${count} ${count === 1 ? "Takt" : "Takte"}`,
   forToday: "für heute",
   forDay: (date) => `für ${date}`,
   wasFor: (date) => `war für ${date}`,

@@ -10,7 +10,6 @@ export const dayTexts = {
   daysAgo: (days: number) => `${days} days ago`,
   inDays: (days: number) => `in ${days} days`,
   days: (count: number) => `${count} ${count === 1 ? "day" : "days"}`,
-  bars: (count: number) => `${count} ${count === 1 ? "bar" : "bars"}`,
   forToday: "for today",
   forDay: (date: string) => `for ${date}`,
   wasFor: (date: string) => `was for ${date}`,

@@ -23,5 +23,4 @@ export const keyTexts: typeof english = {
   notInTwelveWeeks: "in den letzten zwölf Wochen nicht gespielt",
   range: (low, high) => `${low} bis ${high}`,
   change: (from, to) => `${from} zu ${to}`,
-  movement: (number) => `${number}. Satz`,
 };

@@ -29,6 +29,4 @@ export const keyTexts = {
   /** Two notes: a range, and a finger change. */
   range: (low: string, high: string) => `${low} to ${high}`,
   change: (from: string, to: string) => `${from} to ${to}`,
-  /** A movement without a name, within the name of its piece. */
-  movement: (number: string) => `movement ${number}`,
 };

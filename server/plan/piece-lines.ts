@@ -1,6 +1,7 @@
 import { barsOfPlace, isWholePiece } from "../history/bars-played.ts";
 import { sinceLately } from "../history/journal-facts.ts";
 import { withoutLeaps } from "../history/leaps.ts";
+import { placeInWords } from "../history/place-words.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
 import {
   afterRest,
@@ -261,7 +262,7 @@ function triedAt({ ceiling, day }: PlanBasis, records: readonly AttemptRecord[])
 }
 
 function notReached({ name }: PlannedPiece, { rate, where, day: on }: AttemptRecord, day: number): string {
-  const what = placeName({ written: name }, where);
+  const what = where === null ? name : `${name}, ${placeInWords(inWriting(where))}`;
   return rate === null
     ? planTexts.placeNotThereYet(what, onDay(on, day))
     : planTexts.placeNotReached(what, figure(rate), onDay(on, day));

@@ -38,6 +38,7 @@ export const planTexts: typeof english = {
   nothingDue: "Sonst steht nichts an: etwas Einfaches, ohne Metronom.",
   beginEasy: "Noch kein Anhaltspunkt: Fang an, wo es leicht ist, und schreib auf, wie es ging.",
   beginPlain: "Noch kein Anhaltspunkt: die einfache Tonleiter, ohne Metronom.",
+  set: (words) => `aufgegeben: „${words}“`,
   setForToday: "Aufgegeben für heute.",
   setFor: (date) => `Aufgegeben für den ${date}.`,
   setByTeacher: "Von deiner Lehrkraft aufgegeben.",

@@ -37,6 +37,7 @@ export const planTexts = {
   nothingDue: "Nothing else is due: something plain, without a metronome.",
   beginEasy: "Nothing to go by yet: begin where it is easy, and write down how it went.",
   beginPlain: "Nothing to go by yet: the plain scale, without a metronome.",
+  set: (words: string) => `set: “${words}”`,
   setForToday: "Set for today.",
   setFor: (date: string) => `Set for ${date}.`,
   setByTeacher: "Set by your teacher.",
