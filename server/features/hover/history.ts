@@ -14,7 +14,8 @@ import type { Journal } from "../../journal/journal.ts";
 import { careSentence } from "../../plan/care-words.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { escapedExtract, markdownTable } from "../explain/markdown.ts";
-import { easyStartInWords, NOTHING_REACHED, startInWords, startOf } from "../explain/start-words.ts";
+import { startTexts } from "../explain/start-texts.ts";
+import { easyStartInWords, startInWords, startOf } from "../explain/start-words.ts";
 import { chartInMarkdown } from "./chart.ts";
 import { easeAskedLastTime } from "./last-time.ts";
 import { otherWays } from "./ways.ts";
@@ -85,7 +86,7 @@ function startSentence({ journal, strand, notation, today }: Told): readonly str
   if (standing.practisedOn === null) return [];
   const perBeat = 1 / metronomeOf(1, notation);
   const tempo = startTempo(standing, today, perBeat, ceiling);
-  if (tempo === undefined) return [NOTHING_REACHED];
+  if (tempo === undefined) return [startTexts.nothingReached];
   const limit = limitInWords(ceiling, today);
   if (limit !== undefined) return [`Start at ${tempo}, and stay there today: ${limit}.`];
   const ease = easeAskedLastTime(journal, records, today);
