@@ -1,4 +1,5 @@
 import { type Instrument, isInRange } from "../../music/instruments/instrument.ts";
+import { instrumentTexts } from "../../music/instruments/instrument-texts.ts";
 import { midi, type Note, samePitch } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
@@ -62,7 +63,7 @@ export function checkNotesInRange(
   const written = inStyleOf(text, names);
   const told = absent.map(written);
   const [low, high] = [written(instrument.low), written(instrument.high)];
-  const name = instrument.names[0]!;
+  const name = instrumentTexts.name(instrument.names[0]!);
   const message =
     instrument.family === "voice"
       ? keyTexts.beyondVoice(name, listed(told, "and"), low, high)

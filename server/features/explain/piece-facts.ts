@@ -14,7 +14,7 @@ export function pieceFacts(piece: DeclaredPiece, names: NoteNames, today?: DayNu
   const facts = [
     ...(key ? [escapedExtract(scaleText(key, names))] : []),
     ...(lastNote ? [pieceTexts.lastNote(noteText(lastNote, names))] : []),
-    ...(signature === undefined ? [] : [signatureTexts.count(signature)]),
+    ...(signature === undefined ? [] : [signatureTexts.accidentals(signature)]),
     ...(bars === undefined ? [] : [pieceTexts.bars(bars)]),
     ...(goal ? [pieceTexts.goal(rateAsWritten(goal.bpm, { unit: "beats" }, { beat: goal.beat }))] : []),
     ...(due === undefined ? [] : [dueWords(due, today)]),

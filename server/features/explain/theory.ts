@@ -65,7 +65,7 @@ export function theoryOf(
 export function notesAndSignature(input: WhatToPlay, { explain, names, hidden }: Telling): string | undefined {
   const notes = hidden ? theoryTexts.hidden : notesInLine(input, names);
   const { signature } = notesToPlay({ subject: input.subject });
-  const words = signature ? signatureTexts.countInWords(signature.fifths) : theoryTexts.noSignature;
+  const words = signature ? signatureTexts.accidentalsInWords(signature.fifths) : theoryTexts.noSignature;
   const parts = [...(notes === "" ? [] : [notes]), ...(explain === "steps" ? [] : [words])];
   return parts.length === 0 ? undefined : `${parts.join("; ")}.`;
 }
@@ -153,7 +153,7 @@ function othersOf({ subject }: WhatToPlay, telling: Telling): readonly string[] 
   const others = signature && subject.type === "chord" ? [] : acceptedSignatures(subject, telling.names);
   const further = others.filter(({ fifths }) => fifths !== (signature?.fifths ?? 0));
   return further.map(({ fifths, key }) =>
-    key ? theoryTexts.asKeyIs(signatureTexts.withCount(fifths), key) : theoryTexts.withNone,
+    key ? theoryTexts.asKeyIs(signatureTexts.withAccidentals(fifths), key) : theoryTexts.withNone,
   );
 }
 
@@ -168,7 +168,7 @@ function relationsOf(subject: WhatToPlay["subject"], { names, hidden }: Telling)
 /** `6 sharps (F# C# G# D# A# E#)`; how many alone where notes are hidden. */
 function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "explain">): string {
   const accidentals = (hidden ? [] : signatureAccidentals(fifths)).map((each) => names.name(each));
-  const count = signatureTexts.count(fifths);
+  const count = signatureTexts.accidentals(fifths);
   return accidentals.length ? `${count} (${accidentals.join(" ")})` : count;
 }
 
