@@ -19,13 +19,6 @@ export const hoverTexts: typeof english = {
   degreesOverOctave: (degrees) => `Stufen über eine Oktave: ${degrees}`,
   nothingFits: "Nichts davon passt in diesen Umfang.",
   degrees: (way, degrees) => `Stufen, ${way}: ${degrees}`,
-  ways: {
-    up: "aufwärts",
-    down: "abwärts",
-    "up and down": "auf und ab",
-    "down and up": "ab und auf",
-    "back and forth": "hin und her",
-  },
   rising: "aufwärts",
   patternNotes: (row) => `Töne: ${row}`,
   declaredPattern: (name, degrees, step) =>
