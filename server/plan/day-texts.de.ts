@@ -11,6 +11,6 @@ export const dayTexts: typeof english = {
   days: (count) => `${count} ${count === 1 ? "Tag" : "Tage"}`,
   forToday: "für heute",
   forDay: (date) => `für ${date}`,
-  wasFor: (date) => `war für ${date}`,
+  wasFor: (date) => `war für den ${date}`,
   numbers: ["kein", "ein", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwölf"],
 };

@@ -1,3 +1,4 @@
+import { instrumentTexts } from "../music/instruments/instrument-texts.ts";
 import type { kindOfDayTexts as english } from "./kind-of-day-texts.ts";
 
 export const kindOfDayTexts: typeof english = {
@@ -8,9 +9,10 @@ export const kindOfDayTexts: typeof english = {
   playedOfThem: (minutes) => `Davon hast du heute schon ${minutes} gespielt.`,
   thatWasTheTime: "Das war die Zeit für heute: Lass es dabei und ruh dich aus.",
   thatWasHalf: "Das war die Hälfte für heute: Lass es dabei und ruh dich aus.",
-  limit: (minutes, instrument) => `Höchstens ${minutes} Minuten am Tag auf diesem Instrument: ${instrument}.`,
+  limit: (minutes, instrument) =>
+    `Höchstens ${minutes} Minuten am Tag auf diesem Instrument: ${instrumentTexts.name(instrument)}.`,
   limitUsed: (minutes, instrument, used) =>
-    `Höchstens ${minutes} Minuten am Tag auf diesem Instrument (${instrument}), davon sind ${used} verbraucht.`,
+    `Höchstens ${minutes} Minuten am Tag auf diesem Instrument (${instrumentTexts.name(instrument)}), davon sind ${used} verbraucht.`,
   firstDayBack: (time) => `Einer der ersten Tage nach einer Unterbrechung: ${time}, und nichts Schnelles.`,
   concertToday: "Das Konzert ist heute: kurz einspielen und nichts erzwingen.",
   concertTomorrow: "Das Konzert ist morgen: die halbe Zeit und nichts erzwingen.",
