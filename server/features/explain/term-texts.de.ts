@@ -1,3 +1,4 @@
+import { numberTexts } from "../../music/notes/number-texts.de.ts";
 import type { termTexts as english } from "./term-texts.ts";
 
 const COUNTS = ["Keine", "Eine", "Zwei", "Drei", "Vier", "Fünf", "Sechs", "Sieben", "Acht"];
@@ -30,7 +31,8 @@ export const termTexts: typeof english = {
   declaredArticulation: (id) => `Eine Artikulation, die dieses Tagebuch festlegt: ${id}.`,
   tonguedWith: (syllable) => `Jeder Ton mit ${syllable} gestoßen.`,
   tonguedInTurn: (syllables) => `Mit den Silben ${syllables} im Wechsel gestoßen.`,
-  beatsToNote: (beats) => `${COUNTS[beats] ?? beats} ${beats === 1 ? "Viertel" : "Viertelschläge"} auf jede Note.`,
+  beatsToNote: (beats) =>
+    `${COUNTS[beats] ?? numberTexts.decimal(beats)} ${beats === 1 ? "Viertel" : "Viertelschläge"} auf jede Note.`,
   notesToBeat: (notes) => `${COUNTS[notes] ?? notes} ${notes === 1 ? "Note" : "Noten"} auf einen Viertelschlag.`,
   firstNotes: (count) => (count === 1 ? "Der erste Ton." : `Die ersten ${count} Töne.`),
   oneOctave: "Von einem Grundton zum nächsten.",

@@ -15,7 +15,7 @@ import { bestWeek } from "../../history/weeks.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
-import { counted } from "../../plan/day-words.ts";
+import { dayTexts } from "../../plan/day-texts.ts";
 import { nameOfRecord, techniqueOfRecord } from "../explain/written-name.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { type Aimed, type OpenedFrame, openedExercise } from "./opened.ts";
@@ -228,5 +228,5 @@ function techniqueOf({ subjectKey, subject }: Exercise): string | undefined {
 
 /** `28 days` and `about 160 minutes`. */
 function factsOf(records: readonly AttemptRecord[]): string[] {
-  return [counted(new Set(records.map(({ day }) => day)).size, "day"), countOfMinutes(records) ?? ""];
+  return [dayTexts.days(new Set(records.map(({ day }) => day)).size), countOfMinutes(records) ?? ""];
 }
