@@ -33,7 +33,11 @@ const SHARES = { "without instrument": 0, sparing: BEGIN_AT, easing: 1, return: 
  * @param instrument on which a break counts; any practice where it is left out
  */
 export function ceilingOn(journal: Journal, day: DayNumber, instrument?: string | null): Ceiling {
-  return journal.memo.from(journal, "ceiling", [day, instrument], () => found(journal, day, instrument));
+  const known = journal.memo.of(journal, "ceilings", () => new Map<string, Ceiling>());
+  const key = JSON.stringify([day, instrument ?? 0, instrument === null]); // an instrument may be called anything
+  const ceiling = known.get(key) ?? found(journal, day, instrument);
+  known.set(key, ceiling);
+  return ceiling;
 }
 
 function found(journal: Journal, day: DayNumber, instrument: string | null | undefined): Ceiling {
@@ -73,12 +77,15 @@ function afterPain(journal: Journal, day: DayNumber): AfterPain | undefined {
 }
 
 function isReturn(journal: Journal, day: DayNumber, instrument: string | null | undefined): boolean {
-  const lately = returnIn(journal, datedBlocks(journal, day - LATELY, day), day, instrument);
-  return lately ?? returnIn(journal, datedBlocks(journal, Number.NEGATIVE_INFINITY, day), day, instrument) ?? false;
+  for (const back of FURTHER_BACK) {
+    const told = returnIn(journal, datedBlocks(journal, day - back, day), day, instrument);
+    if (told !== undefined) return told;
+  }
+  return false;
 }
 
-/** In days: so far back it is looked first, which is enough in most journals. */
-const LATELY = 10 * BREAK_DAYS;
+/** In days: so far back it is looked, one after the other; the first is enough while one practises. */
+const FURTHER_BACK = [10 * BREAK_DAYS, 40 * BREAK_DAYS, 160 * BREAK_DAYS, Number.POSITIVE_INFINITY];
 
 /** Undefined where these days do not tell. */
 function returnIn(

@@ -168,7 +168,7 @@ function entryCandidates(scene: Scene, start: number, from: number): Candidate[]
   if (line?.type === "prose") return innerScale(scene, start, from);
   const before = withoutWord({ ...typing, end: typing.remark }, from, start);
   if (before.trim() === "") return lineStart(scene, start);
-  const written = read(journal, before, false);
+  const written = line && before === whole ? line : read(journal, before, false);
   if (written.type === "entry") return inEntry(scene, start, written, line?.type === "entry" ? line : written);
   if (work) return [];
   if (written.type === "session" || written.type === "phase" || written.type === "break")

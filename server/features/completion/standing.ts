@@ -1,7 +1,7 @@
 import type { AttemptRecord } from "../../history/record.ts";
-import { dayOfBlock } from "../../journal/day-of-block.ts";
+import { datedBlocks } from "../../journal/dated-blocks.ts";
 import type { Journal } from "../../journal/journal.ts";
-import type { Block } from "../../syntax/document/document.ts";
+import { type Block, changedBlocks, type Document } from "../../syntax/document/document.ts";
 
 /** The line that is being typed, which may say anything the next moment. */
 export interface TypedAt {
@@ -20,17 +20,35 @@ export function standsStill(journal: Journal, { uri, day, line }: TypedAt): (rec
     const blocks = blocksOf(journal, record.uri);
     if (blocks.has(record.block)) return record.block !== day || record.line !== line;
     const words = record.block.lines[record.line]!.trim();
-    return [...blocks].some(
-      (block) =>
-        dayOfBlock(block) === record.day &&
-        block.lines.some((text, i) => text.trim() === words && (record.uri !== uri || block !== day || i !== line)),
+    return datedBlocks(journal, record.day, record.day).some(
+      ({ uri: its, block }) =>
+        its === record.uri &&
+        block.lines.some((text, i) => text.trim() === words && (its !== uri || block !== day || i !== line)),
     );
   };
 }
 
+interface Blocks {
+  readonly document: Document;
+  readonly set: Set<Block>;
+}
+
+/** Made once for a file; from one state to the next only the blocks that changed come and go. */
 function blocksOf({ files, memo }: Journal, uri: string): ReadonlySet<Block> {
   const document = files.get(uri);
-  return document ? memo.of(document, "set of blocks", () => new Set(document.blocks)) : NONE;
+  if (!document) return NONE;
+  const last = memo.latest<Blocks>("set of blocks", uri);
+  if (last?.document === document) return last.set;
+  const set = last ? movedOn(last, document) : new Set(document.blocks);
+  memo.setLatest<Blocks>("set of blocks", uri, { document, set });
+  return set;
+}
+
+function movedOn({ document: before, set }: Blocks, now: Document): Set<Block> {
+  const changed = changedBlocks(before, now);
+  for (const block of before.blocks.slice(changed.from, changed.before)) set.delete(block);
+  for (const block of now.blocks.slice(changed.from, changed.after)) set.add(block);
+  return set;
 }
 
 const NONE: ReadonlySet<Block> = new Set();

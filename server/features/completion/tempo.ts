@@ -109,7 +109,7 @@ function lastReached({
   const key = exerciseKey(entry);
   const place = nameKey(entry.where?.text ?? "");
   const isTitle = entry.subject.type === "title";
-  const found = usage.reached.find((each) => each.exercise === key && (!isTitle || each.place === place));
+  const found = usage.reached().find((each) => each.exercise === key && (!isTitle || each.place === place));
   if (!found) return undefined;
   const then = found.noteValue ?? conventions.noteValue;
   const now = entry.attempts[0]?.conditions.noteValue ?? conventions.noteValue;

@@ -30,7 +30,7 @@ export function termCandidates(situation: EntrySituation): Candidate[] {
   const { subject } = situation.entry;
   const beside: Beside = subject ? usage.beside(subjectKey(subject)) : new Map();
   const fitOf = fitAt(situation);
-  const sources = [
+  const sources: readonly (readonly Term[])[] = [
     languageTerms(journal),
     GENERATED,
     usedTerms(usage),
@@ -39,9 +39,11 @@ export function termCandidates(situation: EntrySituation): Candidate[] {
     ownTerms(situation, beside),
   ];
   const candidates = tempoCandidates(situation);
-  for (const term of sources.flat()) {
-    const fits = formOf(term, typed) && fitOf(term.type, term.key);
-    if (fits !== undefined) candidates.push(candidateOf(term, fits, beside));
+  for (const terms of sources) {
+    for (const term of terms) {
+      const fits = formOf(term, typed) && fitOf(term.type, term.key);
+      if (fits !== undefined) candidates.push(candidateOf(term, fits, beside));
+    }
   }
   return candidates;
 }
@@ -112,16 +114,22 @@ function usedTerms({ used }: Usage): Term[] {
 }
 
 /** `on tenor recorder`: the journal's own first, then the rest; not the one that is meant anyway. */
-function instrumentTerms(journal: Journal, conventions: Conventions): readonly Term[] {
+function instrumentTerms(journal: Journal, { instrument }: Conventions): readonly Term[] {
+  const { vocabulary, memo } = journal;
   const own = headDeclarations(journal).flatMap((each) => (each.type === "instrument" ? [each.id] : []));
-  const named = [...own.map((id) => ({ id, words: [id] as readonly string[] })), ...knownInstruments(journal)];
-  return named
-    .filter(({ id }, i) => id !== conventions.instrument && named.findIndex((each) => each.id === id) === i)
-    .map(({ id, words: [name, ...others] }) => ({
-      ...term("instrument", `on ${name}`, `instrument ${id}`, "name"),
-      alternatives: others.map((other) => `on ${other}`),
-      resolve: { topic: "instrument", key: id },
-    }));
+  return memo.from(vocabulary, "instrument terms", [instrument, ...own], () => {
+    const wordsOf = new Map<string, readonly string[]>(own.map((id) => [id, [id]]));
+    for (const { id, words } of knownInstruments(journal)) if (!wordsOf.has(id)) wordsOf.set(id, words);
+    return [...wordsOf].flatMap(([id, words]) => (id === instrument ? [] : [instrumentTerm(id, words)]));
+  });
+}
+
+function instrumentTerm(id: string, [name, ...others]: readonly string[]): Term {
+  return {
+    ...term("instrument", `on ${name}`, `instrument ${id}`, "name"),
+    alternatives: others.map((other) => `on ${other}`),
+    resolve: { topic: "instrument", key: id },
+  };
 }
 
 function knownInstruments({

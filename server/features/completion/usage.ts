@@ -39,7 +39,7 @@ export interface Usage {
   /** The terms that stood beside one subject. */
   readonly beside: (subjectKey: string) => ReadonlyMap<string, Used>;
   /** Latest first. */
-  readonly reached: readonly ReachedTempo[];
+  readonly reached: () => readonly ReachedTempo[];
 }
 
 interface Count {
@@ -75,16 +75,15 @@ export function usageOf(journal: Journal, typed: TypedLine): Usage {
   const { others, own } = latestDays(journal, typed);
   const days = own ? [...others, own].sort((a, b) => b.day - a.day) : others;
   const newest = days[0]?.day ?? 0;
-  const used = new Map(usedByOthers(journal, others, newest));
-  if (own) add(used, own.used, weightAfter(newest - own.day), own.day === newest);
+  const ofOthers = usedByOthers(journal, others, newest);
   return {
-    used,
+    used: own ? usedWith(journal, ofOthers, own, newest) : ofOthers,
     beside: (subject) => {
       const sum = new Map<string, Used>();
       for (const { day, beside } of days) add(sum, beside.get(subject) ?? [], weightAfter(newest - day));
       return sum;
     },
-    reached: days.flatMap(({ reached }) => reached),
+    reached: () => days.flatMap(({ reached }) => reached),
   };
 }
 
@@ -102,6 +101,20 @@ function usedByOthers({ memo }: Journal, days: readonly DayUsage[], newest: DayN
   for (const each of days) add(used, each.used, weightAfter(newest - each.day));
   memo.setLatest<UsedByOthers>("used by others", "", { days, newest, used });
   return used;
+}
+
+/** With what the day that is typed in used: added once while that is the same. */
+function usedWith(
+  { memo }: Journal,
+  ofOthers: ReadonlyMap<string, Used>,
+  own: DayUsage,
+  newest: DayNumber,
+): ReadonlyMap<string, Used> {
+  return memo.from(own, "used with others", [ofOthers], () => {
+    const used = new Map(ofOthers);
+    add(used, own.used, weightAfter(newest - own.day), own.day === newest);
+    return used;
+  });
 }
 
 /** @param latest the words of these counts were typed after those of the sum */
@@ -132,9 +145,7 @@ function latestDays(
 ): { readonly others: readonly DayUsage[]; readonly own?: DayUsage } {
   const blocks = latestBlocks(journal);
   const others = blocks.flatMap(({ block }) => (block === typed.block ? [] : [dayUsage(journal, block)]));
-  const own = blocks.some(({ block }) => block === typed.block)
-    ? readUsage(journal, typed.block, typed.line)
-    : undefined;
+  const own = blocks.some(({ block }) => block === typed.block) ? usageBeside(journal, typed) : undefined;
   return { others: others.sort((a, b) => b.day - a.day), own };
 }
 
@@ -171,6 +182,24 @@ function newestFirst({ memo }: Journal, document: Document): NewestFirst {
 
 function dayUsage(journal: Journal, block: Block): DayUsage {
   return journal.memo.from(block, "usage", [journal.titlesOf(block)], () => readUsage(journal, block));
+}
+
+interface UsageBeside {
+  readonly readFrom: readonly unknown[];
+  readonly usage: DayUsage;
+}
+
+/** What the other lines of a day used: the same from one key to the next, while they are read as they were. */
+function usageBeside(journal: Journal, { block, line }: TypedLine): DayUsage {
+  const { memo } = journal;
+  const { lines, entries } = journal.model(block);
+  const others = entries.filter(({ place }) => place.line !== line);
+  const readFrom = [...block.lines.toSpliced(line, 1), ...lines.toSpliced(line, 1), ...others];
+  const last = memo.latest<UsageBeside>("usage beside", "");
+  if (last && sameItems(last.readFrom, readFrom)) return last.usage;
+  const usage = readUsage(journal, block, line);
+  memo.setLatest<UsageBeside>("usage beside", "", { readFrom, usage });
+  return usage;
 }
 
 function readUsage(journal: Journal, block: Block, except?: number): DayUsage {

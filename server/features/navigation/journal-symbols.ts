@@ -4,7 +4,6 @@ import { declaredIn } from "../../journal/declared-lines.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { namesIn } from "../../journal/journal-name.ts";
 import { readForTitles, titleIndex } from "../../journal/titles/journal-titles.ts";
-import { dateWord } from "../../syntax/line/day-line.ts";
 import { phraseKey } from "../../syntax/words/fold.ts";
 import { plainText } from "../../syntax/words/plain-text.ts";
 import { closeness } from "./closeness.ts";
@@ -82,7 +81,7 @@ function aimsAndDays(journal: Journal): readonly JournalSymbol[] {
         found.push(symbol("aim", text, { uri, range: wholeLine(block.lines[line]!, first + line) }));
     const day = dayOfBlock(block);
     if (day === undefined) continue;
-    const date = dateWord(/^[^\r\n]*/.exec(block.text)![0])!;
+    const date = block.date!;
     found.push(symbol("day", isoDate(day), { uri, range: rangeOn(first, date) }));
     const titles = learnt.get(day);
     const there = titles?.filter((each) => isOn({ block }, each)) ?? [];

@@ -17,6 +17,7 @@ import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { dayTexts } from "../../plan/day-texts.ts";
 import { nameOfRecord, techniqueOfRecord } from "../explain/written-name.ts";
+import { exerciseTexts } from "./exercise-texts.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { type Aimed, type OpenedFrame, openedExercise } from "./opened.ts";
 import { isTimed, lastOf, type RowInSpan, rowInSpan } from "./row-in-span.ts";
@@ -56,7 +57,7 @@ export function exercisesSection(journal: Journal, asked: ExercisesAsked): Previ
   const draw = (each: RowInSpan) => exerciseShown(journal, each, { asked, span });
   const opened = timed.find(({ row }) => row.exercise.key === asked.open);
   return {
-    note: recent.length > 0 ? "played in the last four weeks, latest first" : "",
+    note: recent.length > 0 ? exerciseTexts.recent : "",
     axis: shownRows.length > 0 ? monthAxis({ span }) : "",
     recent: recent.map(draw),
     earlier: shownRows.filter((each) => !recent.includes(each)).map(draw),
@@ -74,9 +75,10 @@ function isPlayed(journal: Journal, { today }: SpanOfDays): boolean {
 }
 
 function nothingIn({ since, today }: SpanOfDays): PreviewExercises {
-  const weeks = since === undefined ? "" : ` in these ${weekCount(weeksFrom(since, today))} weeks`;
+  const note =
+    since === undefined ? exerciseTexts.nothing : exerciseTexts.nothingInWeeks(weekCount(weeksFrom(since, today)));
   const none = { axis: "", recent: [], earlier: [], plain: [], earlierPlain: [], left: 0, opened: null };
-  return { note: `nothing was played${weeks}`, ...none };
+  return { note, ...none };
 }
 
 /** Those that are no title, on the instrument that is asked for. */
@@ -177,7 +179,9 @@ function contentOf(journal: Journal, each: RowInSpan, { asked, span }: Showing):
 /** `D melodic minor, thirds`, with `on tenor recorder` where that is not the instrument that goes without saying. */
 export function nameOf(journal: Journal, { strands, instrument }: Exercise, usualInstrument: string | null): string {
   const what = nameOfRecord(journal, latestOf(strands)!);
-  return shownText(instrument === null || instrument === usualInstrument ? what : `${what}, on ${instrument}`);
+  return shownText(
+    instrument === null || instrument === usualInstrument ? what : exerciseTexts.onInstrument(what, instrument),
+  );
 }
 
 /** What was played without a tempo in the span, as one line. */

@@ -6,9 +6,12 @@ import { holdsDay, type WeekSpan, weekCount, weeksUpTo } from "../../history/wee
 import { type DayNumber, mondayOf, weekIndex } from "../../journal/calendar.ts";
 import { shortDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { phaseTexts } from "../../journal/phase-texts.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
+import { sectionTexts } from "./section-texts.ts";
 import { axisOf, type SpanOfDays } from "./span.ts";
 import { placeOf, shownText } from "./text.ts";
+import { todayTexts } from "./today-texts.ts";
 
 /** So many weeks can still be told apart. */
 const MOST_WEEKS = 104;
@@ -18,7 +21,7 @@ export function weekSentence(journal: Journal, today: DayNumber): string {
   const monday = mondayOf(weekIndex(today));
   const days = daysOfJournal(journal).filter(({ date }) => date >= monday && date <= today);
   const minutes = Math.round(sum(days.map((day) => sum(timeOf(journal, day).phases.map((each) => each.minutes)))));
-  return minutes === 0 ? "This week: no minutes yet." : `This week: ${minutes} minute${minutes === 1 ? "" : "s"}.`;
+  return minutes === 0 ? todayTexts.weekWithoutMinutes : todayTexts.week(minutes);
 }
 
 /** The minutes of each week by phase; null where there are none. */
@@ -35,17 +38,17 @@ export function weeksSection(journal: Journal, asked: SpanOfDays): PreviewWeeks 
     if (!week) continue;
     if ((last[at]?.date ?? Number.NEGATIVE_INFINITY) <= day.date) last[at] = day;
     for (const { phase, minutes } of timeOf(journal, day).phases) {
-      const name = shownText(phase, 40);
+      const name = shownText(phaseTexts.name(phase), 40);
       week.set(name, (week.get(name) ?? 0) + minutes);
     }
   }
-  const data: WeekBars = { title: "Minutes a week, by phase", span, weeks };
+  const data: WeekBars = { title: sectionTexts.minutesByPhase, span, weeks };
   const drawing = weekBars(data, "weeks");
   if (!drawing.ok) return null;
   const { tones } = tonedWeeks(data);
   const table = {
-    caption: "Minutes a week, by phase",
-    headings: ["week of", ...tones.map(({ name }) => name), "all"],
+    caption: sectionTexts.minutesByPhase,
+    headings: [sectionTexts.weekOf, ...tones.map(({ name }) => name), sectionTexts.all],
     rows: rowsOf(journal, data, { last, today }),
     foot: "",
   };

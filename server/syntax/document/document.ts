@@ -1,4 +1,4 @@
-import { DATE_SIGNS, dateOpenings, isDayLine, isSpace } from "../line/day-line.ts";
+import { DATE_SIGNS, type DateWord, dateOpenings, dateWord, isDayLine, isSpace } from "../line/day-line.ts";
 import { mayDeclareName, NAMING_WORDS, QUOTES } from "../line/naming-line.ts";
 
 export type LineEnd = "\n" | "\r\n" | "\r" | "";
@@ -10,6 +10,8 @@ export type LineEnd = "\n" | "\r\n" | "\r" | "";
 export class Block {
   /** Cut when first asked for: most days of a long journal are checked as a whole and never looked at line by line. */
   #cut: Lines | undefined;
+  /** Looked for once, as every key asks for those of many days; null is none. */
+  #date: DateWord | null | undefined;
 
   constructor(
     /** With its line ends. */
@@ -30,6 +32,12 @@ export class Block {
   /** One for each line; only the last line of a document has none (""). */
   get ends(): readonly LineEnd[] {
     return this.cut().ends;
+  }
+
+  /** The date-like word that opens a day; a head has none. Its lines are not cut for it. */
+  get date(): DateWord | undefined {
+    this.#date ??= (this.day ? dateWord(/^[^\r\n]*/.exec(this.text)![0]) : undefined) ?? null;
+    return this.#date ?? undefined;
   }
 
   private cut(): Lines {
