@@ -15,7 +15,7 @@ import { type LineRenamed, type Naming, renamedLine } from "./names-on-line.ts";
 
 /** A language of names, by its id, and what F sharp minor and B major are called in it. */
 export interface LanguageOfNames {
-  readonly id: string;
+  readonly id: NoteNames["id"];
   readonly examples: readonly string[];
 }
 

@@ -10,9 +10,9 @@ export const hoverTexts: typeof english = {
 
   titleTempo: (tempo, bpm, further) => `${inGerman(tempo)}: ${inGerman(bpm)} Schläge in der Minute${further}`,
   noteABeat: (tempo, bpm, further) =>
-    `Mit ${inGerman(tempo)}, ein Ton pro Schlag, ${inGerman(bpm)} Töne in der Minute${further}`,
+    `Bei ${inGerman(tempo)}, ein Ton pro Schlag, ${inGerman(bpm)} Töne in der Minute${further}`,
   noteValueTempo: (noteValue, tempo, notes, further) =>
-    `${noteValue} mit ${inGerman(tempo)} sind ${inGerman(notes)} Töne in der Minute${further}`,
+    `${noteValue} bei ${inGerman(tempo)} sind ${inGerman(notes)} Töne in der Minute${further}`,
   tempoRange: (low, high) => ` ${inGerman(low)} bis ${inGerman(high)} ist ein Versuch, beim höchsten Tempo.`,
   notes: "Noten",
 
