@@ -16,7 +16,7 @@ export const HOVER_SIZE = { width: 364, height: 72 } as const;
 const HOVER = { top: 5, bottom: 48, ticks: 51.5, months: 69, leastWidth: 320 } as const;
 
 /** How long the tick of a week of slow work is, and how far a number stands from the chart, in pixels. */
-const TICK = 4;
+const TICK = 5;
 const BESIDE = 6;
 /** From the middle of a number to the line that it stands on, in pixels. */
 const HALF_TEXT = 4;

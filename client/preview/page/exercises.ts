@@ -91,7 +91,8 @@ export class ExercisesView {
   #table(label: string, exercises: readonly PreviewExercise[], axis: string): HTMLElement {
     const known = this.#keep(`table ${label}`, axis, () => {
       const chart = drawing(axis) ?? "";
-      return rowTable({ label, chart, numbers: ["latest", "fastest clean"] }).table;
+      return rowTable({ label, first: "name, way of playing, trend", chart, numbers: ["latest", "fastest clean"] })
+        .table;
     });
     const [head] = known.children;
     const keys = exercises.map(({ key }) => key);
