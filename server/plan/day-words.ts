@@ -22,6 +22,13 @@ export function daysAgo(days: number): string {
   return days === 0 ? "today" : days === 1 ? "yesterday" : `${days} days ago`;
 }
 
+/** How long a break of weeks or more was: `11 weeks`, from half a year on `7 months`, from two years on `2 years`. */
+export function timeAway(days: number): string {
+  if (days < 26 * 7) return counted(Math.floor(days / 7), "week");
+  const months = Math.floor((days / 365.25) * 12);
+  return months < 24 ? counted(months, "month") : counted(Math.floor(months / 12), "year");
+}
+
 /** `today`, `tomorrow`, `in 5 days`. */
 export function daysAhead(days: number): string {
   return days === 0 ? "today" : days === 1 ? "tomorrow" : `in ${days} days`;

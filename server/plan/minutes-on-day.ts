@@ -3,7 +3,7 @@ import { dayMinutes } from "../history/day-minutes.ts";
 import { MINUTES_AWAY, MINUTES_ON_CONCERT_DAY, UNIT } from "../history/thresholds.ts";
 import { datedBlocks } from "../journal/dated-blocks.ts";
 import { nameKey } from "../syntax/words/fold.ts";
-import { counted } from "./day-words.ts";
+import { counted, timeAway } from "./day-words.ts";
 import { type PlanBasis, wholeUnits } from "./plan-basis.ts";
 
 /** How long a plan may be, and why it is no longer. */
@@ -70,11 +70,15 @@ function withConcert(basis: PlanBasis, wished: number, own: OfKind): OfKind {
   if (!kind.concert || kind.kind === "concert" || kind.kind === "no instrument" || kind.kind === "rest") return own;
   if (kind.concert.declared.on! - day > 1) return own;
   const cut = byKind({ ...basis, kind: { ...kind, kind: "concert" } }, wished);
-  return cut.minutes < own.minutes ? { minutes: cut.minutes, notes: [...own.notes, ...cut.notes] } : own;
+  if (cut.minutes >= own.minutes) return own;
+  return { minutes: cut.minutes, notes: [...byKind(basis, wished, cut.minutes).notes, ...cut.notes] };
 }
 
-function byKind({ kind: { kind, because, concert }, practised, day, isBack }: PlanBasis, wished: number): OfKind {
-  const part = (share: number): number => Math.max(UNIT, wholeUnits(wished * share));
+/** @param most as long as it may be for other reasons; what is said names no more */
+function byKind(basis: PlanBasis, wished: number, most = wished): OfKind {
+  const { practised, day, isBack } = basis;
+  const { kind, because, concert } = basis.kind;
+  const part = (share: number): number => Math.min(most, Math.max(UNIT, wholeUnits(wished * share)));
   const cut = (minutes: number, note: string): OfKind => ({ minutes: Math.min(wished, minutes), notes: [note] });
   switch (kind) {
     case "no instrument":
@@ -84,7 +88,7 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
     case "easing":
       return { minutes: Math.min(wished, part(isBack ? HALF : THREE_QUARTERS)), notes: [] };
     case "return":
-      return cut(part(HALF), `One of the first days back: ${timeInWords(part(HALF), wished)}, and nothing fast.`);
+      return cut(part(HALF), `${backInWords(basis)}: ${timeInWords(part(HALF), wished)}, and nothing fast.`);
     case "concert": {
       const ahead = concert!.declared.on! - day;
       if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, "The concert is today: a short warm-up, and nothing pushed.");
@@ -100,13 +104,19 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
       const off = day - practised.at(-1)! - 1;
       return cut(
         part(THREE_QUARTERS),
-        `After ${counted(off, "day")} off: a shorter day, and nothing above what is steady.`,
+        `After ${counted(off, "day")} off, an easy start: ${timeInWords(part(THREE_QUARTERS), wished)}, and nothing above what is steady.`,
       );
     }
     case "rest":
     case "usual":
       return { minutes: wished, notes: [] };
   }
+}
+
+/** `One of the first days back after 11 weeks away`. */
+function backInWords({ daysAway }: PlanBasis): string {
+  const after = daysAway === undefined ? "being ill" : `${timeAway(daysAway)} away`;
+  return `One of the first days back after ${after}`;
 }
 
 /** `15 minutes instead of 30`; where it is as much as was wished for, a short time. */

@@ -9,6 +9,7 @@ import type { Journal } from "../../journal/journal.ts";
 import { scaleText } from "../../journal/subject-text.ts";
 import { counted, daysAhead, forDay } from "../../plan/day-words.ts";
 import type { Part } from "../../plan/pieces-in-hand.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { hashOf, placeOf, shownText } from "./text.ts";
 
@@ -93,9 +94,14 @@ export function earlierLine(journal: Journal, part: Part, today: DayNumber): Pre
 }
 
 function nameOfPart({ line: { declared } }: Part): string {
-  if (declared.type === "piece") return shownText(declared.title);
+  if (declared.type === "piece") return shownText(withShort(declared));
   const { title, movement, name } = declared;
   return shownText(`${title}, movement ${movement}${name ? `: ${name}` : ""}`);
+}
+
+/** `Twelve Stairs no. 9 (Attic)`: with what the rest of the page calls it, where its title does not have that. */
+function withShort({ title, short }: { readonly title: string; readonly short?: string }): string {
+  return short === undefined || nameKey(title).includes(nameKey(short)) ? title : `${title} (${short})`;
 }
 
 /** `C major, 90 bars`. */
@@ -123,7 +129,7 @@ function tempo(rate: number | null | undefined): string {
 
 function dueWords({ due }: Part, today: DayNumber): string {
   if (due === undefined || due < today - DAYS_SHOWN) return "";
-  return due > today + 1 ? `${forDay(due, today)}, ${daysAhead(due - today)}` : forDay(due, today);
+  return due > today + 1 ? `${forDay(due, today)} (${daysAhead(due - today)})` : forDay(due, today);
 }
 
 /** Each place of the piece that was worked, the latest first. */
