@@ -13,13 +13,15 @@ export const kindOfDayTexts: typeof english = {
     `Höchstens ${minutes} Minuten am Tag auf diesem Instrument: ${instrumentTexts.name(instrument)}.`,
   limitUsed: (minutes, instrument, used) =>
     `Höchstens ${minutes} Minuten am Tag auf diesem Instrument (${instrumentTexts.name(instrument)}), davon sind ${used} verbraucht.`,
-  firstDayBack: (time) => `Einer der ersten Tage nach einer Unterbrechung: ${time}, und nichts Schnelles.`,
+  afterAway: (time) => `Einer der ersten Tage nach ${time} Unterbrechung`,
+  afterIllness: "Einer der ersten Tage nach einer Krankheit",
+  firstDayBack: (back, time) => `${back}: ${time}, und nichts Schnelles.`,
   concertToday: "Das Konzert ist heute: kurz einspielen und nichts erzwingen.",
   concertTomorrow: "Das Konzert ist morgen: die halbe Zeit und nichts erzwingen.",
   concertAhead: (days) => `Das Konzert ist in ${days} Tagen: nichts über dem, was sicher ist.`,
   pushed: "An den letzten beiden Tagen ging es über das hinaus, was sicher ist: Heute muss nichts schneller werden.",
-  daysOff: (days) =>
-    `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben: ein kürzerer Tag und nichts über dem, was sicher ist.`,
+  daysOff: (days, time) =>
+    `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben ein leichter Einstieg: ${time}, und nichts über dem, was sicher ist.`,
   insteadOf: (minutes, wished) => `${minutes} Minuten statt ${wished}`,
   shortTime: "nur kurz",
 };

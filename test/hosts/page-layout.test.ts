@@ -68,7 +68,7 @@ describe("nothing lies on anything else, at any width and in any theme", () => {
 
 test("what does lie on something else is found", async () => {
   const { page } = await open({ ...YEAR, width: 400 });
-  await page.addStyleTag({ content: ".row { height: 30px !important; }" });
+  await page.addStyleTag({ content: ".row { height: 30px !important; min-height: 0 !important; }" });
   expect((await textsInTheWay(page)).length).toBeGreaterThan(10);
   await page.close();
 });
@@ -86,6 +86,21 @@ test("the heads of the columns stand apart, in the usual font and in a wide one"
         return wanted!.left - latest!.right;
       });
       expect(apart, `at ${width} px`).toBeGreaterThanOrEqual(6);
+      await page.close();
+    }
+});
+
+test("what tells one row from another is whole: its name, and how it is played", async () => {
+  for (const font of [undefined, WIDE])
+    for (const width of WIDTHS) {
+      const { page } = await open({ ...YEAR, width, ...(font ? { font } : {}) });
+      const cut = await page.locator(".row-name, .row-way, .line-text").evaluateAll((all) =>
+        all
+          .filter((each) => each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1)
+          .filter((each) => each.clientWidth > 0)
+          .map((each) => each.textContent),
+      );
+      expect(cut, `at ${width} px`).toEqual([]);
       await page.close();
     }
 });

@@ -27,8 +27,9 @@ export class PiecesView {
     this.#rows = new RowsView("piece", around);
     const { table, head } = rowTable({
       label: "Pieces",
+      first: "name, key and bars, date",
       kind: "strips",
-      chart: "first bar to last",
+      chart: "bars",
       numbers: ["latest", "wanted"],
     });
     [this.#table, this.#head] = [table, head];

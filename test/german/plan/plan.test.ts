@@ -71,7 +71,16 @@ describe("the kind of day", () => {
     [concert("2026-06-28"), LAST_DAY, "Das Konzert ist heute: kurz einspielen und nichts erzwingen."],
     [concert("2026-06-29"), LAST_DAY, "Das Konzert ist morgen: die halbe Zeit und nichts erzwingen."],
     [concert("2026-07-04"), LAST_DAY, "Das Konzert ist in 6 Tagen: nichts über dem, was sicher ist."],
-    [YEAR, "2026-07-03", "Nach 7 Tagen ohne Üben: ein kürzerer Tag und nichts über dem, was sicher ist."],
+    [
+      YEAR,
+      "2026-07-03",
+      "Nach 7 Tagen ohne Üben ein leichter Einstieg: 45 Minuten statt 60, und nichts über dem, was sicher ist.",
+    ],
+    [
+      YEAR,
+      "2026-07-20",
+      "Einer der ersten Tage nach 3 Wochen Unterbrechung: 30 Minuten statt 60, und nichts Schnelles.",
+    ],
     [`${YEAR}2026-06-28, rest\n`, LAST_DAY, "Heute ist ein Ruhetag."],
   ])("%#", (text, on, sentence) => {
     expect(said(text, on)).toContain(sentence);

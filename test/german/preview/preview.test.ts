@@ -60,7 +60,7 @@ describe("half a year in German", () => {
   test("the pieces, the keys and the lesson", () => {
     const counted = YEAR.replace("g-Moll, goal", "g-Moll, 48 bars, goal");
     const [piece] = previewOf(counted, asked).pieces!.inHand;
-    expect([piece!.facts, piece!.due]).toEqual(["g-Moll, 48 Takte", "für Sa 4. Juli, in 6 Tagen"]);
+    expect([piece!.facts, piece!.due]).toEqual(["g-Moll, 48 Takte", "für Sa 4. Juli (in 6 Tagen)"]);
     expect(piece!.chart.table.headings).toEqual(["Stelle", "zuletzt", "am schnellsten", "geübt"]);
     expect(piece!.chart.table.rows[0]!.cells[0]).toBe("Takte 33–40");
     expect(shown.keys!.rows.map(({ kind }) => kind)).toEqual(["Dur", "harmonisches Moll", "melodisches Moll"]);
