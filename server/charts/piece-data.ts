@@ -30,13 +30,8 @@ export interface BarRun {
   readonly recency: number | null;
 }
 
-/** How lately a bar was worked, the latest first: up to how many days ago, and in words. */
-export const RECENCIES = [
-  { days: 6, words: "within 7 days" },
-  { days: 27, words: "within 4 weeks" },
-  { days: 83, words: "within 12 weeks" },
-  { days: Number.POSITIVE_INFINITY, words: "longer ago" },
-] as const;
+/** How lately a bar was worked, the latest first: up to how many days ago. */
+export const RECENCIES = [6, 27, 83, Number.POSITIVE_INFINITY] as const;
 
 /** No piece has more. */
 export const MOST_BARS = 10_000;
@@ -71,5 +66,5 @@ function isStretch({ from, to, daysAgo }: WorkedBars): boolean {
 }
 
 function recencyOf(daysAgo: number): number {
-  return RECENCIES.findIndex(({ days }) => daysAgo <= days);
+  return RECENCIES.findIndex((days) => daysAgo <= days);
 }

@@ -1,5 +1,6 @@
 import { inPage, label, share, stretched, tenth, textWidth, told, WIDE } from "./look.ts";
-import { type BarRun, barRuns, MOST_BARS, type PieceStrip, RECENCIES } from "./piece-data.ts";
+import { type BarRun, barRuns, MOST_BARS, type PieceStrip } from "./piece-data.ts";
+import { pieceStripTexts } from "./piece-strip-texts.ts";
 import { type Drawing, element } from "./svg.ts";
 
 /** In pixels. */
@@ -58,9 +59,7 @@ export function pieceStrip(data: PieceStrip, id: string): Drawing {
 }
 
 function noStrip(bars: number): string {
-  return bars > MOST_BARS
-    ? `Bar ${bars} is further than a strip can show, which ends at bar ${MOST_BARS}. Is there a digit too many in it?`
-    : "The number of bars is not known. Say how many it has where it is declared, such as `96 bars`.";
+  return bars > MOST_BARS ? pieceStripTexts.tooManyBars(bars, MOST_BARS) : pieceStripTexts.barsUnknown;
 }
 
 const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
@@ -130,13 +129,17 @@ function describeStrip({ bars, wanted }: PieceStrip, runs: readonly BarRun[]): s
   const stretches = runs
     .filter(({ recency }) => recency !== null)
     .map(({ from, to, reached, recency }) => {
-      const where = from === to ? `bar ${from}` : `bars ${from}–${to}`;
-      return `${where}: ${reached === null ? "no tempo reached" : Math.round(reached)}, worked ${RECENCIES[recency!]!.words}`;
+      const where = from === to ? pieceStripTexts.bar(from) : pieceStripTexts.fromTo(from, to);
+      const when = pieceStripTexts.recencies[recency!]!;
+      return reached === null
+        ? pieceStripTexts.workedWithoutTempo(where, when)
+        : pieceStripTexts.worked(where, Math.round(reached), when);
     });
   const more = stretches.length - MOST_STRETCHES;
-  const told = stretches.slice(0, MOST_STRETCHES).join("; ") + (more > 0 ? `; and ${more} more` : "");
+  const named = stretches.slice(0, MOST_STRETCHES).join("; ");
+  const told = more > 0 ? pieceStripTexts.andMore(named, more) : named;
   return [
-    `${bars} ${bars === 1 ? "bar" : "bars"}${wanted === undefined ? "" : `, wanted at ${Math.round(wanted)}`}.`,
-    told === "" ? "None worked yet." : `${told[0]!.toUpperCase()}${told.slice(1)}.`,
+    wanted === undefined ? pieceStripTexts.bars(bars) : pieceStripTexts.barsWanted(bars, Math.round(wanted)),
+    told === "" ? pieceStripTexts.noneWorked : `${told[0]!.toUpperCase()}${told.slice(1)}.`,
   ].join(" ");
 }

@@ -5,6 +5,7 @@ import { type Drawing, figure } from "./svg.ts";
 import { frameOf, isRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
 import { bestDots, bestLines, bestOfDays, type Dots, everyDot, isSlow, slowWeeks, trendBand } from "./tempo-marks.ts";
 import { type TempoPlot, tempoPlot } from "./tempo-plot.ts";
+import { tempoTexts } from "./tempo-texts.ts";
 import { describeTempo } from "./tempo-words.ts";
 
 /** A chart in full: its title above, the names of the months below. In pixels. */
@@ -107,9 +108,7 @@ function hasTempo({ attempts, weeks }: TempoFrame): boolean {
 }
 
 function nothingIn({ span }: TempoFrame): string {
-  const weeks = weekCount(span);
-  const when = weeks === 1 ? "this week" : `in these ${weeks} weeks`;
-  return `There is no tempo ${when}. Write one and how it went on the exercise's line, such as \`at 60 clean\`, and its chart begins.`;
+  return tempoTexts.nothing(weekCount(span));
 }
 
 interface Drawn {
@@ -169,6 +168,6 @@ function aimLabel(frame: TempoFrame, plot: TempoPlot): string {
   const end = endOfAim(frame, plot);
   const y = plot.y(frame.aim.rate);
   return end === WIDE
-    ? label("aim", { x: "100%", dx: BESIDE, y: y + HALF_TEXT })
-    : label("aim", { x: share(end - AIM / 2), y: y - BESIDE, "text-anchor": "middle" });
+    ? label(tempoTexts.aimMark, { x: "100%", dx: BESIDE, y: y + HALF_TEXT })
+    : label(tempoTexts.aimMark, { x: share(end - AIM / 2), y: y - BESIDE, "text-anchor": "middle" });
 }

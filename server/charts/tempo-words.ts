@@ -4,6 +4,7 @@ import { mondayOf } from "../journal/calendar.ts";
 import { shortDate } from "../journal/date-words.ts";
 import { isRate, shownRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
 import { isSlow } from "./tempo-marks.ts";
+import { tempoTexts } from "./tempo-texts.ts";
 
 /** What a tempo chart shows, in sentences. `left` is how many attempts have no dot of their own. */
 export function describeTempo(data: TempoChart, frame: TempoFrame, left = 0): string {
@@ -16,50 +17,36 @@ function bestsOf({ notation }: TempoChart, { told, weeks }: TempoFrame): string[
   const bests = weeks.flatMap(({ index, bestClean }) => (isRate(bestClean) ? [{ index, rate: bestClean }] : []));
   const first = bests[0];
   const last = bests.at(-1);
-  if (!first || !last) return ["no tempo was reached"];
+  if (!first || !last) return [tempoTexts.noTempo];
   const highest = bests.reduce((best, each) => (each.rate > best.rate ? each : best));
   const slow = weeks.filter(isSlow).length;
-  const when = ({ index }: { readonly index: number }) => `week of ${shortDate(mondayOf(index), mondayOf(told.last))}`;
-  const range =
-    first === last
-      ? `best reached ${shownRate(first.rate, notation)} (${when(first)})`
-      : `weekly best from ${shownRate(first.rate, notation)} (${when(first)}) to ${shownRate(last.rate, notation)} (${when(last)})`;
-  const top =
-    highest.rate > last.rate && highest !== first
-      ? `, highest ${shownRate(highest.rate, notation)} (${when(highest)})`
-      : "";
+  const inWeek = ({ index, rate }: (typeof bests)[number]) =>
+    tempoTexts.inWeek(shownRate(rate, notation), shortDate(mondayOf(index), mondayOf(told.last)));
+  const range = first === last ? tempoTexts.best(inWeek(first)) : tempoTexts.bests(inWeek(first), inWeek(last));
+  const isHigher = highest.rate > last.rate && highest !== first;
   const without = weekCount({ first: told.first, last: weeks.at(-1)!.index }) - bests.length;
   return [
-    `${range}${top}`,
-    ...(slow ? [`${countOf(slow, "week")} of slow work`] : []),
-    ...(without ? [`${countOf(without, "week")} without a tempo reached`] : []),
+    isHigher ? tempoTexts.highest(range, inWeek(highest)) : range,
+    ...(slow ? [tempoTexts.slowWeeks(slow)] : []),
+    ...(without ? [tempoTexts.weeksWithout(without)] : []),
   ];
 }
 
 function attemptsOf({ attempts }: TempoFrame, left: number): string[] {
   if (attempts.length === 0) return [];
   const reached = attempts.filter((attempt) => attempt.reached).length;
-  const each =
-    reached === attempts.length
-      ? reached === 1
-        ? "reached"
-        : "all reached"
-      : `${reached === 0 ? "none" : reached} reached`;
-  const thinned = left ? `, ${left} without a dot, as a higher one is close by` : "";
-  return [`${countOf(attempts.length, "attempt")}, ${each}${thinned}`];
+  const words = tempoTexts.attempts(attempts.length, reached);
+  return [left ? tempoTexts.withoutDot(words, left) : words];
 }
 
 function trendOf({ trend, notation }: TempoChart, { weeks }: TempoFrame): string[] {
-  return trend ? [`trend: ${trendInWords(trend, weeks, notation)}`] : [];
+  return trend ? [tempoTexts.trend(trendInWords(trend, weeks, notation))] : [];
 }
 
 function aimOf({ notation }: TempoChart, { aim, told }: TempoFrame): string[] {
   if (!aim) return [];
+  const tempo = shownRate(aim.rate, notation);
   return [
-    `aim: ${shownRate(aim.rate, notation)}${aim.day === undefined ? "" : ` by ${shortDate(aim.day, mondayOf(told.last))}`}`,
+    aim.day === undefined ? tempoTexts.aim(tempo) : tempoTexts.aimBy(tempo, shortDate(aim.day, mondayOf(told.last))),
   ];
-}
-
-function countOf(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }

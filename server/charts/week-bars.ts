@@ -5,6 +5,7 @@ import { monthLabels, monthLines, pauseMarks } from "./months.ts";
 import { type Drawing, element } from "./svg.ts";
 import { placeOfWeek, type TimeAxis } from "./time-axis.ts";
 import { sum, type TonedWeeks, tonedWeeks, type WeekBars } from "./week-data.ts";
+import { weekTexts } from "./week-texts.ts";
 
 /** In pixels. */
 const HEIGHT = 72;
@@ -20,7 +21,7 @@ const BAR = 0.76;
 /** One bar for each week, in tones by phase. */
 export function weekBars(data: WeekBars, id: string): Drawing {
   const toned = tonedWeeks(data);
-  if (toned.most === 0) return { ok: false, reason: NOTHING };
+  if (toned.most === 0) return { ok: false, reason: weekTexts.nothing };
   const { title, span } = data;
   const look = { kind: "page", id } as const;
   const text = describeWeeks(data, toned);
@@ -44,9 +45,6 @@ export function weekBars(data: WeekBars, id: string): Drawing {
   );
   return { ok: true, svg, text };
 }
-
-const NOTHING =
-  "There are no minutes in these weeks. Write them after a date, such as `2026-03-02 Mon, 20 min`, or on the line of an exercise.";
 
 interface Drawn {
   readonly toned: TonedWeeks;
@@ -84,5 +82,7 @@ function describeWeeks({ span }: WeekBars, { weeks, tones, most }: TonedWeeks): 
   const practised = totals.filter((total) => total > 0);
   const longest = mondayOf(span.first + totals.indexOf(most));
   const parts = tones.map(({ name }, tone) => `${name} ${Math.round(sum(weeks.map((week) => week[tone]!)))}`);
-  return `${Math.round(sum(totals))} minutes in ${practised.length} of ${weeks.length} weeks, most in the week of ${shortDate(longest, mondayOf(span.last))}: ${Math.round(most)}. ${parts.join(", ")}.`;
+  const when = shortDate(longest, mondayOf(span.last));
+  const minutes = Math.round(sum(totals));
+  return `${weekTexts.minutes(minutes, practised.length, weeks.length, when, Math.round(most))} ${parts.join(", ")}.`;
 }

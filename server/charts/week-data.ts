@@ -1,4 +1,5 @@
 import type { TimeAxis } from "./time-axis.ts";
+import { weekTexts } from "./week-texts.ts";
 
 /** The minutes of each week of a span, by phase. Minutes that are no positive number count for nothing. */
 export interface WeekBars {
@@ -25,8 +26,8 @@ export interface Tone {
 
 /** So many phases have a tone of their own. */
 const NAMED = 3;
-const OTHERS = { name: "others", tone: 3 };
-const NOT_DIVIDED = { name: "not divided", tone: 4 };
+const OTHERS = { name: weekTexts.others, tone: 3 };
+const NOT_DIVIDED = { name: weekTexts.notDivided, tone: 4 };
 const MINUTES_OF_A_WEEK = 7 * 24 * 60;
 
 /** The three phases with most minutes by name, the others together, and what is not divided. */

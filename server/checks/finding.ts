@@ -1,5 +1,6 @@
 import { plainText } from "../syntax/words/plain-text.ts";
 import type { Code } from "./codes.ts";
+import { fixTexts } from "./fix-texts.ts";
 
 /** Replaces a stretch of the finding's line. */
 export interface FindingEdit {
@@ -61,5 +62,5 @@ export function quoted(words: string): string {
 
 /** Words that are offered, in a sentence or a title: in quotes, unless they have their own. */
 export function offered(words: string): string {
-  return /^["“”„«»]/.test(words) ? quoted(words) : `"${quoted(words)}"`;
+  return /^["“”„«»]/.test(words) ? quoted(words) : fixTexts.quoted(quoted(words));
 }

@@ -3,6 +3,7 @@ import type { Journal } from "../journal/journal.ts";
 import type { Tonguing } from "../journal/model.ts";
 import { articulationsOf, singleNotesOn } from "../music/instruments/articulations.ts";
 import type { AttemptRecord } from "./record.ts";
+import { wayTexts } from "./way-texts.ts";
 
 /** How the articulation of a record is called on its instrument, where its line does not say. */
 export interface ArticulationWords {
@@ -21,9 +22,10 @@ export function articulationWords(
   const instrument = id === null ? undefined : instrumentOf(id, journal.conventions(uri));
   const single = id !== null && !instrument ? null : singleNotesOn(instrument); // nobody knows whether it is blown
   const { joined, parted } = articulationsOf(instrument);
-  const apart = single === null ? `not ${joined}` : parted;
+  const apart = single === null ? wayTexts.not(joined) : wayTexts.way(parted);
   return {
-    alone: (tonguing) => (tonguing === "single" ? single : TONGUINGS[tonguing]),
-    beside: (tonguing) => (tonguing === "single" ? apart : tonguing === "slurred" ? joined : TONGUINGS[tonguing]),
+    alone: (tonguing) => (tonguing === "single" ? single && wayTexts.way(single) : wayTexts.way(TONGUINGS[tonguing])),
+    beside: (tonguing) =>
+      tonguing === "single" ? apart : wayTexts.way(tonguing === "slurred" ? joined : TONGUINGS[tonguing]),
   };
 }

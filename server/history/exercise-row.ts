@@ -3,7 +3,8 @@ import type { AttemptRecord } from "./record.ts";
 import { type Exercise, latestOf, strandName } from "./strands.ts";
 import { type Trend, trendOf } from "./trend.ts";
 import { type Notation, shown, trendInBrief, trendInWords } from "./trend-words.ts";
-import { beatName, noteValueName } from "./value-names.ts";
+import { beatInWords, noteValueInWords } from "./value-names.ts";
+import { valueTexts } from "./value-texts.ts";
 import type { Week } from "./weeks.ts";
 
 /** One exercise as it is shown: its strand with most weeks, in the player's own note value. */
@@ -53,17 +54,26 @@ function notationOf(records: readonly AttemptRecord[]): Notation {
 
 /** A rate as the player wrote it: `8ths at 72`, `16ths at half=60`, for a title `quarter=84`. */
 export function rateAsWritten(rate: number, of: Pick<AttemptRecord, "unit">, notation: Notation): string {
-  const before = axisOf(of, notation);
-  const bpm = of.unit === "beats" ? shown(rate) : shown(rate, notation.noteValue, notation.beat);
-  return before === "" || before.endsWith("=") ? before + bpm : `${before} ${bpm}`;
+  const tempo = tempoAsWritten(rate, of, notation);
+  if (of.unit === "beats") return tempo;
+  const { noteValue } = notation;
+  return noteValue ? valueTexts.at(noteValueInWords(noteValue), tempo) : valueTexts.atTempo(tempo);
 }
 
-/**
- * What the player writes before a tempo: `8ths at`, `16ths at half=`, `quarter=`; nothing for a title without a beat.
- */
-export function axisOf({ unit }: Pick<AttemptRecord, "unit">, { noteValue, beat }: Notation): string {
-  const isTitle = unit === "beats";
-  const named = beat && (isTitle || beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)}=` : "";
-  if (isTitle) return named;
-  return `${noteValue ? noteValueName(noteValue) : ""} at ${named}`.trim();
+/** The same without the note value: `72`, `half=60`. */
+export function tempoAsWritten(rate: number, of: Pick<AttemptRecord, "unit">, notation: Notation): string {
+  const bpm = of.unit === "beats" ? shown(rate) : shown(rate, notation.noteValue, notation.beat);
+  return beatBefore(of, notation) + bpm;
+}
+
+/** What the player writes before the number of a tempo: `half=`; empty where that goes without saying. */
+export function beatBefore({ unit }: Pick<AttemptRecord, "unit">, { beat }: Notation): string {
+  const isNamed = beat && (unit === "beats" || beat.numerator !== 1 || beat.denominator !== 4);
+  return isNamed ? `${beatInWords(beat)}=` : "";
+}
+
+/** What tempos count: two that count alike have the same. */
+export function axisOf(of: Pick<AttemptRecord, "unit">, notation: Notation): string {
+  const value = of.unit === "notes" && notation.noteValue ? noteValueInWords(notation.noteValue) : "";
+  return `${value}, ${beatBefore(of, notation)}`;
 }

@@ -3,6 +3,7 @@ import { dateInWords } from "../journal/date-words.ts";
 import type { Tonguing } from "../journal/model.ts";
 import type { ArticulationWords } from "./articulation-words.ts";
 import type { Comparison } from "./comparisons.ts";
+import { factsTexts } from "./facts-texts.ts";
 import { isOpen, type Return } from "./return.ts";
 import type { Settled } from "./settled.ts";
 import type { CleanShare } from "./steady.ts";
@@ -10,6 +11,7 @@ import type { StrandFacts } from "./strand-facts.ts";
 import { WEEKS_ROUND_A_BREAK } from "./thresholds.ts";
 import { LATELY } from "./trend.ts";
 import { type Notation, shown } from "./trend-words.ts";
+import { wayTexts } from "./way-texts.ts";
 
 /**
  * What is known of a strand beside its trend, a sentence each: how it goes since a break, where it has settled, how
@@ -39,14 +41,12 @@ export function factsInWords(
 function returnInWords(returned: Return, day: DayNumber): readonly string[] {
   const { since, days, testedWeeks } = returned;
   if (!isOpen(returned) || weekIndex(since) <= weekIndex(day) - LATELY) return [];
-  return [
-    `Back since ${dateInWords(since, day)} after ${days} days; ${testedWeeks} of ${WEEKS_ROUND_A_BREAK} tested weeks.`,
-  ];
+  return [factsTexts.backSince(dateInWords(since, day), days, testedWeeks, WEEKS_ROUND_A_BREAK)];
 }
 
 function settledInWords({ best, index, tries }: Settled, notation: Notation, day: DayNumber): string {
   const tempo = shown(best, notation.noteValue, notation.beat);
-  return `Settled at ${tempo} since the week of ${dateInWords(mondayOf(index), day)} (${tries} tries).`;
+  return factsTexts.settled(tempo, dateInWords(mondayOf(index), day), tries);
 }
 
 /** So many tempos are told of. */
@@ -55,8 +55,8 @@ const FASTEST = 2;
 /** `66: 6 of 6 tries reached, on 2 days; 72: 5 of 7, on 3 days.` */
 function sharesInWords(shares: readonly CleanShare[], { noteValue, beat }: Notation): readonly string[] {
   const told = shares.slice(-FASTEST).map(({ rate, reached, tries, days }, i) => {
-    const of = `${reached} of ${tries}${i === 0 ? " tries reached" : ""}`;
-    return `${shown(rate, noteValue, beat)}: ${of}, on ${days} days`;
+    const share = i === 0 ? factsTexts.firstShare : factsTexts.furtherShare;
+    return share(shown(rate, noteValue, beat), reached, tries, days);
   });
   return told.length === 0 ? [] : [`${told.join("; ")}.`];
 }
@@ -69,9 +69,9 @@ function comparisonInWords(
   const by = Math.round((1 - ratio) * 100);
   const [one, another] = [of, other].map((way) => {
     const tonguing = TONGUINGS[way];
-    return tonguing === undefined ? way : articulation.beside(tonguing);
+    return tonguing === undefined ? wayTexts.way(way) : articulation.beside(tonguing);
   });
-  return `${one![0]!.toUpperCase()}${one!.slice(1)} was below ${another} in ${lower} of ${weeks} weeks, by about ${by} %.`;
+  return factsTexts.comparison(`${one![0]!.toUpperCase()}${one!.slice(1)}`, another!, lower, weeks, by);
 }
 
 /** As comparisons name them. */

@@ -1,3 +1,5 @@
+import { minuteTexts } from "./minute-texts.ts";
+
 /** From so many minutes on, what was shared out is told to the nearest five: more would be false precision. */
 const ROUNDED_FROM = 10;
 const ROUNDED_TO = 5;
@@ -6,7 +8,7 @@ const ROUNDED_TO = 5;
 export function minutesInWords(minutes: number, about: boolean): string {
   const whole = Math.round(minutes);
   if (!about || whole === 0) return String(whole);
-  return `about ${whole < ROUNDED_FROM ? whole : Math.round(minutes / ROUNDED_TO) * ROUNDED_TO}`;
+  return minuteTexts.about(whole < ROUNDED_FROM ? whole : Math.round(minutes / ROUNDED_TO) * ROUNDED_TO);
 }
 
 interface Timed {
@@ -21,5 +23,5 @@ export function countOfMinutes(timed: readonly Timed[]): string | undefined {
   const whole = Math.round(minutes);
   if (whole === 0) return undefined;
   const about = timed.some((each) => each.about);
-  return `${minutesInWords(minutes, about)} ${whole === 1 ? "minute" : "minutes"}`;
+  return minuteTexts.count(minutesInWords(minutes, about), whole === 1);
 }

@@ -4,6 +4,7 @@ import type { NoteValue } from "../journal/model.ts";
 import { notchesBetween, notesPerMinute, QUARTER } from "../music/notes/note-value.ts";
 import { minutesInWords } from "./minute-words.ts";
 import { type Trend, testedOf, type Verdict, weeksSince } from "./trend.ts";
+import { trendTexts } from "./trend-texts.ts";
 import type { Week } from "./weeks.ts";
 
 /**
@@ -33,8 +34,8 @@ export function shown(rate: number, noteValue: NoteValue | null = null, beat: No
  * fitted on: notches of the metronome are counted back from their latest usual tempo, as the player counts it.
  */
 export function trendInWords(trend: Trend, weeks: readonly Week[], notation: Notation = {}): string {
-  const since = trend.since === undefined ? "" : `, since the return on ${dateInWords(trend.since, readOn(weeks))}`;
-  return withRange(trend, weeks, notation) + since;
+  const words = withRange(trend, weeks, notation);
+  return trend.since === undefined ? words : trendTexts.sinceReturn(words, dateInWords(trend.since, readOn(weeks)));
 }
 
 function withRange(trend: Trend, weeks: readonly Week[], notation: Notation): string {
@@ -43,35 +44,48 @@ function withRange(trend: Trend, weeks: readonly Week[], notation: Notation): st
   const { way, middle, least, most } = moved;
   // What moves is never said to move by nothing, however slowly.
   if (least === 0 || middle === 0)
-    return most === 0 ? `${way} ${LITTLE} ${IN}` : `${way} by at most about ${notches(most)} ${IN}`;
-  const range = least === most ? "" : ` (${numeral(least)} to ${numeral(most)})`;
-  return `${way} about ${notches(middle)} ${IN}${range}`;
+    return most === 0
+      ? trendTexts.inFourWeeks(trendTexts[way], trendTexts.little)
+      : trendTexts.atMost(trendTexts[way], notches(most));
+  const by = notches(middle);
+  return least === most
+    ? trendTexts.about(trendTexts[way], by)
+    : trendTexts.aboutBetween(trendTexts[way], by, numeral(least), numeral(most));
 }
 
 /** A trend beside others, without its range: `up 1½ notches in four weeks`. */
 export function trendInBrief(trend: Trend, weeks: readonly Week[], notation: Notation = {}): string {
   const moved = movedIn(trend, weeks, notation);
-  return (moved ? `${inBrief(moved)} ${IN}` : standing(trend.verdict)) + sinceInBrief(trend, weeks);
+  return sinceInBrief(
+    moved ? trendTexts.inFourWeeks(trendTexts[moved.way], byOf(moved)) : standing(trend.verdict),
+    trend,
+    weeks,
+  );
 }
 
 /** The same in a column whose heading says that it is in four weeks: `up 1½ notches`. */
 export function trendInColumn(trend: Trend, weeks: readonly Week[], notation: Notation = {}): string {
   const moved = movedIn(trend, weeks, notation);
-  return (moved ? inBrief(moved) : standing(trend.verdict)) + sinceInBrief(trend, weeks);
+  return sinceInBrief(
+    moved ? trendTexts.by(trendTexts[moved.way], byOf(moved)) : standing(trend.verdict),
+    trend,
+    weeks,
+  );
 }
 
 /** The same without notches: `up 7.2`, notes a minute in four weeks, for titles beats. */
 export function trendInRates(trend: Trend, weeks: readonly Week[]): string {
   const { verdict, slope } = trend;
-  const since = sinceInBrief(trend, weeks);
-  if ((verdict !== "rising" && verdict !== "falling") || slope === null) return standing(verdict) + since;
+  if ((verdict !== "rising" && verdict !== "falling") || slope === null)
+    return sinceInBrief(standing(verdict), trend, weeks);
   const tenths = Math.round(Math.abs(slope) * WEEKS_TOLD * 10);
-  return `${standing(verdict)} ${tenths === 0 ? "less than 0.1" : tenths / 10}${since}`;
+  const by = tenths === 0 ? trendTexts.lessThanATenth : String(tenths / 10);
+  return sinceInBrief(trendTexts.by(standing(verdict), by), trend, weeks);
 }
 
-/** ` since 20 Apr`, where a break cut off what came before. */
-function sinceInBrief({ since }: Trend, weeks: readonly Week[]): string {
-  return since === undefined ? "" : ` since ${shortDate(since, readOn(weeks))}`;
+/** With ` since 20 Apr`, where a break cut off what came before. */
+function sinceInBrief(words: string, { since }: Trend, weeks: readonly Week[]): string {
+  return since === undefined ? words : trendTexts.since(words, shortDate(since, readOn(weeks)));
 }
 
 /** A date goes without its year where that is the year of the latest week. */
@@ -79,17 +93,23 @@ function readOn(weeks: readonly Week[]): DayNumber {
   return mondayOf(weeks.at(-1)!.index);
 }
 
-function inBrief({ way, middle }: Moved): string {
-  return `${way} ${middle === 0 ? LITTLE : notches(middle)}`;
+function byOf({ middle }: Moved): string {
+  return middle === 0 ? trendTexts.little : notches(middle);
 }
 
 const WEEKS_TOLD = 4;
-const IN = "in four weeks";
-const LITTLE = "less than half a notch";
 
 function standing(verdict: Verdict): string {
-  const words = { "too early": "too early to say", level: "no clear change", rising: "up", falling: "down" };
-  return words[verdict];
+  switch (verdict) {
+    case "too early":
+      return trendTexts.tooEarly;
+    case "level":
+      return trendTexts.noClearChange;
+    case "rising":
+      return trendTexts.up;
+    case "falling":
+      return trendTexts.down;
+  }
 }
 
 /** Which way a trend goes, and by how many notches in four weeks: about, at least, and at most; as they are shown. */
@@ -126,8 +146,7 @@ function halves(value: number): number {
 
 /** `half a notch`, `a notch`, `1½ notches`. */
 function notches(count: number): string {
-  if (count === 0.5) return "half a notch";
-  return count === 1 ? "a notch" : `${numeral(count)} notches`;
+  return trendTexts.notches(count, numeral(count));
 }
 
 /** `½`, `1`, `1½`. */
@@ -169,7 +188,7 @@ export function weekRows(weeks: readonly Week[], notation: Notation = {}): WeekR
     monday: mondayOf(week.index),
     best: tempo(week.bestClean),
     usual: tempo(week.usual),
-    reached: week.tries === 0 ? NONE : `${week.reached} of ${week.tries}`,
+    reached: week.tries === 0 ? NONE : trendTexts.reachedOf(week.reached, week.tries),
     note: noteOf(week),
     attempts: String(week.attempts),
     minutes: minutesInWords(week.minutes, week.about),
@@ -179,13 +198,15 @@ export function weekRows(weeks: readonly Week[], notation: Notation = {}): WeekR
 const NONE = "–";
 
 /** The best of a week for a table without a column for notes: only what keeps it out of the trend is said. */
-export function bestWithNote({ best, note }: WeekRow): string {
-  return note === SLOW_WORK ? `${best} (${note})` : best;
+export function bestWithNote(row: WeekRow): string {
+  return isSlowWork(row) ? trendTexts.withNote(row.best, row.note) : row.best;
 }
 
-const SLOW_WORK = "slow work";
+export function isSlowWork({ note }: WeekRow): boolean {
+  return note === trendTexts.slowWork;
+}
 
 function noteOf(week: Week): string {
   if (week.bestClean === null) return "";
-  return week.tested ? "tested" : SLOW_WORK;
+  return week.tested ? trendTexts.tested : trendTexts.slowWork;
 }

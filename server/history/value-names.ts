@@ -1,10 +1,16 @@
 import type { NoteValue } from "../journal/model.ts";
 import { BEATS, TERMS } from "../syntax/words/terms.ts";
+import { valueTexts } from "./value-texts.ts";
 
 /** A note value in the journal's first word for it: `8ths`, `triplets`. */
 export function noteValueName(value: NoteValue): string {
   const phrase = TERMS.find(({ meaning }) => meaning.type === "note value" && isSame(meaning.value, value));
   return phrase?.words[0] ?? beatName(value);
+}
+
+/** The same as a word to read. */
+export function noteValueInWords(value: NoteValue): string {
+  return valueTexts.value(noteValueName(value));
 }
 
 /**
@@ -17,6 +23,11 @@ export function beatName({ numerator, denominator }: NoteValue): string {
   const undotted =
     numerator % 3 === 0 ? plainBeat({ numerator: numerator / 3, denominator: denominator / 2 }) : undefined;
   return undotted === undefined ? `${numerator}/${denominator} of a whole` : `dotted ${undotted}`;
+}
+
+/** The same as a word to read. */
+export function beatInWords(beat: NoteValue): string {
+  return valueTexts.value(beatName(beat));
 }
 
 function plainBeat(value: NoteValue): string | undefined {

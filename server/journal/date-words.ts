@@ -16,6 +16,11 @@ export function weekdayDate(day: DayNumber, read: DayNumber): string {
   return `${shortWeekday(day)} ${shortDate(day, read)}`;
 }
 
+/** `Mon 2`: a day of which one knows in which month it is. */
+export function weekdayOfMonth(day: DayNumber): string {
+  return `${shortWeekday(day)} ${dayOfMonth(day)}`;
+}
+
 /** So many days back a date without its year could be another one: half a year. */
 const FAR_BACK = 26 * 7;
 

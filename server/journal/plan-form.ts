@@ -1,4 +1,5 @@
 import type { Line } from "../syntax/line/line.ts";
+import { planFormTexts } from "./plan-form-texts.ts";
 
 /**
  * What a line tells of itself below `plan`: `written` is a line as Daystave writes one into a plan, with its minutes at
@@ -8,7 +9,7 @@ import type { Line } from "../syntax/line/line.ts";
 export type PlanForm = "written" | "played" | "end";
 
 /** The last line of a plan that is written into a journal: whoever reads it knows where to go on. */
-export const END_OF_PLAN = "ends here; what you write below counts as played.";
+export const END_OF_PLAN = planFormTexts.endsHere;
 
 /** @param text an entry, without its remark */
 export function formOfEntry(text: string): PlanForm | undefined {
@@ -28,8 +29,8 @@ export function formOfRemark(text: string): PlanForm | undefined {
 
 /** As `placed` (`server/plan/day-plan.ts`) ends its lines: a comma, and minutes in units of five. */
 const AS_WRITTEN = /, \d*[05] min$/;
-/** As `planLines` (`server/plan/plan-text.ts`) writes it. */
-const OF_END = /^\s*plan: *ends here(?![\p{L}\p{N}])/iu;
+/** As `planLines` (`server/plan/plan-text.ts`) writes it, in whichever language. */
+const OF_END = /^\s*plan: *(?:ends here|endet hier)(?![\p{L}\p{N}])/iu;
 /** In the languages that notes have names in; none of them begins a wish. */
 const SAYS_PLAYED =
   /^(?:i |ich )?(?:also|played|did|practi[sc]ed|auch|gespielt|geübt|aussi|joué|anche|suonato|también|tocado|ook|gespeeld)(?![\p{L}\p{N}])/iu;

@@ -4,8 +4,10 @@ import type { DayNumber } from "../journal/calendar.ts";
 import { dateInWords } from "../journal/date-words.ts";
 import type { Journal } from "../journal/journal.ts";
 import { subjectText } from "../journal/subject-text.ts";
+import { aimTexts } from "./aim-texts.ts";
 import type { AimProgress } from "./aims.ts";
-import { counted, onDay, weekInWords } from "./day-words.ts";
+import { dayTexts } from "./day-texts.ts";
+import { onDay, weekInWords } from "./day-words.ts";
 import type { Forecast } from "./forecast.ts";
 
 /** What is said of an aim. */
@@ -26,7 +28,7 @@ export interface AimSaid {
 export function progressInWords(journal: Journal, progress: readonly AimProgress[], said: AimSaid): readonly string[] {
   return progress.flatMap((one) => {
     const [first, ...others] = sentencesOf(one, said);
-    return [`${namedBefore(journal, one)}${first}`, ...others];
+    return [one.isOneOf ? aimTexts.of(nameOf(journal, one), first) : first, ...others];
   });
 }
 
@@ -38,9 +40,9 @@ export function whyInWords(progress: AimProgress, said: Omit<AimSaid, "forecast"
   return sentencesOf(progress, { ...said, forecast: true }).at(-1)!;
 }
 
-/** `C major: `, of an aim that has several subjects. */
-function namedBefore(journal: Journal, { entry, isOneOf }: AimProgress): string {
-  return isOneOf ? `${subjectText(entry.subject!, journal.names)}: ` : "";
+/** `C major`. */
+function nameOf(journal: Journal, { entry }: AimProgress): string {
+  return subjectText(entry.subject!, journal.names);
 }
 
 function sentencesOf(progress: AimProgress, said: AimSaid): readonly [string, ...string[]] {
@@ -48,19 +50,19 @@ function sentencesOf(progress: AimProgress, said: AimSaid): readonly [string, ..
   const { standing } = progress;
   switch (standing.type) {
     case "reached":
-      return [`Reached ${on(standing.on, said)}.`];
+      return [aimTexts.reached(on(standing.on, said))];
     case "done":
-      return [`Last done ${on(standing.last, said)}.`];
+      return [aimTexts.lastDone(on(standing.last, said))];
     case "not done":
-      return ["Not done yet."];
+      return [aimTexts.notDone];
     case "not played":
-      return [standing.otherwise ? "Not played in this way yet." : "Not played yet."];
+      return [standing.otherwise ? aimTexts.notPlayedInThisWay : aimTexts.notPlayed];
     case "no tempo":
-      return ["No tempo reached yet."];
+      return [aimTexts.noTempo];
     case "tempo only":
       return [tempoOnly(progress, standing)];
     case "under way": {
-      const best = `Best yet: ${asAimed(standing.best, progress)}, in ${weekInWords(standing.week, today)}.`;
+      const best = aimTexts.best(asAimed(standing.best, progress), weekInWords(standing.week, today));
       if (!forecast || isKept(standing.forecast, said)) return [best];
       return [best, forecastInWords(standing.forecast, said, standing.week)];
     }
@@ -73,10 +75,9 @@ function tempoOnly(
   { best, inARow }: { readonly best: number; readonly inARow: number },
 ): string {
   const { got, count } = progress.entry.attempts.find(({ tempo }) => tempo)?.tries ?? { got: 1, count: 1 };
-  const reached = `${asAimed(best, progress)} reached, but not`;
-  if (count === 1 || inARow >= got) return `${reached} yet with all that the aim asks.`;
-  if (got < count) return `${reached} in ${got} of ${count} tries yet.`;
-  return `${reached} ${got} in a row yet${inARow > 1 ? `; ${inARow} at most` : ""}.`;
+  const reached = asAimed(best, progress);
+  if (count === 1 || inARow >= got) return aimTexts.notWithAll(reached);
+  return got < count ? aimTexts.notInTries(reached, got, count) : aimTexts.notInARow(reached, got, inARow);
 }
 
 /** A rate in the note value and beat that the aim is written in. */
@@ -87,7 +88,7 @@ function asAimed(rate: number, { tempo }: AimProgress): string {
 
 /** `today`, `on 16 March`. */
 function on(day: DayNumber, { today, dated }: Omit<AimSaid, "forecast">): string {
-  return dated ? `on ${dateInWords(day, today)}` : onDay(day, today);
+  return dated ? dayTexts.on(dateInWords(day, today)) : onDay(day, today);
 }
 
 /** Others are not told that there is none because something hurt. */
@@ -104,25 +105,27 @@ export function forecastInWords(forecast: Forecast, said: Omit<AimSaid, "forecas
   const { testedWeeks: tested } = forecast;
   switch (forecast.type) {
     case "range":
-      return `If it goes on as in the last ${tested} tested weeks, in ${rangeInWords(forecast)}; it need not.`;
+      return aimTexts.ifItGoesOn(tested, rangeInWords(forecast));
     case "over a year":
-      return `At the pace of the last ${tested} tested weeks, over a year.`;
+      return aimTexts.overAYear(tested);
     case "too early":
-      return `Too early for a forecast: ${tested} of ${WEEKS_FOR_A_FORECAST} tested weeks.`;
+      return aimTexts.tooEarly(tested, WEEKS_FOR_A_FORECAST);
     case "no clear change":
-      return `No forecast: no clear change over ${tested} tested weeks.`;
+      return aimTexts.noClearChange(tested);
     case "falling":
-      return `No forecast: slower over the last ${tested} tested weeks.`;
+      return aimTexts.falling(tested);
     case "something hurt":
-      return `No forecast for now: something hurt ${on(forecast.on, said)}.`;
+      return aimTexts.hurt(on(forecast.on, said));
     case "back after a break":
-      return "No forecast in the first days after a break.";
+      return aimTexts.afterBreak;
     case "not tested lately":
-      return `No forecast: not tested since ${forecast.last === named ? "then" : weekInWords(forecast.last, said.today)}.`;
+      return forecast.last === named
+        ? aimTexts.notTestedSinceThen
+        : aimTexts.notTestedSince(weekInWords(forecast.last, said.today));
   }
 }
 
 function rangeInWords({ earliest, latest }: Extract<Forecast, { readonly type: "range" }>): string {
-  if (latest === null) return `${counted(earliest, "week")} or more`;
-  return earliest === latest ? `about ${counted(latest, "week")}` : `${earliest} to ${counted(latest, "week")}`;
+  if (latest === null) return aimTexts.orMore(earliest);
+  return earliest === latest ? aimTexts.about(latest) : aimTexts.fromTo(earliest, latest);
 }

@@ -4,6 +4,7 @@ import { keyOf, placeName, stretchesOf } from "./piece-lines.ts";
 import type { PlannedPiece } from "./pieces-planned.ts";
 import type { LineDraft } from "./plan.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { readLine } from "./read-line.ts";
 import { isHurtPlace } from "./what-hurt.ts";
 
@@ -13,7 +14,7 @@ import { isHurtPlace } from "./what-hurt.ts";
  */
 export function awayLines(basis: PlanBasis, pieces: readonly PlannedPiece[], units: number): readonly LineDraft[] {
   if (units === 0) return [];
-  const reasons = ["Without the instrument, if you feel like it. Rest is a full answer."];
+  const reasons = [planTexts.away];
   const draft = (text: string): LineDraft => ({ text, phase: "away", rule: "away", exercise: null, reasons });
   const manners = units > 1 && maySing(basis) ? ["mental", "sung"] : ["mental"];
   for (const piece of pieces) {

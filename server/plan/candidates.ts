@@ -18,7 +18,8 @@ import { fingerChangeCandidates } from "./finger-change-lines.ts";
 import { type KeyCandidate, keyLine, keysOpen } from "./keys-open.ts";
 import type { LineDraft, PlanRule } from "./plan.ts";
 import type { PlanBasis } from "./plan-basis.ts";
-import { aimReason, keyReason, leftAloneReason, TURN_REASON } from "./plan-words.ts";
+import { planTexts } from "./plan-texts.ts";
+import { aimReason, keyReason, leftAloneReason } from "./plan-words.ts";
 
 /** A candidate with what its rule orders it by. */
 interface Ranked {
@@ -73,7 +74,7 @@ export function* candidatesOf(basis: PlanBasis, states: ExerciseStates): Generat
   yield* inOrder(far, longestFirst);
   const again = rest.filter(({ last }) => last !== undefined && day - last === TURN);
   yield* inOrder(
-    again.map((each) => ({ ...each, rule: "again" as const, reasons: [TURN_REASON] })),
+    again.map((each) => ({ ...each, rule: "again" as const, reasons: [planTexts.turn] })),
     notReachedFirst,
   );
 

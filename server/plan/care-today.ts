@@ -13,6 +13,7 @@ import { type DayNumber, weekIndex } from "../journal/calendar.ts";
 import { dayInWords } from "../journal/date-words.ts";
 import { datedBlocks } from "../journal/dated-blocks.ts";
 import type { Journal } from "../journal/journal.ts";
+import { careTexts } from "./care-texts.ts";
 import { careSentence } from "./care-words.ts";
 
 /**
@@ -33,7 +34,7 @@ function longSitting(journal: Journal, today: DayNumber): string | undefined {
   const [longest] = stretches.sort((a, b) => b.minutes - a.minutes || b.day - a.day);
   if (!longest) return undefined;
   const when = dayInWords(longest.day, today);
-  return `${Math.round(longest.minutes)} minutes ${when}: were there pauses? Short sittings with pauses are what teachers advise.`;
+  return careTexts.longSitting(Math.round(longest.minutes), when);
 }
 
 /** A week that has far more minutes than usual, and more than any of the weeks before it. */
@@ -53,9 +54,8 @@ function fullWeek(journal: Journal, today: DayNumber): string | undefined {
   if (before.length < LEAST_WEEKS_OF_MINUTES) return undefined;
   const [least, most] = [before[0]!, before.at(-1)!];
   if (own <= WEEK_ABOVE * median(before) || own < most + MINUTES_ABOVE) return undefined;
-  const span =
-    Math.round(least) === Math.round(most) ? `${Math.round(most)}` : `${Math.round(least)} to ${Math.round(most)}`;
-  return `This week has ${Math.round(own)} minutes; your weeks before had ${span}. More pauses than usual, please.`;
+  const [few, many] = [Math.round(least), Math.round(most)];
+  return careTexts.fullWeek(Math.round(own), few === many ? String(many) : careTexts.range(few, many));
 }
 
 const DAYS_LOOKED_AT = (WEEKS_OF_MINUTES + 1) * 7;

@@ -12,6 +12,7 @@ import type { Candidate } from "./candidate.ts";
 import { candidatesOf } from "./candidates.ts";
 import { careOnDay } from "./care-on-day.ts";
 import { exerciseStates } from "./exercise-states.ts";
+import { kindOfDayTexts } from "./kind-of-day-texts.ts";
 import { minutesOnDay, timeInWords } from "./minutes-on-day.ts";
 import { fitted, pausesBefore, shared, total } from "./pauses.ts";
 import { closingLine, placeLines, runThrough } from "./piece-lines.ts";
@@ -19,6 +20,7 @@ import { type PlannedPiece, piecesPlanned } from "./pieces-planned.ts";
 import { plainCandidates } from "./plain-lines.ts";
 import type { LineDraft, Plan, PlanAsked, PlanKind, PlanLine } from "./plan.ts";
 import { type PlanBasis, planBasis, playedOnDay, usualMinutes } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { type SetOnDay, setOnDay } from "./set-lines.ts";
 import { warmUpKey, warmUpLines } from "./warm-up.ts";
 
@@ -36,12 +38,11 @@ export function dayPlan(journal: Journal, asked: PlanAsked): Plan {
   const { kind } = basis.kind;
   if (kind === "rest") {
     const setWork = [...set.pieces.map(({ text }) => text), ...textsOf(set.exercises), ...set.words];
-    return { ...base, setInWords: setWork, kind: "rest", notes: ["Today is a day of rest."], lines: [], breaks: [] };
+    return { ...base, setInWords: setWork, kind: "rest", notes: [kindOfDayTexts.rest], lines: [], breaks: [] };
   }
   if (kind === "no instrument" || away) return awayPlan(basis, { ...base, kind: "noInstrument", notes }, minutes);
   if (minutes < UNIT) {
-    const short = "Under 5 minutes nothing needs a plan: play one thing slowly that goes well.";
-    return { ...base, kind: "none", notes: wished < UNIT ? [short] : notes, lines: [], breaks: [] };
+    return { ...base, kind: "none", notes: wished < UNIT ? [kindOfDayTexts.tooShort] : notes, lines: [], breaks: [] };
   }
   const drafts = sessionOf(basis, asked, set, minutes);
   return timed(basis, asked, { ...base, kind: KINDS[kind], notes }, drafts, minutes);
@@ -70,8 +71,7 @@ function textsOf(candidates: readonly Candidate[]): readonly string[] {
 
 function awayPlan(basis: PlanBasis, head: PlanHead, minutes: number): Plan {
   if (minutes < UNIT) {
-    const short = "Five minutes without the instrument, or none.";
-    return { ...head, notes: [...head.notes, short], lines: [], breaks: [] };
+    return { ...head, notes: [...head.notes, kindOfDayTexts.awayTooShort], lines: [], breaks: [] };
   }
   const units = Math.floor(Math.min(minutes, MINUTES_AWAY) / UNIT);
   const drafts = awayLines(basis, piecesPlanned(basis), units);
@@ -80,7 +80,7 @@ function awayPlan(basis: PlanBasis, head: PlanHead, minutes: number): Plan {
     drafts.map(() => MINUTES_AWAY / UNIT),
   );
   const lines = drafts.map((draft, i) => lineOf(draft, own.units[i]! * UNIT));
-  if (lines.length === 0) return { ...head, notes: [...head.notes, "A quiet day is best."], lines, breaks: [] };
+  if (lines.length === 0) return { ...head, notes: [...head.notes, kindOfDayTexts.quietDay], lines, breaks: [] };
   return { ...head, lines, minutes: lines.reduce((sum, line) => sum + line.minutes, 0), breaks: [] };
 }
 
@@ -221,7 +221,10 @@ function* everything(basis: PlanBasis, set: SetOnDay): Generator<Candidate> {
   yield* plainCandidates(basis);
 }
 
-/** With minutes, pauses and the reasons that neighbours give each other. */
+/**
+ * With minutes, pauses and the reasons that neighbours give each other: to take two in turn is by Carter, C. E. and
+ * Grahn, J. A. (2016), "Optimizing music learning", Frontiers in Psychology 7, 1251 (from memory).
+ */
 function timed(
   basis: PlanBasis,
   { settings }: PlanAsked,
@@ -241,7 +244,7 @@ function timed(
     const next = kept[i + 1]?.draft;
     const isPair = !isSecond && draft.steady === true && next?.steady === true && !before.includes(i + 1);
     isSecond = isPair;
-    return lineOf(isPair ? { ...draft, reasons: [...draft.reasons, TURNS] } : draft, own);
+    return lineOf(isPair ? { ...draft, reasons: [...draft.reasons, planTexts.inTurns] } : draft, own);
   });
   return {
     ...head,
@@ -250,11 +253,6 @@ function timed(
     breaks: before.map((index) => ({ before: index, minutes: UNIT })),
   };
 }
-
-/**
- * Carter, C. E. and Grahn, J. A. (2016), "Optimizing music learning", Frontiers in Psychology 7, 1251 (from memory).
- */
-const TURNS = "Take it in turn with the next line: both are steady.";
 
 function lineOf({ text, phase, rule, exercise, reasons }: LineDraft, minutes: number): PlanLine {
   return { text: `${text}, ${minutes} min`, phase, minutes, rule, exercise, reasons };

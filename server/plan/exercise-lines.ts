@@ -16,6 +16,7 @@ import { type ExerciseState, isFluent } from "./exercise-states.ts";
 import { figure } from "./figure.ts";
 import type { LineDraft, PlanRule } from "./plan.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { phraseIn, standsAlone, type Written, type WrittenTerm, writtenFor } from "./practised-line.ts";
 import { lately } from "./reached-lately.ts";
 import { readLine } from "./read-line.ts";
@@ -44,26 +45,25 @@ export function groundworkLine(basis: PlanBasis, state: ExerciseState, wanted: W
   const listened = focus ?? (start === undefined ? focusInTurn(basis, wanted.place) : undefined);
   const text = start === undefined ? phraseIn([...written.terms, SLOW]) : written.phrase + written.opening + start;
   const slowly =
-    start !== undefined && standing.steady !== null
-      ? [`Slow: from about 80 % of ${figure(standing.steady / perBeat!)}, which is steady.`]
-      : [];
+    start !== undefined && standing.steady !== null ? [planTexts.slow(figure(standing.steady / perBeat!))] : [];
   return draftOf(basis, state, {
     ...wanted,
     text: listened === undefined ? text : `${text}, focus ${listened}`,
     phase: "groundwork",
-    reasons: [...wanted.reasons, ...slowly, ...(first === undefined ? [] : [FIRST_TEMPO]), ...untimed(state, start)],
+    reasons: [
+      ...wanted.reasons,
+      ...slowly,
+      ...(first === undefined ? [] : [planTexts.firstTempo]),
+      ...untimed(state, start),
+    ],
   });
 }
 
 /** What went well without the metronome, and has no aim that says how fast it is to be: the player sets the tempo. */
 function untimed({ noted, strand: { records } }: ExerciseState, start: number | undefined): readonly string[] {
   const isReady = start === undefined && noted?.reached === true && records.every(({ rate }) => rate === null);
-  return isReady ? [UNTIMED] : [];
+  return isReady ? [planTexts.untimed] : [];
 }
-
-export const UNTIMED = "It went well without the metronome: try a tempo, and write it down.";
-
-export const FIRST_TEMPO = "It went well without the metronome: now with it, at half of the tempo it is to reach.";
 
 /** With the metronome for the first time, where an aim names a tempo; undefined where it did not go well yet. */
 function firstTempo(
@@ -149,22 +149,20 @@ function changed(
       const above = steps.some((step) => step > known);
       return {
         line: phrase + opening + steps.join(", "),
-        why: `Tempo alone changes: ${above ? "one try above" : "up to"} ${steady}, which is steady.`,
+        why: above ? planTexts.tempoAbove(steady) : planTexts.tempoUpTo(steady),
       };
     }
     case "articulation": {
       const { joined, parted } = articulationsOf(basis.played);
       const next = latest.tonguing === "slurred" ? parted : joined;
-      return other(next, "articulation", "Articulation alone changes.");
+      return other(next, "articulation", planTexts.articulation);
     }
     case "rhythm":
-      return latest.evenness === "uneven" ? undefined : other("dotted", "rhythm", "Rhythm alone changes.");
+      return latest.evenness === "uneven" ? undefined : other("dotted", "rhythm", planTexts.rhythm);
     case "direction":
-      return latest.direction === "down and up"
-        ? undefined
-        : other("top down", "direction", "Direction alone changes.");
+      return latest.direction === "down and up" ? undefined : other("top down", "direction", planTexts.direction);
     case "nothing":
-      return { line: phrase + opening + start, why: `Slow: from about 80 % of ${steady}, which is steady.` };
+      return { line: phrase + opening + start, why: planTexts.slow(steady) };
   }
 }
 

@@ -11,6 +11,7 @@ import { notesToPlay } from "../music/patterns/notes-to-play.ts";
 import type { Candidate } from "./candidate.ts";
 import type { ExerciseState, ExerciseStates } from "./exercise-states.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { readLine } from "./read-line.ts";
 
 /**
@@ -88,7 +89,7 @@ function candidateFrom(basis: PlanBasis, { latest, exercise }: ExerciseState): C
             phase: "groundwork",
             rule: "finger change",
             exercise: read!.attempts[0]?.manner.subject ?? null,
-            reasons: [`The hardest finger change of ${named}, by itself.`],
+            reasons: [planTexts.hardestChange(named)],
           },
   };
 

@@ -1,9 +1,11 @@
 import { KEY_WITHIN } from "../history/thresholds.ts";
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
+import type { Note } from "../music/notes/note.ts";
 import { type NoteNames, noteText } from "../music/notes/note-names.ts";
 import { onDay } from "./day-words.ts";
 import { homeKeyText } from "./home-keys.ts";
+import { keyTexts } from "./key-texts.ts";
 import type { FingerChangeNeed, KeyNeed, KeyWanted, RangeNeed } from "./keys-wanted.ts";
 import { nameOfPart } from "./pieces-in-hand.ts";
 import { isFarAsHigh, isFarAsLow } from "./range-wanted.ts";
@@ -27,17 +29,26 @@ export function needsInWords(journal: Journal, needs: readonly KeyNeed[], today:
   }));
 }
 
+/** What is said of the last time: that it was played, or worked at, where other playing is no work at it. */
+type LastTime = "played" | "worked at";
+
 /**
  * Why something is wanted, and when it was played last. Names of notes stay out where the journal hides them.
  *
  * @param names of the pieces that want it
  */
-export function needInWords(journal: Journal, need: KeyNeed, today: DayNumber, names = [nameOfNeed(need)]): string {
+export function needInWords(
+  journal: Journal,
+  need: KeyNeed,
+  today: DayNumber,
+  names = [nameOfNeed(need)],
+  last: LastTime = "played",
+): string {
   const conventions = journal.conventions(need.part.line.uri);
   switch (need.what) {
     case "key":
     case "neighbour":
-      return keyInWords(need, journal.names, today, names);
+      return keyInWords(need, journal.names, lastInWords(need.last, today, last), names);
     case "range":
       return rangeInWords(need, conventions.hidesNotes ? undefined : journal.names, today);
     case "fingerChange":
@@ -45,11 +56,17 @@ export function needInWords(journal: Journal, need: KeyNeed, today: DayNumber, n
   }
 }
 
+function lastInWords(last: DayNumber | null, today: DayNumber, what: LastTime): string {
+  const isPlayed = what === "played";
+  if (last === null) return isPlayed ? keyTexts.notPlayed : keyTexts.notWorkedAt;
+  return (isPlayed ? keyTexts.lastPlayed : keyTexts.lastWorkedAt)(onDay(last, today));
+}
+
 /** What a need is called: `G minor`, `F4 to F6`, `E5 to F5`. */
 export function whatIsWanted(journal: Journal, need: KeyNeed): string {
   const { names } = journal;
-  if (need.what === "range") return `${noteText(need.range.low, names)} to ${noteText(need.range.high, names)}`;
-  if (need.what === "fingerChange") return `${noteText(need.from, names)} to ${noteText(need.to, names)}`;
+  if (need.what === "range") return keyTexts.range(noteText(need.range.low, names), noteText(need.range.high, names));
+  if (need.what === "fingerChange") return keyTexts.change(noteText(need.from, names), noteText(need.to, names));
   return homeKeyText(need.key, names);
 }
 
@@ -57,43 +74,33 @@ function nameOfNeed({ part }: KeyNeed): string {
   return nameOfPart(part);
 }
 
-const AND = new Intl.ListFormat("en-GB");
-
 function keyInWords(
-  { what, key, likely, last }: KeyWanted,
+  { what, key, likely }: KeyWanted,
   names: NoteNames,
-  today: DayNumber,
+  when: string,
   pieces: readonly string[],
 ): string {
   const called = homeKeyText(key, names);
-  const wanted =
-    what === "neighbour"
-      ? `${called} is next to the key of ${AND.format(pieces)}`
-      : `${AND.format(pieces)} ${pieces.length > 1 ? "are" : "is"} ${likely ? "probably " : ""}in ${called}`;
-  return `${wanted}: ${last === null ? "not played yet" : `last played ${onDay(last, today)}`}.`;
+  return what === "neighbour" ? keyTexts.besideKey(pieces, called, when) : keyTexts.inKey(pieces, called, likely, when);
 }
 
 function rangeInWords(need: RangeNeed, names: NoteNames | undefined, today: DayNumber): string {
   const { part, range, went, played, last } = need;
   const name = nameOfPart(part);
-  const far = names ? `${name} goes ${toAndFro(need, names)}` : `${name} goes far`;
-  if (played) return `${far}: its scale last went as far ${onDay(last!, today)}.`;
-  if (!went) return `${far}: its scale was not played in the last ${KEY_WITHIN} days.`;
-  if (!names) return `${name} goes farther than its scale went in the last ${KEY_WITHIN} days.`;
+  const text = (note: Note): string => noteText(note, names!);
+  const far = names ? keyTexts.goesFrom(name, text(range.low), text(range.high)) : keyTexts.goesFar(name);
+  if (played) return keyTexts.scaleWentAsFar(far, onDay(last!, today));
+  if (!went) return keyTexts.scaleNotPlayed(far, KEY_WITHIN);
+  if (!names) return keyTexts.fartherThanScale(name, KEY_WITHIN);
   const [low, high] = [!isFarAsLow(went, range), !isFarAsHigh(went, range)];
-  if (low && high) return `${far}; its scale went from ${noteText(went.low, names)} to ${noteText(went.high, names)}.`;
+  if (low && high) return keyTexts.scaleWentFrom(far, text(went.low), text(went.high));
   return low
-    ? `${name} goes down to ${noteText(range.low, names)}; its scale went down to ${noteText(went.low, names)}.`
-    : `${name} goes up to ${noteText(range.high, names)}; its scale went up to ${noteText(went.high, names)}.`;
-}
-
-function toAndFro({ range: { low, high } }: RangeNeed, names: NoteNames): string {
-  return `from ${noteText(low, names)} to ${noteText(high, names)}`;
+    ? keyTexts.goesDown(name, text(range.low), text(went.low))
+    : keyTexts.goesUp(name, text(range.high), text(went.high));
 }
 
 function changeInWords({ part, key, from, to, last }: FingerChangeNeed, names: NoteNames, today: DayNumber): string {
-  const change = `${noteText(from, names)} to ${noteText(to, names)}`;
-  const when = last === null ? "not played in the last twelve weeks" : `last played ${onDay(last, today)}`;
-  const scale = `${homeKeyText(key, names)}, as far as ${nameOfPart(part)} goes,`;
-  return `The hardest finger change of ${scale} is ${change}: ${when}.`;
+  const change = keyTexts.change(noteText(from, names), noteText(to, names));
+  const when = last === null ? keyTexts.notInTwelveWeeks : keyTexts.lastPlayed(onDay(last, today));
+  return keyTexts.hardestChange(homeKeyText(key, names), nameOfPart(part), change, when);
 }

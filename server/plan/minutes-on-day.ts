@@ -3,7 +3,8 @@ import { dayMinutes } from "../history/day-minutes.ts";
 import { MINUTES_AWAY, MINUTES_ON_CONCERT_DAY, UNIT } from "../history/thresholds.ts";
 import { datedBlocks } from "../journal/dated-blocks.ts";
 import { nameKey } from "../syntax/words/fold.ts";
-import { counted, timeAway } from "./day-words.ts";
+import { timeAway } from "./day-words.ts";
+import { kindOfDayTexts } from "./kind-of-day-texts.ts";
 import { type PlanBasis, wholeUnits } from "./plan-basis.ts";
 
 /** How long a plan may be, and why it is no longer. */
@@ -35,9 +36,9 @@ function lessPlayed(basis: PlanBasis, own: OfKind): OfKind {
   const played = minutesOfDay(basis);
   if (played === 0) return own;
   const left = wholeUnits(Math.max(0, own.minutes - played));
-  if (left >= UNIT) return { minutes: left, notes: [...own.notes, `You have played ${played} of them today.`] };
-  const what = kind === "easing" && !basis.isBack ? "time" : "half";
-  return { minutes: 0, notes: [`That was today's ${what}: leave it at that, and rest.`] };
+  if (left >= UNIT) return { minutes: left, notes: [...own.notes, kindOfDayTexts.playedOfThem(played)] };
+  const isWhole = kind === "easing" && !basis.isBack;
+  return { minutes: 0, notes: [isWhole ? kindOfDayTexts.thatWasTheTime : kindOfDayTexts.thatWasHalf] };
 }
 
 /** What was played on the day, on whatever instrument. */
@@ -53,8 +54,11 @@ function limitOn(basis: PlanBasis): { readonly left: number; readonly note: stri
   if (!limit || (limit.until !== undefined && limit.until < day)) return undefined;
   const played = minutesPlayed(basis);
   const left = Math.max(0, limit.minutes - played);
-  const so = played > 0 ? `, of which ${played} are used up` : "";
-  return { left, note: `At most ${limit.minutes} minutes a day on the ${instrument}${so}.` };
+  const note =
+    played > 0
+      ? kindOfDayTexts.limitUsed(limit.minutes, instrument!, played)
+      : kindOfDayTexts.limit(limit.minutes, instrument!);
+  return { left, note };
 }
 
 function minutesPlayed({ journal, day, instrument }: PlanBasis): number {
@@ -88,24 +92,21 @@ function byKind(basis: PlanBasis, wished: number, most = wished): OfKind {
     case "easing":
       return { minutes: Math.min(wished, part(isBack ? HALF : THREE_QUARTERS)), notes: [] };
     case "return":
-      return cut(part(HALF), `${backInWords(basis)}: ${timeInWords(part(HALF), wished)}, and nothing fast.`);
+      return cut(part(HALF), kindOfDayTexts.firstDayBack(backFrom(basis), timeInWords(part(HALF), wished)));
     case "concert": {
       const ahead = concert!.declared.on! - day;
-      if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, "The concert is today: a short warm-up, and nothing pushed.");
-      if (ahead === 1) return cut(part(HALF), "The concert is tomorrow: half the time, and nothing pushed.");
-      return { minutes: wished, notes: [`The concert is in ${ahead} days: nothing above what is steady.`] };
+      if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, kindOfDayTexts.concertToday);
+      if (ahead === 1) return cut(part(HALF), kindOfDayTexts.concertTomorrow);
+      return { minutes: wished, notes: [kindOfDayTexts.concertAhead(ahead)] };
     }
     case "unhurried": {
       if (because === "pushed")
         return {
           minutes: wished,
-          notes: ["You pushed beyond what is steady on the last two days: nothing needs pushing today."],
+          notes: [kindOfDayTexts.pushed],
         };
       const off = day - practised.at(-1)! - 1;
-      return cut(
-        part(THREE_QUARTERS),
-        `After ${counted(off, "day")} off, an easy start: ${timeInWords(part(THREE_QUARTERS), wished)}, and nothing above what is steady.`,
-      );
+      return cut(part(THREE_QUARTERS), kindOfDayTexts.daysOff(off, timeInWords(part(THREE_QUARTERS), wished)));
     }
     case "rest":
     case "usual":
@@ -113,15 +114,14 @@ function byKind(basis: PlanBasis, wished: number, most = wished): OfKind {
   }
 }
 
-/** `One of the first days back after 11 weeks away`. */
-function backInWords({ daysAway }: PlanBasis): string {
-  const after = daysAway === undefined ? "being ill" : `${timeAway(daysAway)} away`;
-  return `One of the first days back after ${after}`;
+/** What one comes back from. */
+function backFrom({ daysAway }: PlanBasis): string {
+  return daysAway === undefined ? kindOfDayTexts.beingIll : kindOfDayTexts.away(timeAway(daysAway));
 }
 
 /** `15 minutes instead of 30`; where it is as much as was wished for, a short time. */
 export function timeInWords(minutes: number, wished: number): string {
-  return minutes < wished ? `${minutes} minutes instead of ${wished}` : "a short time";
+  return minutes < wished ? kindOfDayTexts.insteadOf(minutes, wished) : kindOfDayTexts.shortTime;
 }
 
 const HALF = 0.5;

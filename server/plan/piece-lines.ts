@@ -1,6 +1,7 @@
 import { barsOfPlace, isWholePiece } from "../history/bars-played.ts";
 import { sinceLately } from "../history/journal-facts.ts";
 import { withoutLeaps } from "../history/leaps.ts";
+import { placeInWords } from "../history/place-words.ts";
 import { type AttemptRecord, inTimeOrder } from "../history/record.ts";
 import {
   afterRest,
@@ -22,11 +23,12 @@ import {
 import { subjectKey } from "../journal/subject-text.ts";
 import { SLOWEST } from "../syntax/words/tempo-words.ts";
 import { onDay } from "./day-words.ts";
-import { FIRST_TEMPO, onInstrument, UNTIMED } from "./exercise-lines.ts";
+import { onInstrument } from "./exercise-lines.ts";
 import { figure } from "./figure.ts";
 import { type PlannedPiece, wholeRuns } from "./pieces-planned.ts";
 import type { LineDraft, PlanRule } from "./plan.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { dueReason } from "./plan-words.ts";
 import { lately } from "./reached-lately.ts";
 import { readLine } from "./read-line.ts";
@@ -110,14 +112,12 @@ function placesOf(basis: PlanBasis, piece: PlannedPiece): Place[] {
   failed.sort((a, b) => inTimeOrder(lastOf(b.where)!, lastOf(a.where)!));
   const inTurn = stretchesOf(piece).map(({ where, last }): Place & { readonly last: number } => {
     const isLeft = last === undefined || day - last > STRETCH_WITHIN;
-    const reason = isLeft
-      ? `Not worked by itself in the last ${STRETCH_WITHIN} days.`
-      : `Worked longest ago of its bars, ${onDay(last, day)}.`;
+    const reason = isLeft ? planTexts.leftAlone(STRETCH_WITHIN) : planTexts.barsLongestAgo(onDay(last, day));
     return { where, rule: isLeft ? "bars left alone" : "bars in turn", reason, last: isLeft ? 0 : last };
   });
   inTurn.sort((a, b) => a.last - b.last); // those left alone stay in the order of the piece
   const ofNoBars = inTurn.length > 0 ? [] : placesInTurn(tried, day);
-  const whole: Place = { where: "from the top", rule: "whole piece", reason: "From the beginning, slowly." };
+  const whole: Place = { where: "from the top", rule: "whole piece", reason: planTexts.fromBeginning };
   const own = [...failed, ...inTurn, ...ofNoBars];
   return (own.length > 0 ? own : [whole]).filter(isHere);
 }
@@ -130,7 +130,7 @@ function placesInTurn(tried: readonly (readonly [string | null, AttemptRecord])[
     .map(({ where, last }) => ({
       where,
       rule: "bars in turn",
-      reason: `Worked longest ago of its places, ${onDay(last.day, day)}.`,
+      reason: planTexts.placesLongestAgo(onDay(last.day, day)),
     }));
 }
 
@@ -173,8 +173,8 @@ function placeLine(
   const isTimed = tempos.length > 0 && tempos.every((tempo) => tempo >= SLOWEST);
   const how = isTimed ? `at ${tempos.map(figure).join(", ")}` : "slow";
   const due = isBegun ? undefined : dueReason(basis, piece.name, piece.due);
-  const eased = isHurtAtAll(basis, piece) ? "Slow, and not the bars you played when it hurt." : reason;
-  const begun = first === undefined ? untimedAt(piece, where, known) : [FIRST_TEMPO];
+  const eased = isHurtAtAll(basis, piece) ? planTexts.notWhereItHurt : reason;
+  const begun = first === undefined ? untimedAt(piece, where, known) : [planTexts.firstTempo];
   return pieceDraft(basis, piece, where, how, { rule, reasons: [eased, ...begun, ...(due ? [due] : [])] });
 }
 
@@ -241,7 +241,7 @@ function untimedAt(
 ): readonly string[] {
   const own = records.filter((record) => record.where === where);
   const wentWell = own.findLast(({ reached }) => reached !== null)?.reached === true;
-  return !goal && known.length === 0 && wentWell && own.every(({ rate }) => rate === null) ? [UNTIMED] : [];
+  return !goal && known.length === 0 && wentWell && own.every(({ rate }) => rate === null) ? [planTexts.untimed] : [];
 }
 
 /** As much as a day allows: where nothing is to be pushed no more than what is steady. Undefined without limit. */
@@ -262,10 +262,10 @@ function triedAt({ ceiling, day }: PlanBasis, records: readonly AttemptRecord[])
 }
 
 function notReached({ name }: PlannedPiece, { rate, where, day: on }: AttemptRecord, day: number): string {
-  const what = placeName({ written: name }, where);
+  const what = where === null ? name : `${name}, ${placeInWords(inWriting(where))}`;
   return rate === null
-    ? `${what}: not there yet ${onDay(on, day)}.`
-    : `${what}: ${figure(rate)} was not reached ${onDay(on, day)}.`;
+    ? planTexts.placeNotThereYet(what, onDay(on, day))
+    : planTexts.placeNotReached(what, figure(rate), onDay(on, day));
 }
 
 /**
@@ -283,10 +283,7 @@ export function closingLine(basis: PlanBasis, pieces: readonly PlannedPiece[]): 
   const allowed = Math.min(...limits.map((limit) => limit ?? Number.POSITIVE_INFINITY));
   const tempo = wholeTempo(basis, lately(basis, wholeRuns(most), standing), CLOSE_AT, allowed);
   const how = tempo === undefined ? "slow" : `at ${tempo}`;
-  const reason =
-    tempo === undefined
-      ? "Something whole to end with, slowly."
-      : "Something whole to end with, at a tempo that goes well.";
+  const reason = tempo === undefined ? planTexts.wholeSlowly : planTexts.whole;
   return pieceDraft(basis, most, "from the top", how, { rule: "whole piece", reasons: [reason], whole: true });
 }
 
@@ -328,7 +325,7 @@ export function runThrough(basis: PlanBasis, pieces: readonly PlannedPiece[]): r
       1,
       highestTempo(basis.ceiling, standing),
     );
-    const reasons = [`Run-through: the concert is in ${days} days.`];
+    const reasons = [planTexts.runThrough(days)];
     const how = tempo === undefined ? "slow" : `at ${tempo}`;
     return pieceDraft(basis, piece, "from the top", how, { rule: "run-through", reasons, whole: true }) ?? [];
   });

@@ -11,6 +11,7 @@ import {
 } from "../journal/declared-lines.ts";
 import type { Journal } from "../journal/journal.ts";
 import { nameKey } from "../syntax/words/fold.ts";
+import { pieceTexts } from "./piece-texts.ts";
 
 /** A piece or a movement with what was practised of it, oldest first. */
 export interface Part {
@@ -24,7 +25,7 @@ export interface Part {
 /** `Ground`, as the journal calls it for short; of a movement also its name or number: `Gates (Iron)`. */
 export function nameOfPart({ line: { declared }, short }: Part): string {
   if (declared.type === "piece") return declared.short ?? declared.title;
-  return `${short ?? declared.title} (${declared.name ?? `movement ${declared.movement}`})`;
+  return pieceTexts.ofPiece(short ?? declared.title, declared.name ?? pieceTexts.movement(declared.movement));
 }
 
 /** Every piece and study that is declared, with what was practised of it up to today. */

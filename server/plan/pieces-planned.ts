@@ -5,6 +5,7 @@ import type { DayNumber } from "../journal/calendar.ts";
 import type { PieceFacts } from "../journal/declarations/declared.ts";
 import { ofType } from "../journal/declared-lines.ts";
 import { nameKey } from "../syntax/words/fold.ts";
+import { pieceTexts } from "./piece-texts.ts";
 import { declaredParts, inHandOf, isDatePassed, nameOfPart, partsOf, recordsByTitle } from "./pieces-in-hand.ts";
 import type { PlanBasis } from "./plan-basis.ts";
 
@@ -89,7 +90,7 @@ function byMovement(piece: PlannedPiece, day: DayNumber): readonly PlannedPiece[
     const own = records.filter((record) => record.movement === movement);
     if (movement === null) return [{ ...piece, records: own }];
     if (own.at(-1)!.day <= day - DAYS_IN_HAND) return [];
-    const called = `${name} (${movement.replace(/^mvt/, "movement")})`;
+    const called = pieceTexts.ofPiece(name, pieceTexts.movement(movement.replace(/^mvt /, "")));
     return [{ ...piece, name: called, written: `${written}, ${movement}`, facts: {}, records: own }];
   });
 }

@@ -2,6 +2,7 @@ import { articulationsOf } from "../music/instruments/articulations.ts";
 import type { Candidate } from "./candidate.ts";
 import { focusInTurn, onInstrument } from "./exercise-lines.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { phraseIn, type WrittenTerm } from "./practised-line.ts";
 import { readLine } from "./read-line.ts";
 import { plainKey, term } from "./warm-up.ts";
@@ -21,12 +22,7 @@ export function* plainCandidates(basis: PlanBasis): Generator<Candidate> {
   const turn = practised.length % lines.length;
   for (const [i, terms] of [...lines.slice(turn), ...lines.slice(0, turn)].entries()) {
     const phrase = phraseIn([...terms, ...onInstrument(basis)]);
-    const reason =
-      practised.length > 0
-        ? "Nothing else is due: something plain, without a metronome."
-        : i === 0
-          ? "Nothing to go by yet: begin where it is easy, and write down how it went."
-          : "Nothing to go by yet: the plain scale, without a metronome.";
+    const reason = practised.length > 0 ? planTexts.nothingDue : i === 0 ? planTexts.beginEasy : planTexts.beginPlain;
     yield {
       key: phrase,
       fluent: false,

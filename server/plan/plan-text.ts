@@ -1,5 +1,6 @@
 import { END_OF_PLAN } from "../journal/plan-form.ts";
 import type { Plan, PlanLine, PlanPhase } from "./plan.ts";
+import { planTexts } from "./plan-texts.ts";
 
 /** What stands of a plan beside its lines. */
 export interface PlanTextAsked {
@@ -18,7 +19,7 @@ export function planLines(plan: Plan, { reasons, indent }: PlanTextAsked): reado
   const text = [
     ...care.map((sentence) => remark("care", sentence)),
     ...(reasons ? notes.map((sentence) => remark("plan", sentence)) : []),
-    ...setInWords.map((words) => remark("plan", `set: “${words}”`)),
+    ...setInWords.map((words) => remark("plan", planTexts.set(words))),
   ];
   for (const { phase, minutes, lines } of planStretches(plan)) {
     text.push(`${phase}, ${minutes} min`);

@@ -9,6 +9,7 @@ import type { ExerciseState } from "./exercise-states.ts";
 import { needInWords } from "./key-words.ts";
 import type { KeyCandidate } from "./keys-open.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 
 // Why a line is on the plan, in sentences. Nothing is named as what it is reckoned with: no interval, no rating.
 
@@ -20,38 +21,36 @@ export function isPressed({ kind: { kind } }: Pick<PlanBasis, "kind">): boolean 
 /** `An aim for 30 April: too early to say whether it will be reached.` */
 export function aimReason(basis: PlanBasis, { by, last, progress }: AimCandidate): string {
   const { day } = basis;
-  if (!isPressed(basis)) return "One of your aims.";
-  const aim = by === undefined ? "An aim" : `An aim for ${dateInWords(by, day)}`;
-  if (last === undefined) return `${aim}: not played yet.`;
+  if (!isPressed(basis)) return planTexts.oneOfYourAims;
+  const aim = by === undefined ? planTexts.aim : planTexts.aimFor(dateInWords(by, day));
+  if (last === undefined) return planTexts.aimNotPlayed(aim);
   const { standing } = progress;
-  if (standing.type !== "under way") return `${aim}: last played ${onDay(last, day)}.`;
-  if (by !== undefined && standing.forecast.type === "too early")
-    return `${aim}: too early to say whether it will be reached.`;
-  return `${aim}: last played ${onDay(last, day)}.`;
+  if (standing.type === "under way" && by !== undefined && standing.forecast.type === "too early")
+    return planTexts.aimTooEarly(aim);
+  return planTexts.aimLastPlayed(aim, onDay(last, day));
 }
 
 /** The same sentence as in the list of keys; to warm up in it, or on another instrument, is no work at it. */
 export function keyReason({ journal, day }: PlanBasis, { need, last }: KeyCandidate): string {
   if (need.what !== "key" && need.what !== "neighbour") return needInWords(journal, need, day);
   if (need.last === (last ?? null)) return needInWords(journal, need, day);
-  const sentence = needInWords(journal, { ...need, last: last ?? null }, day);
-  return sentence.replace(": last played ", ": last worked at ").replace(": not played yet", ": not worked at yet");
+  return needInWords(journal, { ...need, last: last ?? null }, day, undefined, "worked at");
 }
 
 /** `Last played 4 days ago, and clean then.` */
 export function leftAloneReason({ journal, day }: PlanBasis, { last, noted }: ExerciseState): string {
   const how = noted && howItWent(journal, noted);
-  return `Last played ${daysAgo(day - last)}${how ? `, and ${how} then` : ""}.`;
+  const ago = daysAgo(day - last);
+  return how ? planTexts.lastPlayedAnd(ago, how) : planTexts.lastPlayed(ago);
 }
-
-export const TURN_REASON = "Its turn again: nothing else has waited longer.";
 
 /** The player's own word where it is one of the usual ones, else whether it was reached; undefined for no word. */
 function howItWent(journal: PlanBasis["journal"], record: AttemptRecord): string | undefined {
   const entry = entryMadeOnce(journal, record);
   const [outcome] = (entry && attemptOfRecord(entry, record)?.outcomes) ?? [];
-  if (outcome === "clean" || outcome === "easy" || outcome === "uneven" || outcome === "tense") return outcome;
-  return record.reached ? undefined : "not there yet";
+  if (outcome === "clean" || outcome === "easy" || outcome === "uneven" || outcome === "tense")
+    return planTexts.outcomes[outcome];
+  return record.reached ? undefined : planTexts.notThereYet;
 }
 
 /** `Ground is for 9 May, in 54 days.`; undefined where it is far ahead or not pressing. */
@@ -59,6 +58,6 @@ export function dueReason(basis: PlanBasis, name: string, due: DayNumber | undef
   const { day } = basis;
   if (due === undefined || due < day || due - day > DAY_OF_A_PIECE_WITHIN || !isPressed(basis)) return undefined;
   return due - day <= 1
-    ? `${name} is for ${daysAhead(due - day)}.`
-    : `${name} is for ${dateInWords(due, day)}, ${daysAhead(due - day)}.`;
+    ? planTexts.dueSoon(name, daysAhead(due - day))
+    : planTexts.due(name, dateInWords(due, day), daysAhead(due - day));
 }

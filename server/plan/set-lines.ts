@@ -9,6 +9,7 @@ import { figure } from "./figure.ts";
 import { setNow } from "./lesson.ts";
 import type { LineDraft } from "./plan.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { phraseOf } from "./practised-line.ts";
 import { type LineRead, readLine } from "./read-line.ts";
 import { dueOf, type SetWork } from "./set-work.ts";
@@ -92,7 +93,7 @@ function setLine(basis: PlanBasis, { work }: SetWork, text: string): LineDraft |
   if (isHurt(basis, read)) return "hurts";
   const isTitle = read.entry.subject?.type === "title";
   const fastest = Math.max(0, ...entry.attempts.map(({ tempo }) => tempo?.bpm ?? 0));
-  const wait = isSpared && fastest > 0 ? [`Set at ${figure(fastest)}: ask your teacher whether it can wait.`] : [];
+  const wait = isSpared && fastest > 0 ? [planTexts.askTeacher(figure(fastest))] : [];
   const { manner } = read.attempts[0] ?? {};
   return {
     text: phrase,
@@ -105,8 +106,8 @@ function setLine(basis: PlanBasis, { work }: SetWork, text: string): LineDraft |
 }
 
 function setReason({ day }: PlanBasis, { declared: { by }, day: on }: SetWork["work"]): string {
-  if (by !== undefined) return `Set for ${by === day ? "today" : dateInWords(by, day)}.`;
-  return on === undefined ? "Set by your teacher." : `Set by your teacher ${onDay(on, day)}.`;
+  if (by !== undefined) return by === day ? planTexts.setForToday : planTexts.setFor(dateInWords(by, day));
+  return on === undefined ? planTexts.setByTeacher : planTexts.setByTeacherOn(onDay(on, day));
 }
 
 /** The line without an amount of time: a plan says its own. */

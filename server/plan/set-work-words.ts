@@ -1,7 +1,8 @@
-import { civil, type DayNumber, shortWeekday } from "../journal/calendar.ts";
-import { shortDate, weekdayDate } from "../journal/date-words.ts";
+import type { DayNumber } from "../journal/calendar.ts";
+import { weekdayDate, weekdayOfMonth } from "../journal/date-words.ts";
 import { type DeclaredSet, withoutDay } from "../journal/declared-lines.ts";
 import { forDay, inWords } from "./day-words.ts";
+import { setTexts } from "./set-texts.ts";
 import type { SetWork } from "./set-work.ts";
 
 /** The most days to name one by one. */
@@ -21,7 +22,7 @@ export function textOfSet({ text, declared: { words, days } }: DeclaredSet): str
 export function setWorkInWords({ work, done }: SetWork, today: DayNumber): string {
   const { words, by } = work.declared;
   return [
-    ...playedOn(done, words === undefined ? "played" : "done", today),
+    ...playedOn(done, words === undefined, today),
     ...(by !== undefined && by < today ? [forDay(by, today)] : setFor(work)),
   ].join("; ");
 }
@@ -36,19 +37,21 @@ export function setWorkWithDay(each: SetWork, today: DayNumber): string {
 /** Ahead the day that it is for, else the one on which it was set. */
 export function dayOfSet({ declared: { by }, day }: DeclaredSet, today: DayNumber): string {
   if (by !== undefined && by >= today) return forDay(by, today);
-  return day === undefined ? "no date set" : weekdayDate(day, today);
+  return day === undefined ? setTexts.noDate : weekdayDate(day, today);
 }
 
 /** Where it was not played, nothing is said. */
-function playedOn(days: readonly DayNumber[], verb: "played" | "done", today: DayNumber): string[] {
+function playedOn(days: readonly DayNumber[], isExercise: boolean, today: DayNumber): string[] {
   if (days.length === 0) return [];
   if (days.length > MOST_DAYS) {
     const last = days.at(-1)!;
-    return [`${verb} on ${inWords(days.length)} days, last on ${shortWeekday(last)} ${shortDate(last, today)}`];
+    const said = isExercise ? setTexts.playedOnDays : setTexts.doneOnDays;
+    return [said(inWords(days.length), weekdayDate(last, today))];
   }
-  return [`${verb} ${days.map((day) => `${shortWeekday(day)} ${civil(day).day}`).join(", ")}`];
+  return [(isExercise ? setTexts.played : setTexts.done)(days.map(weekdayOfMonth).join(", "))];
 }
 
 function setFor({ declared: { days } }: DeclaredSet): string[] {
-  return days === undefined ? [] : [`set for ${inWords(days)} ${days === 1 ? "day" : "days"}`];
+  if (days === undefined) return [];
+  return [days === 1 ? setTexts.setForOneDay : setTexts.setForDays(inWords(days))];
 }

@@ -11,6 +11,7 @@ import { modeOf } from "./keys-played.ts";
 import type { PlannedPiece } from "./pieces-planned.ts";
 import type { LineDraft } from "./plan.ts";
 import type { PlanBasis } from "./plan-basis.ts";
+import { planTexts } from "./plan-texts.ts";
 import { phraseIn, type WrittenTerm } from "./practised-line.ts";
 import { readLine } from "./read-line.ts";
 
@@ -26,7 +27,7 @@ const OCTAVE = { steps: 7, semitones: 12 };
  * of the key; five notes alone where the instrument holds no note.
  */
 export function warmUpLines(basis: PlanBasis, key: ScaleMeaning, count: number): readonly LineDraft[] {
-  const reasons = ["Easy and low to begin with."];
+  const reasons = [planTexts.warmUp];
   const five = fiveNotes(basis, key);
   const texts = [...(holdsNotes(basis.played) ? [longTones(basis, key)] : []), five];
   const drafts = texts.flatMap((text): LineDraft[] => {

@@ -2,6 +2,7 @@ import { midi, type Note } from "../music/notes/note.ts";
 import { noteStarts, rhythmLengths } from "../music/notes/rhythm.ts";
 import { DETACHED } from "../sound/passages.ts";
 import type { ExerciseScore, ScoreFile } from "./exercise-score.ts";
+import { scoreTexts } from "./score-texts.ts";
 
 /** Ticks in a quarter: 32nds, triplets, sextuplets and fives are whole numbers of them. */
 const TICKS = 480;
@@ -30,15 +31,12 @@ interface Event {
 export function midiFile(score: ExerciseScore): ScoreFile<Uint8Array> {
   const { sounding, staff } = score;
   if (sounding.length === 0) return { ok: false, reason: staff.ok ? "" : staff.reason };
-  if (sounding.some((note) => midi(note) < 0 || midi(note) > 127)) return { ok: false, reason: BEYOND_KEYS };
+  if (sounding.some((note) => midi(note) < 0 || midi(note) > 127)) return { ok: false, reason: scoreTexts.beyondKeys };
   const quarter = Math.round(60_000_000 / quartersAMinute(score));
-  if (quarter > SLOWEST) return { ok: false, reason: TOO_SLOW };
+  if (quarter > SLOWEST) return { ok: false, reason: scoreTexts.tooSlow };
   const events = [...opening(score, quarter), ...bendRange(sounding), ...notes(score)];
   return { ok: true, content: fileOf(events) };
 }
-
-const BEYOND_KEYS = "MIDI has the notes from C-1 to G9, and this exercise goes beyond them.";
-const TOO_SLOW = "A MIDI file cannot be that slow: name a faster tempo, or a longer beat.";
 
 function quartersAMinute({ tempo, value }: ExerciseScore): number {
   const { bpm, beat } = tempo ?? { bpm: NOTES_A_MINUTE, beat: value };

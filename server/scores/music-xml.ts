@@ -7,6 +7,7 @@ import type { NoteSign, Staff, StaffNote, StaffValue, Stretch } from "../notatio
 import { tupletsOf } from "../notation/tuplets.ts";
 import type { ExerciseScore, ScoreFile, ScoreTempo } from "./exercise-score.ts";
 import { measuresOf } from "./measures.ts";
+import { scoreTexts } from "./score-texts.ts";
 
 /** Parts of a quarter: dotted 32nds, and 32nds in triplets, are whole numbers of them. */
 const DIVISIONS = 48;
@@ -19,10 +20,10 @@ const DIVISIONS = 48;
 export function musicXml(score: ExerciseScore): ScoreFile<string> {
   if (!score.staff.ok) return score.staff;
   const { staff } = score.staff;
-  if (!isSameLength(staff.value, score.value)) return { ok: false, reason: NO_NOTE_TYPE };
+  if (!isSameLength(staff.value, score.value)) return { ok: false, reason: scoreTexts.noNoteType };
   const octaves = octavesAbove(staff.clef);
   const written = staff.notes.map(({ note }) => note.octave + octaves);
-  if (written.some((octave) => octave < 0 || octave > 9)) return { ok: false, reason: BEYOND_OCTAVES };
+  if (written.some((octave) => octave < 0 || octave > 9)) return { ok: false, reason: scoreTexts.beyondOctaves };
   const measures = measuresOf(staff).map((stretch, i) => {
     const notes = staff.notes.slice(stretch.from, stretch.to + 1).map((_, at) => noteXml(staff, stretch.from + at));
     const begins = i === 0 ? [attributes(staff, score), ...directions(score)] : [];
@@ -33,9 +34,6 @@ export function musicXml(score: ExerciseScore): ScoreFile<string> {
 }
 
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8"?>';
-const NO_NOTE_TYPE =
-  "MusicXML is written with halves, triplets and dots of note values alone; as MIDI it can be exported.";
-const BEYOND_OCTAVES = "MusicXML has the octaves from 0 to 9, and this exercise goes beyond them.";
 const BAR_LINE = element("barline", { location: "right" }, value("bar-style", "none"));
 
 function header({ title, instrument }: ExerciseScore): readonly string[] {

@@ -5,6 +5,7 @@ import { pureRatio } from "../music/tuning/temperament.ts";
 import { countIn, exerciseHertz, type HeardBy, noteHertz, semitonesBetween } from "./heard.ts";
 import type { ClickLine, CompareLine, DroneLine, PlayLine, SoundLine } from "./sound-line.ts";
 import type { Metre } from "./sound-terms.ts";
+import { soundTexts } from "./sound-texts.ts";
 
 /** What a day allows of tempos: the most at a tempo that is asked for, in beats a minute; undefined without limit. */
 export type MostAt = (tempo: Pick<Tempo, "bpm" | "beat">) => number | undefined;
@@ -59,17 +60,14 @@ function clicks(line: ClickLine, by: HeardBy, mostAt: MostAt): Sound {
       const click = i % divisions !== 0 ? "within" : asked && i % (beats * divisions) === 0 ? "first" : "beat";
       return { at: (i * 60) / (bpm * divisions), length: CLICK_LENGTH, type: "click", ...CLICK[click] };
     });
-    return { label: `at ${bpm}`, bpm, round, rounds: roundsIn(line.minutes, round), tones };
+    return { label: soundTexts.at(bpm), bpm, round, rounds: roundsIn(line.minutes, round), tones };
   });
-  return withLimits(passages, line.tempos, UNEVEN);
+  return withLimits(passages, line.tempos, soundTexts.uneven);
 }
-
-const UNEVEN =
-  "These note values do not fill a beat, or a bar, evenly: name others, or the beat, as in click eighth=120.";
 
 function exercise(line: PlayLine, by: HeardBy, mostAt: MostAt): Sound {
   const hertz = exerciseHertz(by);
-  if (hertz.length === 0) return refused("Only a scale or an arpeggio can be played, and this line has none.");
+  if (hertz.length === 0) return refused(soundTexts.nothingToPlay);
   const value = line.noteValue ?? by.noteValue;
   const starts = noteStarts(rhythmLengths(by.rhythm), hertz.length);
   const passages = line.tempos.map((tempo) => {
@@ -86,10 +84,10 @@ function exercise(line: PlayLine, by: HeardBy, mostAt: MostAt): Sound {
       return [{ at: (start - span.from) * each, length, hertz: of, type: "tone", level: TONE_LEVEL }];
     });
     const beats = Math.ceil((Math.min(span.to, whole.to) - span.from) * part(value, beat) - ROUNDING);
-    return { label: `at ${bpm}`, bpm, round: (beats * 60) / bpm, rounds: line.times, tones };
+    return { label: soundTexts.at(bpm), bpm, round: (beats * 60) / bpm, rounds: line.times, tones };
   });
   const isEmpty = passages.some((passage) => passage?.tones.length === 0);
-  return isEmpty ? refused("The exercise has no such bars.") : withLimits(passages, line.tempos, UNEVEN);
+  return isEmpty ? refused(soundTexts.noSuchBars) : withLimits(passages, line.tempos, soundTexts.uneven);
 }
 
 /** Thirds of a beat do not add up to whole ones in a double. */
@@ -121,20 +119,18 @@ function beatsOf(metre: { readonly beats: number; readonly value?: number }, bea
 
 function drone({ notes, minutes }: DroneLine, by: HeardBy): Sound {
   const hertz = notes.map((note) => noteHertz(note, by));
-  if (hertz.some((each) => each === undefined)) return refused(NO_DEGREES);
+  if (hertz.some((each) => each === undefined)) return refused(soundTexts.noDegrees);
   const round = 60 * Math.min(minutes || USUAL_MINUTES, MOST_MINUTES);
   const tones = hertz.map((each): Tone => held(each!, round));
-  return { ok: true, passages: [{ label: "drone", round, rounds: 1, tones }], notes: [] };
+  return { ok: true, passages: [{ label: soundTexts.drone, round, rounds: 1, tones }], notes: [] };
 }
-
-const NO_DEGREES = "Name the notes: this line has no key from which degrees could be told.";
 
 /** As it is tuned, then pure: the upper note moves, the lower one stays. */
 function comparison({ upper, lower }: CompareLine, by: HeardBy): Sound {
   const low = noteHertz(lower, by);
   const semitones = semitonesBetween(lower, upper, by);
   const anywhere = noteHertz(upper, by);
-  if (low === undefined || semitones === undefined || anywhere === undefined) return refused(NO_DEGREES);
+  if (low === undefined || semitones === undefined || anywhere === undefined) return refused(soundTexts.noDegrees);
   const pure = low * pureRatio(semitones);
   const tuned = anywhere * 2 ** Math.round(Math.log2(pure / anywhere)); // in the octave above the lower note
   const passage = (label: string, hertz: number): Passage => ({
@@ -143,7 +139,7 @@ function comparison({ upper, lower }: CompareLine, by: HeardBy): Sound {
     rounds: 1,
     tones: [held(low, COMPARED_FOR), held(hertz, COMPARED_FOR)],
   });
-  return { ok: true, passages: [passage("as tuned", tuned), passage("pure", pure)], notes: [] };
+  return { ok: true, passages: [passage(soundTexts.asTuned, tuned), passage(soundTexts.pure, pure)], notes: [] };
 }
 
 function held(hertz: number, length: number): Tone {
@@ -169,7 +165,7 @@ function withLimits(
   if (all.length < passages.length) return refused(reason);
   const lower = all.filter(({ bpm }, i) => bpm! < asked[i]!.bpm).map(({ bpm }) => bpm!);
   if (lower.length === 0) return { ok: true, passages: all, notes: [] };
-  return { ok: true, passages: all, notes: [`Nothing sounds faster than ${Math.max(...lower)} today.`] };
+  return { ok: true, passages: all, notes: [soundTexts.notFaster(Math.max(...lower))] };
 }
 
 function refused(reason: string): Sound {

@@ -1,6 +1,7 @@
 import type { Journal } from "../journal/journal.ts";
 import type { NoteValue, Tempo } from "../journal/model.ts";
 import { type Bars, type Metre, readTerms } from "./sound-terms.ts";
+import { soundTexts } from "./sound-texts.ts";
 import { readNotes, type SoundedNote } from "./sounded-notes.ts";
 
 export interface ClickLine {
@@ -47,13 +48,6 @@ export type SoundLineRead =
   | { readonly ok: true; readonly line: SoundLine }
   | { readonly ok: false; readonly reason: string };
 
-const HOW_TO_BEGIN =
-  "Begin with what is to sound: click at 60, drone on D, play through at 60, or compare F# against D.";
-const BARS_ARE_FOR_PLAYING =
-  "Of a click say how many bars have it and how many have none: click at 60, 2 bars on, 2 off.";
-const NOTES_MISSING = "Say on which notes, up to four of them, or on which degree: drone on D A, drone on the fifth.";
-const TWO_NOTES = "Say which note against which: compare F# against D, compare the third against the first.";
-
 /** The most of each, so that no line sounds without end. */
 const MOST_NOTES = 4;
 const MOST_BARS = 64;
@@ -73,7 +67,7 @@ export function readSoundLine(typed: string, journal: Journal): SoundLineRead {
     case "compare":
       return readCompare(rest!, journal);
     default:
-      return refused(HOW_TO_BEGIN);
+      return refused(soundTexts.howToBegin);
   }
 }
 
@@ -82,7 +76,7 @@ function readClick(rest: string, journal: Journal): SoundLineRead {
   const read = readTerms(text, journal);
   if (!read.ok) return read;
   const { tempos, noteValue: division, metre, minutes, bars, times } = read.terms;
-  if (bars || times !== undefined) return refused(BARS_ARE_FOR_PLAYING);
+  if (bars || times !== undefined) return refused(soundTexts.barsOfAClick);
   return { ok: true, line: { type: "click", tempos, division, turns, metre, minutes } };
 }
 
@@ -112,13 +106,13 @@ function readPlay(rest: string, journal: Journal): SoundLineRead {
 function readDrone(rest: string, journal: Journal): SoundLineRead {
   const [, words, minutes] = /^(?:on )?(.*?)(?:,? (\d+) min(?:utes?)?)?$/is.exec(rest)!;
   const notes = readNotes(words!, journal);
-  if (notes.length === 0 || notes.length > MOST_NOTES) return refused(NOTES_MISSING);
+  if (notes.length === 0 || notes.length > MOST_NOTES) return refused(soundTexts.notesMissing);
   return { ok: true, line: { type: "drone", notes, ...(minutes === undefined ? {} : { minutes: Number(minutes) }) } };
 }
 
 function readCompare(rest: string, journal: Journal): SoundLineRead {
   const [upper, lower, ...more] = rest.split(/ (?:against|over|with) /i).map((words) => readNotes(words, journal));
-  if (upper?.length !== 1 || lower?.length !== 1 || more.length > 0) return refused(TWO_NOTES);
+  if (upper?.length !== 1 || lower?.length !== 1 || more.length > 0) return refused(soundTexts.twoNotes);
   return { ok: true, line: { type: "compare", upper: upper[0]!, lower: lower[0]! } };
 }
 

@@ -1,6 +1,7 @@
 import type { Journal } from "../journal/journal.ts";
 import type { NoteValue, Tempo } from "../journal/model.ts";
 import { createDocument } from "../syntax/document/document.ts";
+import { soundTexts } from "./sound-texts.ts";
 
 /** Bars, from 1, both ends included. */
 export interface Bars {
@@ -29,7 +30,6 @@ export type SoundTermsRead =
   | { readonly ok: true; readonly terms: SoundTerms }
   | { readonly ok: false; readonly reason: string };
 
-const TEMPOS_MISSING = "Say at which tempos, up to eight of them: at 52, 60.";
 const MOST_TEMPOS = 8;
 /** Beats in a bar. */
 const MOST_BEATS = 16;
@@ -43,14 +43,14 @@ export function readTerms(typed: string, journal: Journal): SoundTermsRead {
   const block = createDocument(`2000-01-01\n  "x", ${text}\n`).blocks.at(-1)!;
   const { entries } = journal.ownModelOnce(block);
   const [entry] = entries;
-  if (!entry || entries.length > 1) return { ok: false, reason: TEMPOS_MISSING };
+  if (!entry || entries.length > 1) return { ok: false, reason: soundTexts.temposMissing };
   const unknown = entry.source.items.find(({ meaning }) => NOT_HEARD.has(meaning.type));
   if (unknown) {
     const words = block.lines[1]!.slice(unknown.start, unknown.end);
-    return { ok: false, reason: `Nothing here is heard of “${words}”: say tempos, a note value, bars, or minutes.` };
+    return { ok: false, reason: soundTexts.notHeard(words) };
   }
   const tempos = entry.attempts.flatMap(({ tempo }) => tempo ?? []);
-  if (tempos.length === 0 || tempos.length > MOST_TEMPOS) return { ok: false, reason: TEMPOS_MISSING };
+  if (tempos.length === 0 || tempos.length > MOST_TEMPOS) return { ok: false, reason: soundTexts.temposMissing };
   const noteValue = entry.attempts.at(-1)!.conditions.noteValue;
   const times = entry.source.items.flatMap(({ meaning }) => (meaning.type === "times" ? [meaning.count] : []))[0];
   const bars = barsIn(entry.where?.text);

@@ -1,6 +1,7 @@
 import type { DaySkeleton } from "../../journal/day-skeleton.ts";
 import type { Sitting } from "../../journal/model.ts";
 import { type Finding, finding, type Stretch } from "../finding.ts";
+import { minutesTexts } from "./minutes-texts.ts";
 
 /** Minutes at a stretch beyond which a pause is worth a word. Common practice, no source. */
 export const LONGEST_STRETCH = 60;
@@ -27,27 +28,27 @@ export function checkDayMinutes(skeleton: DaySkeleton): readonly AmountFinding[]
 function addSums(skeleton: DaySkeleton, found: AmountFinding[]): void {
   const { phases, sittings } = skeleton;
   for (const stretch of phases) {
-    if (stretch.phase !== undefined && !stretch.planned) addExcess(found, stretch, stretch.entryMinutes, "entries");
+    if (stretch.phase !== undefined && !stretch.planned)
+      addExcess(found, stretch, stretch.entryMinutes, minutesTexts.entriesExceed);
   }
   for (let i = 0; i < sittings.length; i++) {
     if (!sittings[i]!.planned && (i > 0 || sittings.length === 1))
-      addExcess(found, sittings[i]!, partsOfSitting(skeleton, i), "parts");
+      addExcess(found, sittings[i]!, partsOfSitting(skeleton, i), minutesTexts.partsExceed);
   }
   if (sittings.length < 2 || sittings[0]!.planned) return;
   let sum = partsOfSitting(skeleton, 0);
   for (let i = 1; i < sittings.length; i++) sum += sittings[i]!.minutes ?? 0;
-  addExcess(found, sittings[0]!, sum, "sittings");
+  addExcess(found, sittings[0]!, sum, minutesTexts.sittingsExceed);
 }
 
 function addExcess(
   found: AmountFinding[],
   { line, minutes }: { readonly line: number; readonly minutes?: number },
   sum: number,
-  what: string,
+  message: (sum: number, whole: number) => string,
 ): void {
   if (minutes === undefined || sum <= minutes) return;
-  const message = `The ${what} below add up to ${sum} minutes, more than the ${minutes} here.`;
-  found.push({ line, at: (amount) => finding("minutes-sum", amount, message) });
+  found.push({ line, at: (amount) => finding("minutes-sum", amount, message(sum, minutes)) });
 }
 
 /** For each phase its own minutes, or what its entries state. What was planned and not played counts for nothing. */
@@ -60,8 +61,10 @@ function partsOfSitting({ phases, unplayedPhases }: DaySkeleton, sitting: number
 
 function addLongStretches(skeleton: DaySkeleton, found: AmountFinding[]): void {
   for (const { sitting, minutes } of longStretches(skeleton)) {
-    const message = `About ${minutes} minutes with no break noted: were there pauses? \`break, 10 min\` notes one. If something hurts, stop and rest, and tell your teacher; see a doctor if it lasts or comes back.`;
-    found.push({ line: sitting.line, at: (amount) => finding("long-stretch", amount, message) });
+    found.push({
+      line: sitting.line,
+      at: (amount) => finding("long-stretch", amount, minutesTexts.longStretch(minutes)),
+    });
   }
 }
 

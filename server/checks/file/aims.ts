@@ -3,11 +3,12 @@ import { metronomeOf } from "../../history/trend-words.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
 import { type Finding, finding } from "../finding.ts";
+import { fileTexts } from "./file-texts.ts";
 
 /** An aim whose date has passed. */
 export function pastAim({ declared, line }: Declaration, today: DayNumber): Finding | undefined {
   if (declared?.type !== "aim" || declared.by === undefined || declared.by >= today) return undefined;
-  return finding("aim-past", line, "The date of this aim has passed. Set a new one, or delete the line.");
+  return finding("aim-past", line, fileTexts.aimPast);
 }
 
 /** An aim at a tempo by a day that even the faster end of its trend does not lead to. */
@@ -22,11 +23,7 @@ export interface FarAim {
 }
 
 /** What is said of such an aim. Whether it is one, the plan says (`shortOf`). */
-export function farAim({ line }: Declaration, { by, likely, notation, subject = "this" }: FarAim): Finding {
+export function farAim({ line }: Declaration, { by, likely, notation, subject }: FarAim): Finding {
   const near = Math.round(metronomeOf(likely, notation));
-  return finding(
-    "aim-far",
-    line,
-    `At the recent pace ${subject} would be near ${near} by ${isoDate(by)}. A later date or a nearer aim leaves room to play with ease.`,
-  );
+  return finding("aim-far", line, fileTexts.aimFar(subject, near, isoDate(by)));
 }

@@ -2,6 +2,7 @@ import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import type { Declaration } from "../../journal/declarations/declared.ts";
 import { plainText } from "../../syntax/words/plain-text.ts";
 import { type Finding, finding, quoted, type Stretch } from "../finding.ts";
+import { fileTexts } from "./file-texts.ts";
 
 /** One day of a file, as far as its place among the others goes. */
 export interface DatedDay {
@@ -19,7 +20,7 @@ export interface DayInFile extends DatedDay {
 
 /** What the other files of the journal say of a file's days. */
 export interface DaysElsewhere {
-  /** Days that a file before it has, with the path of the first such file, and the line. */
+  /** Days that a file before it has, in words with the first such file, and the line. */
   readonly earlier: ReadonlyMap<DayNumber, string>;
   /** Days of this file at odds with the order of the files (`strayDays`), with the name of the file beside it. */
   readonly stray: ReadonlyMap<DayNumber, string>;
@@ -47,8 +48,8 @@ export function checkDayOrder(
     const beside = stray.get(date);
     const above = seen.get(date);
     const folders = siblings.get(date);
-    if (above !== undefined) found.push({ day, finding: duplicateDay(stretch, date, `above, in line ${above + 1}`) });
-    else if (earlier.has(date)) found.push({ day, finding: duplicateDay(stretch, date, `in ${earlier.get(date)}`) });
+    if (above !== undefined) found.push({ day, finding: duplicateDay(stretch, date, fileTexts.above(above + 1)) });
+    else if (earlier.has(date)) found.push({ day, finding: duplicateDay(stretch, date, earlier.get(date)!) });
     else if (folders !== undefined) found.push({ day, finding: sameDays(stretch, folders) });
     else if (beside !== undefined) found.push({ day, finding: strayDay(stretch, date, beside) });
     else if (departs) found.push({ day, finding: outOfOrder(stretch, date, before, newestFirst) });
@@ -114,51 +115,26 @@ export function orderOf(days: readonly Pick<DatedDay, "date">[]): {
 
 /** @param where the day is already */
 function duplicateDay(stretch: Stretch, date: DayNumber, where: string): Finding {
-  return finding(
-    "duplicate-day",
-    stretch,
-    `${isoDate(date)} is already ${plainText(where, " ")}. For a second sitting, write \`session\` under that day.`,
-  );
+  return finding("duplicate-day", stretch, fileTexts.duplicateDay(isoDate(date), plainText(where, " ")));
 }
 
 function sameDays(stretch: Stretch, folders: string): Finding {
-  return finding(
-    "duplicate-day",
-    stretch,
-    `The folders ${plainText(folders, " ")} have the same days, as those of several players do. Put an empty file named \`journal.practice\` into each: then each is a journal of its own.`,
-  );
+  return finding("duplicate-day", stretch, fileTexts.sameDays(plainText(folders, " ")));
 }
 
 function strayDay(stretch: Stretch, date: DayNumber, file: string): Finding {
-  return finding(
-    "day-order",
-    stretch,
-    `${isoDate(date)} falls among the days of ${quoted(file)}, but most files of this journal do not overlap. Is the date right?`,
-  );
+  return finding("day-order", stretch, fileTexts.strayDay(isoDate(date), quoted(file)));
 }
 
 function futureDay(stretch: Stretch, date: DayNumber): Finding {
-  return finding("future-day", stretch, `${isoDate(date)} is in the future. Add \`plan\`, or check the date.`);
+  return finding("future-day", stretch, fileTexts.futureDay(isoDate(date)));
 }
 
-function outOfOrder(
-  stretch: { readonly start: number; readonly end: number },
-  date: DayNumber,
-  before: DayNumber,
-  newestFirst: boolean,
-): Finding {
-  const rest = newestFirst ? "newest first" : "oldest first";
-  return finding(
-    "day-order",
-    stretch,
-    `${isoDate(date)} comes after ${isoDate(before)}, but this file runs ${rest}. Is the date right?`,
-  );
+function outOfOrder(stretch: Stretch, date: DayNumber, before: DayNumber, newestFirst: boolean): Finding {
+  const message = newestFirst ? fileTexts.outOfNewestFirst : fileTexts.outOfOldestFirst;
+  return finding("day-order", stretch, message(isoDate(date), isoDate(before)));
 }
 
 export function duplicateDeclaration({ line }: Declaration, text: string): Finding {
-  return finding(
-    "duplicate-declaration",
-    line,
-    `\`${quoted(text.slice(line.start, line.end))}\`: this is declared already, and the first one counts. Delete one of them.`,
-  );
+  return finding("duplicate-declaration", line, fileTexts.declaredTwice(quoted(text.slice(line.start, line.end))));
 }

@@ -1,8 +1,12 @@
 import { civil, type DayNumber, dayNumber, isoDate, parseIsoDate, weekday } from "../../journal/calendar.ts";
+import { dateTexts } from "../../journal/date-texts.ts";
 import { inFigures } from "../../syntax/line/day-line.ts";
 import type { LineOf } from "../../syntax/line/line.ts";
 import { type Finding, finding, replacement } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
+import { lineTexts } from "./line-texts.ts";
 
+/** As they are written into a journal. */
 const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 /** A day line's date is one, and its weekday is that date's. */
 export function checkDayLine(line: LineOf<"day">, text: string): readonly Finding[] {
@@ -15,18 +19,12 @@ function dateFindings(line: LineOf<"day">): readonly Finding[] {
   const { offers, certain } = datesMeant(figures);
   const behind = weekday === undefined ? "" : ` ${weekday}`;
   const fixes = offers.map((offer) =>
-    replacement(`Change to ${offer}${behind}`, { start: line.start, end: line.dateEnd }, offer + behind, certain),
+    replacement(fixTexts.changeTo(offer + behind), { start: line.start, end: line.dateEnd }, offer + behind, certain),
   );
-  const fault = /^\d{4}-\d{2}-\d{2}$/.test(line.date) ? "is not in the calendar" : "is not in the form year-month-day";
-  const instead = offers.length ? ` Did you mean ${offers.join(" or ")}?` : "";
-  return [
-    finding(
-      "bad-date",
-      { start: line.start, end: line.dateEnd },
-      `${line.date} ${fault}, so the lines below have no date.${instead}`,
-      fixes,
-    ),
-  ];
+  const isWritten = /^\d{4}-\d{2}-\d{2}$/.test(line.date);
+  const message = (isWritten ? lineTexts.notInCalendar : lineTexts.notIsoDate)(line.date);
+  const instead = offers.length ? fixTexts.didYouMean(offers) : "";
+  return [finding("bad-date", { start: line.start, end: line.dateEnd }, message + instead, fixes)];
 }
 
 /** The days that a date in another order or with other signs may mean. One of four digits tells the year. */
@@ -73,16 +71,12 @@ function weekdayFindings(line: LineOf<"day">, text: string): readonly Finding[] 
   const typed = text.slice(item.start, item.end);
   const offer = typed.length > 4 ? name : name.slice(0, 3);
   const other = nearbyDay(date, item.meaning.day);
+  const said = (day: number): string => dateTexts.weekdays[day - 1]!;
   return [
-    finding(
-      "wrong-weekday",
-      item,
-      `${isoDate(date)} is a ${name}, not a ${WEEKDAYS[item.meaning.day - 1]}. Either the date or the weekday is wrong.`,
-      [
-        replacement(`Change to ${offer}`, item, offer),
-        replacement(`Change the date to ${isoDate(other)}`, { start: line.start, end: line.dateEnd }, isoDate(other)),
-      ],
-    ),
+    finding("wrong-weekday", item, lineTexts.otherWeekday(isoDate(date), said(right), said(item.meaning.day)), [
+      replacement(fixTexts.changeTo(offer), item, offer),
+      replacement(lineTexts.changeDateTo(isoDate(other)), { start: line.start, end: line.dateEnd }, isoDate(other)),
+    ]),
   ];
 }
 

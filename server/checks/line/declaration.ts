@@ -3,8 +3,10 @@ import type { Declaration, Fault } from "../../journal/declarations/declared.ts"
 import type { DeclarationLine } from "../../syntax/line/line.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, offered, replacement } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
 import { datesMeant } from "./day-line.ts";
 import { checkEntryTerms } from "./entry-terms.ts";
+import { lineTexts } from "./line-texts.ts";
 import { checkSubject } from "./subject.ts";
 
 /** A declaration can be read, and stands where it may. */
@@ -20,27 +22,27 @@ export function checkDeclaration(line: DeclarationLine, context: LineContext): r
 }
 
 function faultFinding({ start, end, code, because, offers = [] }: Fault, text: string): Finding {
-  const sentence = because[0]!.toUpperCase() + because.slice(1);
+  const sentence = lineTexts.faultyDeclaration(because);
   if (code === "bad-date") {
     const meant = datesMeant(text.slice(start, end));
     return finding(
       code,
       { start, end },
-      `${sentence}.`,
-      meant.offers.map((offer) => replacement(`Change to ${offer}`, { start, end }, offer, meant.certain)),
+      sentence,
+      meant.offers.map((offer) => replacement(fixTexts.changeTo(offer), { start, end }, offer, meant.certain)),
     );
   }
   if (code === "unclosed-quote")
-    return finding(code, { start, end }, `${sentence}.`, [
-      { title: "Close the quote", safe: false, edits: [{ start: end, end, text: '"' }] },
+    return finding(code, { start, end }, sentence, [
+      { title: fixTexts.closeQuote, safe: false, edits: [{ start: end, end, text: '"' }] },
     ]);
   const isNamed = offers.every((offer) => because.includes(offer));
-  const guess = isNamed ? "" : ` Did you mean ${offers.map(offered).join(" or ")}?`;
+  const guess = isNamed ? "" : fixTexts.didYouMean(offers.map(offered));
   return finding(
     code,
     { start, end },
-    `${sentence}.${guess}`,
-    offers.map((offer) => replacement(`Change to ${offered(offer)}`, { start, end }, offer)),
+    sentence + guess,
+    offers.map((offer) => replacement(fixTexts.changeTo(offered(offer)), { start, end }, offer)),
   );
 }
 
@@ -52,12 +54,9 @@ function isForTheHead({ line }: Declaration, text: string): boolean {
 function belowDay({ line }: Declaration, text: string): Finding {
   const words = text.slice(line.start, text.trimEnd().length);
   const gone = { start: 0, end: 0, further: 1, text: "" };
-  return finding(
-    "bad-declaration",
-    line,
-    `\`${line.word}\` applies to the whole journal: move it above the first day.`,
-    [{ title: "Move it above the first day", safe: false, edits: [gone], head: words }],
-  );
+  return finding("bad-declaration", line, lineTexts.belowDay(line.word), [
+    { title: lineTexts.moveAbove, safe: false, edits: [gone], head: words },
+  ]);
 }
 
 /** An aim or set work is checked as the entry it would be. */

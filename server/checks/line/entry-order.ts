@@ -6,6 +6,8 @@ import { MEANING_TRAITS, onceKey } from "../../syntax/words/term-types.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, type Stretch } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
+import { termTexts } from "./term-texts.ts";
 
 /** Terms that say one thing twice, outcomes in front of their tempo, and tempos that no metronome has. */
 export function checkEntryOrder(
@@ -43,10 +45,9 @@ function repeatedTerms(line: EntryLine, text: string, vocabulary: Vocabulary): r
 function repeated(item: Item, earlier: Item, text: string): Finding {
   const first = quoted(text.slice(earlier.start, earlier.end));
   const second = quoted(text.slice(item.start, item.end));
-  const message = `"${first}" is already on this line. Put "${second}" on a line of its own, or take one out.`;
   const start = text.slice(0, item.start).replace(/[\s,]+$/, "").length;
-  return finding("repeated-term", item, message, [
-    { title: `Take out "${second}"`, safe: false, edits: [{ start, end: item.end, text: "" }] },
+  return finding("repeated-term", item, termTexts.twice(first, second), [
+    { title: fixTexts.takeOut(second), safe: false, edits: [{ start, end: item.end, text: "" }] },
   ]);
 }
 
@@ -58,9 +59,10 @@ function outcomesBeforeTempo(items: readonly Item[], text: string): readonly Fin
     const outcome = text.slice(first.start, last.end);
     const rate = text.slice(items[tempo]!.start, items[tempo]!.end);
     const stretch = { start: first.start, end: items[tempo]!.end };
-    return finding("outcome-order", stretch, `How it went comes after the tempo: "${quoted(`${rate} ${outcome}`)}".`, [
+    const right = quoted(`${rate} ${outcome}`);
+    return finding("outcome-order", stretch, termTexts.outcomeAfterTempo(right), [
       {
-        title: `Write "${quoted(`${rate} ${outcome}`)}"`,
+        title: fixTexts.write(right),
         safe: !goesOn(items[tempo + 1], items[tempo]!, text),
         edits: [
           {
@@ -82,8 +84,7 @@ function goesOn(next: Item | undefined, tempo: Item, text: string): boolean {
 function triesWithoutOutcome(items: readonly Item[], text: string): readonly Finding[] {
   return items.flatMap((item, i) => {
     if (item.meaning.type !== "tries" || items[i - 1]?.meaning.type === "outcome") return [];
-    const typed = quoted(text.slice(item.start, item.end));
-    return finding("unknown-term", item, `Say how it went before "${typed}", as in \`clean ${typed}\`.`);
+    return finding("unknown-term", item, termTexts.sayHowItWent(quoted(text.slice(item.start, item.end))));
   });
 }
 
@@ -111,10 +112,7 @@ function temposOutOfRange(items: readonly Item[], text: string): readonly Findin
     if (item.meaning.type !== "tempo") return [];
     const { bpm, low = bpm } = item.meaning;
     if (low >= SLOWEST && bpm <= FASTEST) return [];
-    return finding(
-      "tempo-range",
-      item,
-      `"${quoted(text.slice(item.start, item.end))}" is outside ${SLOWEST} to ${FASTEST} beats a minute. A digit too many, or too few?`,
-    );
+    const tempo = quoted(text.slice(item.start, item.end));
+    return finding("tempo-range", item, termTexts.tempoOutside(tempo, SLOWEST, FASTEST));
   });
 }

@@ -9,7 +9,9 @@ import { type MeaningType, TERM_TYPES } from "../../syntax/words/term-types.ts";
 import { isQuote } from "../../syntax/words/token.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, offered, quoted, replacement, type Stretch } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
 import { listed } from "../listed.ts";
+import { termTexts } from "./term-texts.ts";
 
 /** Every word of an entry says something that has its place there. */
 export function checkEntryTerms(
@@ -33,30 +35,22 @@ export function checkEntryTerms(
 const BEHIND_SUBJECT: readonly MeaningType[] = [...TERM_TYPES, "kind", "part of a kind", "chord kind"];
 
 function dash(item: Item, text: string): Finding {
-  const message = "Put a comma here: a dash alone says nothing.";
   const start = item.start - (/\s/.test(text[item.start - 1] ?? "") ? 1 : 0);
   const fixes = text.slice(0, start).trim() === "" ? [] : [{ start, end: item.end, text: "," }];
   return finding(
     "unknown-term",
     item,
-    message,
-    fixes.map((edit) => ({ title: "Write a comma", safe: true, edits: [edit] })),
+    termTexts.loneDash,
+    fixes.map((edit) => ({ title: termTexts.writeComma, safe: true, edits: [edit] })),
   );
 }
 
 /** Where the subject belongs stands something else: a piece that is not declared, more often than not. */
 function unknownSubject(item: Item, typed: string, context: Pick<LineContext, "vocabulary">): Finding {
   const near = context.vocabulary.nearest(typed, context.vocabulary.subjectNames, SUBJECT_WORDS);
-  const found = unknown(
-    item,
-    typed,
-    "A scale, notes, or a title in quotes comes first",
-    near === undefined ? [] : [near],
-  );
+  const found = unknown(item, typed, termTexts.subjectFirst, near === undefined ? [] : [near]);
   const isName = /^\p{Lu}/u.test(typed) && !/["“”„«»]/.test(typed);
-  return isName
-    ? { ...found, fixes: [...found.fixes, replacement("Put it in quotes, as a title", item, `"${typed}"`)] }
-    : found;
+  return isName ? { ...found, fixes: [...found.fixes, replacement(termTexts.asTitle, item, `"${typed}"`)] } : found;
 }
 
 /** What a subject may begin with beside a tonic. */
@@ -93,31 +87,22 @@ function notesWithoutColon(line: EntryLine, i: number, text: string): readonly F
   const fixes = behind
     ? [
         {
-          title: "Put a colon before the notes",
+          title: termTexts.putColon,
           safe: false,
           edits: [{ start: subject.end, end: stretch.start, text: ": " }],
         },
       ]
     : [];
-  return [
-    finding(
-      "unknown-term",
-      stretch,
-      `Put a colon before the notes: \`D minor: ${quoted(text.slice(stretch.start, stretch.end))}\`.`.replace(
-        "D minor",
-        subject ? quoted(text.slice(subject.start, subject.end)) : "D minor",
-      ),
-      fixes,
-    ),
-  ];
+  const named = subject ? quoted(text.slice(subject.start, subject.end)) : "D minor";
+  const message = termTexts.colonBeforeNotes(named, quoted(text.slice(stretch.start, stretch.end)));
+  return [finding("unknown-term", stretch, message, fixes)];
 }
 
 /** A triad has two inversions, a chord of four notes three: one for each note but the root. */
 function noSuchInversion(item: Stretch, inversion: number, chord: string): Finding | undefined {
   const notes = chordById(chord)?.degrees.length ?? 0;
   if (inversion < notes) return undefined;
-  const message = "A triad has only two inversions: a third needs a chord of four notes.";
-  return finding("arpeggio-note", item, message);
+  return finding("arpeggio-note", item, termTexts.twoInversions);
 }
 
 function termFinding(
@@ -136,14 +121,9 @@ function termFinding(
   switch (meaning.type) {
     case "unknown":
       if (typed === "-") return dash(item, text);
-      if (hasTooManySigns(typed)) return unknown(item, typed, "A note has at most two sharps or flats", []);
+      if (hasTooManySigns(typed)) return unknown(item, typed, termTexts.atMostTwoSigns, []);
       if (/^on\s+\S/i.test(typed)) return unknownInstrument(item, typed, context);
-      return unknown(
-        item,
-        typed,
-        "A pattern, articulation, tempo or outcome can go here",
-        nearestTo(typed, types, context),
-      );
+      return unknown(item, typed, termTexts.termHere, nearestTo(typed, types, context));
     case "quoted":
       return quotedTerm(item, meaning.text, meaning.closed, context);
     case "variant":
@@ -151,31 +131,27 @@ function termFinding(
     case "inversion":
       return line.subject?.meaning.type === "chord"
         ? noSuchInversion(item, meaning.inversion, line.subject.meaning.chord)
-        : misplaced(item, typed, "inversions belong to arpeggios and chords");
+        : misplaced(item, typed, termTexts.inversions);
     case "number":
     case "range":
-      return finding(
-        "unknown-term",
-        item,
-        `What is ${typed}? Write \`at ${typed}\` for a tempo, \`${typed} min\` for time, \`bars ${typed}\` for a place.`,
-        [replacement(`Write "at ${typed}"`, item, `at ${typed}`)],
-      );
+      return finding("unknown-term", item, termTexts.whatIs(typed), [
+        replacement(fixTexts.write(`at ${typed}`), item, `at ${typed}`),
+      ]);
     case "note":
-      return finding(
-        "unknown-term",
-        item,
-        `"${typed}" does not go here: notes come after a colon, as in \`D minor: D E F G A Bb C D\`.`,
-      );
-    default:
-      return MISPLACED[meaning.type] === undefined
-        ? undefined
-        : misplaced(item, typed, MISPLACED[meaning.type]!, misplacedFixes(item, typed, meaning));
+      return finding("unknown-term", item, termTexts.misplaced(typed, termTexts.notes));
+    default: {
+      const rule = RULES[meaning.type];
+      return rule === undefined ? undefined : misplaced(item, typed, rule, misplacedFixes(item, typed, meaning));
+    }
   }
 }
 
+/** What is known, but not as a term of an entry. */
+const RULES: Partial<Record<Meaning["type"], string>> = termTexts.rules;
+
 /** Words that are known, and go elsewhere: `rule` says where. */
 export function misplaced(item: Item, typed: string, rule: string, fixes: readonly FindingFix[] = []): Finding {
-  return finding("unknown-term", item, `"${quoted(typed)}" does not go here: ${rule}.`, fixes);
+  return finding("unknown-term", item, termTexts.misplaced(quoted(typed), rule), fixes);
 }
 
 /** After `on`, where the name of an instrument goes. */
@@ -186,48 +162,32 @@ function unknownInstrument(item: Item, typed: string, context: Pick<LineContext,
   if (meant.length < 2) {
     const offers = meant.map((each) => `on ${each}`);
     const words = name === named ? typed : name;
-    return unknown(item, words, "After `on` comes an instrument", offers);
+    return unknown(item, words, termTexts.instrumentAfterOn, offers);
   }
-  const fixes = meant.map((each) => replacement(`Change to "on ${each}"`, item, `on ${each}`));
-  return finding("unknown-term", item, `Which instrument is "${quoted(name)}": ${listed(meant, "or")}?`, fixes);
+  const fixes = meant.map((each) => changeTo(item, `on ${each}`));
+  return finding("unknown-term", item, termTexts.whichInstrument(quoted(name), listed(meant, "or")), fixes);
 }
-
-/** What is known, but not as a term of an entry. */
-const MISPLACED: Partial<Record<Meaning["type"], string>> = {
-  scale: "this line already has something to play; start a new line",
-  chord: "this line already has something to play; start a new line",
-  title: "this line already has something to play; start a new line",
-  figure: "this line already has something to play; start a new line",
-  activity: "this line already has something to play; start a new line",
-  free: "this line already has something to play; start a new line",
-  chain: "this line already has something to play; start a new line",
-  several: "this line already has something to play; start a new line",
-  "faulty subject": "this line already has something to play; start a new line",
-  kind: "a kind of scale comes right after its tonic, as in `D minor`",
-  "part of a kind": "a kind of scale comes right after its tonic, as in `D harmonic minor`",
-  "chord kind": "a chord comes right after its root, as in `D minor arpeggio`",
-  weekday: "a weekday goes on a day line",
-  clock: "a time of day goes on a `session` line",
-  phase: "a phase goes on a line of its own",
-  "line word": "it goes on a line of its own",
-  date: "a date opens a day, or goes in a declaration",
-  goal: "a goal goes in a piece's declaration",
-  bars: "bars are written as in `bars 17-32`",
-  days: "days go with work that is `set`",
-  "last note": "it goes in a piece's declaration",
-};
 
 function misplacedFixes(item: Item, typed: string, meaning: Meaning): readonly FindingFix[] {
   if (meaning.type !== "bars") return [];
   const bars = `bars ${typed.replace(/\D+/g, "")}`;
-  return [replacement(`Write "${bars}"`, item, bars)];
+  return [replacement(fixTexts.write(bars), item, bars)];
 }
 
 /** Words that are not known, what can go there in a sentence without its stop, and what may have been meant. */
 export function unknown(item: Item, typed: string, expected: string, offers: readonly string[]): Finding {
-  const guess = offers[0] === undefined ? "" : ` Did you mean ${offered(offers[0])}?`;
-  const fixes = offers.map((each) => replacement(`Change to ${offered(each)}`, item, each));
-  return finding("unknown-term", item, `I do not know "${quoted(typed)}". ${expected}.${guess}`, fixes);
+  const guess = offers[0] === undefined ? "" : fixTexts.didYouMean([offered(offers[0])]);
+  const message = termTexts.unknown(quoted(typed), expected) + guess;
+  return finding(
+    "unknown-term",
+    item,
+    message,
+    offers.map((each) => changeTo(item, each)),
+  );
+}
+
+function changeTo(stretch: Stretch, words: string): FindingFix {
+  return replacement(fixTexts.changeTo(offered(words)), stretch, words);
 }
 
 /** What is counted on a journal's lines. */
@@ -287,18 +247,15 @@ function quotedTerm(
   if (!closed) return unclosedQuote(item);
   if (vocabulary.pattern(name) !== undefined) return undefined;
   const near = vocabulary.nearest(nameKey(name), vocabulary.declared.patterns);
-  const message = `There is no pattern "${quoted(name)}" yet.${near === undefined ? ` Declare it with its degrees: \`pattern "${quoted(name)}": 1 3 2 4\`.` : ` Did you mean "${near}"?`}`;
-  return finding(
-    "unknown-pattern",
-    item,
-    message,
-    near === undefined ? [] : [replacement(`Change to "${near}"`, item, `"${near}"`)],
-  );
+  const help =
+    near === undefined ? termTexts.declarePattern(quoted(name)) : fixTexts.didYouMean([fixTexts.quoted(near)]);
+  const fixes = near === undefined ? [] : [replacement(fixTexts.changeTo(fixTexts.quoted(near)), item, `"${near}"`)];
+  return finding("unknown-pattern", item, termTexts.noPattern(quoted(name)) + help, fixes);
 }
 
 export function unclosedQuote(item: { readonly start: number; readonly end: number }): Finding {
-  return finding("unclosed-quote", item, "The closing quote is missing after the name.", [
-    { title: "Close the quote", safe: false, edits: [{ start: item.end, end: item.end, text: '"' }] },
+  return finding("unclosed-quote", item, fixTexts.closingQuoteMissing, [
+    { title: fixTexts.closeQuote, safe: false, edits: [{ start: item.end, end: item.end, text: '"' }] },
   ]);
 }
 
@@ -316,14 +273,13 @@ function variant(
 ): Finding | undefined {
   if (pattern?.meaning.type !== "pattern") {
     const having = PATTERNS.filter(({ variants }) => isAmong(variants, id)).map(({ names }) => names[0]!);
-    const message = `"${id}" is a way of playing a pattern; name one: ${listed(having, "or")}.`;
+    const message = termTexts.variantAlone(id, listed(having, "or"));
     return finding("unknown-term", item, message, [withoutTerm(item, text, line)]);
   }
   const { names, variants } = patternById(pattern.meaning.id)!;
   if (isAmong(variants, id)) return undefined;
-  const has = variants.length ? `it has ${variants.join(" and ")}` : "it has only one form";
-  const offers = variants.map((each) => replacement(`Change to ${each}`, item, each));
-  return finding("unknown-pattern", item, `${names[0]} has no ${id} form: ${has}.`, [
+  const offers = variants.map((each) => replacement(fixTexts.changeTo(each), item, each));
+  return finding("unknown-pattern", item, termTexts.noVariant(names[0]!, id, variants), [
     ...offers,
     withoutTerm(item, text, line),
   ]);
@@ -337,5 +293,5 @@ function isAmong(variants: readonly string[], id: string): boolean {
 function withoutTerm({ start, end }: Item, text: string, line: EntryLine): FindingFix {
   const before = text.slice(line.start, start).replace(/[\s,]+$/u, "");
   const from = before === "" ? start : line.start + before.length;
-  return replacement(`Take out "${quoted(text.slice(start, end))}"`, { start: from, end }, "");
+  return replacement(fixTexts.takeOut(quoted(text.slice(start, end))), { start: from, end }, "");
 }

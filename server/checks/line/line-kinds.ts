@@ -2,6 +2,8 @@ import type { Line } from "../../syntax/line/line.ts";
 import { LONGEST_LINE } from "../../syntax/line/line-reader.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
+import { lineTexts } from "./line-texts.ts";
 
 /** Lines that are no part of a journal's language, or are where they cannot be. */
 export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "text" | "head">): readonly Finding[] {
@@ -9,28 +11,16 @@ export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "tex
     case "prose":
       return [prose(line, text)];
     case "conflict marker":
-      return [
-        finding(
-          "conflict-marker",
-          line,
-          "Keep the lines that are right and delete the markers: two versions of this journal were merged, and this marker was left behind.",
-        ),
-      ];
-    case "too long":
-      return [
-        finding(
-          "line-too-long",
-          { start: 0, end: line.length },
-          `Break this line into several: it has ${line.length} characters and was not read. A line can have at most ${LONGEST_LINE}.`,
-        ),
-      ];
+      return [finding("conflict-marker", line, lineTexts.conflictMarker)];
+    case "too long": {
+      const { length } = line;
+      return [finding("line-too-long", { start: 0, end: length }, lineTexts.tooLong(length, LONGEST_LINE))];
+    }
     case "near declaration": {
-      const message = `"${quoted(line.word.meaning.words)}" is not a declaration. Did you mean \`${line.nearest}\`?`;
-      return [
-        finding("unknown-declaration", line.word, message, [
-          replacement(`Change to "${line.nearest}"`, line.word, line.nearest),
-        ]),
-      ];
+      const { word, nearest } = line;
+      const message = lineTexts.notADeclaration(quoted(word.meaning.words)) + fixTexts.didYouMean([`\`${nearest}\``]);
+      const fix = replacement(fixTexts.changeTo(fixTexts.quoted(nearest)), word, nearest);
+      return [finding("unknown-declaration", word, message, [fix])];
     }
     case "entry":
     case "phase":
@@ -44,15 +34,11 @@ export function checkLineKind(line: Line, { text, head }: Pick<LineContext, "tex
 
 function prose(line: { readonly start: number; readonly end: number }, text: string): Finding {
   const start = text.length - text.trimStart().length;
-  return finding("prose", line, "Kept as written, not counted. A remark begins with `--`.", [
-    { title: "Make it a remark", safe: false, edits: [{ start, end: start, text: "-- " }] },
+  return finding("prose", line, lineTexts.kept, [
+    { title: fixTexts.makeRemark, safe: false, edits: [{ start, end: start, text: "-- " }] },
   ]);
 }
 
 function noDay(line: { readonly start: number; readonly end: number }): Finding {
-  return finding(
-    "no-day",
-    line,
-    "There is no date above this line. Write one, in the form year-month-day, as in `2026-03-02`.",
-  );
+  return finding("no-day", line, lineTexts.noDay);
 }

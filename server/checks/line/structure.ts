@@ -2,7 +2,9 @@ import type { Line } from "../../syntax/line/line.ts";
 import type { Item, Meaning } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
 import { misplaced, nearestTo, unknown, withCountedWords } from "./entry-terms.ts";
+import { lineTexts } from "./line-texts.ts";
 
 type FrameLine = Extract<
   Line,
@@ -13,20 +15,11 @@ type FrameLine = Extract<
 const MAY_SAY: Readonly<
   Record<FrameLine["type"], { readonly types: readonly Meaning["type"][]; readonly expected: string }>
 > = {
-  day: {
-    types: ["weekday", "amount", "line word"],
-    expected: "a day line takes a weekday, minutes, `lesson`, `plan`, or `rest` with a reason",
-  },
-  session: {
-    types: ["line word", "clock", "number", "amount", "with", "focus"],
-    expected: "a session takes a time of day and minutes",
-  },
-  phase: {
-    types: ["phase", "amount", "line word", "with", "focus"],
-    expected: "a phase takes minutes, `plan`, or `with` and words",
-  },
-  break: { types: ["line word", "amount"], expected: "a break takes minutes" },
-  plan: { types: ["line word"], expected: "nothing more goes on this line" },
+  day: { types: ["weekday", "amount", "line word"], expected: lineTexts.takes.day },
+  session: { types: ["line word", "clock", "number", "amount", "with", "focus"], expected: lineTexts.takes.session },
+  phase: { types: ["phase", "amount", "line word", "with", "focus"], expected: lineTexts.takes.phase },
+  break: { types: ["line word", "amount"], expected: lineTexts.takes.break },
+  plan: { types: ["line word"], expected: lineTexts.takes.plan },
   rest: { types: [], expected: "" },
 };
 
@@ -49,7 +42,7 @@ function outOfPlace(line: FrameLine, context: Pick<LineContext, "text" | "vocabu
     const typed = context.text.slice(item.start, item.end);
     const withWords =
       line.type === "phase" && item.meaning.type === "unknown"
-        ? [replacement(`Write "with ${quoted(typed)}"`, item, `with ${typed}`)]
+        ? [replacement(fixTexts.write(`with ${quoted(typed)}`), item, `with ${typed}`)]
         : [];
     if (!NOTHING_KNOWN.includes(item.meaning.type)) return misplaced(item, typed, expected);
     const found = unknown(item, typed, sentence(expected), nearestTo(typed, types, context));
@@ -70,11 +63,5 @@ function sentence(words: string): string {
 
 function badMinutes(item: Item, text: string): readonly Finding[] {
   if (item.meaning.type !== "amount" || item.meaning.possible) return [];
-  return [
-    finding(
-      "bad-minutes",
-      item,
-      `"${quoted(text.slice(item.start, item.end))}" is not a possible time: 1 to 1,440 minutes a day, 0 to 59 after hours.`,
-    ),
-  ];
+  return [finding("bad-minutes", item, lineTexts.impossibleTime(quoted(text.slice(item.start, item.end))))];
 }

@@ -11,6 +11,7 @@ import { parseLine } from "../../syntax/line/parse-line.ts";
 import type { FaultySubject, Item } from "../../syntax/words/meaning.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement, type Stretch } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
 import { checkKey, type OwnWords } from "../notes/key.ts";
 import { checkNoteList } from "../notes/note-list.ts";
 import { checkOtherMinor, type OpenSubject } from "../notes/other-scale.ts";
@@ -18,6 +19,7 @@ import { checkListInRange, checkNotesInRange, type NamedAt } from "../notes/rang
 import { checkSignature } from "../notes/signature-claim.ts";
 import { checkSteps } from "../notes/step-claim.ts";
 import { isUnclosed, unclosedQuote } from "./entry-terms.ts";
+import { lineTexts } from "./line-texts.ts";
 
 /** An entry names one subject that can be, within the instrument's reach, and what it claims of it is true. */
 export function checkSubject(
@@ -45,66 +47,52 @@ function subjectFindings(entry: Entry, text: string, context: SubjectContext): r
 }
 
 function noSubject(line: EntryLine): Finding {
-  return finding(
-    "no-subject",
-    line,
-    "Say what you played first: a scale (`D minor`), notes (`notes E5 F5`), or a title in quotes.",
-  );
+  return finding("no-subject", line, lineTexts.nothingPlayed);
 }
 
 function faulty({ start, end, meaning }: Item<FaultySubject>, names: NoteNames): Finding {
   const { code, because, offers, certain } = meaning;
-  const sentence = because[0]!.toUpperCase() + because.slice(1);
-  const guess = offers.length === 0 ? "" : ` Did you mean ${offers.map(shown).join(" or ")}?`;
+  const isUnknownKey = code === "unknown-key";
+  const guess = offers.length === 0 ? "" : fixTexts.didYouMean(offers.map(shown));
   const fixes = offers.map((offer) =>
     replacement(
-      offer.includes("\n") ? "Write one line for each" : `Change to "${quoted(offer)}"`,
+      offer.includes("\n") ? lineTexts.oneLineEach : fixTexts.changeTo(fixTexts.quoted(quoted(offer))),
       { start, end },
       offer,
       certain,
     ),
   );
-  const where = code === "unknown-key" && offers.length ? ` in ${languageOf(names)} names` : "";
-  const help = code === "unknown-key" && !offers.length ? ` ${whatNotesAre(names)}` : "";
-  return finding(code, { start, end }, `${sentence}${where}.${help}${guess}`, fixes);
-}
-
-function languageOf({ id }: NoteNames): string {
-  return id[0]!.toUpperCase() + id.slice(1);
+  const sentence = lineTexts.faultySubject(because, isUnknownKey && offers.length ? names.id : undefined);
+  const help = isUnknownKey && !offers.length ? whatNotesAre(names) : "";
+  return finding(code, { start, end }, sentence + help + guess, fixes);
 }
 
 function whatNotesAre(names: NoteNames): string {
-  if (names.words === null) return "Notes are the letters A to G, with up to two sharps or flats.";
+  if (names.words === null) return lineTexts.englishNotes;
   const examples = [0, 6, -2].map((fifths) => names.name(nameAtFifths(fifths)));
-  return `The journal names notes in ${languageOf(names)}, as ${examples.join(", ")}.`;
+  return lineTexts.notesIn(names.id, examples.join(", "));
 }
 
 function shown(offer: string): string {
-  return offer.includes("\n")
-    ? offer
-        .split("\n")
-        .map((line) => `"${quoted(line)}"`)
-        .join(", ")
-    : `"${quoted(offer)}"`;
+  return offer
+    .split("\n")
+    .map((line) => fixTexts.quoted(quoted(line)))
+    .join(", ");
 }
 
 function unknownTitle(subject: Item, title: string, { vocabulary }: Pick<LineContext, "vocabulary">): Finding {
   const near = vocabulary.nearest(title, vocabulary.titleNames);
   const declare = declarationOf(title);
-  const guess = near === undefined ? [] : [replacement(`Change to "${near}"`, subject, `"${near}"`)];
-  const hint = near === undefined ? "" : ` Did you mean "${near}"?`;
-  return finding(
-    "unknown-title",
-    subject,
-    `"${quoted(title)}" is not declared yet, so its key and goal are not known.${hint}`,
-    [...guess, ...declare],
-  );
+  const offer = near === undefined ? undefined : fixTexts.quoted(near);
+  const guess = offer === undefined ? [] : [replacement(fixTexts.changeTo(offer), subject, `"${near}"`)];
+  const hint = offer === undefined ? "" : fixTexts.didYouMean([offer]);
+  return finding("unknown-title", subject, lineTexts.titleNotDeclared(quoted(title)) + hint, [...guess, ...declare]);
 }
 
 /** Quotes with nothing between them name nothing that could be declared. */
 function declarationOf(title: string): readonly FindingFix[] {
   if (title.trim() === "") return [];
-  return [{ title: `Declare piece "${quoted(title)}"`, safe: false, edits: [], head: `piece "${title}"` }];
+  return [{ title: lineTexts.declare(`piece "${quoted(title)}"`), safe: false, edits: [], head: `piece "${title}"` }];
 }
 
 function musicFindings(entry: Entry, subject: Item, text: string, context: SubjectContext): readonly Finding[] {
@@ -188,9 +176,7 @@ function openSubject({ source, subject }: Entry, text: string, context: SubjectC
 /** Notes and steps beside a subject that theory says nothing about. */
 function claimsOnNothing({ source }: Entry): readonly Finding[] {
   const claims = source.claims.filter(({ type }) => type !== "signature");
-  return claims.map((claim) =>
-    finding("unknown-term", claim, "Notes and steps after a colon can be checked only for a single scale or arpeggio."),
-  );
+  return claims.map((claim) => finding("unknown-term", claim, lineTexts.claimsOnNothing));
 }
 
 /** Only what the line names is held against the instrument: a span with notes, or so many octaves or notes. */

@@ -4,6 +4,7 @@ import { type ChromaticSpellings, chromaticSpellings, scaleNames } from "../../m
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type Finding, type FindingEdit, finding } from "../finding.ts";
 import { type BestReading, fitReading } from "./best-reading.ts";
+import { claimTexts } from "./claim-texts.ts";
 import type { ExpectedNote, Reading } from "./claimed-exercise.ts";
 import { type NoteStyle, renamed, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
 
@@ -92,21 +93,6 @@ function edits(notes: readonly ClaimedNote[], best: BestReading, reading: Readin
   });
 }
 
-const IN_WORDS: Readonly<Record<Convention, { readonly way: string; readonly title: string }>> = {
-  plain: {
-    way: "Sharps going up and flats coming down",
-    title: "Write sharps going up, flats coming down",
-  },
-  melodic: {
-    way: "The key's own notes, and the others raised going up and lowered coming down",
-    title: "Keep the key's notes, raise the others going up, lower them coming down",
-  },
-  harmonic: {
-    way: "As the key has them, the same both ways",
-    title: "Name the notes as the key has them, the same both ways",
-  },
-};
-
 /** A chromatic list whose keys are all right, in none of the three usual spellings. */
 export function checkChromaticSpelling(notes: readonly ClaimedNote[], best: BestReading, style: NoteStyle): Finding[] {
   if (!isChromatic(best.reading) || best.alignment.differences > 0) return [];
@@ -114,11 +100,10 @@ export function checkChromaticSpelling(notes: readonly ClaimedNote[], best: Best
   if (all.some(({ otherwise }) => otherwise === 0)) return [];
   const told = all.map((each) => ({ ...each, shown: shownNotes(each.reading, style) }));
   const distinct = told.filter(({ shown }, i) => told.findIndex((each) => each.shown === shown) === i);
-  const ways = distinct.map(({ convention, shown }) => `${IN_WORDS[convention].way}: ${shown}.`);
-  const message = `Every pitch is right. Chromatic scales are usually spelled in one of these ways. ${ways.join(" ")}`;
+  const ways = distinct.map(({ convention, shown }) => `${claimTexts.chromaticWays[convention]}: ${shown}.`);
   const whole = { start: notes[0]!.start, end: notes.at(-1)!.end };
   const fixes = distinct.map(({ convention, reading }) => {
-    return { title: IN_WORDS[convention].title, safe: false, edits: edits(notes, best, reading, style) };
+    return { title: claimTexts.chromaticFixes[convention], safe: false, edits: edits(notes, best, reading, style) };
   });
-  return [finding("chromatic-spelling", whole, message, fixes)];
+  return [finding("chromatic-spelling", whole, claimTexts.chromatic(ways), fixes)];
 }

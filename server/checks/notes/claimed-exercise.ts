@@ -8,6 +8,7 @@ import { type Cell, patternById, type Variant } from "../../music/patterns/patte
 import type { Direction, Reach } from "../../music/patterns/reach.ts";
 import { kindById } from "../../music/scales/kinds.ts";
 import { degreesOf } from "../../music/scales/scale.ts";
+import { noteTexts } from "./note-texts.ts";
 
 /** The exercise that a note list stands beside. */
 export interface ClaimedExercise {
@@ -77,5 +78,5 @@ export function kindsMeant(claimed: ClaimedExercise): ClaimedExercise[] {
 export function patternName({ pattern, patternText, subject }: ClaimedExercise): string {
   if (patternText) return patternText;
   if (typeof pattern === "string") return patternById(pattern)?.names[0] ?? pattern;
-  return subject.type === "chord" && subject.broken ? "a broken chord in threes" : "the pattern";
+  return subject.type === "chord" && subject.broken ? noteTexts.broken : noteTexts.thePattern;
 }

@@ -4,7 +4,6 @@ import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import {
-  describeFifths,
   isTheoretical,
   type KeySignature,
   keySignature,
@@ -12,6 +11,9 @@ import {
   usualKey,
 } from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement, type Stretch } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
+import { listTexts } from "../list-texts.ts";
+import { keyTexts } from "./key-texts.ts";
 import { chordName, scaleName } from "./subject-name.ts";
 
 /** A scale or chord on another tonic, in the words of a journal. */
@@ -41,34 +43,25 @@ function chordNamed(root: NoteName, subject: ChordToPlay, names: NoteNames): Nam
   return { tonic: root, text: chordName({ ...subject, key }, root, names), signature };
 }
 
-function listed(letters: readonly string[]): string {
-  return letters.length < 2 ? letters.join("") : `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
-}
-
 /** `F and C double sharp`, `Fisis and Cisis`: the accidentals of a signature that are more than single. */
 function doubled(fifths: number, names: NoteNames): string {
   const several = signatureAccidentals(fifths).filter(({ alter }) => Math.abs(alter) > 1);
-  if (names.words !== null) return listed(several.map((name) => names.name(name)));
+  if (names.words !== null) return listTexts.and(several.map((name) => names.name(name)));
   const sign = fifths > 0 ? "sharp" : "flat";
-  const phrases = [
-    { times: 3, word: "triple" },
-    { times: 2, word: "double" },
-  ].map(({ times, word }) => {
+  const phrases = ([3, 2] as const).flatMap((times) => {
     const letters = several.flatMap(({ letter, alter }) => (Math.abs(alter) === times ? [letter] : []));
-    return letters.length ? `${listed(letters)} ${word} ${sign}` : "";
+    return letters.length ? [keyTexts.signs(listTexts.and(letters), times, sign)] : [];
   });
-  return phrases.filter((phrase) => phrase !== "").join(", ");
+  return phrases.join(", ");
 }
 
 function wouldNeed({ tonic, text, signature }: Named, names: NoteNames): string {
-  if (!signature) return `${names.name(tonic)} is the tonic of no major or minor key in use.`;
-  const sentence = text[0]!.toUpperCase() + text.slice(1);
-  return `${sentence} would need ${describeFifths(signature.fifths)} (${doubled(signature.fifths, names)}).`;
+  if (!signature) return keyTexts.tonicOfNoKey(names.name(tonic));
+  return keyTexts.wouldNeed(text, signature.fifths, doubled(signature.fifths, names));
 }
 
 function otherName({ text, signature }: Named, keyed: boolean): string {
-  const opening = keyed ? "Its usual name is" : "It sounds as";
-  return `${opening} ${text}${signature ? `, ${describeFifths(signature.fifths)}` : ""}.`;
+  return (keyed ? keyTexts.usualName : keyTexts.soundsAs)(text, signature?.fifths);
 }
 
 /**
@@ -95,7 +88,7 @@ export function checkKey(
   if (!found) return [];
   const [here, usual] = found;
   const text = own.on(names.name(usual.tonic), usual.text);
-  const fix = replacement(`Change to ${text}`, stretch, text);
+  const fix = replacement(fixTexts.changeTo(text), stretch, text);
   const called = { ...here, text: own.words() ?? here.text };
   const message = `${wouldNeed(called, names)} ${otherName(usual, isKeyed(subject))}`;
   return [finding("theoretical-key", stretch, message, [fix])];

@@ -1,12 +1,13 @@
-import { ordinal } from "../../music/scales/scale.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import type { Code } from "../codes.ts";
 import { type Finding, type FindingFix, finding, quoted, replacement } from "../finding.ts";
+import { listTexts } from "../list-texts.ts";
 import type { AlignmentStep } from "./alignment.ts";
 import type { BestReading } from "./best-reading.ts";
 import { type ClaimedExercise, type ExpectedNote, patternName } from "./claimed-exercise.ts";
 import { belongs, reason, wayOf } from "./note-reasons.ts";
 import { hasStrokes, type NoteStyle, shownName, styleInPlaceOf, writtenNote } from "./note-style.ts";
+import { noteTexts } from "./note-texts.ts";
 import { chordName, scaleName } from "./subject-name.ts";
 
 /** All that a finding on a list is made from. */
@@ -54,8 +55,11 @@ export function expectedText({ best }: Compared, { note }: ExpectedNote, style: 
 /** `F A`, or the first of many. */
 export function namesOf({ style }: Compared, expected: readonly ExpectedNote[], most = NAMED): string {
   const names = expected.slice(0, most).map(({ note }) => shownName(note, style));
-  const more = expected.length - names.length;
-  return names.join(" ") + (more > 0 ? ` and ${more} more` : "");
+  return withMore(names.join(" "), expected.length - names.length);
+}
+
+function withMore(names: string, more: number): string {
+  return more > 0 ? listTexts.more(names, more) : names;
 }
 
 function typedName({ note, text }: ClaimedNote, style: NoteStyle): string {
@@ -70,20 +74,16 @@ function figureOf({ best: { reading } }: Compared, { falling, figure }: Expected
   });
 }
 
-/** Patterns named by what each of their figures is. */
-const NAMED_BY_FIGURE = /^(?:thirds|fourths|fifths|sixths|sevenths|octaves|tenths|triads)$/;
-
 /** `The fourth third going up is F A`; of other patterns, and far up, `Figure 3 of threes, going up, is E F G`. */
 function figureClause(compared: Compared, expected: ExpectedNote): string {
   const whole = figureOf(compared, expected).map((i) => compared.best.reading.notes[i]!);
-  const way = expected.falling ? "going down" : "going up";
+  const way = expected.falling ? "down" : "up";
   const pattern = patternName(compared.claimed);
   const place = expected.figure + 1;
-  const which =
-    NAMED_BY_FIGURE.test(pattern) && place <= 20
-      ? `The ${ordinal(place)} ${pattern.slice(0, -1)} ${way}`
-      : `${whole.length === 1 ? "Note" : "Figure"} ${place} of ${pattern}, ${way},`;
-  return `${which} is ${namesOf(compared, whole)}`;
+  const notes = namesOf(compared, whole);
+  const named = place <= 20 ? noteTexts.figures.get(pattern) : undefined;
+  if (named) return noteTexts.figureByName(place, named, way, notes);
+  return (whole.length === 1 ? noteTexts.noteOfPattern : noteTexts.figure)(place, pattern, way, notes);
 }
 
 /** The same figure as it was typed; a note of it alone where others are missing, or too many. */
@@ -98,14 +98,11 @@ function figureTyped(compared: Compared, expected: ExpectedNote, typed: ClaimedN
 
 function noNoteMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const { claimed, style } = compared;
-  const german =
-    claimed.names.words === null && /^h/iu.test(typed.text)
-      ? " (H is German for B: declare `names german` to use it)"
-      : "";
-  const signs = /[#♯b♭x𝄪𝄫]{3}/u.test(typed.text) ? " (a note has at most two sharps or flats)" : "";
-  const none = `${quoted(typed.text)} is not a note name${german}${signs}`;
+  const german = claimed.names.words === null && /^h/iu.test(typed.text) ? noteTexts.germanB : "";
+  const signs = /[#♯b♭x𝄪𝄫]{3}/u.test(typed.text) ? noteTexts.tooManySigns : "";
+  const none = noteTexts.notANote(quoted(typed.text)) + german + signs;
   if (compared.best.reading.unordered) return `${none}.`;
-  return `${none}: ${claimed.subjectText} has ${shownName(expected.note, style)} here.`;
+  return noteTexts.hasHere(none, claimed.subjectText, shownName(expected.note, style));
 }
 
 function wrongMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote, at: number): string {
@@ -113,23 +110,23 @@ function wrongMessage(compared: Compared, typed: ClaimedNote, expected: Expected
   const { note } = typed;
   if (!note) return noNoteMessage(compared, typed, expected);
   const [right, wrong] = [shownName(expected.note, style), typedName(typed, style)];
-  if (expected.resolves) return `${claimed.subjectText} resolves on ${right}, its tonic, not on ${wrong}.`;
+  if (expected.resolves) return noteTexts.resolves(claimed.subjectText, right, wrong);
   if (best.reading.patterned)
-    return `${figureClause(compared, expected)}, not ${figureTyped(compared, expected, typed)}.`;
+    return noteTexts.figureNot(figureClause(compared, expected), figureTyped(compared, expected, typed));
   const way = wayOf(best.reading, expected);
-  if (way === "" && belongs(best.reading, note)) {
+  if (!way && belongs(best.reading, note)) {
     const before = best.reading.notes[at - 1];
-    if (!before) return `${claimed.subjectText} begins on ${right} here, not on ${wrong}.`;
-    return `After ${shownName(before.note, style)}, ${claimed.subjectText} goes to ${right}, not to ${wrong}.`;
+    if (!before) return noteTexts.begins(claimed.subjectText, right, wrong);
+    return noteTexts.goesAfter(shownName(before.note, style), claimed.subjectText, right, wrong);
   }
-  return `${claimed.subjectText} has ${right}${way}, not ${wrong}: ${reason(best.reading, expected, note, style)}.`;
+  return noteTexts.has(claimed.subjectText, right, way, wrong, reason(best.reading, expected, note, style));
 }
 
 function spellingMessage({ claimed, best, style }: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
   const [right, wrong] = [shownName(expected.note, style), typedName(typed, style)];
-  if (expected.resolves) return `${claimed.subjectText} resolves on ${right}, its tonic, not on ${wrong}.`;
+  if (expected.resolves) return noteTexts.resolves(claimed.subjectText, right, wrong);
   const way = wayOf(best.reading, expected);
-  return `${claimed.subjectText} has ${right}${way}, not ${wrong}: ${reason(best.reading, expected, typed.note!, style)}.`;
+  return noteTexts.has(claimed.subjectText, right, way, wrong, reason(best.reading, expected, typed.note!, style));
 }
 
 function octaveMessage(compared: Compared, typed: ClaimedNote, expected: ExpectedNote): string {
@@ -140,12 +137,10 @@ function octaveMessage(compared: Compared, typed: ClaimedNote, expected: Expecte
     lower: strokes && /^\p{Ll}/u.test(typed.text),
     spelling: "plain",
   });
-  const wrong = quoted(typed.text);
+  const message = noteTexts.wrongOctave(quoted(typed.text), right);
+  if (!"BC".includes(expected.note.letter)) return message;
   const [last, first] = (["B", "C"] as const).map((letter) => shownName({ letter, alter: 0 }, compared.style));
-  const hint = "BC".includes(expected.note.letter)
-    ? ` ${strokes ? "Octaves" : "Octave numbers"} change from ${last} to ${first}.`
-    : "";
-  return `${wrong} is the right note in the wrong octave: write ${right}.${hint}`;
+  return message + (strokes ? noteTexts.octavesChange : noteTexts.octaveNumbersChange)(last!, first!);
 }
 
 function replaced(compared: Compared, step: AlignmentStep): Finding {
@@ -159,59 +154,56 @@ function replaced(compared: Compared, step: AlignmentStep): Finding {
       : step.type === "octave"
         ? octaveMessage(compared, typed, expected)
         : wrongMessage(compared, typed, expected, step.expected);
-  const fix = replacement(`Change ${quoted(typed.text)} to ${text}`, typed, text, step.type === "spelling");
+  const fix = replacement(noteTexts.change(quoted(typed.text), text), typed, text, step.type === "spelling");
   const isGuess = best.reading.unordered === true && !typed.note;
   return finding(codeOf(step.type, best), typed, message, isGuess ? [] : [fix]);
 }
 
 function whereMissing({ notes, style }: Compared, next: number): string {
   const [before, after] = [notes[next - 1], notes[next]].map((note) => note && typedName(note, style));
-  if (before && after) return `between ${before} and ${after}`;
-  return before ? `after ${before}` : `before ${after}`;
+  if (before && after) return noteTexts.between(before, after);
+  return before ? noteTexts.after(before) : noteTexts.before(after!);
 }
 
 function missing(compared: Compared, difference: Difference): Finding {
   const { notes, claimed, best, style } = compared;
   const next = difference[0].typed;
   const gap = difference.map(({ expected }) => best.reading.notes[expected]!);
-  const names = `${namesOf(compared, gap)} ${gap.length === 1 ? "is" : "are"} missing ${whereMissing(compared, next)}`;
+  const names = noteTexts.missing(namesOf(compared, gap), gap.length, whereMissing(compared, next));
   const first = difference[0].expected;
   const around = best.reading.notes.slice(Math.max(0, first - 1), first + Math.min(gap.length, NAMED) + 1);
   const message = best.reading.patterned
-    ? `${figureClause(compared, gap[0]!)}: ${names}.`
-    : `${names}: ${claimed.subjectText} goes ${namesOf(compared, around, NAMED + 2)}.`;
+    ? noteTexts.figureMissing(figureClause(compared, gap[0]!), names)
+    : noteTexts.goes(names, claimed.subjectText, namesOf(compared, around, NAMED + 2));
   const text = gap.map((expected) => expectedText(compared, expected, style)).join(" ");
   const [place, at] = notes[next] ? [notes[next], notes[next].start] : [notes.at(-1)!, notes.at(-1)!.end];
   const written = notes[next] ? `${text} ` : ` ${text}`;
-  const title = gap.length === 1 ? `Put in ${text}` : `Put in the ${gap.length} missing notes`;
+  const title = gap.length === 1 ? noteTexts.putIn(text) : noteTexts.putInAll(gap.length);
   const fixes = text.length > LONGEST_TEXT ? [] : [replacement(title, { start: at, end: at }, written)];
   return finding(codeOf("missing", best), place, message, fixes);
 }
 
-/** Where the list should go on: `it goes from A to Bb`. */
-function goesOn(compared: Compared, at: number): string {
+/** Where the list should go on: `here it goes from A to Bb`. */
+function goesOn(compared: Compared, at: number, exercise?: string): string {
   const { best, style } = compared;
   const [before, after] = [best.reading.notes[at - 1], best.reading.notes[at]].map(
     (expected) => expected && shownName(expected.note, style),
   );
-  if (before && after) return `goes from ${before} to ${after}`;
-  return before ? `ends on ${before}` : `begins on ${after}`;
+  if (before && after) return noteTexts.goesFrom(before, after, exercise);
+  return before ? noteTexts.endsOn(before, exercise) : noteTexts.beginsOn(after!, exercise);
 }
 
 function extraMessage(compared: Compared, difference: Difference): string {
   const { notes, claimed, best, style } = compared;
+  const count = difference.length;
   const typed = difference.slice(0, NAMED).map((step) => typedName(notes[step.typed]!, style));
-  const more = difference.length - typed.length;
-  const names = typed.join(" ") + (more > 0 ? ` and ${more} more` : "");
+  const names = withMore(typed.join(" "), count - typed.length);
   const at = difference[0].expected;
   const near = best.reading.notes[at] ?? best.reading.notes.at(-1)!;
-  const verb = difference.length === 1 ? "is one too many" : "are too many";
-  if (best.reading.patterned) return `${figureClause(compared, near)}: ${names} ${verb} here.`;
-  const only = difference.length === 1 ? notes[difference[0].typed]!.note : undefined;
-  if (only && !belongs(best.reading, only)) {
-    return `${claimed.subjectText} has no ${names}: here it ${goesOn(compared, at)}.`;
-  }
-  return `${names} ${verb}: here ${claimed.subjectText} ${goesOn(compared, at)}.`;
+  if (best.reading.patterned) return noteTexts.figureTooMany(figureClause(compared, near), names, count);
+  const only = count === 1 ? notes[difference[0].typed]!.note : undefined;
+  if (only && !belongs(best.reading, only)) return noteTexts.hasNo(claimed.subjectText, names, goesOn(compared, at));
+  return noteTexts.tooMany(names, count, goesOn(compared, at, claimed.subjectText));
 }
 
 function removal(notes: readonly ClaimedNote[], first: number, last: number): FindingFix[] {
@@ -219,7 +211,7 @@ function removal(notes: readonly ClaimedNote[], first: number, last: number): Fi
   if (!before && !after) return [];
   const start = before ? before.end : notes[first]!.start;
   const end = before ? notes[last]!.end : after!.start;
-  const title = first === last ? `Take out ${quoted(notes[first]!.text)}` : `Take out ${last - first + 1} notes`;
+  const title = first === last ? noteTexts.takeOut(quoted(notes[first]!.text)) : noteTexts.takeOutAll(last - first + 1);
   return [replacement(title, { start, end }, "")];
 }
 

@@ -17,6 +17,7 @@ import {
   namesOf,
 } from "./note-findings.ts";
 import { styleInPlaceOf, styleOf } from "./note-style.ts";
+import { noteTexts } from "./note-texts.ts";
 
 export type { ClaimedExercise };
 
@@ -43,22 +44,19 @@ function wholeMessage(compared: Compared, differences: readonly Difference[]): s
   const { subjectText } = claimed;
   const shown = namesOf(compared, best.reading.notes, SHOWN);
   const type = onlyType(differences);
-  const what = best.reading.patterned ? `${subjectText} in ${patternName(claimed)}` : subjectText;
+  const what = best.reading.patterned ? noteTexts.inPattern(subjectText, patternName(claimed)) : subjectText;
   if (type === "spelling") {
     const other = enharmonicName(compared);
-    const spelled = other ? `This spells ${other}` : "These are the right keys by other names";
-    return `${spelled}: ${what} is written ${shown}.`;
+    return other ? noteTexts.spells(other, what, shown) : noteTexts.otherNames(what, shown);
   }
+  const all = notes.length;
   if (best.reading.unordered) {
-    const differing = `${countDiffering(differences)} of these ${notes.length} notes are not in ${subjectText}`;
-    return `${differing}, which has ${namesOf(compared, ownNotes(best.reading), SHOWN)}.`;
+    const own = namesOf(compared, ownNotes(best.reading), SHOWN);
+    return noteTexts.notIn(countDiffering(differences), all, subjectText, own);
   }
-  if (type === "octave") return `Only the octave numbers are wrong: ${what} goes ${shown}.`;
-  if (type === "missing" || type === "extra") {
-    return `${what} goes ${shown}: ${best.reading.notes.length} notes, and ${notes.length} are given here.`;
-  }
-  const count = Math.min(notes.length, countDiffering(differences)) || notes.length;
-  return `${count} of these ${notes.length} notes differ from ${what}, which goes ${shown}.`;
+  if (type === "octave") return noteTexts.onlyOctaves(what, shown);
+  if (type === "missing" || type === "extra") return noteTexts.otherLength(what, shown, best.reading.notes.length, all);
+  return noteTexts.differ(Math.min(all, countDiffering(differences)) || all, all, what, shown);
 }
 
 /** Note for note where none is missing or too many, so that what stands between them stays. */
@@ -84,7 +82,7 @@ function wholeFixes(compared: Compared, type: Difference[0]["type"]): FindingFix
   const edits = wholeEdits(compared);
   const length = edits.reduce((sum, { text }) => sum + text.length, 0);
   if (length > LONGEST_TEXT) return [];
-  return [{ title: `Write the notes of ${compared.claimed.subjectText}`, safe: false, edits }];
+  return [{ title: noteTexts.writeNotes(compared.claimed.subjectText), safe: false, edits }];
 }
 
 function wholeFinding(compared: Compared, differences: readonly Difference[]): Finding {

@@ -2,29 +2,19 @@ import type { Degree } from "../../music/notes/degree.ts";
 import { modulo, type NoteName, sameName, transposed } from "../../music/notes/note.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { kindById } from "../../music/scales/kinds.ts";
-import { degreeReason, ordinal } from "../../music/scales/scale.ts";
+import { degreeReason } from "../../music/scales/scale.ts";
 import { type ExpectedNote, type Reading, rungsIn } from "./claimed-exercise.ts";
+import { intervalTexts } from "./interval-texts.ts";
 import { type NoteStyle, shownName } from "./note-style.ts";
-
-/** Of the intervals that chords are built of, by letters and semitones above the root. */
-const CHORD_INTERVALS: Readonly<Record<string, string>> = {
-  "2 3": "a minor third",
-  "2 4": "a major third",
-  "4 6": "a diminished fifth",
-  "4 7": "a perfect fifth",
-  "4 8": "an augmented fifth",
-  "6 9": "a diminished seventh",
-  "6 10": "a minor seventh",
-  "6 11": "a major seventh",
-};
+import { reasonTexts } from "./reason-texts.ts";
 
 /**
  * A distance upward in semitones: `a semitone`, `a whole tone`, `three semitones`; over two letters, as in pentatonic
  * scales, `a minor third`.
  */
 export function distanceInWords(semitones: number, letters?: number): string {
-  if (letters === 2 && semitones > 2) return CHORD_INTERVALS[`2 ${semitones}`] ?? `${semitones} semitones`;
-  return ["", "a semitone", "a whole tone", "three semitones"][semitones] ?? `${semitones} semitones`;
+  const third = letters === 2 && semitones > 2 ? intervalTexts.chordInterval(2, semitones) : undefined;
+  return third ?? intervalTexts.semitones(semitones);
 }
 
 function nameOn(subject: ScaleToPlay | ChordToPlay, degree: Degree): NoteName {
@@ -40,20 +30,19 @@ export function belongs({ subject }: Reading, name: NoteName): boolean {
 
 function chordReason(subject: ChordToPlay, rung: Degree, style: NoteStyle): string {
   const root = shownName(subject.root, style);
-  const interval = CHORD_INTERVALS[`${rung.step} ${rung.semitones}`];
-  if (!interval) return `${root} is its root`;
-  return `its ${ordinal(rung.step + 1)} is ${interval} above ${root}`;
+  const interval = intervalTexts.chordInterval(rung.step, rung.semitones);
+  return interval ? reasonTexts.chordNote(rung.step + 1, interval, root) : reasonTexts.isRoot(root);
 }
 
 function stepReason(subject: ScaleToPlay, expected: ExpectedNote, style: NoteStyle): string {
   const degrees = rungsIn(subject, expected.falling);
   const place = modulo(expected.degree - 1, degrees.length);
-  if (place === 0) return `${shownName(subject.tonic, style)} is its tonic`;
+  if (place === 0) return reasonTexts.isTonic(shownName(subject.tonic, style));
   const below = degrees[place - 1]!;
   const here = degrees[place]!;
   const distance = distanceInWords(here.semitones - below.semitones, here.step - below.step);
-  const what = degrees.length === 7 ? "degree" : "note";
-  return `its ${ordinal(place + 1)} ${what} lies ${distance} above ${shownName(nameOn(subject, below), style)}`;
+  const lies = degrees.length === 7 ? reasonTexts.degreeLies : reasonTexts.noteLies;
+  return lies(place + 1, distance, shownName(nameOn(subject, below), style));
 }
 
 /** The name that the degree has on the way in the other direction. */
@@ -65,9 +54,9 @@ function otherWay(subject: ScaleToPlay, { degree, falling, note }: ExpectedNote)
 
 function directionReason(subject: ScaleToPlay, { falling }: ExpectedNote): string {
   if (subject.kind.id === "melodic minor") {
-    return falling ? "it falls as the natural minor does" : "its sixth and seventh degrees are raised on the way up";
+    return falling ? reasonTexts.fallsAsNatural : reasonTexts.bothRaised;
   }
-  return `that note belongs to the way ${falling ? "up" : "down"}`;
+  return reasonTexts.ofTheWay[falling ? "up" : "down"];
 }
 
 /** The degree has the name in natural minor; harmonic minor raises it. */
@@ -77,10 +66,10 @@ function isUnraised({ kind, tonic }: ScaleToPlay, { degree }: ExpectedNote, type
   return sameName(transposed(tonic, { steps: natural.step, semitones: natural.semitones }), typed);
 }
 
-/** `, going down` where the degree differs between the two ways. */
-export function wayOf({ subject }: Reading, expected: ExpectedNote): string {
-  if (subject.type === "chord" || !otherWay(subject, expected)) return "";
-  return expected.falling ? " going down" : " going up";
+/** The way on which a note goes, where the degree differs between the two. */
+export function wayOf({ subject }: Reading, expected: ExpectedNote): "up" | "down" | undefined {
+  if (subject.type === "chord" || !otherWay(subject, expected)) return undefined;
+  return expected.falling ? "down" : "up";
 }
 
 /** Why the expected note belongs where another one was typed, as a clause: `its seventh degree takes the letter E`. */
@@ -90,7 +79,7 @@ export function reason({ subject }: Reading, expected: ExpectedNote, typed: Note
   if (subject.type === "chord") return chordReason(subject, degrees[modulo(degree - 1, degrees.length)]!, style);
   const other = otherWay(subject, expected);
   if (other && sameName(other, typed)) return directionReason(subject, expected);
-  if (isUnraised(subject, expected, typed)) return "its seventh degree is raised";
+  if (isUnraised(subject, expected, typed)) return reasonTexts.leadingRaised;
   const hasLetters = subject.kind.signature !== null || subject.kind.family === "declared";
   if (typed.letter !== note.letter && hasLetters)
     return degreeReason(subject.tonic, subject.kind, degree, { falling, names: style.names });

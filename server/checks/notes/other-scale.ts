@@ -1,5 +1,6 @@
 import { kindById } from "../../music/scales/kinds.ts";
 import { type Finding, finding, replacement, type Stretch } from "../finding.ts";
+import { claimTexts } from "./claim-texts.ts";
 
 /** The scales that `minor` by itself leaves open, the likeliest first; alone it is read as the natural minor. */
 const OPEN_MINOR = ["harmonic minor", "melodic minor", "jazz minor"];
@@ -25,7 +26,7 @@ export function checkOtherMinor(
   const other = OPEN_MINOR.find((id) => fits(kindById(id)!));
   if (other === undefined) return undefined;
   const name = subject.as(other);
-  const message = `These are the ${what} of ${name}. \`minor\` alone means the natural minor here: name the ${other} if you played it.`;
-  const fix = replacement(`Change the subject to ${name}`, subject, name);
+  const fix = replacement(claimTexts.changeSubject(name), subject, name);
+  const message = claimTexts.otherScale(what, name, other);
   return finding("other-scale", { start: claim.start, end: claim.end }, message, [fix]);
 }

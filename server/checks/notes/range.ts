@@ -1,8 +1,11 @@
 import { type Instrument, isInRange } from "../../music/instruments/instrument.ts";
+import { instrumentTexts } from "../../music/instruments/instrument-texts.ts";
 import { midi, type Note, samePitch } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type Finding, finding, type Stretch } from "../finding.ts";
+import { listTexts } from "../list-texts.ts";
+import { keyTexts } from "./key-texts.ts";
 import { hasStrokes, writtenNote } from "./note-style.ts";
 
 /** The most notes that the message names. */
@@ -33,10 +36,8 @@ function outside(notes: readonly Note[], instrument: Ranged): Note[] {
 }
 
 function listed(texts: readonly string[], last: "and" | "or"): string {
-  const shown = texts.slice(0, NAMED);
-  const more = texts.length - shown.length;
-  if (more > 0) return `${shown.join(", ")} and ${more} more`;
-  return shown.length < 2 ? shown.join("") : `${shown.slice(0, -1).join(", ")} ${last} ${shown.at(-1)}`;
+  const more = texts.length - NAMED;
+  return more > 0 ? listTexts.more(texts.slice(0, NAMED).join(", "), more) : listTexts[last](texts);
 }
 
 /** As the player writes octaves: `e'` where strokes stand, else `E4`. */
@@ -60,14 +61,15 @@ export function checkNotesInRange(
   const absent = outside(notes, instrument);
   if (absent.length === 0) return [];
   const written = inStyleOf(text, names);
-  const range = `${written(instrument.low)} to ${written(instrument.high)} as written`;
-  const soft = instrument.soft ? ` Its range varies: ${instrument.soft}.` : "";
   const told = absent.map(written);
-  const lacks =
+  const [low, high] = [written(instrument.low), written(instrument.high)];
+  const name = instrumentTexts.name(instrument.names[0]!);
+  const message =
     instrument.family === "voice"
-      ? `Beyond the usual range of the ${instrument.names[0]}: ${listed(told, "and")}`
-      : `The ${instrument.names[0]} has no ${listed(told, "or")}`;
-  return [finding("out-of-range", { start, end }, `${lacks} (${range}).${soft}`)];
+      ? keyTexts.beyondVoice(name, listed(told, "and"), low, high)
+      : keyTexts.notOn(name, listed(told, "or"), low, high);
+  const varies = instrument.soft ? keyTexts.rangeVaries(instrument.soft) : "";
+  return [finding("out-of-range", { start, end }, message + varies)];
 }
 
 /** The same of a list of notes behind a colon, as far as octaves stand there: one finding for notes in a row. */

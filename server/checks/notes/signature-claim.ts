@@ -13,6 +13,8 @@ import {
   signatureAccidentals,
 } from "../../music/scales/signature.ts";
 import { type Finding, finding, replacement } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
+import { claimTexts } from "./claim-texts.ts";
 import { scaleName } from "./subject-name.ts";
 
 type Subject = ScaleToPlay | ChordToPlay;
@@ -58,24 +60,20 @@ function usualSignatures({ tonic, kind }: ScaleToPlay, name: string, names: Note
   const own = keySignature(tonic, kind);
   const parallel = parallelSignature(tonic, kind);
   if (!own || !parallel) return [];
-  if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: `the key signature of ${name}` }];
+  if (own.fifths === parallel.fifths) return [{ fifths: own.fifths, what: claimTexts.signatureOf(name) }];
   const key = keyName(parallel.fifths, kind.signature!.parallel === -MAJOR_TO_MINOR ? "minor" : "major", names);
   return [
-    { fifths: own.fifths, what: `the signature of ${name} itself, which holds all its notes` },
-    { fifths: parallel.fifths, what: onTonic(key, name), key },
+    { fifths: own.fifths, what: claimTexts.ownSignature(name) },
+    { fifths: parallel.fifths, what: claimTexts.onTonic(key, name), key },
   ];
-}
-
-function onTonic(key: string, name: string): string {
-  return `the signature of ${key}, on the same tonic: what differs in ${name} is written with accidentals`;
 }
 
 function lessUsual({ tonic, kind }: ScaleToPlay, name: string, names: NoteNames): Accepted[] {
   return otherSignatures(tonic, kind).map(({ fifths, key, because }) => {
-    if (!key) return { fifths, what: `no key signature: every accidental of ${name} is written before its note` };
+    if (!key) return { fifths, what: claimTexts.withoutSignature(name) };
     const called = names.key(key.tonic, key.mode);
-    const parent = `the signature of ${called}, of whose scale ${name} is a form`;
-    return { fifths, what: because === "parent" ? parent : onTonic(called, name), key: called };
+    const what = because === "parent" ? claimTexts.ofParent : claimTexts.onTonic;
+    return { fifths, what: what(called, name), key: called };
   });
 }
 
@@ -87,13 +85,12 @@ function chordSignatures(subject: ChordToPlay, names: NoteNames): Accepted[] {
   const isMinor = key ? keyMode === "minor" : kind.signature === -MAJOR_TO_MINOR;
   const accepted = {
     fifths: own.fifths,
-    what: `the signature of ${keyName(own.fifths, isMinor ? "minor" : "major", names)}`,
+    what: claimTexts.ofKey(keyName(own.fifths, isMinor ? "minor" : "major", names)),
   };
   if (key || !ON_LEADING_NOTE.includes(chord)) return [accepted];
   const minor = own.fifths - MAJOR_TO_MINOR;
   const minorKey = keyName(minor, "minor", names);
-  const what = `the signature of ${minorKey}, which has this chord with its leading note raised`;
-  return [accepted, { fifths: minor, what, key: minorKey }];
+  return [accepted, { fifths: minor, what: claimTexts.onDominant(minorKey), key: minorKey }];
 }
 
 /** None, and for the diminished seventh that of the key to which it leads. */
@@ -102,12 +99,10 @@ function evenChordSignatures(root: NoteName, kind: ChordKind, names: NoteNames):
   if (!leading) return [];
   const key = keyName(leading.fifths, "minor", names);
   return [
-    { fifths: 0, what: NO_KEY },
-    { fifths: leading.fifths, what: `the signature of ${key}, which has this chord on its raised seventh degree`, key },
+    { fifths: 0, what: claimTexts.ofNoKey },
+    { fifths: leading.fifths, what: claimTexts.onLeadingNote(key), key },
   ];
 }
-
-const NO_KEY = "no key signature, as it belongs to no key";
 
 /**
  * The signatures in which a scale or chord is rightly written, the usual one first; none for what belongs to no key.
@@ -119,14 +114,14 @@ export function acceptedSignatures(subject: Subject, names: NoteNames): Accepted
 /** Which of the right signatures this is, as a phrase; undefined where it is none of them. */
 export function describeAcceptedSignature(fifths: number, subject: Subject, names: NoteNames): string | undefined {
   const accepted = acceptedSignatures(subject, names);
-  if (accepted.length === 0 && fifths === 0) return NO_KEY;
+  if (accepted.length === 0 && fifths === 0) return claimTexts.ofNoKey;
   return accepted.find((each) => each.fifths === fifths)?.what;
 }
 
 /** `6 sharps (F# C# G# D# A# E#)`. */
 function inFull(fifths: number, names: NoteNames): string {
   const accidentals = signatureAccidentals(fifths).map((name) => names.name(name));
-  return describeFifths(fifths) + (accidentals.length ? ` (${accidentals.join(" ")})` : "");
+  return claimTexts.inFull(fifths, accidentals.join(" "));
 }
 
 function isOnMinorSide(subject: Subject): boolean {
@@ -137,11 +132,10 @@ function isOnMinorSide(subject: Subject): boolean {
 
 /** What the claimed signature is right for, as a sentence. */
 function belongsTo(fifths: number, subject: Subject, names: NoteNames): string {
-  if (Math.abs(fifths) > 7) return "No key signature has more than seven accidentals.";
+  if (Math.abs(fifths) > 7) return claimTexts.overSeven;
   const modes = isOnMinorSide(subject) ? (["minor", "major"] as const) : (["major", "minor"] as const);
   const [first, second] = modes.map((mode) => keyName(fifths, mode, names));
-  const shown = describeFifths(fifths);
-  return `${shown[0]!.toUpperCase()}${shown.slice(1)} ${Math.abs(fifths) === 1 ? "belongs" : "belong"} to ${first} and ${second}.`;
+  return claimTexts.belongsTo(fifths, first!, second!);
 }
 
 /** Raised notes are not in the signature: what to say of harmonic, melodic and jazz minor. */
@@ -151,8 +145,7 @@ function raisedNotes({ tonic, kind }: ScaleToPlay, fifths: number, names: NoteNa
   const leading: NoteName = nameAtFifths(fifthsOf(tonic) + 5);
   const raised = [names.name(leading)];
   if (raisesBoth) raised.unshift(names.name(nameAtFifths(fifthsOf(tonic) + 3)));
-  const verb = raised.length === 1 ? "is" : "are";
-  return ` It has the signature of ${keyName(fifths, "minor", names)}; ${raised.join(" and ")} ${verb} written with accidentals.`;
+  return claimTexts.raised(keyName(fifths, "minor", names), raised);
 }
 
 /** The signature in the style of the one that was typed: `2b`, `2♭`, `2 flats`. */
@@ -165,7 +158,7 @@ function inStyle(fifths: number, { start, end, text }: SignatureClaim): string {
 
 function mismatch(claim: SignatureClaim, message: string, right: number): Finding {
   const text = inStyle(right, claim);
-  return finding("key-signature", claim, message, [replacement(`Change to ${text}`, claim, text)]);
+  return finding("key-signature", claim, message, [replacement(fixTexts.changeTo(text), claim, text)]);
 }
 
 /**
@@ -181,14 +174,10 @@ export function checkSignature(
   const { fifths } = claim;
   if (describeAcceptedSignature(fifths, subject, names) !== undefined) return [];
   const [own, ...others] = acceptedSignatures(subject, names);
-  if (!own) {
-    const message = `${subjectText} belongs to no key and has no key signature, not ${describeFifths(fifths)}: its sharps and flats are written before the notes.`;
-    return [mismatch(claim, message, 0)];
-  }
-  const alternatives = others.map(
-    (other) => `, or ${describeFifths(other.fifths)}${other.key ? ` as ${other.key} has` : ""}`,
-  );
+  if (!own) return [mismatch(claim, claimTexts.belongsToNoKey(subjectText, fifths), 0)];
+  const alternatives = others.map((other) => claimTexts.orAlso(other.fifths, other.key));
   const raised = subject.type === "scale" ? raisedNotes(subject, own.fifths, names) : "";
-  const message = `${subjectText} has ${inFull(own.fifths, names)}${alternatives.join("")}, not ${describeFifths(fifths)}.${raised} ${belongsTo(fifths, subject, names)}`;
+  const right = inFull(own.fifths, names) + alternatives.join("");
+  const message = `${claimTexts.hasSignature(subjectText, right, fifths)}${raised} ${belongsTo(fifths, subject, names)}`;
   return [mismatch(claim, message, own.fifths)];
 }

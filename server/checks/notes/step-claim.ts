@@ -3,7 +3,7 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import type { Direction } from "../../music/patterns/reach.ts";
 import { kindById } from "../../music/scales/kinds.ts";
-import { degreesOf, ordinal, scaleNames } from "../../music/scales/scale.ts";
+import { degreesOf, scaleNames } from "../../music/scales/scale.ts";
 import {
   centsOf,
   printLike,
@@ -14,6 +14,8 @@ import {
   type WrittenSteps,
 } from "../../music/scales/steps.ts";
 import { type Finding, finding, quoted, replacement } from "../finding.ts";
+import { fixTexts } from "../fix-texts.ts";
+import { claimTexts } from "./claim-texts.ts";
 import { distanceInWords } from "./note-reasons.ts";
 
 export interface StepClaim {
@@ -24,13 +26,10 @@ export interface StepClaim {
   readonly words: string;
 }
 
-/** Degrees are named in words up to the twelfth. */
-const NAMED = 12;
-
 function fixTo(claim: StepClaim, text: string): Finding["fixes"] {
   const { start, end, words } = claim;
   const marked = end - start === words.length ? text : `steps ${text}`;
-  return [replacement(`Change to ${text}`, claim, marked)];
+  return [replacement(fixTexts.changeTo(text), claim, marked)];
 }
 
 /** Where both go the same way the longest: the formula that the player meant, of two that are right. */
@@ -56,14 +55,15 @@ function formulasOf({ kind }: ScaleToPlay, direction: Direction | undefined): Fo
   return [...rising, ...kinds.map((each) => ({ steps: stepsOf(each, "down").toReversed(), falls: true }))];
 }
 
-function place(index: number): string {
-  return index < NAMED ? `the ${ordinal(index + 1)} step` : `step ${index + 1}`;
-}
-
-function namesAround({ tonic, kind }: ScaleToPlay, index: number, falls: boolean, { name }: NoteNames): string {
+function namesAround(
+  { tonic, kind }: ScaleToPlay,
+  index: number,
+  falls: boolean,
+  { name }: NoteNames,
+): readonly [string, string] {
   const rising = scaleNames(tonic, kind, falls ? "down" : "up");
   const notes = falls ? [rising[0]!, ...rising.toReversed()] : [...rising, rising[0]!];
-  return `${name(notes[index]!)} to ${name(notes[index + 1]!)}`;
+  return [name(notes[index]!), name(notes[index + 1]!)];
 }
 
 /** `a minor third` where the scale leaves a letter out, as the pentatonic does; else as `distanceInWords`. */
@@ -84,23 +84,16 @@ function howItDiffers(
 ): string {
   const { steps, falls } = right;
   const at = steps.findIndex((step, index) => claimed[index] !== undefined && step !== claimed[index]);
-  if (at === -1) {
-    const count = `${subjectText} has ${steps.length} steps up to the octave, and ${claimed.length} are given here`;
-    return `${count}: ${shown}.`;
-  }
+  if (at === -1) return claimTexts.countOfSteps(subjectText, steps.length, claimed.length, shown);
   // An octatonic scale read the other way round has other notes than `octatonic` names.
   const isOctatonic = subject.kind.id === "octatonic";
-  const where = isOctatonic ? "" : `, ${namesAround(subject, at, falls, names)},`;
+  const between = isOctatonic ? undefined : namesAround(subject, at, falls, names);
   const is = isOctatonic ? distanceInWords(steps[at]!) : stepInWords(subject, at, right);
-  const missing =
-    steps.length === claimed.length ? "" : ` It has ${steps.length} steps, and ${claimed.length} are given here.`;
-  const rising = subject.kind.id === "melodic minor" && !falls ? " Steps are those of the rising form." : "";
-  const way = falls ? ", read downward" : "";
-  return `${sentence(`${place(at)} of ${subjectText}`)}${way}${where} is ${is}, not ${distanceInWords(claimed[at]!)}: ${shown}.${missing}${rising}`;
-}
-
-function sentence(words: string): string {
-  return words[0]!.toUpperCase() + words.slice(1);
+  const isNot = distanceInWords(claimed[at]!);
+  const missing = steps.length === claimed.length ? "" : claimTexts.andCount(steps.length, claimed.length);
+  const rising = subject.kind.id === "melodic minor" && !falls ? claimTexts.risingForm : "";
+  const way = falls ? "down" : "up";
+  return claimTexts.step(at + 1, subjectText, way, between, is, isNot, shown) + missing + rising;
 }
 
 /** A scale in cents has steps in cents, as it was declared. */
@@ -109,8 +102,7 @@ function checkCents(claim: StepClaim, { kind }: ScaleToPlay, subjectText: string
   const claimed = readSteps(claim.words);
   if (claimed?.style === "cents" && claimed.steps.join() === right.join()) return [];
   const shown = printSteps(right, "cents");
-  const message = `${subjectText} has its steps in cents: ${shown}.`;
-  return [finding("step-formula", claim, message, fixTo(claim, `cents ${shown}`))];
+  return [finding("step-formula", claim, claimTexts.inCents(subjectText, shown), fixTo(claim, `cents ${shown}`))];
 }
 
 /**
@@ -125,15 +117,14 @@ export function checkSteps(
   direction?: Direction,
 ): readonly Finding[] {
   if (subject.type === "chord") {
-    const message = `${subjectText} has no steps to check: a chord moves by thirds and more.`;
-    return [finding("step-formula", claim, message)];
+    return [finding("step-formula", claim, claimTexts.noSteps(subjectText))];
   }
   if (areInCents(subject.kind.degrees)) return checkCents(claim, subject, subjectText);
   const formulas = formulasOf(subject, direction);
   const claimed = readSteps(claim.words);
   if (!claimed || claimed.style === "cents") {
     const shown = printSteps(formulas[0]!.steps, likelyStyle(claim.words));
-    const message = `Write steps as T and S, W and H, or semitones in digits (three are A, 3 or m3): "${quoted(claim.words)}" cannot be read. ${subjectText} has ${shown}.`;
+    const message = claimTexts.stepsUnread(quoted(claim.words), subjectText, shown);
     return [finding("step-formula", claim, message, fixTo(claim, shown))];
   }
   if (formulas.some(({ steps }) => steps.join() === claimed.steps.join())) return [];

@@ -1,7 +1,7 @@
 import { minutesInWords } from "../../history/minute-words.ts";
 import { civil, type DayNumber, mondayOf, shortWeekday, weekIndex } from "../../journal/calendar.ts";
 import { shortDate, shortMonth } from "../../journal/date-words.ts";
-import { counted, inWords } from "../../plan/day-words.ts";
+import { inWords } from "../../plan/day-words.ts";
 import type { PartBlock, Table } from "./page.ts";
 import { type Minutes, type PracticeTime, sumOf, type TimedDay } from "./practice-time.ts";
 
@@ -22,7 +22,7 @@ function sentenceOf(days: readonly TimedDay[], timed: readonly TimedDay[]): stri
   const minutes = Math.round(timed.reduce((sum, each) => sum + each.minutes!, 0));
   const without = days.filter((each) => each.minutes === null).length;
   const others = without === 0 ? "" : `; on ${without === 1 ? "another" : `${inWords(without)} more`} none are noted`;
-  return `${counted(minutes, "minute")} on ${inWords(timed.length)} ${timed.length === 1 ? "day" : "days"}${others}.`;
+  return `${minutes} ${minutes === 1 ? "minute" : "minutes"} on ${inWords(timed.length)} ${timed.length === 1 ? "day" : "days"}${others}.`;
 }
 
 type UnitName = "day" | "week" | "month" | "year";

@@ -18,7 +18,8 @@ import { figure } from "../../plan/figure.ts";
 import { type PractisedLine, practisedLine, type StartTempo } from "../../plan/practised-line.ts";
 import type { Block } from "../../syntax/document/document.ts";
 import type { WrittenNote } from "../../syntax/words/meaning.ts";
-import { NOTHING_REACHED, startInWords } from "../explain/start-words.ts";
+import { startTexts } from "../explain/start-texts.ts";
+import { startInWords } from "../explain/start-words.ts";
 import { LATEST_DAYS, weightAfter } from "./lately.ts";
 import { type Candidate, formOf } from "./rank.ts";
 import { type SetEntry, setEntries } from "./set-work.ts";
@@ -255,7 +256,7 @@ const START_KEY = /^(\d{1,4}(?:\.\d)?) (-|\d{1,4}(?:\.\d)?) (\d{1,4}(?:\.\d)?) (
  * since; or why there is no tempo; or nothing.
  */
 export function explainStart(key: string): string | undefined {
-  if (key === "") return NOTHING_REACHED;
+  if (key === "") return startTexts.nothingReached;
   const found = START_KEY.exec(key);
   if (!found) return key.startsWith("Written without a tempo: ") ? key : undefined;
   const [tempo, steady, reached, gap] = found.slice(1);

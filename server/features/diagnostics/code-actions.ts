@@ -1,6 +1,7 @@
 import type { Position } from "../../syntax/document/document.ts";
 import { isAsked } from "../explain/action-kinds.ts";
 import type { CodeAction, Diagnostic, Fix, Range, TextEdit } from "../types.ts";
+import { diagnosticsTexts } from "./diagnostics-texts.ts";
 
 /**
  * The mends offered at a place: one quick fix for each fix of each diagnostic that touches the range (an empty range
@@ -52,7 +53,7 @@ function safeFixes(diagnostics: readonly Diagnostic[]): readonly SafeFix[] {
 
 function fixAll(safe: readonly SafeFix[]): CodeAction {
   return {
-    title: "Apply all safe fixes",
+    title: diagnosticsTexts.fixAll,
     kind: "source.fixAll",
     edits: editsOf(safe),
     preferred: false,

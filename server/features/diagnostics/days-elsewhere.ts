@@ -1,4 +1,6 @@
+import { fileTexts } from "../../checks/file/file-texts.ts";
 import { type DaysElsewhere, NOTHING_ELSEWHERE, strayDays } from "../../checks/file/journal-order.ts";
+import { listTexts } from "../../checks/list-texts.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayOfBlock } from "../../journal/day-of-block.ts";
 import { inOrderOfAddress, type Journal } from "../../journal/journal.ts";
@@ -72,7 +74,7 @@ class DatesOfJournal {
     const earlier = new Map<DayNumber, string>();
     for (const day of this.dates.get(uri)?.days ?? []) {
       const first = this.filesWith.get(day)!.find((file) => file === uri || !this.areSiblings(file, uri))!;
-      if (first !== uri) earlier.set(day, `${this.pathOf(first)}, line ${this.lineOf(first, day) + 1}`);
+      if (first !== uri) earlier.set(day, fileTexts.inFile(this.pathOf(first), this.lineOf(first, day) + 1));
     }
     return { earlier, stray: this.straysIn().get(uri) ?? NOTHING_ELSEWHERE.stray, siblings: this.siblingsAt(uri) };
   }
@@ -193,8 +195,8 @@ const FEW_FOLDERS = 4;
 /** `anna, ben and cleo`. */
 function listed(names: readonly string[]): string {
   if (names.length > FEW_FOLDERS)
-    return `${names.slice(0, FEW_FOLDERS - 1).join(", ")} and ${names.length - FEW_FOLDERS + 1} more`;
-  return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+    return listTexts.more(names.slice(0, FEW_FOLDERS - 1).join(", "), names.length - FEW_FOLDERS + 1);
+  return listTexts.and(names);
 }
 
 function decoded(name: string): string {

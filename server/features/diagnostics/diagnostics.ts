@@ -16,6 +16,7 @@ import {
   SEVERITIES,
   sumOf,
 } from "./block-facts.ts";
+import { diagnosticsTexts } from "./diagnostics-texts.ts";
 import { type FileFindings, fileFindings } from "./file-findings.ts";
 import { farAimFindings, type HistoryFinding, leapFindings } from "./history-findings.ts";
 import { placedFix } from "./placed-fix.ts";
@@ -354,7 +355,7 @@ function limited(
   const last = kept[MOST_DIAGNOSTICS - 1]!;
   kept[MOST_DIAGNOSTICS - 1] = {
     ...last,
-    message: `${last.message} (And ${count - MOST_DIAGNOSTICS} more in this file.)`,
+    message: diagnosticsTexts.moreInFile(last.message, count - MOST_DIAGNOSTICS),
   };
   return kept;
 }

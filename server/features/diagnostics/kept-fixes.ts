@@ -1,4 +1,6 @@
 import { type FindingFix, quoted, replacement } from "../../checks/finding.ts";
+import { fixTexts } from "../../checks/fix-texts.ts";
+import { lineTexts } from "../../checks/line/line-texts.ts";
 import { saidOfAttempts } from "../../journal/conditions.ts";
 import { VERDICTS } from "../../journal/declarations/verdict.ts";
 import type { Item, Meaning, Verdict } from "../../syntax/words/meaning.ts";
@@ -6,6 +8,7 @@ import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import { isName } from "../explain/declarable-name.ts";
 import { isKept } from "../explain/kept-words.ts";
 import type { CodeAction, Range } from "../types.ts";
+import { diagnosticsTexts } from "./diagnostics-texts.ts";
 import { actionOf, type EntryIn, entryWith, saidBeside, touchesRange } from "./line-in.ts";
 
 /** What may be made of kept words, and how one tells that it was. */
@@ -60,7 +63,8 @@ function offersFor({ text, line, journal }: EntryIn, item: Item): readonly Offer
 
 /** A fix that declares something above the first day. */
 export function declaring(word: string, name: string, edits: FindingFix["edits"], says = ""): FindingFix {
-  return { title: `Declare ${word} "${quoted(name)}"${says}`, safe: false, edits, head: `${word} "${name}"${says}` };
+  const title = lineTexts.declare(`${word} "${quoted(name)}"${says}`);
+  return { title, safe: false, edits, head: `${word} "${name}"${says}` };
 }
 
 function outcomeOffers(name: string, vocabulary: Vocabulary): readonly Offer[] {
@@ -91,7 +95,7 @@ function articulationOffer(name: string): Offer {
 function patternOffer(name: string, edits: FindingFix["edits"]): Offer {
   return {
     fix: {
-      title: `Declare pattern "${quoted(name)}" (add its degrees)`,
+      title: diagnosticsTexts.declarePattern(`pattern "${quoted(name)}"`),
       safe: false,
       edits,
       head: `pattern "${name}":`,
@@ -112,7 +116,7 @@ function focusOffer(name: string, { start, end }: Item, text: string): Offer {
 /** A tempo is the fix of a diagnostic. */
 function numberOffers(item: Item, typed: string): readonly Offer[] {
   const write = (words: string, type: Meaning["type"]): Offer => ({
-    fix: replacement(`Write "${quoted(words)}"`, item, words),
+    fix: replacement(fixTexts.write(quoted(words)), item, words),
     isMeant: (meaning) => meaning.type === type,
   });
   const bars = write(`bars ${typed}`, "place");
@@ -131,5 +135,5 @@ function remarksOf({ text, line }: EntryIn, { start, end }: Item): readonly Find
       ? { start: remark, end: remark, text: `${words}; ` }
       : { start: last, end: last, text: ` -- ${words}` };
   const edits = there.start === end ? [{ start: from, end, text: there.text }] : [gone, there];
-  return from === 0 ? [] : [{ title: "Make it a remark", safe: false, edits }];
+  return from === 0 ? [] : [{ title: fixTexts.makeRemark, safe: false, edits }];
 }

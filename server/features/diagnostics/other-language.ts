@@ -2,6 +2,7 @@ import { singleWords, WordsOfLanguages } from "../../journal/words-of-languages.
 import { ENGLISH_NAMES, type NamesId, NOTE_NAMES } from "../../music/notes/note-names.ts";
 import { cutLine } from "../../syntax/line/cut.ts";
 import type { CodeAction } from "../types.ts";
+import { diagnosticsTexts } from "./diagnostics-texts.ts";
 import { actionOf, type LineIn } from "./line-in.ts";
 
 /** One word alone may be the title of a piece, but for one that says how a tempo went: `72 sauber`. */
@@ -18,8 +19,7 @@ export function otherLanguage({ journal, document, at, text }: LineIn): readonly
   const language = languageOf(text.slice(0, cutLine(text).remark), tables);
   if (!language) return [];
   const head = `names ${language}`;
-  const title = `Declare ${head} (its words and names of notes)`;
-  return [actionOf({ title, safe: false, edits: [], head }, { at, document })];
+  return [actionOf({ title: diagnosticsTexts.declareLanguage(head), safe: false, edits: [], head }, { at, document })];
 }
 
 /**

@@ -1,4 +1,5 @@
 import { type FindingFix, quoted, replacement } from "../../checks/finding.ts";
+import { fixTexts } from "../../checks/fix-texts.ts";
 import { subjectText } from "../../journal/subject-text.ts";
 import { readPart } from "../../syntax/line/part.ts";
 import type { Item, SubjectMeaning } from "../../syntax/words/meaning.ts";
@@ -20,7 +21,7 @@ export function otherReadings(at: EntryIn, range: Range): readonly CodeAction[] 
   if (!subject || subject.meaning.type === "faulty subject" || !touchesRange(subject, range)) return [];
   const typed = at.text.slice(subject.start, subject.end);
   return offersFor(at, subject as Item<SubjectMeaning>, typed)
-    .map((offer) => replacement(`Change to "${quoted(offer)}"`, subject, offer))
+    .map((offer) => replacement(fixTexts.changeTo(fixTexts.quoted(quoted(offer))), subject, offer))
     .filter((fix) => isOnlySubject(at, fix))
     .map((fix) => actionOf(fix, at));
 }

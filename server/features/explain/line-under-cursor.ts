@@ -7,6 +7,7 @@ import {
   type LineEnd,
   type Position,
 } from "../../syntax/document/document.ts";
+import { entryTexts } from "./entry-texts.ts";
 import { type Refusal, refusal } from "./refusal.ts";
 
 /** An entry of a day, with the block it stands in. */
@@ -36,9 +37,7 @@ export function entryUnderCursor(journal: Journal, uri: string, position: Positi
   return entry ? { ok: true, document, block, first, line, text: block.lines[line]!, model, entry } : NO_ENTRY;
 }
 
-const NO_ENTRY = refusal(
-  "There is no entry on this line. Put the cursor on one below a day, such as D minor, thirds, 8ths at 60 clean, and try again.",
-);
+const NO_ENTRY = refusal(entryTexts.noEntry);
 
 /** The line end that a file is written with: its first one. */
 export function lineEndOf({ blocks }: Document): LineEnd {

@@ -5,6 +5,7 @@ import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ChordToPlay, ScaleToPlay } from "../../music/patterns/notes-to-play.ts";
 import { type Collection, collectionOfScale } from "../../music/scales/collection.ts";
 import { parallelOf, relativeOf } from "../../music/scales/related-keys.ts";
+import { theoryTexts } from "./theory-texts.ts";
 
 type Subject = ScaleToPlay | ChordToPlay;
 
@@ -25,7 +26,10 @@ export function relatedNames(
 /** `relative: F major; parallel: D major`. */
 export function relatedWords(subject: Subject, names: NoteNames): string | undefined {
   const { relative, parallel } = relatedNames(subject, names);
-  const words = [...(relative ? [`relative: ${relative}`] : []), ...(parallel ? [`parallel: ${parallel}`] : [])];
+  const words = [
+    ...(relative ? [theoryTexts.relative(relative)] : []),
+    ...(parallel ? [theoryTexts.parallel(parallel)] : []),
+  ];
   return words.join("; ") || undefined;
 }
 
@@ -39,7 +43,7 @@ export function collectionOf(subject: Subject): Collection | null {
 export function collectionWords(subject: Subject, names: NoteNames): string | undefined {
   const found = collectionOf(subject);
   if (!found) return undefined;
-  const marks = found.with.map((each) => names.name(each)).join(" and ");
+  const marks = found.with.map((each) => names.name(each));
   const same = found.sameFrom.map((each) => names.name(each)).join(" ");
-  return `collection: ${found.name} ${found.number} of ${found.of}, with ${marks}; the same notes from ${same}`;
+  return theoryTexts.collection(found.name, found, marks, same);
 }

@@ -6,12 +6,15 @@ import { areInCents } from "../../music/notes/degree.ts";
 import { type NoteName, nameAtFifths } from "../../music/notes/note.ts";
 import { type NoteNames, nameBetween } from "../../music/notes/note-names.ts";
 import { notesToPlay, type WhatToPlay } from "../../music/patterns/notes-to-play.ts";
-import { describeFifths, signatureAccidentals } from "../../music/scales/signature.ts";
+import { signatureAccidentals } from "../../music/scales/signature.ts";
+import { signatureTexts } from "../../music/scales/signature-texts.ts";
 import { centsOf, printSteps, stepsOf } from "../../music/scales/steps.ts";
 import type { SubjectMeaning } from "../../syntax/words/meaning.ts";
 import { explainKind, sentenceCase } from "./explain.ts";
 import { escapeMarkdown } from "./markdown.ts";
 import { collectionWords, relatedWords } from "./related-words.ts";
+import { theorySentenceTexts } from "./theory-sentence-texts.ts";
+import { theoryTexts } from "./theory-texts.ts";
 import { tuningOf } from "./tuning.ts";
 
 export type Explain = "signature" | "steps" | "both" | "none";
@@ -48,7 +51,7 @@ export function theoryOf(
   const { explain, names, hidden } = telling;
   if (explain === "none") return [];
   return [
-    ...(hidden ? [HIDDEN] : notesOf(input, names)),
+    ...(hidden ? [theoryTexts.hidden] : notesOf(input, names)),
     ...(explain === "steps" ? [] : [...signatureOf(input, telling), ...relationsOf(input.subject, telling)]),
     ...(explain === "signature" ? [] : stepsIn(input)),
     ...(hidden ? [] : tuningOf(input, { tuning, names })),
@@ -60,9 +63,9 @@ export function theoryOf(
  * place of the signature where those alone are told. Undefined where it has none.
  */
 export function notesAndSignature(input: WhatToPlay, { explain, names, hidden }: Telling): string | undefined {
-  const notes = hidden ? HIDDEN : notesInLine(input, names);
+  const notes = hidden ? theoryTexts.hidden : notesInLine(input, names);
   const { signature } = notesToPlay({ subject: input.subject });
-  const words = signature ? inWords(describeFifths(signature.fifths)) : "no key signature";
+  const words = signature ? signatureTexts.accidentalsInWords(signature.fifths) : theoryTexts.noSignature;
   const parts = [...(notes === "" ? [] : [notes]), ...(explain === "steps" ? [] : [words])];
   return parts.length === 0 ? undefined : `${parts.join("; ")}.`;
 }
@@ -70,7 +73,7 @@ export function notesAndSignature(input: WhatToPlay, { explain, names, hidden }:
 function notesInLine(input: WhatToPlay, names: NoteNames): string {
   const { subject } = input;
   const row = risingAndFalling(input, names);
-  return subject.type === "scale" && areInCents(subject.kind.degrees) ? `${row}, to the nearest quarter tone` : row;
+  return subject.type === "scale" && areInCents(subject.kind.degrees) ? row + theoryTexts.quarterTones : row;
 }
 
 function risingAndFalling(input: WhatToPlay, names: NoteNames): string {
@@ -79,14 +82,7 @@ function risingAndFalling(input: WhatToPlay, names: NoteNames): string {
   if (notesInRow(down.toReversed(), names) === rising) return rising;
   const [top, ...falling] = down;
   const further = up.at(-1) && top && nameBetween(top, names) === nameBetween(up.at(-1)!, names) ? falling : down;
-  return `${rising}, down ${notesInRow(further, names)}`;
-}
-
-const NUMBERS = ["none", "one", "two", "three", "four", "five", "six", "seven"] as const;
-
-/** `one flat` for `1 flat`. */
-function inWords(count: string): string {
-  return count.replace(/^[1-7]\b/, (digit) => NUMBERS[Number(digit)]!);
+  return theoryTexts.risingAndFalling(rising, notesInRow(further, names));
 }
 
 /** What else theory says of it, each as one line of Markdown: the rest of what `theoryOf` gives. */
@@ -103,9 +99,6 @@ export function furtherTheory(
   ];
 }
 
-/** Where the notes would stand. */
-const HIDDEN = "Notes: hidden until you have them written out";
-
 /** The same of a subject by itself, over an octave. */
 export function theoryOfSubject(
   subject: SubjectMeaning,
@@ -120,7 +113,7 @@ export function theoryOfSubject(
 
 /** What kind of scale or chord it is, in a sentence. */
 export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): string | undefined {
-  if (subject.type === "chord") return chordById(subject.chord)?.sentence;
+  if (subject.type === "chord") return theorySentence(chordById(subject.chord)?.sentence);
   if (subject.type !== "scale") return undefined;
   if (!subject.declared) return explainKind(subject.kind, subject.unsaid, conventions.names);
   const played = subjectToPlay(subject, 0, conventions);
@@ -128,15 +121,19 @@ export function sentenceOf(subject: SubjectMeaning, conventions: Conventions): s
   return sentence && escapeMarkdown(sentence);
 }
 
+function theorySentence(sentence: string | undefined): string | undefined {
+  return sentence && theorySentenceTexts.of(sentence);
+}
+
 function notesOf(input: WhatToPlay, names: NoteNames): string[] {
   const { subject } = input;
-  const nearest = subject.type === "scale" && areInCents(subject.kind.degrees) ? ", to the nearest quarter tone" : "";
+  const nearest = subject.type === "scale" && areInCents(subject.kind.degrees) ? theoryTexts.quarterTones : "";
   const { up, down } = notesToPlay({ ...input, pattern: "straight", variant: undefined, direction: "up" });
   const rising = notesInRow(up, names);
   if (rising === "") return [];
   const falling = notesInRow(down.toReversed(), names);
-  if (falling === rising) return [`Notes${nearest}: ${rising}`];
-  return [`Notes going up${nearest}: ${rising}`, `Going down: ${notesInRow(down, names)}`];
+  if (falling === rising) return [theoryTexts.notes(nearest, rising)];
+  return [theoryTexts.notesUp(nearest, rising), theoryTexts.down(notesInRow(down, names))];
 }
 
 /** Its signature in full where it is written with others as well. */
@@ -146,9 +143,8 @@ function signaturesBeside(input: WhatToPlay, telling: Telling): string[] {
 
 function signatureOf(input: WhatToPlay, telling: Telling): string[] {
   const { signature } = notesToPlay({ subject: input.subject });
-  const own = signature ? signatureInFull(signature.fifths, telling) : "none, it belongs to no key";
-  const also = othersOf(input, telling);
-  return [`Signature: ${own}${also.length ? `; also written ${also.join(", or ")}` : ""}`];
+  const own = signature ? signatureInFull(signature.fifths, telling) : theoryTexts.noKey;
+  return [theoryTexts.signature(own, othersOf(input, telling))];
 }
 
 function othersOf({ subject }: WhatToPlay, telling: Telling): readonly string[] {
@@ -156,7 +152,9 @@ function othersOf({ subject }: WhatToPlay, telling: Telling): readonly string[] 
   // A chord that is at home in several keys names its own alone.
   const others = signature && subject.type === "chord" ? [] : acceptedSignatures(subject, telling.names);
   const further = others.filter(({ fifths }) => fifths !== (signature?.fifths ?? 0));
-  return further.map(({ fifths, key }) => (key ? `with ${describeFifths(fifths)}, as ${key} is` : "with none"));
+  return further.map(({ fifths, key }) =>
+    key ? theoryTexts.asKeyIs(signatureTexts.withAccidentals(fifths), key) : theoryTexts.withNone,
+  );
 }
 
 /** Its relative and parallel keys, or for a symmetrical scale or chord which of the few it is. */
@@ -170,18 +168,19 @@ function relationsOf(subject: WhatToPlay["subject"], { names, hidden }: Telling)
 /** `6 sharps (F# C# G# D# A# E#)`; how many alone where notes are hidden. */
 function signatureInFull(fifths: number, { names, hidden }: Omit<Telling, "explain">): string {
   const accidentals = (hidden ? [] : signatureAccidentals(fifths)).map((each) => names.name(each));
-  return accidentals.length ? `${describeFifths(fifths)} (${accidentals.join(" ")})` : describeFifths(fifths);
+  const count = signatureTexts.accidentals(fifths);
+  return accidentals.length ? `${count} (${accidentals.join(" ")})` : count;
 }
 
 /** Steps belong to scales; those of a scale in cents are in cents. */
 function stepsIn(input: WhatToPlay): string[] {
   const { subject } = input;
   if (subject.type !== "scale") return [];
-  if (areInCents(subject.kind.degrees)) return [`Steps in cents: ${printSteps(centsOf(subject.kind), "cents")}`];
+  if (areInCents(subject.kind.degrees)) return [theoryTexts.stepsInCents(printSteps(centsOf(subject.kind), "cents"))];
   const rising = printSteps(stepsOf(subject.kind), "TS");
   const falling = stepsOf(subject.kind, "down");
-  if (printSteps(falling, "TS") === rising) return [`Steps: ${rising}`];
-  return [`Steps going up: ${rising}`, `Going down: ${printSteps(falling.toReversed(), "TS")}`];
+  if (printSteps(falling, "TS") === rising) return [theoryTexts.steps(rising)];
+  return [theoryTexts.stepsUp(rising), theoryTexts.down(printSteps(falling.toReversed(), "TS"))];
 }
 
 /** Which keys have a signature, and which of its own it is for what is practised. */
@@ -193,10 +192,12 @@ export function explainSignature(
   const { names } = telling;
   const key = (place: number, mode: string): string => names.key(nameAtFifths(place), mode);
   const keys =
-    Math.abs(fifths) > 7 ? "No key in use has it." : `${key(fifths, "major")} and ${key(fifths + 3, "minor")} have it.`;
+    Math.abs(fifths) > 7
+      ? theoryTexts.noKeyHasIt
+      : theoryTexts.keysHaveIt(key(fifths, "major"), key(fifths + 3, "minor"));
   const what = subject && describeAcceptedSignature(fifths, subject, names);
   const opening = `${sentenceCase(signatureInFull(fifths, telling))}. ${keys}`;
-  return what ? `${opening} Here: ${what}.` : opening;
+  return what ? opening + theoryTexts.signatureHere(what) : opening;
 }
 
 /** The notes of a row as they are played, and the degrees that they stand on. */

@@ -12,6 +12,7 @@ import type { Claim, ClaimedNote } from "../../syntax/line/line.ts";
 import { claimedExercise } from "../explain/claimed-entry.ts";
 import { escapedExtract, paragraphs } from "../explain/markdown.ts";
 import { explainSignature } from "../explain/theory.ts";
+import { claimTexts } from "./claim-texts.ts";
 import { claimInMarkdown } from "./claimed-staff.ts";
 import type { EntryAt } from "./entry.ts";
 
@@ -32,11 +33,8 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
   if (claim.type === "signature") return { ...stretch, markdown: explainSignature(claim.fifths, subject, telling) };
   if (claim.type === "steps") {
     const name = escapedExtract(subjectText(entry.subject!, conventions.names));
-    const right = subject?.type === "scale" ? ` ${name} has ${stepsLike(claim.words, subject.kind)}.` : "";
-    return {
-      ...stretch,
-      markdown: `Steps, read upward: a tone is \`T\` or \`W\`, a semitone \`S\` or \`H\`, three semitones are \`A\`, \`3\` or \`m3\`.${right}`,
-    };
+    const right = subject?.type === "scale" ? claimTexts.hasSteps(name, stepsLike(claim.words, subject.kind)) : "";
+    return { ...stretch, markdown: claimTexts.steps + right };
   }
   const index = claim.notes.findLastIndex(({ start, end }) => start <= character && character <= end);
   const note = claim.notes[index];
@@ -47,7 +45,7 @@ export function claimHover(at: EntryAt, claim: Claim, character: number): ClaimH
 
 /** The steps of a kind as the player writes them. */
 function stepsLike(words: string, kind: ScaleKind): string {
-  if (areInCents(kind.degrees)) return `${printSteps(centsOf(kind), "cents")} cents`;
+  if (areInCents(kind.degrees)) return claimTexts.cents(printSteps(centsOf(kind), "cents"));
   const written = readSteps(words);
   if (!written || written.style === "cents") return printSteps(stepsOf(kind), "TS");
   return printLike(stepsOf(kind), written);
@@ -55,7 +53,7 @@ function stepsLike(words: string, kind: ScaleKind): string {
 
 function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote[], index: number): string | undefined {
   const { note, text } = notes[index]!;
-  if (!note) return `${escapedExtract(text)} is not a note.`;
+  if (!note) return claimTexts.noNote(escapedExtract(text));
   const claimed = claimedExercise(entry, journal.conventions(uri));
   const found = claimed && bestReading(notes, claimed);
   if (!claimed || !found) return undefined;
@@ -64,11 +62,12 @@ function noteHover({ entry, journal, uri }: EntryAt, notes: readonly ClaimedNote
   const step = steps.find((each) => each.typed === index && each.type !== "missing");
   const whole = escapedExtract(claimed.subjectText);
   const expected = step && step.type !== "extra" ? found.reading.notes[step.expected] : undefined;
-  if (!expected) return `${name}: one note more than ${whole} has here.`;
-  if (expected.resolves) return `${claimed.names.name(expected.note)} is the tonic on which ${whole} resolves.`;
+  if (!expected) return claimTexts.oneMore(name, whole);
+  if (expected.resolves) return claimTexts.resolves(claimed.names.name(expected.note), whole);
   const degree = modulo(expected.degree - 1, rungsIn(found.reading.subject, expected.falling).length) + 1;
-  const what = claimed.subject.type === "chord" ? "note" : "degree";
+  const placeOf = claimed.subject.type === "chord" ? claimTexts.chordNoteOf : claimTexts.degreeOf;
+  const place = placeOf(ordinal(degree), whole);
   if (step!.type !== "same" && step!.type !== "octave")
-    return `${name} should be ${claimed.names.name(expected.note)}, the ${ordinal(degree)} ${what} of ${whole}.`;
-  return `${name} is the ${ordinal(degree)} ${what} of ${whole}.`;
+    return claimTexts.shouldBe(name, claimed.names.name(expected.note), place);
+  return claimTexts.is(name, place);
 }

@@ -17,6 +17,7 @@ import { type Explain, furtherTheory, notesAndSignature, sentenceOf, theoryOfSub
 import { nameOfEntry } from "../explain/written-name.ts";
 import { hardestStepHover } from "./fingers.ts";
 import { type HistoryInMarkdown, historyInMarkdown } from "./history.ts";
+import { historyTexts } from "./history-texts.ts";
 import { lastTimeInWords } from "./last-time.ts";
 import { pieceParagraphs } from "./piece.ts";
 import { staffInMarkdown } from "./staff.ts";
@@ -85,13 +86,14 @@ function headingOf({ entry, journal, uri, text }: EntryAt): string {
 function history(at: EntryAt): HistoryInMarkdown & { readonly way: string } {
   const { journal, entry, today, palette, text } = at;
   const found = historyOfEntry(at);
-  if (!found) return { way: "", first: entry.subject!.type === "activity" ? [] : ["Not practised yet."], below: [] };
+  if (!found)
+    return { way: "", first: entry.subject!.type === "activity" ? [] : [historyTexts.notPractisedYet], below: [] };
   const { strand, isOwn, others, notation } = found;
   const way = isOwn ? wayOfLine(strand, entry, text) : "";
   const last = lastTime(journal, found, today);
   if (!isOwn) return { way, first: last, below: [] };
   const played = playedUpTo(strand, today);
-  if (!played) return { way, first: [...last, AHEAD], below: [] };
+  if (!played) return { way, first: [...last, historyTexts.ahead], below: [] };
   const weeks = weeksOfStrand(journal, played);
   const told = historyInMarkdown({
     journal,
@@ -106,8 +108,6 @@ function history(at: EntryAt): HistoryInMarkdown & { readonly way: string } {
   return { way, first: [...last, ...told.first], below: told.below };
 }
 
-const AHEAD = "Not practised like this before today; days in the future are not counted yet.";
-
 /** What was last done before the line, in the same way; else in another, and that it was another. */
 function lastTime(
   journal: Journal,
@@ -118,8 +118,8 @@ function lastTime(
   if (!record) return [];
   const of = before ? strand : others.find(({ key }) => key === record.strandKey)!;
   const { words, remarks } = lastTimeInWords(journal, of, record, today);
-  const another = isOwn ? sentenceCase(wayBeside(journal, of, strand)) : "Another way";
-  const told = before && isOwn ? words : `Not played this way before. ${another}, ${words}`;
+  const another = isOwn ? sentenceCase(wayBeside(journal, of, strand)) : historyTexts.anotherWay;
+  const told = before && isOwn ? words : historyTexts.notThisWay(another, words);
   return [[told, ...remarks].join("  \n")];
 }
 

@@ -2,6 +2,7 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { entrySteps } from "../explain/entry-steps.ts";
+import { fingerTexts } from "../explain/finger-texts.ts";
 import { doubtsOf, easierInWords, stepInWords } from "../explain/finger-words.ts";
 
 /**
@@ -18,11 +19,11 @@ export function hardestStepHover(
 ): readonly string[] {
   const found = entrySteps(entry, journal, uri, { most: 1, day });
   if (!found) return [];
-  if (!found.known) return [`Hardest finger change: ${found.why}.`];
+  if (!found.known) return [fingerTexts.hardest(found.why)];
   return found.steps.map((step) => {
     const inTicks = (fingering: string): string => `\`${fingering}\``;
     const { names } = journal;
     const words = [stepInWords(step, names, inTicks), ...easierInWords(step, names, inTicks), ...doubtsOf(step, names)];
-    return `Hardest finger change: ${words.join("; ")}.`;
+    return fingerTexts.hardest(words.join("; "));
   });
 }

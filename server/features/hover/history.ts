@@ -11,11 +11,14 @@ import type { Week } from "../../history/weeks.ts";
 import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 import { dateInWords, shortDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { numberTexts } from "../../music/notes/number-texts.ts";
 import { careSentence } from "../../plan/care-words.ts";
 import { sentenceCase } from "../explain/explain.ts";
 import { escapedExtract, markdownTable } from "../explain/markdown.ts";
-import { easyStartInWords, NOTHING_REACHED, startInWords, startOf } from "../explain/start-words.ts";
+import { startTexts } from "../explain/start-texts.ts";
+import { easyStartInWords, startInWords, startOf } from "../explain/start-words.ts";
 import { chartInMarkdown } from "./chart.ts";
+import { historyTexts } from "./history-texts.ts";
 import { easeAskedLastTime } from "./last-time.ts";
 import { otherWays } from "./ways.ts";
 
@@ -85,9 +88,9 @@ function startSentence({ journal, strand, notation, today }: Told): readonly str
   if (standing.practisedOn === null) return [];
   const perBeat = 1 / metronomeOf(1, notation);
   const tempo = startTempo(standing, today, perBeat, ceiling);
-  if (tempo === undefined) return [NOTHING_REACHED];
+  if (tempo === undefined) return [startTexts.nothingReached];
   const limit = limitInWords(ceiling, today);
-  if (limit !== undefined) return [`Start at ${tempo}, and stay there today: ${limit}.`];
+  if (limit !== undefined) return [historyTexts.startAndStay(numberTexts.decimal(tempo), limit)];
   const ease = easeAskedLastTime(journal, records, today);
   if (ease === undefined) return [startInWords(startOf(tempo, standing, perBeat))];
   const easy = startTempo(standing, today, perBeat, { kind: "easing", share: BEGIN_AT });
@@ -96,8 +99,8 @@ function startSentence({ journal, strand, notation, today }: Told): readonly str
 
 /** Why the day asks for a low tempo; undefined where it does not. */
 function limitInWords({ kind, said }: Ceiling, today: DayNumber): string | undefined {
-  if (kind === "return") return "you are back after some time away";
-  return kind !== "usual" && said ? `something hurt on ${dateInWords(said.day, today)}` : undefined;
+  if (kind === "return") return historyTexts.backAfterPause;
+  return kind !== "usual" && said ? historyTexts.hurtOn(dateInWords(said.day, today)) : undefined;
 }
 
 /** `14 days, 70 minutes in 26 weeks.` */
@@ -106,14 +109,13 @@ function daysAndMinutes({ strand, weeks }: Told): string {
   const first = latest[0]?.index ?? 0;
   const days = new Set(strand.records.map(({ day }) => day).filter((day) => weekIndex(day) >= first)).size;
   const minutes = countOfMinutes(latest);
-  const span = weeks[0]?.index === first ? "" : ` in ${LATELY} weeks`;
-  const counted = `${days} ${days === 1 ? "day" : "days"}`;
-  return minutes === undefined ? `${counted}.` : `${counted}, ${minutes}${span}.`;
+  return historyTexts.days(days, minutes, weeks[0]?.index === first ? undefined : LATELY);
 }
 
 function tableOf(weeks: readonly Week[], notation: Notation, today: DayNumber): readonly string[] {
   const latest = weeks.slice(-TABLE_WEEKS).reverse();
   const timed = latest.some(({ minutes }) => Math.round(minutes) > 0);
+  const { week, best, usual, reached, minutes } = historyTexts.columns;
   const rows = weekRows(latest, notation).map((row) => [
     shortDate(row.monday, today),
     bestWithNote(row),
@@ -121,17 +123,17 @@ function tableOf(weeks: readonly Week[], notation: Notation, today: DayNumber): 
     row.reached,
     ...(timed ? [row.minutes === "0" ? "–" : row.minutes] : []),
   ]);
-  return [markdownTable(["Week of", "Best", "Usual", "Reached", ...(timed ? ["Minutes"] : [])], rows)];
+  return [markdownTable([week, best, usual, reached, ...(timed ? [minutes] : [])], rows)];
 }
 
 /** `Slope 0.80 a week (0.63 to 1.00).`, in beats a minute as the player counts; nothing while it is too early. */
 function slopeOf({ slope, low, high, verdict }: Trend, notation: Notation): readonly string[] {
   if (verdict === "too early" || slope === null || low === null || high === null) return [];
   const [middle, least, most] = [slope, low, high].map((each) => inHundredths(metronomeOf(each, notation)));
-  return [`Slope ${middle} a week (${least} to ${most}).`];
+  return [historyTexts.slope(middle!, least!, most!)];
 }
 
 function inHundredths(value: number): string {
-  const figure = Math.abs(value).toFixed(2);
-  return figure === "0.00" ? "0" : `${value < 0 ? "−" : ""}${figure}`;
+  const size = Math.abs(value).toFixed(2);
+  return size === "0.00" ? "0" : `${value < 0 ? "−" : ""}${numberTexts.decimal(size)}`;
 }

@@ -2,6 +2,7 @@ import type { Palette } from "../../../shared/protocol.ts";
 import { bodyOf } from "../../journal/body-said.ts";
 import { weekday, weekLabel } from "../../journal/calendar.ts";
 import { instrumentOf } from "../../journal/conventions.ts";
+import { dateTexts } from "../../journal/date-texts.ts";
 import type { Declared } from "../../journal/declarations/declared.ts";
 import { entryOfSubjectAt } from "../../journal/each-subject.ts";
 import type { Journal } from "../../journal/journal.ts";
@@ -11,13 +12,14 @@ import type { StaffDrawer } from "../../notation/staff-look.ts";
 import { blockIndexAt, type Position } from "../../syntax/document/document.ts";
 import type { EntryLine, Line, LineOf } from "../../syntax/line/line.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
-import { explainDeclaration, explainTerm, WEEKDAY_NAMES } from "../explain/explain.ts";
+import { explainDeclaration, explainTerm } from "../explain/explain.ts";
 import { instrumentInWords } from "../explain/instrument-words.ts";
 import { paragraphs } from "../explain/markdown.ts";
 import { explainTuning } from "../explain/tuning.ts";
 import type { Hover, Settings } from "../types.ts";
 import { claimHover } from "./claim.ts";
 import { type EntryAt, subjectHover } from "./entry.ts";
+import { hoverTexts } from "./hover-texts.ts";
 import { keptHover } from "./kept.ts";
 import { pieceParagraphs } from "./piece.ts";
 import { termHover } from "./term.ts";
@@ -195,12 +197,12 @@ function dayHover(line: LineOf<"day">, model: BlockModel): Said {
   const minutes = minutesOfDay(line, model);
   const opening =
     date === undefined
-      ? "There is no such date, so these lines are not counted."
-      : `**${weekLabel(date)}**, ${WEEKDAY_NAMES[weekday(date) - 1]}.`;
+      ? hoverTexts.noSuchDate
+      : hoverTexts.day(weekLabel(date), dateTexts.weekdays[weekday(date) - 1]!);
   return {
     start: line.start,
     end: line.dateEnd,
-    markdown: `${opening} ${day?.rest !== undefined && !minutes.any ? "A day of rest." : minutes.words}`,
+    markdown: `${opening} ${day?.rest !== undefined && !minutes.any ? hoverTexts.rest : minutes.words}`,
   };
 }
 
@@ -210,7 +212,7 @@ function minutesOfDay(
   { sittings, phases }: BlockModel,
 ): { readonly any: boolean; readonly words: string } {
   const stated = line.items.find(({ meaning }) => meaning.type === "amount" && meaning.possible)?.meaning;
-  if (stated?.type === "amount") return { any: true, words: `${stated.minutes} minutes, as stated.` };
+  if (stated?.type === "amount") return { any: true, words: hoverTexts.minutesStated(stated.minutes) };
   const inPhases = sittings.map((_, i) =>
     phases
       .filter(({ sitting }) => sitting === i)
@@ -220,7 +222,5 @@ function minutesOfDay(
     (before, { minutes, total = 0 }, i) => before + (minutes ?? Math.max(total, inPhases[i]!)),
     0,
   );
-  return sum > 0
-    ? { any: true, words: `${sum} minutes, summed from its lines.` }
-    : { any: false, words: "No minutes are noted." };
+  return sum > 0 ? { any: true, words: hoverTexts.minutesSummed(sum) } : { any: false, words: hoverTexts.noMinutes };
 }

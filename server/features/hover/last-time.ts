@@ -8,6 +8,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { Entry } from "../../journal/model.ts";
 import { isSameLine } from "../explain/exercise-history.ts";
 import { escapedExtract } from "../explain/markdown.ts";
+import { historyTexts } from "./history-texts.ts";
 
 /** So many remarks are shown of a day. */
 const MOST_REMARKS = 2;
@@ -27,7 +28,10 @@ export function lastTimeInWords(
   const remarks = lines.flatMap(([first]) => entryOf(journal, first!)?.remarks ?? []).slice(-MOST_REMARKS);
   const date = weekdayDate(last.day, today);
   return {
-    words: played.length === 0 ? `Last played ${date}.` : `${date}: ${escapedExtract(played.join(", "))}`,
+    words:
+      played.length === 0
+        ? historyTexts.lastPlayed(date)
+        : historyTexts.lastTime(date, escapedExtract(played.join(", "))),
     remarks: remarks.map((remark) => `– ${escapedExtract(remark)}`),
   };
 }

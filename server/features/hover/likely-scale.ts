@@ -2,6 +2,7 @@ import type { DeclaredPiece } from "../../journal/conventions.ts";
 import { likelyScalesOf } from "../../journal/likely-key.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { LikelyScale } from "../../music/scales/likely-scales.ts";
+import { hoverTexts } from "./hover-texts.ts";
 
 /**
  * What scale a piece is likely in that is declared by its last note and signature, what else it may be in, and how it
@@ -12,8 +13,8 @@ export function likelyScaleParagraphs(piece: DeclaredPiece, names: NoteNames): r
   if (!likely) return [];
   const [first, ...others] = likely.readings;
   return [
-    `Likely **${nameOf(first, names)}**. ${first.reason}`,
-    ...(others.length > 0 ? [["It may also be:", ...others.map((each) => row(each, names))].join("\n")] : []),
+    hoverTexts.likely(nameOf(first, names), first.reason),
+    ...(others.length > 0 ? [[hoverTexts.mayAlsoBe, ...others.map((each) => row(each, names))].join("\n")] : []),
     ...(likely.ambitus ? [likely.ambitus.sentence] : []),
   ];
 }

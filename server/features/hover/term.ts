@@ -15,6 +15,7 @@ import { escapedExtract, escapeMarkdown, paragraphs } from "../explain/markdown.
 import { termKey } from "../explain/term-key.ts";
 import { cutRow, rowOf } from "../explain/theory.ts";
 import type { EntryAt } from "./entry.ts";
+import { hoverTexts } from "./hover-texts.ts";
 import { keptHover } from "./kept.ts";
 
 /** What a term means where it stands. */
@@ -42,14 +43,14 @@ function tempoHover({ journal, uri, entry, text }: EntryAt, { start, meaning }: 
   const conditions = entry.attempts.find(({ place }) => place.start === start)?.conditions;
   const noteValue = conditions?.noteValue ?? journal.conventions(uri).noteValue;
   const { bpm, low, beat } = meaning;
-  const top = low === undefined ? "" : ` ${low} to ${bpm} is one attempt, at the top.`;
+  const top = low === undefined ? "" : hoverTexts.tempoRange(low, bpm);
   const end = `${bpm > 0 ? `; ${metronomeWords(bpm)}` : ""}.${top}`;
   const named = beat ? rateAsWritten(bpm, { unit: "beats" }, { beat }) : String(bpm);
-  if (entry.subject?.type === "title") return `${named}: ${bpm} beats a minute${end}`;
-  if (!noteValue) return `At ${named}, one note a beat, ${bpm} notes a minute${end}`;
+  if (entry.subject?.type === "title") return hoverTexts.titleTempo(named, bpm, end);
+  if (!noteValue) return hoverTexts.noteABeat(named, bpm, end);
   const rate = Math.round(notesPerMinute(bpm, beat ?? QUARTER, noteValue) * 10) / 10;
   const value = noteValueWords(noteValue, entry, text, journal.vocabulary);
-  return `${sentenceCase(escapeMarkdown(value))} at ${named} are ${rate} notes a minute${end}`;
+  return hoverTexts.noteValueTempo(sentenceCase(escapeMarkdown(value)), named, rate, end);
 }
 
 /** As the line names it, or as the language does. */
@@ -57,7 +58,7 @@ function noteValueWords(value: NoteValue, { source }: Entry, text: string, { own
   const key = termKey({ type: "note value", value });
   const typed = source.items.find(({ meaning }) => termKey(meaning) === key);
   if (typed) return text.slice(typed.start, typed.end);
-  return own.find(({ meaning }) => termKey(meaning) === key)?.words[0] ?? "notes";
+  return own.find(({ meaning }) => termKey(meaning) === key)?.words[0] ?? hoverTexts.notes;
 }
 
 /**
@@ -78,19 +79,22 @@ function patternHover(
     return paragraphs([
       sentence,
       pattern?.type === "known" && !isDrawn(pattern.id)
-        ? `Degrees over an octave: ${cutRow(patternDegrees(pattern.id, pattern.variant, 8, true))}`
+        ? hoverTexts.degreesOverOctave(cutRow(patternDegrees(pattern.id, pattern.variant, 8, true)))
         : undefined,
     ]);
   const row = rowOf({ ...input, direction: conditions?.direction ?? "up" }, conventions.names);
-  const way = isDrawn(input.pattern) ? orderOf(day) : (conditions?.direction ?? "rising");
-  if (row.notes === "") return paragraphs([sentence, "None of it fits in this span."]);
-  const notes = notesHidden(entry, conventions) ? [] : [`Notes: ${row.notes}`];
-  return paragraphs([sentence, [`Degrees, ${way}: ${row.degrees}`, ...notes].join("  \n")]);
+  const way = isDrawn(input.pattern) ? orderOf(day) : wayInWords(conditions?.direction);
+  if (row.notes === "") return paragraphs([sentence, hoverTexts.nothingFits]);
+  const notes = notesHidden(entry, conventions) ? [] : [hoverTexts.patternNotes(row.notes)];
+  return paragraphs([sentence, [hoverTexts.degrees(way, row.degrees), ...notes].join("  \n")]);
+}
+
+function wayInWords(direction: keyof typeof hoverTexts.ways | undefined): string {
+  return direction === undefined ? hoverTexts.rising : hoverTexts.ways[direction];
 }
 
 function declaredSentence(name: string, { cells }: Conventions): string | undefined {
   const cell = cells.get(nameKey(name));
   if (!cell) return undefined;
-  const steps = cell.step === 1 ? "a step" : `${cell.step} steps`;
-  return `${escapedExtract(name)}: a pattern of this journal, ${cell.degrees.join(" ")}, moved by ${steps} at a time.`;
+  return hoverTexts.declaredPattern(escapedExtract(name), cell.degrees.join(" "), cell.step);
 }

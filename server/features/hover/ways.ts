@@ -8,19 +8,7 @@ import { shortDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { Entry, Tonguing } from "../../journal/model.ts";
 import { escapedExtract } from "../explain/markdown.ts";
-
-const REACHES = {
-  short: "less than an octave",
-  octave: "one octave",
-  twelfth: "a twelfth",
-  wide: "more than a twelfth",
-} as const;
-const TONGUINGS = {
-  slurred: "slurred",
-  single: "tongued",
-  mixed: "slurred and tongued",
-  multiple: "double-tongued",
-} as const;
+import { wayTexts } from "./way-texts.ts";
 
 /** What of a line says how it is played, in its own words: `slurred, 2 oct`; the rest by the strand. */
 export function wayOfLine(strand: Strand, { subject, source }: Entry, text: string): string {
@@ -34,9 +22,11 @@ export function wayOfLine(strand: Strand, { subject, source }: Entry, text: stri
   const articulations = typed("articulation");
   const rhythms = typed("rhythm");
   return [
-    ...(articulations.length > 0 || tonguing === null || tonguing === "single" ? articulations : [TONGUINGS[tonguing]]),
-    ...(spans.length > 0 || reach === null ? spans : [REACHES[reach]]),
-    ...(rhythms.length > 0 || evenness !== "uneven" ? rhythms : ["in an uneven rhythm"]),
+    ...(articulations.length > 0 || tonguing === null || tonguing === "single"
+      ? articulations
+      : [wayTexts.tonguings[tonguing]]),
+    ...(spans.length > 0 || reach === null ? spans : [wayTexts.reaches[reach]]),
+    ...(rhythms.length > 0 || evenness !== "uneven" ? rhythms : [wayTexts.uneven]),
   ]
     .map((words) => escapedExtract(words, MOST))
     .join(", ");
@@ -51,17 +41,19 @@ function placeOf({ movement, where }: Pick<Strand, "movement" | "where">): strin
 
 /** How another strand differs: `tongued`, `slurred, a twelfth`, `bars 1-8`. */
 export function wayBeside(journal: Journal, strand: Strand, beside: Strand): string {
-  if (strand.title) return placeOf(strand) || "the whole piece";
+  if (strand.title) return placeOf(strand) || wayTexts.wholePiece;
   const { reach, tonguing, evenness } = strand;
   return [
     ...(tonguing !== null && tonguing !== beside.tonguing ? [tonguingBeside(journal, strand, tonguing)] : []),
-    ...(reach !== beside.reach ? [reach === null ? "of no certain span" : REACHES[reach]] : []),
-    ...(evenness !== beside.evenness ? [evenness === "uneven" ? "in an uneven rhythm" : "in an even rhythm"] : []),
+    ...(reach !== beside.reach ? [reach === null ? wayTexts.noReach : wayTexts.reaches[reach]] : []),
+    ...(evenness !== beside.evenness ? [evenness === "uneven" ? wayTexts.uneven : wayTexts.even] : []),
   ].join(", ");
 }
 
 function tonguingBeside(journal: Journal, { records }: Strand, tonguing: Tonguing): string {
-  return tonguing === "single" ? articulationWords(journal, records[0]!).beside(tonguing) : TONGUINGS[tonguing];
+  return tonguing === "single"
+    ? articulationWords(journal, records[0]!).beside(tonguing)
+    : wayTexts.tonguings[tonguing];
 }
 
 /** So many other ways are named. */
@@ -83,7 +75,7 @@ export function otherWays(
     if (!last) return [];
     const isAlike = axisOf(last, last) === axisOf(last, notation);
     const tempo = isAlike ? shown(last.rate!, last.noteValue, last.beat) : rateAsWritten(last.rate!, last, last);
-    return [`${wayBeside(journal, other, strand)}: ${tempo} on ${shortDate(last.day, today)}`];
+    return [wayTexts.otherWay(wayBeside(journal, other, strand), tempo, shortDate(last.day, today))];
   });
-  return told.length === 0 ? [] : [`Also ${told.slice(0, MOST_WAYS).join("; ")}.`];
+  return told.length === 0 ? [] : [wayTexts.also(told.slice(0, MOST_WAYS))];
 }

@@ -1,6 +1,6 @@
 import { ceilingOn } from "../../history/ceiling.ts";
 import { movementOfRecord } from "../../history/exercise-name.ts";
-import { rateAsWritten } from "../../history/exercise-row.ts";
+import { rateAsWritten, tempoAsWritten } from "../../history/exercise-row.ts";
 import { sinceLately } from "../../history/journal-facts.ts";
 import { historyAtHand } from "../../history/journal-history.ts";
 import { highestTempo, type Standing, standingOf } from "../../history/start-tempo.ts";
@@ -12,6 +12,7 @@ import { hasSeveral } from "../../journal/each-subject.ts";
 import type { Entry, NoteValue } from "../../journal/model.ts";
 import { type EntryInFile, historyOfEntry } from "../explain/exercise-history.ts";
 import type { HintOnLine } from "./hint-on-line.ts";
+import { inlayTexts } from "./inlay-texts.ts";
 
 /**
  * Behind the subject of an entry of today that has no tempo and no outcome yet the best of the last day on which one
@@ -33,7 +34,11 @@ export function lastReached(at: EntryInFile, readsAll: boolean): readonly HintOn
   if (ceiling.kind === "without instrument" || (most !== undefined && standing.reached > most)) return [];
   const day = dateInWords(standing.reachedOn, today);
   return [
-    { at: subject.end, label: `last ${tempoInWords(at, strand, standing.reached)}`, tooltip: `Reached on ${day}.` },
+    {
+      at: subject.end,
+      label: inlayTexts.last(tempoInWords(at, strand, standing.reached)),
+      tooltip: inlayTexts.reachedOn(day),
+    },
   ];
 }
 
@@ -77,10 +82,14 @@ const WAYS: readonly string[] = ["articulation", "rhythm", "span"];
 function tempoInWords({ journal, uri, entry }: EntryInFile, { title, records }: Strand, rate: number): string {
   const { noteValue, beat } = records.findLast((record) => record.rate !== null)!;
   const own = entry.attempts[0]?.conditions.noteValue ?? journal.conventions(uri).noteValue;
-  if (title) return rateAsWritten(rate, { unit: "beats" }, notation(undefined, beat)).replace(/^quarter=/, "");
+  if (title) return tempoAsWritten(rate, { unit: "beats" }, notation(undefined, isQuarter(beat) ? undefined : beat));
   const counted = own ?? noteValue;
-  const written = rateAsWritten(rate, { unit: "notes" }, notation(counted, beat));
-  return own || !counted ? written.slice(written.lastIndexOf(" at ") + 1).replace(/^at /, "") : written;
+  const write = own || !counted ? tempoAsWritten : rateAsWritten;
+  return write(rate, { unit: "notes" }, notation(counted, beat));
+}
+
+function isQuarter(beat: NoteValue | undefined): boolean {
+  return beat?.numerator === 1 && beat.denominator === 4;
 }
 
 function notation(noteValue: NoteValue | undefined, beat: NoteValue | undefined): Notation {

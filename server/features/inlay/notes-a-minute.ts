@@ -3,6 +3,7 @@ import type { Conventions } from "../../journal/conventions.ts";
 import type { Entry } from "../../journal/model.ts";
 import { figure } from "../../plan/figure.ts";
 import type { HintOnLine } from "./hint-on-line.ts";
+import { inlayTexts } from "./inlay-texts.ts";
 
 /**
  * Behind each tempo of an entry how many notes a minute it comes to: `= 144 notes a minute`, behind further ones
@@ -19,8 +20,8 @@ export function notesAMinute(entry: Entry, conventions: Conventions): readonly H
       const tempo = entry.attempts[index]?.tempo;
       if (!tempo || played?.rate == null || played.manner.unit !== "notes" || !played.manner.noteValue) return [];
       if (played.rate === tempo.bpm) return [];
-      const low = tempo.low === undefined ? "" : `${figure((tempo.low * played.rate) / tempo.bpm)} to `;
-      return [{ at: end, rates: low + figure(played.rate) }];
+      const low = tempo.low === undefined ? "" : figure((tempo.low * played.rate) / tempo.bpm);
+      return [{ at: end, rates: low === "" ? figure(played.rate) : inlayTexts.range(low, figure(played.rate)) }];
     })
-    .map(({ at, rates }, i) => ({ at, label: `= ${rates}${i === 0 ? " notes a minute" : ""}` }));
+    .map(({ at, rates }, i) => ({ at, label: i === 0 ? inlayTexts.notesAMinute(rates) : `= ${rates}` }));
 }

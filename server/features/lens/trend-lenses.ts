@@ -9,6 +9,7 @@ import { usualInstrument } from "../explain/usual-instrument.ts";
 import { nameOf } from "../preview/exercises.ts";
 import { isTimed, lastOf, rowInSpan } from "../preview/row-in-span.ts";
 import { spanOfDays, USUAL_SPAN } from "../preview/span.ts";
+import { lensTexts } from "./lens-texts.ts";
 
 /** Words above a line. */
 export interface TrendLens {
@@ -83,7 +84,7 @@ function lensesIn(
     .flatMap(([line, own]) =>
       own.slice(0, MOST_ON_A_LINE).map(({ exercise, trend }) => ({
         line,
-        title: `${own.length === 1 ? "Trend" : name(exercise)}: ${trend}`,
+        title: own.length === 1 ? lensTexts.trend(trend) : lensTexts.trendOf(name(exercise), trend),
       })),
     );
 }

@@ -8,6 +8,7 @@ import { aimedAt, aimProgress, nearestAimFirst, shownAims } from "../../plan/aim
 import { daysAhead, forDay } from "../../plan/day-words.ts";
 import { line } from "./lines.ts";
 import type { Aimed } from "./opened.ts";
+import { sectionTexts } from "./section-texts.ts";
 import { placeOf, sentence, shownText } from "./text.ts";
 
 /** The aims that lie ahead by their day, those without a day, and those whose day has just passed. */
@@ -32,8 +33,8 @@ export interface AimsAsked {
 }
 
 function dayOf(by: DayNumber | undefined, today: DayNumber): string {
-  if (by === undefined) return "no date set";
-  return by < today ? shortDate(by, today) : `by ${weekdayDate(by, today)}`;
+  if (by === undefined) return sectionTexts.noDate;
+  return by < today ? shortDate(by, today) : sectionTexts.by(weekdayDate(by, today));
 }
 
 /** By the key of its strand, the next aim at a tempo; else one without a day, else the one that passed last. */

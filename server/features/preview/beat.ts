@@ -1,5 +1,5 @@
 import { entryMadeOnce } from "../../history/entry-of-record.ts";
-import { axisOf } from "../../history/exercise-row.ts";
+import { beatBefore as beatNamedBefore } from "../../history/exercise-row.ts";
 import type { AttemptRecord } from "../../history/record.ts";
 import type { Notation } from "../../history/trend-words.ts";
 import type { Journal } from "../../journal/journal.ts";
@@ -13,7 +13,7 @@ import { AT_WORDS } from "../../syntax/lexicon/tempo-marks.ts";
  */
 export function beatBefore(journal: Journal, record: AttemptRecord, notation: Notation): string {
   const written = beatAsWritten(journal, record, notation);
-  return written ?? axisOf(record, { beat: notation.beat }).replace(/^at ?/, "");
+  return written ?? beatNamedBefore(record, { beat: notation.beat });
 }
 
 /** Undefined where the beat is not written, or is not that of the rates. */

@@ -16,8 +16,9 @@ import { bestWeek } from "../../history/weeks.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
-import { counted } from "../../plan/day-words.ts";
+import { dayTexts } from "../../plan/day-texts.ts";
 import { nameOfRecord, techniqueOfRecord } from "../explain/written-name.ts";
+import { exerciseTexts } from "./exercise-texts.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { type Aimed, type OpenedFrame, openedExercise } from "./opened.ts";
 import { isTimed, lastOf, type RowInSpan, rowInSpan } from "./row-in-span.ts";
@@ -59,7 +60,7 @@ export function exercisesSection(journal: Journal, asked: ExercisesAsked): Previ
   const draw = (each: RowInSpan) => exerciseShown(journal, each, asked);
   const opened = timed.find(({ row }) => row.exercise.key === asked.open);
   return {
-    note: recent.length > 0 ? "played in the last four weeks, latest first" : "",
+    note: recent.length > 0 ? exerciseTexts.recent : "",
     axis: shownRows.length > 0 ? monthAxis({ span }) : "",
     recent: recent.map(draw),
     earlier: shownRows.filter((each) => !recent.includes(each)).map(draw),
@@ -77,9 +78,10 @@ function isPlayed(journal: Journal, { today }: SpanOfDays): boolean {
 }
 
 function nothingIn({ since, today }: SpanOfDays): PreviewExercises {
-  const weeks = since === undefined ? "" : ` in these ${weekCount(weeksFrom(since, today))} weeks`;
+  const note =
+    since === undefined ? exerciseTexts.nothing : exerciseTexts.nothingInWeeks(weekCount(weeksFrom(since, today)));
   const none = { axis: "", recent: [], earlier: [], plain: [], earlierPlain: [], left: 0, opened: null };
-  return { note: `nothing was played${weeks}`, ...none };
+  return { note, ...none };
 }
 
 /** Those that are no title, on the instrument that is asked for. */
@@ -167,7 +169,9 @@ function contentOf(journal: Journal, each: RowInSpan, asked: ExercisesAsked): Pr
 /** `D melodic minor, thirds`, with `on tenor recorder` where that is not the instrument that goes without saying. */
 export function nameOf(journal: Journal, { strands, instrument }: Exercise, usualInstrument: string | null): string {
   const what = nameOfRecord(journal, latestOf(strands)!);
-  return shownText(instrument === null || instrument === usualInstrument ? what : `${what}, on ${instrument}`);
+  return shownText(
+    instrument === null || instrument === usualInstrument ? what : exerciseTexts.onInstrument(what, instrument),
+  );
 }
 
 /** What was played without a tempo in the span, as one line. */
@@ -218,5 +222,5 @@ function techniqueOf({ subjectKey, subject }: Exercise): string | undefined {
 
 /** `28 days` and `about 160 minutes`. */
 function factsOf(records: readonly AttemptRecord[]): string[] {
-  return [counted(new Set(records.map(({ day }) => day)).size, "day"), countOfMinutes(records) ?? ""];
+  return [dayTexts.days(new Set(records.map(({ day }) => day)).size), countOfMinutes(records) ?? ""];
 }

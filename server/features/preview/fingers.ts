@@ -7,6 +7,7 @@ import { type NoteNames, noteText } from "../../music/notes/note-names.ts";
 import { entrySteps } from "../explain/entry-steps.ts";
 import { doubtsOf, easierInWords, fingeringInWords, movementInWords } from "../explain/finger-words.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
+import { sectionTexts } from "./section-texts.ts";
 import { sentence } from "./text.ts";
 
 /** How many of the hardest are shown. */
@@ -20,14 +21,14 @@ export function fingersUnderCursor(journal: Journal, uri: string, line: number):
   return {
     place: { uri, line },
     steps: told.known ? told.steps.map((step) => shownStep(step, journal.names)) : [],
-    sentence: told.known ? "" : `Hardest finger changes: ${told.why}.`,
+    sentence: told.known ? "" : sectionTexts.noFingerChanges(told.why),
     canIsolate: told.known && isPlayable(found.entry.subject),
   };
 }
 
 function shownStep(step: HardStep, names: NoteNames): PreviewStep {
   return {
-    name: `${noteText(step.from, names)} to ${noteText(step.to, names)}`,
+    name: sectionTexts.fingerChange(noteText(step.from, names), noteText(step.to, names)),
     movement: movementInWords(step),
     fingerings: [step.from, step.to].map((note, i) => ({
       note: noteText(note, names),

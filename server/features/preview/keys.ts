@@ -11,6 +11,7 @@ import { describeFifths, keySignature } from "../../music/scales/signature.ts";
 import type { NeedInWords } from "../../plan/key-words.ts";
 import { kindsInOrder, modeOf, type PractisedKey, practisedKeys } from "../../plan/keys-played.ts";
 import type { ScaleMeaning } from "../../syntax/words/meaning.ts";
+import { keyTableTexts } from "./key-table-texts.ts";
 import type { SpanOfDays } from "./span.ts";
 import { placeOf, shownText } from "./text.ts";
 
@@ -58,7 +59,7 @@ export function keysSection(
   const rows = kindsInOrder(inTable).map((kind): PreviewKind => {
     const own = inTable.filter(({ key }) => key.kind === kind);
     return {
-      kind: shownText(kindText(kind, journal.names)),
+      kind: shownText(keyTableTexts.kind(kind, kindText(kind, journal.names))),
       cells: COLUMNS.map((fifths) => cellOf(journal, own, fifths, { most, pieces, signs })),
     };
   });
@@ -85,12 +86,14 @@ function isColumn(fifths: number | null): fifths is number {
 
 /** `days in 26 weeks`. */
 function noteOf({ since, today }: SpanOfDays): string {
-  return since === undefined ? "days, over all weeks" : `days in ${weekCount(weeksFrom(since, today))} weeks`;
+  return since === undefined
+    ? keyTableTexts.daysOverAll
+    : keyTableTexts.daysInWeeks(weekCount(weeksFrom(since, today)));
 }
 
 function sentenceOf(rows: readonly PreviewKind[]): string {
   const outlined = rows.some(({ cells }) => cells.some(({ mark }) => mark !== ""));
-  return outlined ? "Double border: the key of a current piece. Single: a key one accidental away." : "";
+  return outlined ? keyTableTexts.borders : "";
 }
 
 interface CellsOf {
@@ -145,12 +148,16 @@ function markOf(kind: string, fifths: number, pieces: readonly PieceInKey[]): Pi
       ? [{ name, likely, away: Math.abs(signature.fifths - fifths) }]
       : [];
   });
-  const names = (away: number): string =>
-    distances
-      .flatMap((each) => (each.away === away ? [shownText(each.name, 40) + (each.likely ? " (likely)" : "")] : []))
-      .join(", ");
-  if (names(0) !== "") return { mark: `key of ${names(0)}`, isPieceKey: true };
-  return { mark: names(1) === "" ? "" : `next to the key of ${names(1)}`, isPieceKey: false };
+  const at = (away: number): readonly string[] =>
+    distances.filter((each) => each.away === away).map(({ name, likely }) => nameInMark(name, likely));
+  const [own, beside] = [at(0), at(1)];
+  if (own.length > 0) return { mark: keyTableTexts.keyOf(own), isPieceKey: true };
+  return { mark: beside.length === 0 ? "" : keyTableTexts.besideKeyOf(beside), isPieceKey: false };
+}
+
+function nameInMark(name: string, likely: boolean): string {
+  const shown = shownText(name, 40);
+  return likely ? keyTableTexts.likely(shown) : shown;
 }
 
 function othersOf(journal: Journal, practised: readonly PractisedKey[]): PreviewLink[] {

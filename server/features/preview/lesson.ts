@@ -5,6 +5,7 @@ import type { DeclaredSet } from "../../journal/declared-lines.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { type BetweenLessons, beforeLastLesson, type Spoken, sinceLastLesson } from "../../plan/lesson.ts";
 import { line } from "./lines.ts";
+import { sectionTexts } from "./section-texts.ts";
 import { setLines } from "./set-work.ts";
 import { placeOf, shownText } from "./text.ts";
 
@@ -16,10 +17,12 @@ export function lessonSection(journal: Journal, sets: readonly DeclaredSet[], to
   const before = earlier && periodOf(journal, earlier, today);
   if (isEmpty(now) && (!before || isEmpty(before))) return null;
   return {
-    note: since.lesson ? `since ${weekdayDate(since.from, today)}` : "in the last four weeks",
+    note: since.lesson ? sectionTexts.since(weekdayDate(since.from, today)) : sectionTexts.lastFourWeeks,
     now,
     before:
-      before && !isEmpty(before) ? { title: `Before that, from ${weekdayDate(earlier.from, today)}`, ...before } : null,
+      before && !isEmpty(before)
+        ? { title: sectionTexts.beforeThat(weekdayDate(earlier.from, today)), ...before }
+        : null,
   };
 }
 

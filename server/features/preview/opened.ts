@@ -4,12 +4,14 @@ import type { TimeAxis } from "../../charts/time-axis.ts";
 import type { ExerciseRow } from "../../history/exercise-row.ts";
 import { factsOfStrandInWords } from "../../history/journal-facts.ts";
 import type { Strand } from "../../history/strands.ts";
-import { metronomeOf, type Notation, shown, weekRows } from "../../history/trend-words.ts";
-import { beatName, noteValueName } from "../../history/value-names.ts";
+import { isSlowWork, metronomeOf, type Notation, shown, weekRows } from "../../history/trend-words.ts";
+import { beatInWords, noteValueInWords } from "../../history/value-names.ts";
 import { bestWeek, type Week, weeksOf } from "../../history/weeks.ts";
 import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 import { shortDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { numberTexts } from "../../music/notes/number-texts.ts";
+import { exerciseTexts } from "./exercise-texts.ts";
 import { placeOfRecord } from "./lines.ts";
 import { hashOf } from "./text.ts";
 import { wayInWords } from "./way.ts";
@@ -54,8 +56,8 @@ export function openedExercise(journal: Journal, row: ExerciseRow, frame: Opened
     chart: {
       svg: drawing.svg,
       table: {
-        caption: `${name}, by week`,
-        headings: ["week of", "best", "usual", "reached", "minutes"],
+        caption: exerciseTexts.byWeek(name),
+        headings: exerciseTexts.headings,
         rows: rowsOf(journal, strand, weeks, { notation, today: frame.today }),
         foot: footOf(journal, row, frame),
       },
@@ -65,8 +67,10 @@ export function openedExercise(journal: Journal, row: ExerciseRow, frame: Opened
 
 /** `tempo, 8ths`, `tempo, 8ths, half notes a beat`. */
 function axisTitle({ noteValue, beat }: Notation): string {
-  const named = beat && (beat.numerator !== 1 || beat.denominator !== 4) ? `${beatName(beat)} beats` : "";
-  return ["tempo", noteValue ? noteValueName(noteValue) : "", named].filter((part) => part !== "").join(", ");
+  const named = beat && (beat.numerator !== 1 || beat.denominator !== 4) ? exerciseTexts.beats(beatInWords(beat)) : "";
+  return [exerciseTexts.tempo, noteValue ? noteValueInWords(noteValue) : "", named]
+    .filter((part) => part !== "")
+    .join(", ");
 }
 
 interface Written {
@@ -83,13 +87,14 @@ function rowsOf(
 ): PreviewTableRow[] {
   const lastOfWeek = new Map(records.map((record) => [weekIndex(record.day), record]));
   return weekRows(weeks, notation)
-    .map(({ monday, best, usual, note, reached, minutes }, at): PreviewTableRow => {
+    .map((row, at): PreviewTableRow => {
+      const { monday, best, usual, note, reached, minutes } = row;
       const last = lastOfWeek.get(weeks[at]!.index);
       return {
         cells: [
           shortDate(monday, today),
           best,
-          note === "slow work" ? note : usual,
+          isSlowWork(row) ? note : usual,
           reached,
           minutes === "0" ? "–" : minutes,
         ],
@@ -110,10 +115,10 @@ function footOf(
   const slopes =
     !hasTrend || verdict === "too early" || slope === null || low === null || high === null
       ? []
-      : [`Slope ${per(slope)} a week (${per(low)} to ${per(high)}), ${weeks} tested weeks.`];
+      : [exerciseTexts.slope(per(slope), per(low), per(high), weeks)];
   const others = exercise.strands.slice(1, 1 + MOST_OTHERS).flatMap((strand) => otherWay(journal, strand, today));
   const facts = hasTrend ? factsOfStrandInWords(journal, exercise.strands[0]!, notation, today) : [];
-  return [...slopes, ...facts, ...(others.length > 0 ? [`Also ${others.join("; ")}.`] : [])].join(" ");
+  return [...slopes, ...facts, ...(others.length > 0 ? [exerciseTexts.also(others)] : [])].join(" ");
 }
 
 const MOST_OTHERS = 3;
@@ -123,11 +128,12 @@ function otherWay(journal: Journal, strand: Strand, today: DayNumber): string {
   const last = strand.records.at(-1)!;
   const best = bestWeek(weeksOf(strand.records))?.bestClean ?? null;
   const way = wayInWords(journal, strand);
-  const tempo = best === null ? "" : ` ${shown(best, last.noteValue, last.beat)},`;
-  return `${way}:${tempo} last on ${shortDate(last.day, today)}`;
+  const day = shortDate(last.day, today);
+  if (best === null) return exerciseTexts.otherWay(way, day);
+  return exerciseTexts.otherWayAt(way, shown(best, last.noteValue, last.beat), day);
 }
 
 function signed(value: number): string {
   const number = Math.abs(value).toFixed(2);
-  return number === "0.00" ? "0" : `${value < 0 ? "−" : ""}${number}`;
+  return number === "0.00" ? "0" : `${value < 0 ? "−" : ""}${numberTexts.decimal(number)}`;
 }

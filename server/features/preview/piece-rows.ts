@@ -1,16 +1,19 @@
 import type { PreviewLine, PreviewPiece, PreviewTableRow } from "../../../shared/preview.ts";
 import { pieceStrip } from "../../charts/piece-strip.ts";
 import { barsOfPlace } from "../../history/bars-played.ts";
+import { placeInWords } from "../../history/place-words.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { placeKey } from "../../history/strand-key.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { scaleText } from "../../journal/subject-text.ts";
-import { counted, daysAhead, forDay } from "../../plan/day-words.ts";
+import { daysAhead, forDay } from "../../plan/day-words.ts";
+import { pieceTexts } from "../../plan/piece-texts.ts";
 import type { Part } from "../../plan/pieces-in-hand.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { line, placeOfRecord } from "./lines.ts";
+import { pieceRowTexts } from "./piece-row-texts.ts";
 import { hashOf, placeOf, shownText } from "./text.ts";
 
 /** So long after its day a piece says what it was for. */
@@ -46,15 +49,15 @@ export function pieceRow(journal: Journal, part: Part, today: DayNumber): Previe
     due: dueWords(part, today),
     latest: tempo(latestReached(records)?.rate),
     wanted: tempo(wanted),
-    day: last ? dayBack(last.day, today) : "not yet",
+    day: last ? dayBack(last.day, today) : pieceRowTexts.notYet,
     place: last
       ? placeOfRecord(journal, last)
       : placeOf(journal, declaredLine.uri, declaredLine.block, declaredLine.line),
     chart: {
       svg: drawing.ok ? drawing.svg : "",
       table: {
-        caption: `${name}, by place`,
-        headings: ["place", "latest", "fastest", "worked"],
+        caption: pieceRowTexts.byPlace(name),
+        headings: pieceRowTexts.headings,
         rows: placesOf(journal, records, today),
         foot: drawing.ok ? "" : drawing.reason,
       },
@@ -69,7 +72,7 @@ export function plainLine(journal: Journal, part: Part, today: DayNumber): Previ
   const due = dueWords(part, today);
   if (!last) {
     const place = placeOf(journal, declaredLine.uri, declaredLine.block, declaredLine.line);
-    return line(nameOfPart(part), place, "not yet", { below: due });
+    return line(nameOfPart(part), place, pieceRowTexts.notYet, { below: due });
   }
   return line(nameOfPart(part), placeOfRecord(journal, last), dayBack(last.day, today), {
     behind: latestPlace(records),
@@ -96,7 +99,7 @@ export function earlierLine(journal: Journal, part: Part, today: DayNumber): Pre
 function nameOfPart({ line: { declared } }: Part): string {
   if (declared.type === "piece") return shownText(withShort(declared));
   const { title, movement, name } = declared;
-  return shownText(`${title}, movement ${movement}${name ? `: ${name}` : ""}`);
+  return shownText(pieceRowTexts.movement(title, movement, name));
 }
 
 /** `Twelve Stairs no. 9 (Attic)`: with what the rest of the page calls it, where its title does not have that. */
@@ -107,7 +110,7 @@ function withShort({ title, short }: { readonly title: string; readonly short?: 
 /** `C major, 90 bars`. */
 function factsOf(journal: Journal, { line: { declared } }: Part): string {
   const key = declared.key ? [scaleText(declared.key, journal.names).replace(" natural minor", " minor")] : [];
-  const bars = declared.bars === undefined ? [] : [counted(declared.bars, "bar")];
+  const bars = declared.bars === undefined ? [] : [pieceTexts.bars(declared.bars)];
   return shownText([...key, ...bars].join(", "));
 }
 
@@ -115,7 +118,7 @@ function factsOf(journal: Journal, { line: { declared } }: Part): string {
 function latestPlace(records: readonly AttemptRecord[]): string {
   const reached = latestReached(records);
   const { where } = reached ?? records.at(-1)!;
-  const place = where === null ? "" : `, ${shownText(where)}`;
+  const place = where === null ? "" : `, ${shownText(placeInWords(where))}`;
   return `${place}${reached ? `: ${tempo(reached.rate)}` : ""}`;
 }
 
@@ -146,7 +149,7 @@ function placesOf(journal: Journal, records: readonly AttemptRecord[], today: Da
       const rates = own.flatMap(({ reached, rate }) => (reached === true && rate !== null ? [rate] : []));
       return {
         cells: [
-          shownText(last.where ?? "whole piece"),
+          shownText(last.where === null ? pieceRowTexts.wholePiece : placeInWords(last.where)),
           tempo(rates.at(-1)),
           tempo(rates.length > 0 ? Math.max(...rates) : null),
           dayBack(last.day, today),

@@ -4,12 +4,14 @@ import { journalHistory } from "../../history/journal-history.ts";
 import { type DayNumber, isoDate } from "../../journal/calendar.ts";
 import { declaredLines } from "../../journal/declared-lines.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { phaseTexts } from "../../journal/phase-texts.ts";
 import { dayPlan } from "../../plan/day-plan.ts";
 import { type Plan, type PlanSettings, USUAL_PLAN } from "../../plan/plan.ts";
 import { planStretches } from "../../plan/plan-text.ts";
 import { daysOfJournal } from "../explain/dated-days.ts";
 import { firstPlanned } from "../explain/planned-today.ts";
 import { shownText } from "./text.ts";
+import { todayTexts } from "./today-texts.ts";
 
 /** What the settings and the page want of a plan. */
 export interface PlanShown {
@@ -31,7 +33,6 @@ export interface PlanPart {
 }
 
 export const NO_PLAN: PlanPart = { plan: null, care: [], instead: [] };
-const NOTHING_TO_GO_BY = "Name a piece, an aim or an instrument, and the plan has something to go by.";
 
 /**
  * The plan of a day. After pain, and where something was played already, it is shown to who asks for it: no plan is
@@ -42,7 +43,7 @@ export function planPart(journal: Journal, today: DayNumber, instrument: string 
   const day = isoDate(today);
   const base = { day, offer: "", place: null, minutes: shown.minutes ?? 0, sentences: [], stretches: [] };
   if (waiting) return { ...NO_PLAN, plan: { ...base, place: { uri: waiting.uri, line: waiting.end.line } } };
-  if (hasNothingToGoBy(journal)) return { ...NO_PLAN, instead: [NOTHING_TO_GO_BY] };
+  if (hasNothingToGoBy(journal)) return { ...NO_PLAN, instead: [todayTexts.nothingToGoBy] };
   const offer = offerOn(journal, today);
   const over = timeIsUp(journal, today, instrument, shown);
   if (over) return { ...NO_PLAN, care: over.care, instead: over.notes };
@@ -77,8 +78,8 @@ const NAMED: ReadonlySet<string> = new Set(["piece", "movement", "concert", "aim
 
 /** What the button says that shows a plan; empty where none is needed. */
 function offerOn(journal: Journal, today: DayNumber): string {
-  if (isAfterPain(journal, today)) return "Show a plan for a short day";
-  return hasBegun(journal, today) ? "Show a plan for another session" : "";
+  if (isAfterPain(journal, today)) return todayTexts.offerShortDay;
+  return hasBegun(journal, today) ? todayTexts.offerAnother : "";
 }
 
 export function isAfterPain(journal: Journal, today: DayNumber): boolean {
@@ -103,16 +104,12 @@ function planKept(journal: Journal, day: DayNumber, instrument: string | null, {
 
 function stretchShown({ phase, minutes, lines }: ReturnType<typeof planStretches>[number]): PreviewStretch {
   return {
-    phase,
-    minutes: inMinutes(minutes),
+    phase: phaseTexts.name(phase),
+    minutes: todayTexts.minutes(minutes),
     lines: lines.map(({ text, minutes: own, reasons }) => ({
       text: shownText(text.replace(new RegExp(`, ${own} min$`), "")),
-      minutes: inMinutes(own),
+      minutes: todayTexts.minutes(own),
       reasons: reasons.map((reason) => shownText(reason)),
     })),
   };
-}
-
-function inMinutes(minutes: number): string {
-  return `${minutes} min`;
 }

@@ -13,6 +13,7 @@ import { entryStaff } from "../explain/entry-staff.ts";
 import { fingeringInWords } from "../explain/finger-words.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { nameOfEntry } from "../explain/written-name.ts";
+import { sectionTexts } from "./section-texts.ts";
 
 export interface StaffShown {
   /** Undefined where nobody draws. */
@@ -40,9 +41,9 @@ export function staffUnderCursor(journal: Journal, uri: string, line: number, sh
   const { width, fingerings, drawer } = shown;
   const reading = entryStaff({ entry, text, title, conventions, day: model.day?.date, fingerings });
   if (!reading) return null;
-  if (notesHidden(entry, conventions)) return without("Notes: hidden until you have them written out.");
+  if (notesHidden(entry, conventions)) return without(sectionTexts.hiddenNotes);
   if (!reading.ok) return without(reading.reason);
-  if (!drawer) return without("This server cannot draw staves.");
+  if (!drawer) return without(sectionTexts.noDrawer);
   const staves = wrongClaim(entry, conventions, fingerings) ?? [reading.staff];
   const look = { width, scale: width < NARROW ? SCALE_NARROW : SCALE, id: "staff" };
   const instrument = instrumentOf(entry.instrument ?? conventions.instrument, conventions);

@@ -16,6 +16,7 @@ import { nameOf } from "./exercises.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { hasBegun, isAfterPain, NO_PLAN, type PlanPart, type PlanShown, planPart } from "./plan.ts";
 import { shownText } from "./text.ts";
+import { todayTexts } from "./today-texts.ts";
 import { wayInWords } from "./way.ts";
 
 /** So many things that were worked last. */
@@ -40,14 +41,14 @@ export interface TodayAsked {
 export function todaySection(journal: Journal, asked: TodayAsked): PreviewToday {
   const { today, set } = asked;
   const date = longDate(today);
-  if (isRest(journal, today))
-    return { date, sentences: ["Today is a day of rest."], care: 0, set, last: [], plan: null };
+  if (isRest(journal, today)) return { date, sentences: [todayTexts.rest], care: 0, set, last: [], plan: null };
   const { plan, care, instead } = planned(journal, asked);
-  if (isEmpty(journal, today)) return { date: "", sentences: [FIRST_LINE, ...instead], care: 0, set, last: [], plan };
+  if (isEmpty(journal, today))
+    return { date: "", sentences: [todayTexts.firstLine, ...instead], care: 0, set, last: [], plan };
   const ofCare = care.length > 0 ? care : [careToday(journal, today) ?? []].flat();
   const said = [...ofCare, ...instead];
   const base = { date, care: ofCare.length, set };
-  if (isFirstEvening(journal, today)) return { ...base, sentences: [...said, FIRST_EVENING], last: [], plan };
+  if (isFirstEvening(journal, today)) return { ...base, sentences: [...said, todayTexts.firstEvening], last: [], plan };
   const isCalm = isAfterPain(journal, today) || instead.length > 0 || (plan && plan.offer === "");
   return { ...base, sentences: said, last: isCalm ? [] : workedLast(journal, asked), plan };
 }
@@ -57,9 +58,6 @@ function planned(journal: Journal, { today, instrument, plan }: TodayAsked): Pla
   const isOver = isFirstEvening(journal, today) && hasBegun(journal, today);
   return plan === null || isOver ? NO_PLAN : planPart(journal, today, instrument, plan);
 }
-
-const FIRST_LINE = "Write a line in the journal, such as `D minor, slurred, 8ths at 60 clean`, and it appears here.";
-const FIRST_EVENING = "Your first lines are here. After some weeks they can show which way a tempo goes.";
 
 /** Whether no day has come yet. */
 function isEmpty(journal: Journal, today: DayNumber): boolean {
@@ -114,7 +112,7 @@ function startOf(
 ) {
   const perBeat = title || rate === null ? 1 : 1 / metronomeOf(1, { noteValue, beat });
   const tempo = startTempo(standingOf(records, today, since), today, perBeat, ceiling);
-  return tempo === undefined ? "" : `start at ${figure(tempo)}`;
+  return tempo === undefined ? "" : todayTexts.startAt(figure(tempo));
 }
 
 interface Starting {

@@ -1,9 +1,8 @@
 import type { ExerciseRow } from "../../history/exercise-row.ts";
 import { WEEKS_FOR_A_TREND } from "../../history/trend.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
+import { exerciseTexts } from "./exercise-texts.ts";
 import { type SpanOfDays, spanOfDays, USUAL_SPAN } from "./span.ts";
-
-const TOO_FEW_WEEKS = "too few weeks to say";
 
 /**
  * The trend of the weeks that are drawn, in words. Where these are less than half a year, and it was played before
@@ -17,5 +16,5 @@ export function trendOfDays({ trend, trendBrief }: ExerciseRow, days: SpanOfDays
   const { since, today } = days;
   const isCut = since !== undefined && since > spanOfDays(USUAL_SPAN, today).since! && first < since;
   const isKnown = trend.verdict === "rising" || trend.verdict === "falling" || trend.weeks > WEEKS_FOR_A_TREND;
-  return isCut && !isKnown ? TOO_FEW_WEEKS : trendBrief;
+  return isCut && !isKnown ? exerciseTexts.tooFewWeeks : trendBrief;
 }

@@ -1,13 +1,13 @@
 import { articulationWords } from "../../history/articulation-words.ts";
 import { entryMadeOnce } from "../../history/entry-of-record.ts";
+import { movementInWords, placeInWords } from "../../history/place-words.ts";
 import type { AttemptRecord } from "../../history/record.ts";
 import type { Strand } from "../../history/strands.ts";
-import { noteValueName } from "../../history/value-names.ts";
+import { noteValueInWords } from "../../history/value-names.ts";
+import { wayTexts } from "../../history/way-texts.ts";
 import type { Journal } from "../../journal/journal.ts";
 import type { EntryLine } from "../../syntax/line/line.ts";
 import { shownText } from "./text.ts";
-
-const REACHES = { short: null, octave: "one octave", twelfth: "a twelfth", wide: null } as const;
 
 /**
  * How a strand is played, in plain words: `slurred, one octave, 8ths`; of a title its movement and place. Articulation,
@@ -15,15 +15,35 @@ const REACHES = { short: null, octave: "one octave", twelfth: "a twelfth", wide:
  */
 export function wayInWords(journal: Journal, strand: Strand): string {
   const last = strand.records.at(-1)!;
-  if (strand.title) return shownText([strand.movement, strand.where].filter((part) => part !== null).join(", "));
+  if (strand.title) return shownText(placeOfTitle(strand).join(", "));
   const own = writtenIn(journal, last);
   const parts = [
     own.articulation ?? (strand.tonguing && articulationWords(journal, last).alone(strand.tonguing)),
-    strand.evenness === "uneven" ? (own.rhythm ?? "in rhythms") : null,
-    strand.reach && (REACHES[strand.reach] ?? own.span ?? (strand.reach === "wide" ? "two octaves" : null)),
+    strand.evenness === "uneven" ? (own.rhythm ?? wayTexts.inRhythms) : null,
+    reachInWords(strand.reach, own.span),
     own.value ?? null,
   ];
   return shownText(parts.filter((part) => part !== null).join(", "));
+}
+
+/** A span of two octaves or more as it was written, where it was. */
+function reachInWords(reach: Strand["reach"], written: string | undefined): string | null {
+  switch (reach) {
+    case "octave":
+      return wayTexts.oneOctave;
+    case "twelfth":
+      return wayTexts.twelfth;
+    case "wide":
+      return written ?? wayTexts.twoOctaves;
+    case "short":
+      return written ?? null;
+    default:
+      return null;
+  }
+}
+
+function placeOfTitle({ movement, where }: Strand): readonly string[] {
+  return [...(movement === null ? [] : [movementInWords(movement)]), ...(where === null ? [] : [placeInWords(where)])];
 }
 
 /** What the player calls the note value of a record: `quavers`; undefined where none is known. */
@@ -46,6 +66,6 @@ function writtenIn(journal: Journal, record: AttemptRecord) {
     articulation: conditions?.articulation && written("articulation"),
     rhythm: conditions?.rhythm?.even === false ? conditions.rhythm.text : undefined,
     span: written("span"),
-    value: (conditions?.noteValue && written("note value")) ?? (record.noteValue && noteValueName(record.noteValue)),
+    value: (conditions?.noteValue && written("note value")) ?? (record.noteValue && noteValueInWords(record.noteValue)),
   };
 }

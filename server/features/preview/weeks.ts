@@ -6,20 +6,22 @@ import { holdsDay, weekCount } from "../../history/week-span.ts";
 import { type DayNumber, mondayOf, weekIndex } from "../../journal/calendar.ts";
 import { shortDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
-import { counted } from "../../plan/day-words.ts";
+import { phaseTexts } from "../../journal/phase-texts.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
 import { timeOf } from "./day-time.ts";
 import { hasBegun } from "./plan.ts";
+import { sectionTexts } from "./section-texts.ts";
 import { placeOf, shownText } from "./text.ts";
+import { todayTexts } from "./today-texts.ts";
 
 /** `This week: 230 minutes.`; where only lines were written, the days that have some. */
 export function weekSentence(journal: Journal, today: DayNumber): string {
   const monday = mondayOf(weekIndex(today));
   const days = daysOfJournal(journal).filter(({ date }) => date >= monday && date <= today);
   const minutes = Math.round(sum(days.map((day) => sum(timeOf(journal, day).phases.map((each) => each.minutes)))));
-  if (minutes > 0) return `This week: ${counted(minutes, "minute")}.`;
+  if (minutes > 0) return todayTexts.week(minutes);
   const played = new Set(days.map(({ date }) => date).filter((date) => hasBegun(journal, date))).size;
-  return played === 0 ? "This week: no minutes yet." : `This week: ${counted(played, "day")}, no minutes written.`;
+  return played === 0 ? todayTexts.weekWithoutMinutes : todayTexts.weekOfDays(played);
 }
 
 /** The minutes of each week of an axis by phase; null where there are none. */
@@ -33,17 +35,17 @@ export function weeksSection(journal: Journal, span: TimeAxis, today: DayNumber)
     if (!week) continue;
     if ((last[at]?.date ?? Number.NEGATIVE_INFINITY) <= day.date) last[at] = day;
     for (const { phase, minutes } of timeOf(journal, day).phases) {
-      const name = shownText(phase, 40);
+      const name = shownText(phaseTexts.name(phase), 40);
       week.set(name, (week.get(name) ?? 0) + minutes);
     }
   }
-  const data: WeekBars = { title: "Minutes a week, by phase", span, weeks };
+  const data: WeekBars = { title: sectionTexts.minutesByPhase, span, weeks };
   const drawing = weekBars(data, "weeks");
   if (!drawing.ok) return null;
   const { tones } = tonedWeeks(data);
   const table = {
-    caption: "Minutes a week, by phase",
-    headings: ["week of", ...tones.map(({ name }) => name), "all"],
+    caption: sectionTexts.minutesByPhase,
+    headings: [sectionTexts.weekOf, ...tones.map(({ name }) => name), sectionTexts.all],
     rows: rowsOf(journal, data, { last, today }),
     foot: "",
   };

@@ -6,6 +6,7 @@ import type { Entry } from "../../journal/model.ts";
 import { type ExerciseScore, exerciseScore } from "../../scores/exercise-score.ts";
 import { midiFile } from "../../scores/midi-file.ts";
 import { musicXml } from "../../scores/music-xml.ts";
+import { scoreTexts } from "../../scores/score-texts.ts";
 import { exerciseAsked } from "../explain/entry-staff.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
@@ -58,9 +59,7 @@ export function exerciseFileAt(
   return exerciseFile({ entry, text, conventions: journal.conventions(uri), day: model.day?.date ?? today }, format);
 }
 
-const NOT_PLAYABLE = refusal(
-  "Only a scale or an arpeggio can be exported, and this line does not begin with one that can be read.",
-);
+const NOT_PLAYABLE = refusal(scoreTexts.nothingToExport);
 
 function scoreOf({ entry, text, conventions, day, bpm }: EntryToExport): ExerciseScore | undefined {
   const title = nameOfEntry(entry, text, conventions);

@@ -15,6 +15,7 @@ import {
   type SheetShown,
   wordsOf,
 } from "./sheet.ts";
+import { sheetTexts } from "./sheet-texts.ts";
 
 /** Days whose exercises are wanted. */
 export interface SheetDays {
@@ -37,12 +38,12 @@ export function daysSheet(
   const exercises = entries.filter(isExercise).flatMap((each) => exerciseItem(each, shown) ?? []);
   const pieces = entries.filter(({ entry }) => entry.subject?.type === "title").map(pieceItem);
   const parts: readonly SheetPart[] = [
-    { heading: "Scales and arpeggios", items: exercises },
-    { heading: "Pieces", items: pieces },
+    { heading: sheetTexts.scales, items: exercises },
+    { heading: sheetTexts.pieces, items: pieces },
   ];
   const filled = parts.filter(({ items }) => items.length > 0);
-  const sentences = filled.length === 0 ? [NOTHING] : [];
-  return { title: `Exercises, ${title}`, name: shown.name, sentences, parts: filled };
+  const sentences = filled.length === 0 ? [sheetTexts.nothing] : [];
+  return { title: sheetTexts.exercises(title), name: shown.name, sentences, parts: filled };
 }
 
 /** The same of the week of a day, up to that day. */
@@ -50,8 +51,6 @@ export function weekSheet(journal: Journal, today: DayNumber, shown: Parameters<
   const monday = mondayOf(weekIndex(today));
   return daysSheet(journal, { since: monday, until: today, title: weekInWords(monday) }, shown);
 }
-
-const NOTHING = "No scale, arpeggio or piece is written in these days.";
 
 /** In the order in which they were played; each of several subjects on a line by itself. */
 function entriesBetween(journal: Journal, since: DayNumber, until: DayNumber): readonly SheetEntry[] {

@@ -1,12 +1,14 @@
 import { civil, isoDate } from "../../journal/calendar.ts";
 import { dateInWords } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
+import { phaseTexts } from "../../journal/phase-texts.ts";
 import { dayPlan } from "../../plan/day-plan.ts";
 import type { PlanAsked, PlanLine } from "../../plan/plan.ts";
 import { planBasis } from "../../plan/plan-basis.ts";
 import { type PlanStretch, planStretches } from "../../plan/plan-text.ts";
 import { createDocument } from "../../syntax/document/document.ts";
 import { exerciseItem, type Sheet, type SheetEntry, type SheetItem, type SheetPart, type SheetShown } from "./sheet.ts";
+import { sheetTexts } from "./sheet-texts.ts";
 
 /** The plan of a day. What it says of the body comes first, and is left out by nothing. */
 export function planSheet(journal: Journal, asked: PlanAsked, shown: SheetShown & { readonly name: string }): Sheet {
@@ -19,9 +21,9 @@ export function planSheet(journal: Journal, asked: PlanAsked, shown: SheetShown 
   const parts = planStretches(plan).map((stretch) =>
     partOf(stretch, (line) => itemOf(line, entryOf(line.text), shown)),
   );
-  const set = plan.setInWords.map((words) => `Set: “${words}”.`);
+  const set = plan.setInWords.map((words) => sheetTexts.set(words));
   return {
-    title: `Plan for ${dateInWords(asked.day, asked.day)} ${civil(asked.day).year}`,
+    title: sheetTexts.planFor(dateInWords(asked.day, asked.day), civil(asked.day).year),
     name: shown.name,
     sentences: [...plan.care, ...plan.notes, ...set],
     parts,
@@ -40,13 +42,14 @@ function entryReader(journal: Journal, { conventions, day }: Pick<SheetEntry, "c
 }
 
 function partOf({ phase, minutes, lines }: PlanStretch, itemOfLine: (line: PlanLine) => SheetItem): SheetPart {
-  const name = phase === "break" ? "A pause" : phase[0]!.toUpperCase() + phase.slice(1);
-  return { heading: `${name}, ${minutes} min`, items: lines.map(itemOfLine) };
+  const name = phaseTexts.name(phase);
+  const heading = phase === "break" ? sheetTexts.pause : name[0]!.toUpperCase() + name.slice(1);
+  return { heading: sheetTexts.part(heading, minutes), items: lines.map(itemOfLine) };
 }
 
 function itemOf({ text, minutes }: PlanLine, read: SheetEntry | undefined, shown: SheetShown): SheetItem {
-  const time = `${minutes} min`;
+  const time = sheetTexts.minutes(minutes);
   const item = read && exerciseItem(read, shown);
-  if (!item) return { name: text.replace(new RegExp(`, ${time}$`), ""), way: time, instead: "" };
+  if (!item) return { name: text.replace(new RegExp(`, ${minutes} min$`), ""), way: time, instead: "" };
   return { ...item, way: [item.way, time].filter((each) => each !== "").join(", ") };
 }

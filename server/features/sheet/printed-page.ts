@@ -1,4 +1,5 @@
 import { element, escapeXml } from "../../charts/svg.ts";
+import { sheetTexts } from "./sheet-texts.ts";
 
 /** A page that can be printed and handed on. */
 export interface PrintedPage {
@@ -21,7 +22,7 @@ export function printedPage({ title, style, content }: PrintedPage): string {
     element("style", {}, COMMON_STYLE + style),
   );
   const body = element("body", {}, element("main", {}, element("h1", {}, escapeXml(title)), ...content));
-  return `<!doctype html>\n${element("html", { lang: "en" }, head, body)}\n`;
+  return `<!doctype html>\n${element("html", { lang: sheetTexts.language }, head, body)}\n`;
 }
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'";

@@ -3,6 +3,7 @@ import type { Staff } from "../../notation/staff.ts";
 import type { StaffDrawer } from "../../notation/staff-look.ts";
 import { pageMargins, printedPage } from "./printed-page.ts";
 import type { Sheet, SheetItem, SheetPart } from "./sheet.ts";
+import { sheetTexts } from "./sheet-texts.ts";
 
 /** A line of music is as wide as the column: 170 mm at 96 pixels an inch. */
 const WIDTH = 642;
@@ -19,7 +20,7 @@ export function sheetHtml({ title, name, sentences, parts }: Sheet, drawer: Staf
   const staves = new StaffNumbers(drawer);
   const said = sentences.map((text) => element("p", { class: "said" }, escapeXml(text)));
   return printedPage({
-    title: name === "" ? title : `${name}: ${title}`,
+    title: name === "" ? title : sheetTexts.ofPlayer(name, title),
     style: STYLE + pageMargins(name),
     content: [...said, ...parts.map((part) => partHtml(part, staves))],
   });
@@ -58,8 +59,8 @@ function itemHtml({ name, way, staff, instead }: SheetItem, staves: StaffNumbers
 const PENCIL = element(
   "div",
   { class: "pencil", "aria-hidden": "true" },
-  element("span", {}, "tempo"),
-  element("span", {}, "how it went"),
+  element("span", {}, sheetTexts.tempo),
+  element("span", {}, sheetTexts.howItWent),
 );
 
 const STYLE = `

@@ -7,6 +7,7 @@ import type { Staff } from "../../notation/staff.ts";
 import { isCondition } from "../../syntax/words/term-types.ts";
 import { entryStaff } from "../explain/entry-staff.ts";
 import { nameOfEntry } from "../explain/written-name.ts";
+import { sheetTexts } from "./sheet-texts.ts";
 
 /** What is to be played, for a music stand: plain texts, which whoever shows them makes safe. */
 export interface Sheet {
@@ -59,11 +60,9 @@ export function exerciseItem(asked: SheetEntry, shown: SheetShown): SheetItem | 
   if (!reading) return undefined;
   const way = wordsOf(asked, (meaning) => isCondition(meaning) || meaning.type === "tempo");
   const item = { name, way, instead: "" };
-  if (notesHidden(entry, conventions) && !shown.hiddenNotes) return { ...item, instead: HIDDEN };
+  if (notesHidden(entry, conventions) && !shown.hiddenNotes) return { ...item, instead: sheetTexts.hidden };
   return reading.ok ? { ...item, staff: reading.staff } : { ...item, instead: reading.reason };
 }
-
-const HIDDEN = "Its notes are hidden, as the journal asks.";
 
 /** Whether something is a scale or an arpeggio whose notes are known. */
 export function isExercise({ entry, conventions, day }: SheetEntry): boolean {

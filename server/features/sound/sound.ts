@@ -6,6 +6,7 @@ import type { Journal } from "../../journal/journal.ts";
 import { soundOf } from "../../sound/passages.ts";
 import { readSoundLine } from "../../sound/sound-line.ts";
 import { heardAt } from "./heard-at.ts";
+import { silentTexts } from "./silent-texts.ts";
 
 export interface SoundAsked {
   /** As it was typed: `click at 52, 60`. */
@@ -14,7 +15,7 @@ export interface SoundAsked {
 }
 
 /** Why nothing sounds on a day without the instrument. */
-export const SILENT = "Nothing sounds today: yesterday or today you noted that something hurts. Rest is a full answer.";
+export const SILENT = silentTexts.silent;
 
 /**
  * What a line of words sounds like beside an entry: in its key and note values, on its instrument, in the tuning of the

@@ -1,6 +1,7 @@
 import { all } from "@tonaljs/chord-type";
 import { type Degree, MAJOR_SEMITONES } from "../notes/degree.ts";
 import { CHORDS, type ChordKind } from "./chord-kinds.ts";
+import { chordTexts } from "./chord-texts.ts";
 
 /** A chord, and every symbol that is written for it behind its root: `m7b5`, `ø`. */
 export interface ChordSymbols {
@@ -63,7 +64,7 @@ function chordOf(name: string, aliases: readonly string[], intervals: readonly s
   const symbol = aliases[0]!;
   const id = NAMES[symbol] ?? (/^[a-z ]+$/.test(name) ? name : symbol.replace(/^M/, "maj"));
   const degrees = degreesOf(intervals);
-  return { id, names: [id], degrees, signature: signatureOf(degrees), sentence: sentenceOf(id, intervals) };
+  return { id, names: [id], degrees, signature: signatureOf(degrees), sentence: sentenceOf(id, symbol, intervals) };
 }
 
 /** Where the major scale's degrees lie on the line of fifths above its tonic. */
@@ -76,18 +77,14 @@ function signatureOf(degrees: readonly Degree[]): number | null {
   return [0, -1, -3].find(fits) ?? null;
 }
 
-const NUMBERS = "unison second third fourth fifth sixth seventh octave ninth tenth eleventh twelfth thirteenth".split(
-  " ",
-);
-const QUALITIES = { P: "perfect", M: "major", m: "minor", A: "augmented", d: "diminished" };
+const QUALITIES = { P: "perfect", M: "major", m: "minor", A: "augmented", d: "diminished" } as const;
 
-function sentenceOf(id: string, intervals: readonly string[]): string {
+function sentenceOf(id: string, symbol: string, intervals: readonly string[]): string {
   const above = intervals.slice(1).map((interval) => {
     const [, number, quality] = INTERVAL.exec(interval)!;
-    const said = `${QUALITIES[quality as keyof typeof QUALITIES]} ${NUMBERS[Number(number) - 1]}`;
-    return /^[aeiou]/.test(said) ? `an ${said}` : `a ${said}`;
+    return { number: Number(number), quality: QUALITIES[quality as keyof typeof QUALITIES] };
   });
-  return `The ${id}: ${above.slice(0, -1).join(", ")} and ${above.at(-1)} above the root.`;
+  return chordTexts.sentence(id, symbol, above);
 }
 
 /**

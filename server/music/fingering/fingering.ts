@@ -1,5 +1,6 @@
 import type { Instrument } from "../instruments/instrument.ts";
 import { midi, type Note } from "../notes/note.ts";
+import { chartTexts } from "./chart-texts.ts";
 
 /** How much of a hole is covered. */
 export type Cover = "open" | "half" | "closed";
@@ -15,14 +16,6 @@ export interface Fingering {
   /** Whether the note sounds in the third register, a twelfth above what the same pattern gives low down. */
   readonly thirdRegister: boolean;
 }
-
-/** The charts of test/reference/recorder-fingerings.json, by the letters that it has for them. */
-const CHARTS = {
-  D: "Dolmetsch Online",
-  C: "the CTAN recorder-fingering charts",
-  R: "the Recorder Home Page",
-  B: "a blog's chart",
-} as const;
 
 /** Another fingering in use, and the charts that give it. */
 export interface Alternative extends Fingering {
@@ -103,7 +96,7 @@ const BAROQUE_NOTES: readonly FingeredNote[] = BAROQUE.map(([text, confidence = 
   confidence,
   alternatives: alternatives.map(([other, charts]) => ({
     ...readFingering(other, above),
-    charts: [...charts].map((letter) => CHARTS[letter as keyof typeof CHARTS]),
+    charts: [...charts].map((letter) => chartTexts[letter as keyof typeof chartTexts]),
   })),
 }));
 

@@ -1,6 +1,7 @@
 import { BRASS } from "./brass.ts";
 import type { Instrument } from "./instrument.ts";
 import { KEYBOARDS } from "./keyboards.ts";
+import { rangeTexts } from "./range-texts.ts";
 import { RECORDERS } from "./recorders.ts";
 import { STRINGS } from "./strings.ts";
 import { VOICES } from "./voices.ts";
@@ -14,7 +15,7 @@ export const INSTRUMENTS: readonly Instrument[] = [
   ...BRASS,
   ...KEYBOARDS,
   ...VOICES,
-];
+].map((each: Instrument) => (each.soft === undefined ? each : { ...each, soft: rangeTexts.soft(each.soft) }));
 
 export function instrumentById(id: string): Instrument | undefined {
   return INSTRUMENTS.find((instrument) => instrument.id === id);

@@ -1,5 +1,6 @@
 import { MAJOR_SEMITONES } from "../notes/degree.ts";
 import { type Interval, modulo } from "../notes/note.ts";
+import { instrumentTexts } from "./instrument-texts.ts";
 
 /** From the written note to the one that sounds, for the instruments that are written at another pitch. */
 export const AT_PITCH: Interval = { steps: 0, semitones: 0 };
@@ -29,7 +30,6 @@ export const FIFTH_LOWER: Interval = { steps: -4, semitones: -7 };
 /** In G. */
 export const FOURTH_LOWER: Interval = { steps: -3, semitones: -5 };
 
-const SIMPLE = ["unison", "second", "third", "fourth", "fifth", "sixth", "seventh"];
 const PERFECT: readonly number[] = [0, 3, 4];
 
 /**
@@ -41,17 +41,12 @@ export function transpositionWords({ steps, semitones }: Interval): string | und
   const way = semitones > 0 ? "higher" : "lower";
   const octaves = Math.floor(Math.abs(steps) / 7);
   const rest = { steps: modulo(Math.abs(steps), 7), semitones: Math.abs(semitones) - 12 * octaves };
-  const words = [
-    ...(octaves > 0 ? [octaves === 1 ? "an octave" : `${COUNTED[octaves] ?? octaves} octaves`] : []),
-    ...(rest.semitones === 0 ? [] : [`a ${simpleInterval(rest)}`]),
-  ];
-  return `${words.join(" and ")} ${way}`;
+  const within = rest.semitones === 0 ? undefined : { quality: qualityOf(rest), steps: rest.steps };
+  return instrumentTexts.sounding(octaves, within, way);
 }
 
-const COUNTED = ["no", "one", "two", "three"];
-
 /** Perfect, major or minor: no instrument is written at any other distance. */
-function simpleInterval({ steps, semitones }: Interval): string {
-  const quality = PERFECT.includes(steps) ? "perfect" : semitones === MAJOR_SEMITONES[steps] ? "major" : "minor";
-  return `${quality} ${SIMPLE[steps]}`;
+function qualityOf({ steps, semitones }: Interval): "perfect" | "major" | "minor" {
+  if (PERFECT.includes(steps)) return "perfect";
+  return semitones === MAJOR_SEMITONES[steps] ? "major" : "minor";
 }

@@ -1,7 +1,7 @@
 import { midi, type Note, type NoteName, staffStep } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames, noteText } from "../notes/note-names.ts";
+import { ambitusTexts } from "./ambitus-texts.ts";
 import type { ScaleKind } from "./kind.ts";
-import { ordinal } from "./scale.ts";
 
 /** The lowest and the highest note of a piece, in either order. */
 export interface CompassOf {
@@ -42,40 +42,28 @@ export function ambitusOf(
   names: NoteNames = ENGLISH_NAMES,
 ): Ambitus {
   const hypo = plagalName(kind);
-  if (!compass) {
-    const both = `authentic, going up to the octave of its last note, or plagal (${hypo}), from a fourth below it to a fifth above`;
-    return { form: "undecided", sentence: `It may be ${both}: a declared range says which.` };
-  }
+  if (!compass) return { form: "undecided", sentence: ambitusTexts.noRange(hypo) };
   const [low, high] = midi(compass.from) <= midi(compass.to) ? [compass.from, compass.to] : [compass.to, compass.from];
-  const range = `Its range, ${noteText(low, names)} to ${noteText(high, names)},`;
+  const range = [noteText(low, names), noteText(high, names)] as const;
   const finals = finalsWithin(last, low, high);
   const [final] = finals;
-  if (!final)
-    return {
-      form: "undecided",
-      sentence: `${range} does not have its last note, so it is not clear whether it is authentic or plagal.`,
-    };
+  if (!final) return { form: "undecided", sentence: ambitusTexts.lastNoteOutside(...range) };
   const forms = new Set(finals.map((each) => formOf(each, low, high)));
   if (forms.size > 1)
     return {
       form: "undecided",
-      sentence: `${range} has more than one ${names.name(last)}: the octave of the last note, as in \`last note ${noteText(final, names)}\`, says whether it is authentic or plagal (${hypo}).`,
+      sentence: ambitusTexts.severalLastNotes(...range, names.name(last), noteText(final, names), hypo),
     };
   const form = formOf(final, low, high);
-  return { form, sentence: `${range} goes ${extent(final, low, high, names)}: ${CLAUSES[form](hypo)}.` };
+  const below = staffStep(final) - staffStep(low);
+  const above = staffStep(high) - staffStep(final);
+  return { form, sentence: ambitusTexts.range(range, { last: noteText(final, names), below, above }, form, hypo) };
 }
-
-const CLAUSES: Readonly<Record<Ambitus["form"], (hypo: string) => string>> = {
-  authentic: () => "authentic, as it lies above its last note",
-  plagal: (hypo) => `plagal (${hypo}), as it lies about its last note`,
-  mixed: (hypo) => `both the authentic range and the plagal one (${hypo})`,
-  undecided: (hypo) => `authentic and plagal (${hypo}) are both possible, as they share these notes`,
-};
 
 /** `hypodorian`; a major or minor key goes by the name of its mode. */
 function plagalName({ id }: ScaleKind): string {
   const mode = id === "major" ? "ionian" : id === "natural minor" ? "aeolian" : id;
-  return `hypo${mode}`;
+  return ambitusTexts.hypo(mode);
 }
 
 /** The octaves in which the last note may lie: the one that is said, or those in which a tune may end. */
@@ -95,20 +83,4 @@ function formOf(final: Note, low: Note, high: Note): Ambitus["form"] {
   const goesAbove = staffStep(high) - staffStep(final) >= SEVENTH;
   if (goesBelow) return goesAbove ? "mixed" : "plagal";
   return goesAbove ? "authentic" : "undecided";
-}
-
-/** `from a fifth below D5 to a tenth above it`. */
-function extent(final: Note, low: Note, high: Note, names: NoteNames): string {
-  const below = staffStep(final) - staffStep(low);
-  const above = staffStep(high) - staffStep(final);
-  const last = noteText(final, names);
-  const from = below === 0 ? `from ${last}` : `from ${interval(below)} below ${last}`;
-  return above === 0 ? `${from} up to it` : `${from} to ${interval(above)} above it`;
-}
-
-/** The name of an interval by its staff steps. */
-function interval(steps: number): string {
-  if (steps === 7) return "an octave";
-  if (steps === 14) return "two octaves";
-  return `${steps === 10 || steps === 17 ? "an" : "a"} ${ordinal(steps + 1)}`;
 }

@@ -1,4 +1,5 @@
 import { areInCents, type Degree, MAJOR_SEMITONES, readDegree } from "../notes/degree.ts";
+import { declaredKindTexts } from "./declared-kind-texts.ts";
 import type { ScaleKind, SignatureRule } from "./kind.ts";
 
 export type DeclaredKind =
@@ -33,32 +34,28 @@ function readDegrees(words: readonly string[], first: number): Reading {
     const at = index + first;
     const degree = readDegree(word);
     if (!degree) {
-      return refusal(`${quoted(word)} is not a degree: write 1 to 7, up to two # or b before, as in \`1 b2 3\``, at);
+      return refusal(declaredKindTexts.noDegree(quoted(word)), at);
     }
     if (degree.step === 7) {
       const closes = word === "8" && index === words.length - 1;
-      if (!closes) return refusal(`${quoted(word)} passes the octave: only a closing \`8\` may come there`, at);
+      if (!closes) return refusal(declaredKindTexts.passesOctave(quoted(word)), at);
       continue;
     }
     const before = degrees.at(-1);
-    if (!before && word !== "1") return refusal(`a scale starts on \`1\`, not on ${quoted(word)}`, at);
+    if (!before && word !== "1") return refusal(declaredKindTexts.startsOnOne(quoted(word)), at);
     if (before && word === "1" && index === words.length - 1) {
-      return refusal("the closing tonic is written `8`, or left out", at);
+      return refusal(declaredKindTexts.closingTonic, at);
     }
     if (degrees.length === MOST_DEGREES) {
-      return refusal(
-        `${quoted(word)} is one degree too many: an octave has ${MOST_DEGREES} keys, and a scale of more is declared in \`cents\``,
-        at,
-      );
+      return refusal(declaredKindTexts.oneTooMany(quoted(word), MOST_DEGREES), at);
     }
     if (before && degree.step < before.step) {
-      return refusal(`${quoted(word)} comes after ${quoted(words[index - 1]!)}: degrees go upward by number`, at);
+      return refusal(declaredKindTexts.notUpward(quoted(word), quoted(words[index - 1]!)), at);
     }
     if (before && degree.semitones <= before.semitones) {
-      return refusal(`${quoted(word)} is not higher than ${quoted(words[index - 1]!)} before it: a scale rises`, at);
+      return refusal(declaredKindTexts.notHigher(quoted(word), quoted(words[index - 1]!)), at);
     }
-    if (degree.semitones >= 12)
-      return refusal(`${quoted(word)} reaches the octave: it belongs below the next tonic`, at);
+    if (degree.semitones >= 12) return refusal(declaredKindTexts.reachesOctave(quoted(word)), at);
     degrees.push(degree);
   }
   return { ok: true, degrees };
@@ -79,14 +76,13 @@ function readCents(words: readonly string[], first: number): Reading {
   for (const [index, word] of words.entries()) {
     const at = index + first;
     const value = /^[0-9]{1,4}(\.[0-9]{1,4})?$/u.test(word) ? Number(word) : Number.NaN;
-    if (Number.isNaN(value))
-      return refusal(`${quoted(word)} is not a number of cents above the tonic, as in \`cents 0 150 300\``, at);
-    if (index === 0 && value !== 0) return refusal(`cents start with \`0\`, the tonic, not with ${quoted(word)}`, at);
+    if (Number.isNaN(value)) return refusal(declaredKindTexts.noCents(quoted(word)), at);
+    if (index === 0 && value !== 0) return refusal(declaredKindTexts.centsFromNought(quoted(word)), at);
     if (index > 0 && value <= cents.at(-1)!) {
-      return refusal(`${quoted(word)} is not higher than ${quoted(words[index - 1]!)} before it: a scale rises`, at);
+      return refusal(declaredKindTexts.notHigher(quoted(word), quoted(words[index - 1]!)), at);
     }
     const closes = value === 1200 && index === words.length - 1;
-    if (value >= 1200 && !closes) return refusal(`${quoted(word)} reaches the octave: cents stay below 1200`, at);
+    if (value >= 1200 && !closes) return refusal(declaredKindTexts.centsReachOctave(quoted(word)), at);
     if (!closes) cents.push(value);
   }
   return { ok: true, degrees: spelledCents(cents) };
@@ -142,16 +138,15 @@ export function declaredKind(name: string, text: string): DeclaredKind {
   const reading = (inCents ? readCents : readDegrees)(inCents ? rising.slice(1) : rising, start + Number(inCents));
   if (!reading.ok) return reading;
   const { degrees } = reading;
-  if (degrees.length < 2)
-    return refusal("a scale needs at least two notes, as in `1 b2 3 4 5 b6 7`", start + rising.length);
-  if (degrees.length > MOST_NOTES) return refusal(`a scale can have at most ${MOST_NOTES} notes`, start + MOST_NOTES);
+  if (degrees.length < 2) return refusal(declaredKindTexts.twoNotes, start + rising.length);
+  if (degrees.length > MOST_NOTES) return refusal(declaredKindTexts.atMost(MOST_NOTES), start + MOST_NOTES);
   const back = turn < 0 ? undefined : readForm(words.slice(turn + 1), turn + 1, inCents);
   if (back && !back.ok) return back;
   const falling = back?.degrees;
   if (falling && falling.length !== degrees.length)
-    return refusal(`${degrees.length} notes go up and ${falling.length} down: both ways have as many`, turn);
+    return refusal(declaredKindTexts.unequalWays(degrees.length, falling.length), turn);
   const signature = signatureRule(degrees) ?? (falling ? signatureRule(falling) : null);
-  const sentence = `${name}: a scale declared in this journal, ${words.slice(0, 2 * MOST_NOTES + 5).join(" ")}.`;
+  const sentence = declaredKindTexts.sentence(name, words.slice(0, 2 * MOST_NOTES + 5).join(" "));
   const kind: ScaleKind = {
     id: name,
     names: [name],

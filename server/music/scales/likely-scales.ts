@@ -3,7 +3,8 @@ import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
 import { type Ambitus, ambitusOf, type CompassOf } from "./ambitus.ts";
 import type { ScaleKind } from "./kind.ts";
 import { kindById } from "./kinds.ts";
-import { describeFifths, signatureAccidentals } from "./signature.ts";
+import { likelyScaleTexts } from "./likely-scale-texts.ts";
+import { signatureAccidentals } from "./signature.ts";
 
 /** One scale that a piece may be in. */
 export interface LikelyScale {
@@ -48,6 +49,8 @@ export function likelyScales(
 type Readings = readonly [LikelyScale, ...LikelyScale[]];
 
 type Key = "major" | "minor";
+type Changed = Parameters<typeof likelyScaleTexts.byAccidentals>[1];
+type Degree = Parameters<typeof likelyScaleTexts.asOlderMusic>[1];
 const SCALE_OF: Readonly<Record<Key, string>> = { major: "major", minor: "natural minor" };
 
 /** How far the minor key of a signature stands from its major key on the line of fifths. */
@@ -86,46 +89,39 @@ function mode(ending: Ending, id: string): LikelyScale {
   const accidentals = signatureAccidentals(ending.fifths)
     .map((each) => ending.names.name(each))
     .join(" ");
-  const signed = accidentals ? `With ${describeFifths(ending.fifths)} (${accidentals})` : "Without sharps or flats";
-  return scale(ending, id, `${signed} the notes from ${name} to ${name} are those of ${keyAt(ending, 0, id)}.`);
+  return scale(ending, id, likelyScaleTexts.mode(ending.fifths, accidentals, name, keyAt(ending, 0, id)));
 }
 
 /**
  * A mode written with the signature of the key on its tonic; `degree` lies so many fifths off, and needs accidentals.
  */
-function byAccidentals(ending: Ending, id: string, key: Key, degree: string, places: number): LikelyScale {
-  const signed = `It is often written with the signature of ${keyAt(ending, 0, key)}`;
-  const reason = `${signed}; then its ${degree}, ${nameAt(ending, places)}, has accidentals throughout.`;
-  return scale(ending, id, reason);
+function byAccidentals(ending: Ending, id: string, key: Key, degree: Changed, places: number): LikelyScale {
+  return scale(ending, id, likelyScaleTexts.byAccidentals(keyAt(ending, 0, key), degree, nameAt(ending, places)));
 }
 
 /** A key written with a modal signature; `degree` lies so many fifths off, and needs accidentals. */
-function asOlderMusic(ending: Ending, key: Key, degree: string, places: number): LikelyScale {
-  const signed = `Older music often writes ${keyAt(ending, 0, key)} with this signature`;
-  const reason = `${signed}; then its ${degree}, ${nameAt(ending, places)}, has accidentals before it.`;
+function asOlderMusic(ending: Ending, key: Key, degree: Degree, places: number): LikelyScale {
+  const reason = likelyScaleTexts.asOlderMusic(keyAt(ending, 0, key), degree, nameAt(ending, places));
   return scale(ending, SCALE_OF[key], reason);
 }
 
 /** A key that the piece would end in on its fifth degree. */
 function endingOpen(ending: Ending, key: Key): LikelyScale {
-  const signed = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${keyAt(ending, -1, key)} too`;
-  const reason = `${signed}; then the piece ends open, on the fifth degree, as a movement that leads on does.`;
-  return scale(ending, SCALE_OF[key], reason, -1);
+  return scale(ending, SCALE_OF[key], likelyScaleTexts.endingOpen(ending.fifths, keyAt(ending, -1, key)), -1);
 }
 
 /** A key of this signature that does not end as a key does. */
 function bySignature(ending: Ending, key: Key, why: string): LikelyScale {
   const place = ending.fifths + (key === "minor" ? MINOR : 0);
-  const reason = `${why} ${ending.names.key(nameAtFifths(place), key)} has this signature.`;
+  const reason = likelyScaleTexts.hasSignature(why, ending.names.key(nameAtFifths(place), key));
   return scale(ending, SCALE_OF[key], reason, place - fifthsOf(ending.last));
 }
 
 /** A key that ends on its tonic. */
 function endingOnTonic(ending: Ending, of: Key): LikelyScale {
-  const opening = `${capital(describeFifths(ending.fifths))} ${isOrAre(ending.fifths)} the signature of ${keyAt(ending, 0, of)}, and it ends on its tonic.`;
+  const opening = likelyScaleTexts.endingOnTonic(ending.fifths, keyAt(ending, 0, of));
   if (of === "major") return scale(ending, SCALE_OF[of], opening);
-  const raised = `Where ${nameAt(ending, 5)} comes with an accidental it is harmonic, with ${nameAt(ending, 3)} as well melodic minor.`;
-  return scale(ending, SCALE_OF[of], `${opening} ${raised}`);
+  return scale(ending, SCALE_OF[of], opening + likelyScaleTexts.raised(nameAt(ending, 5), nameAt(ending, 3)));
 }
 
 /** By the place of the signature, counted in fifths from the last note: what each comes to. */
@@ -149,7 +145,7 @@ const READINGS: Readonly<Record<number, (ending: Ending) => Readings>> = {
   1: (ending) => [mode(ending, "lydian"), asOlderMusic(ending, "major", "fourth", -1)],
   [-4]: (ending) => [mode(ending, "phrygian"), endingOpen(ending, "minor")],
   [-5]: (ending) => {
-    const why = `A whole piece is seldom in locrian: perhaps ${nameAt(ending, 0)} is not the last note of the lowest part.`;
+    const why = likelyScaleTexts.seldomLocrian(nameAt(ending, 0));
     return [mode(ending, "locrian"), bySignature(ending, "major", why), bySignature(ending, "minor", why)];
   },
   [RAISED_THIRD]: (ending) => [
@@ -159,24 +155,15 @@ const READINGS: Readonly<Record<number, (ending: Ending) => Readings>> = {
 };
 
 function raisedThird(ending: Ending): string {
-  const opening = `${nameAt(ending, 0)} is the raised third of ${keyAt(ending, -4, "minor")}, whose signature this is`;
-  return `${opening}: older pieces in minor often close on the major third.`;
+  return likelyScaleTexts.raisedThird(nameAt(ending, 0), keyAt(ending, -4, "minor"));
 }
 
 /** Neither among the notes of the signature nor a raised third. */
 function outside(ending: Ending): Readings {
-  const why = `${notAmong(ending)} So the ending does not decide.`;
+  const why = likelyScaleTexts.undecided(notAmong(ending));
   return [bySignature(ending, "major", why), bySignature(ending, "minor", why)];
 }
 
 function notAmong(ending: Ending): string {
-  return `${nameAt(ending, 0)} is not among the notes of ${describeFifths(ending.fifths)}.`;
-}
-
-function isOrAre(fifths: number): string {
-  return Math.abs(fifths) === 1 ? "is" : "are";
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return likelyScaleTexts.notAmong(nameAt(ending, 0), ending.fifths);
 }

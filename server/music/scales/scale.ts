@@ -1,6 +1,7 @@
 import { type Degree, noteOnDegree } from "../notes/degree.ts";
 import { modulo, type Note, type NoteName, pitchClass, printName, sameName, transposed } from "../notes/note.ts";
 import { ENGLISH_NAMES, type NoteNames } from "../notes/note-names.ts";
+import { degreeTexts } from "./degree-texts.ts";
 import type { ScaleKind } from "./kind.ts";
 import { kindById } from "./kinds.ts";
 import { plainChromatic, shownWholeTone } from "./shown-degrees.ts";
@@ -60,11 +61,9 @@ export function chromaticSpellings(tonic: NoteName): ChromaticSpellings {
   };
 }
 
-const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
-
 /** `first` to `twelfth`. */
 export function ordinal(place: number): string {
-  return [...ORDINALS, "eleventh", "twelfth"][place - 1] ?? `${place}th`;
+  return degreeTexts.ordinal(place);
 }
 
 /**
@@ -82,15 +81,12 @@ export function degreeReason(
   const { step, semitones } = degrees[place]!;
   const { letter } = transposed(tonic, { steps: step, semitones });
   const name = names.name({ letter, alter: 0 });
-  const takes = `takes the ${name.length > 1 ? "name" : "letter"} ${name}`;
-  if (step === place && degrees.length === 7) {
-    return `its ${ordinal(place + 1)} degree ${takes}`;
-  }
+  if (step === place && degrees.length === 7) return degreeTexts.takes(place + 1, name);
   const parent = kind.signature?.parallel === -3 ? "minor" : "major";
   const usual = kindById(parent === "minor" ? "natural minor" : "major")!.degrees[step]!;
   const raised = semitones - usual.semitones;
-  const change = raised === 0 ? "" : raised > 0 ? "raised " : "lowered ";
-  return `its ${ordinal(place + 1)} note is the ${change}${ordinal(step + 1)} of ${names.key(tonic, parent)} and ${takes}`;
+  const change = raised === 0 ? undefined : raised > 0 ? "raised" : "lowered";
+  return degreeTexts.isDegreeOf(place + 1, change, step + 1, names.key(tonic, parent), name);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { centsOf, type Temperament } from "./temperament.ts";
+import { temperamentTexts } from "./temperament-texts.ts";
 
 export type DeclaredTemperament =
   | { readonly ok: true; readonly temperament: Temperament }
@@ -38,21 +39,16 @@ export function declaredTemperament(name: string, text: string): DeclaredTempera
     if (at < first) continue;
     const value = centsIn(word, ratios);
     if (value === undefined)
-      return refusal(`${quoted(word)} is ${ratios ? "not a ratio" : "neither a number of cents nor a ratio"}`, at);
-    if (cents.length === 0 && value !== 0)
-      return refusal(`the first of the twelve is C, \`0\` in cents or \`1\` as a ratio, not ${quoted(word)}`, at);
+      return refusal((ratios ? temperamentTexts.noRatio : temperamentTexts.noSize)(quoted(word)), at);
+    if (cents.length === 0 && value !== 0) return refusal(temperamentTexts.firstIsC(quoted(word)), at);
     const closes = Math.abs(value - OCTAVE) < 1e-6 && at === words.length - 1 && cents.length === KEYS;
     if (closes) continue;
-    if (cents.length === KEYS) return refusal(`${quoted(word)} is one too many: there are twelve keys, C to B`, at);
+    if (cents.length === KEYS) return refusal(temperamentTexts.oneTooMany(quoted(word)), at);
     if (cents.length > 0 && value <= cents.at(-1)!)
-      return refusal(`${quoted(word)} is not higher than ${quoted(words[at - 1]!)} before it: the keys rise`, at);
-    if (value >= OCTAVE) return refusal(`${quoted(word)} reaches the octave, and belongs below it`, at);
+      return refusal(temperamentTexts.notHigher(quoted(word), quoted(words[at - 1]!)), at);
+    if (value >= OCTAVE) return refusal(temperamentTexts.reachesOctave(quoted(word)), at);
     cents.push(value);
   }
-  if (cents.length < KEYS)
-    return refusal(
-      `a temperament needs twelve keys, C to B, in cents or ratios, and ${cents.length || "none"} are given`,
-      words.length,
-    );
+  if (cents.length < KEYS) return refusal(temperamentTexts.tooFew(cents.length), words.length);
   return { ok: true, temperament: { id: "declared", name, cents } };
 }

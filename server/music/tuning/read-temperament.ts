@@ -1,5 +1,6 @@
 import { type NoteName, parseNote } from "../notes/note.ts";
 import { TEMPERAMENTS, type Temperament } from "./temperament.ts";
+import { temperamentTexts } from "./temperament-texts.ts";
 
 export type ReadTemperament =
   | { readonly ok: true; readonly temperament: Temperament }
@@ -35,7 +36,7 @@ export function readTemperament(typed: string): ReadTemperament {
   const alike = TEMPERAMENTS.filter(({ names }) => key.length > 2 && names.some((name) => wordsOf(name).includes(key)));
   return {
     ok: false,
-    reason: `choose a temperament: ${TEMPERAMENT_NAMES.join(", ")}`,
+    reason: temperamentTexts.choose(TEMPERAMENT_NAMES),
     word: text,
     near: alike.map(({ names }) => names[0]),
   };
@@ -60,7 +61,7 @@ function readJust(text: string, on: string | undefined, typed: string | undefine
   if (tonic) return { ok: true, temperament: { id: "just", tonic } };
   return {
     ok: false,
-    reason: "just intonation needs a note: just on C, just on F#, just on Bb",
+    reason: temperamentTexts.justOnWhat,
     word: typed ?? text,
     near: [],
   };

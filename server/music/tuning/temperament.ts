@@ -1,4 +1,5 @@
 import { fifthsOf, midi, modulo, type Note, type NoteName, nameAtFifths, pitchClass } from "../notes/note.ts";
+import { temperamentTexts } from "./temperament-texts.ts";
 
 /** The cents of a ratio of frequencies: 1200 to the octave (A. J. Ellis, 1885). */
 export function centsOf(ratio: number): number {
@@ -190,8 +191,7 @@ export function temperamentText(temperament: Temperament, printed: (name: NoteNa
 /** What is tempered in it, in a sentence. */
 export function temperamentSentence(temperament: Temperament): string {
   if (temperament.id === "declared") {
-    const cents = temperament.cents.map((each) => Number(each.toFixed(1)));
-    return `Declared in this journal, in cents from C to B: ${cents.join(", ")}.`;
+    return temperamentTexts.declared(temperament.cents.map((each) => Number(each.toFixed(1))));
   }
   return temperament.id === "just" ? JUST_SENTENCE : kindOf(temperament.id).sentence;
 }

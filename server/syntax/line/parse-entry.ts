@@ -1,4 +1,5 @@
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
+import { faultTexts } from "../words/fault-texts.ts";
 import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMeaning } from "../words/meaning.ts";
 import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
@@ -227,7 +228,7 @@ function loneNote(
     return at({
       type: "faulty subject",
       code: "ambiguous-subject",
-      because: `${typed} is a single note`,
+      because: faultTexts.singleNote(typed),
       offers: [`notes ${typed}`, `long tones on ${typed}`],
       certain: false,
     });
@@ -238,7 +239,7 @@ function loneNote(
   return at({
     type: "faulty subject",
     code: "ambiguous-subject",
-    because: `a small ${typed} could be major or minor`,
+    because: faultTexts.majorOrMinor(typed),
     offers: [major, minor],
     certain: false,
   });

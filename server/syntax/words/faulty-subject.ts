@@ -1,3 +1,4 @@
+import { faultTexts } from "./fault-texts.ts";
 import type { FaultySubject, WrittenNote } from "./meaning.ts";
 import { hasTooManySigns } from "./note-word.ts";
 import { type Found, type Words, withScaleWord } from "./words.ts";
@@ -21,7 +22,7 @@ function unknownTonic(words: Words, i: number): Found<FaultySubject> | undefined
   const kind = words.phrase(i + 1, "kind", "chord kind");
   if (!kind) return undefined;
   const length = withScaleWord(words, i, 1 + kind.length);
-  const because = `there is no note ${typed}`;
+  const because = faultTexts.noSuchNote(typed);
   return {
     length,
     meaning: {
@@ -53,7 +54,7 @@ function halfKind(words: Words, i: number): Found<FaultySubject> | undefined {
   const offers = half.meaning.offers.map((kind) => key(tonic.note, kind, words.text(i, i + tonic.length)));
   return ambiguous(
     length,
-    `"${words.text(i + tonic.length, i + length)}" alone does not name a kind of scale`,
+    faultTexts.halfKind(words.text(i + tonic.length, i + length)),
     offers,
     offers.length === 1 && !words.phrase(i + length, "kind"), // `D harmonic` before another kind is another scale
   );
@@ -68,7 +69,7 @@ function misspeltKind(words: Words, i: number): Found<FaultySubject> | undefined
   const near = words.vocabulary.nearest(word, kinds);
   if (near === undefined) return undefined;
   const offer = `${words.text(i, i + tonic.length)} ${near}`;
-  const because = `"${word.slice(0, 40)}" is not a kind of scale`;
+  const because = faultTexts.noKind(word.slice(0, 40));
   return {
     length: tonic.length + 1,
     meaning: { type: "faulty subject", code: "unknown-term", because, offers: [offer], certain: false },
@@ -104,7 +105,7 @@ function undeclaredScale(words: Words, i: number): Found<FaultySubject> | undefi
   if (!quoted || !tonic || words.vocabulary.title(quoted.text) !== undefined) return undefined;
   const near = words.vocabulary.nearest(quoted.text, words.vocabulary.declared.scales);
   const offers = near === undefined ? [] : [`"${near}" on ${words.text(i + 2, i + 2 + tonic.length)}`];
-  const because = `there is no scale "${quoted.text.slice(0, 40)}" yet: declare it first`;
+  const because = faultTexts.noSuchScale(quoted.text.slice(0, 40));
   return {
     length: 2 + tonic.length,
     meaning: { type: "faulty subject", code: "unknown-declaration", because, offers, certain: false },
@@ -125,7 +126,7 @@ function beyondDoubleSigns(words: Words, i: number): Found<FaultySubject> | unde
     end += run?.length ?? 1;
   }
   if (beyond === undefined) return undefined;
-  const because = `there is no note ${beyond}`;
+  const because = faultTexts.noSuchNote(beyond);
   const meaning = { type: "faulty subject", code: "unknown-key", because, offers: [], certain: false } as const;
   return { length: end - i, meaning };
 }
