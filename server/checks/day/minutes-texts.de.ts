@@ -5,7 +5,7 @@ export const minutesTexts: typeof english = {
   partsExceed: (sum, whole) => exceed("Die Teile", sum, whole),
   sittingsExceed: (sum, whole) => exceed("Die Übeeinheiten", sum, whole),
   longStretch: (minutes) =>
-    `Etwa ${minutes} Minuten, und keine Pause notiert: Gab es welche? \`break, 10 min\` notiert eine. Wenn etwas wehtut, hör auf, ruh dich aus und sag es deiner Lehrkraft; bleibt es oder kommt es wieder, geh zu einer Ärztin oder einem Arzt.`,
+    `Etwa ${minutes} Minuten, und keine Pause notiert: Gab es welche? \`break, 10 min\` notiert eine. Wenn etwas wehtut, hör auf, ruh dich aus und sag es deiner Lehrkraft; bleibt es oder kommt es wieder, lass es ärztlich abklären.`,
 };
 
 function exceed(parts: string, sum: number, whole: number): string {

@@ -47,7 +47,7 @@ export const claimTexts: typeof english = {
   risingForm: " Gemeint sind die Schritte aufwärts.",
 
   otherScale: (what, name, kind) =>
-    `Das sind die ${what === "notes" ? "Töne" : "Schritte"} von ${name}. \`minor\` allein heißt hier natürlich Moll: Schreib ${KINDS[kind] ?? kind} dazu, wenn du das gespielt hast.`,
+    `Das sind die ${what === "notes" ? "Töne" : "Schritte"} von ${name}. Moll allein heißt hier natürliches Moll: Schreib dazu, dass es ${KINDS[kind] ?? kind} ist, wenn du das gespielt hast.`,
   changeSubject: (name) => `In ${name} ändern`,
 
   chromatic: (ways) =>
@@ -68,8 +68,8 @@ const NAMED = 12;
 
 /** The kinds that `minor` leaves open. */
 const KINDS: Readonly<Record<string, string>> = {
-  "harmonic minor": "harmonisch Moll",
-  "melodic minor": "melodisch Moll",
+  "harmonic minor": "harmonisches Moll",
+  "melodic minor": "melodisches Moll",
   "jazz minor": "Jazz-Moll",
 };
 

@@ -1,4 +1,5 @@
 import { signatureTexts } from "../../music/scales/signature-texts.ts";
+import { listTexts } from "../list-texts.ts";
 
 const { accidentals } = signatureTexts;
 
@@ -16,10 +17,14 @@ export const keyTexts = {
   soundsAs: (exercise: string, fifths: number | undefined) =>
     `It sounds as ${exercise}${fifths === undefined ? "" : `, ${accidentals(fifths)}`}.`,
 
-  /** @param notes parted by `or`: none of them is there */
-  notOn: (instrument: string, notes: string, low: string, high: string) =>
-    `The ${instrument} has no ${notes} (${low} to ${high} as written).`,
-  beyondVoice: (voice: string, notes: string, low: string, high: string) =>
-    `Beyond the usual range of the ${voice}: ${notes} (${low} to ${high} as written).`,
+  /** @param more so many notes beside those that are named */
+  notOn: (instrument: string, notes: readonly string[], more: number, low: string, high: string) =>
+    `The ${instrument} has no ${more > 0 ? named(notes, more) : listTexts.or(notes)} (${low} to ${high} as written).`,
+  beyondVoice: (voice: string, notes: readonly string[], more: number, low: string, high: string) =>
+    `Beyond the usual range of the ${voice}: ${named(notes, more)} (${low} to ${high} as written).`,
   rangeVaries: (why: string) => ` Its range varies: ${why}.`,
 };
+
+function named(notes: readonly string[], more: number): string {
+  return more > 0 ? listTexts.more(notes.join(", "), more) : listTexts.and(notes);
+}

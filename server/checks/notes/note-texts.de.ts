@@ -60,11 +60,13 @@ export const noteTexts: typeof english = {
   spells: (other, exercise, notes) => `So geschrieben ist es ${other}: ${exercise} schreibt man ${notes}.`,
   otherNames: (exercise, notes) =>
     `Das klingt richtig, nur heißen die Töne hier anders: ${exercise} schreibt man ${notes}.`,
-  notIn: (count, all, exercise, notes) => `${ofThese(count, all)} nicht zu ${exercise}. Dort gibt es ${notes}.`,
+  notIn: (count, all, exercise, notes) =>
+    `${ofThese(count, all, "gehört", "gehören")} nicht zu ${exercise}. Dort gibt es ${notes}.`,
   onlyOctaves: (exercise, notes) => `Nur die Oktavzahlen stimmen nicht. So geht ${exercise}: ${notes}.`,
   otherLength: (exercise, notes, right, given) =>
     `So geht ${exercise}: ${notes}. Das sind ${right} Töne, hier ${given === 1 ? "steht nur einer" : `stehen ${given}`}.`,
-  differ: (count, all, exercise, notes) => `${ofThese(count, all)} nicht zu ${exercise}. So geht es: ${notes}.`,
+  differ: (count, all, exercise, notes) =>
+    `${ofThese(count, all, "weicht", "weichen")} von ${exercise} ab. So geht es: ${notes}.`,
 
   putIn: (note) => `${note} einfügen`,
   putInAll: (count) => `Die ${count} fehlenden Töne einfügen`,
@@ -80,8 +82,8 @@ function tooMany(count: number): string {
   return count === 1 ? "ist zu viel" : "sind zu viel";
 }
 
-/** `3 dieser 8 Töne gehören`: what belongs to something, and what does not. */
-function ofThese(count: number, all: number): string {
-  if (all === 1) return "Dieser Ton gehört";
-  return count === 1 ? `Einer dieser ${all} Töne gehört` : `${count} dieser ${all} Töne gehören`;
+/** `3 dieser 8 Töne gehören`. */
+function ofThese(count: number, all: number, does: string, doAll: string): string {
+  if (all === 1) return `Dieser Ton ${does}`;
+  return count === 1 ? `Einer dieser ${all} Töne ${does}` : `${count} dieser ${all} Töne ${doAll}`;
 }

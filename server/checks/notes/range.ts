@@ -4,7 +4,6 @@ import { midi, type Note, samePitch } from "../../music/notes/note.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import type { ClaimedNote } from "../../syntax/line/line.ts";
 import { type Finding, finding, type Stretch } from "../finding.ts";
-import { listTexts } from "../list-texts.ts";
 import { keyTexts } from "./key-texts.ts";
 import { hasStrokes, writtenNote } from "./note-style.ts";
 
@@ -35,11 +34,6 @@ function outside(notes: readonly Note[], instrument: Ranged): Note[] {
   return found;
 }
 
-function listed(texts: readonly string[], last: "and" | "or"): string {
-  const more = texts.length - NAMED;
-  return more > 0 ? listTexts.more(texts.slice(0, NAMED).join(", "), more) : listTexts[last](texts);
-}
-
 /** As the player writes octaves: `e'` where strokes stand, else `E4`. */
 function inStyleOf(text: string, names: NoteNames): (note: Note) => string {
   const strokes = hasStrokes(text);
@@ -61,13 +55,11 @@ export function checkNotesInRange(
   const absent = outside(notes, instrument);
   if (absent.length === 0) return [];
   const written = inStyleOf(text, names);
-  const told = absent.map(written);
   const [low, high] = [written(instrument.low), written(instrument.high)];
   const name = instrumentTexts.name(instrument.names[0]!);
-  const message =
-    instrument.family === "voice"
-      ? keyTexts.beyondVoice(name, listed(told, "and"), low, high)
-      : keyTexts.notOn(name, listed(told, "or"), low, high);
+  const told = absent.slice(0, NAMED).map(written);
+  const lacks = instrument.family === "voice" ? keyTexts.beyondVoice : keyTexts.notOn;
+  const message = lacks(name, told, absent.length - told.length, low, high);
   const varies = instrument.soft ? keyTexts.rangeVaries(instrument.soft) : "";
   return [finding("out-of-range", { start, end }, message + varies)];
 }

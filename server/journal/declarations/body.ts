@@ -2,6 +2,7 @@ import { cutLine, type Part } from "../../syntax/line/cut.ts";
 import { partsOf } from "../../syntax/line/parts.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { type Token, tokenise } from "../../syntax/words/token.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import type { Body, Fault } from "./declared.ts";
 import { fault } from "./declared.ts";
 
@@ -19,14 +20,14 @@ export function quotedName(body: Body): {
       : { start: body.start - body.word.length, end: body.start };
     return {
       end: at.end,
-      faults: [fault(at, `put the name after \`${body.word}\` in quotes`, words ? [`"${words}"`] : [])],
+      faults: [fault(at, declarationTexts.nameInQuotes(body.word), words ? [`"${words}"`] : [])],
     };
   }
   if (!token.quote.closed) return { end: token.end, faults: [unclosed(token)] };
   const name = token.text.trim().replace(/\s+/g, " ");
   return name
     ? { name, end: token.end, faults: [] }
-    : { end: token.end, faults: [fault(token, "there is no name between the quotes")] };
+    : { end: token.end, faults: [fault(token, declarationTexts.noName)] };
 }
 
 export function unclosed(token: Pick<Token, "start" | "end">): Fault {
@@ -34,7 +35,7 @@ export function unclosed(token: Pick<Token, "start" | "end">): Fault {
     start: token.start,
     end: token.end,
     code: "unclosed-quote",
-    because: "the closing quote is missing after the name",
+    because: declarationTexts.unclosed,
   };
 }
 

@@ -9,6 +9,7 @@ import type { LineReader } from "../../syntax/line/line-reader.ts";
 import type { MeaningOf, ScaleMeaning, Verdict, WrittenNote } from "../../syntax/words/meaning.ts";
 import type { Vocabulary } from "../../syntax/words/vocabulary.ts";
 import { type DayNumber, parseIsoDate } from "../calendar.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 
 /** Something in a declaration that cannot stand: what belongs there instead. */
 export interface Fault {
@@ -130,7 +131,7 @@ export function readDate(item: { readonly start: number; readonly end: number; r
         start,
         end: item.end,
         code: "bad-date",
-        because: `after \`${word}\` comes a date that exists, in the form year-month-day`,
+        because: declarationTexts.dateAfter(word),
       },
     ],
   };

@@ -4,6 +4,7 @@ import type { Note } from "../../music/notes/note.ts";
 import type { Part } from "../../syntax/line/cut.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import { noteOf } from "../../syntax/words/note-word.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import { type Body, type Fault, fault } from "./declared.ts";
 
 /** The words for a recorder's fingering; baroque and English are two names of one. */
@@ -38,18 +39,14 @@ export function readFingering(
 
 function notOf(body: Body, { start, end }: Stretch): string {
   return /fingering/i.test(body.text.slice(start, end))
-    ? "write only the instrument's name: fingerings are for recorders"
-    : "write only the instrument's name";
+    ? declarationTexts.fingeringOfRecorder
+    : declarationTexts.onlyInstrument;
 }
 
 function notAccepted(body: Body, at: Stretch, system: FingeringSystem | undefined): Fault {
-  if (system) return fault(at, "name one fingering: this is the second");
+  if (system) return fault(at, declarationTexts.oneFingering);
   const near = body.vocabulary.nearest(body.text.slice(at.start, at.end), ACCEPTED);
-  return fault(
-    at,
-    "after the name of a recorder may come its fingering: `baroque fingering`, `english fingering` or `german fingering`",
-    near ? [near] : [],
-  );
+  return fault(at, declarationTexts.fingering, near ? [near] : []);
 }
 
 /** `half holes D#4 F#4`, behind the range of an instrument of one's own, from a column on. */
@@ -66,5 +63,5 @@ export function readHalfHoles(
   const halfHoles = notes?.flatMap((note) => (note?.octave === undefined ? [] : [{ ...note, octave: note.octave }]));
   if (notes && halfHoles?.length === notes.length) return { halfHoles, faults: [] };
   const at = { start: from + lead, end: from + lead + words.length };
-  return { faults: [fault(at, "after the range only its half holes may come, with their octaves: `half holes D#4`")] };
+  return { faults: [fault(at, declarationTexts.halfHoles)] };
 }

@@ -1,6 +1,7 @@
 import { parseCell } from "../../music/patterns/cell.ts";
 import { declaredKind } from "../../music/scales/declared-kind.ts";
 import { afterColon, quotedName, trimmed, wordAt } from "./body.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import { type Body, fault, type Reading } from "./declared.ts";
 import { TONGUINGS, tonguingOf } from "./tonguing.ts";
 import { VERDICTS, verdictOf } from "./verdict.ts";
@@ -11,7 +12,7 @@ export function readNamed(body: Body): Reading {
   if (name === undefined) return { faults };
   const rest = trimmed(body, end);
   const declared = { type: body.word as "focus" | "phase" | "activity", name };
-  return { declared, faults: rest.text ? [fault(rest, "nothing more goes on this line")] : [] };
+  return { declared, faults: rest.text ? [fault(rest, declarationTexts.nothingMore)] : [] };
 }
 
 /** `outcome "in the zone": reached`. */
@@ -23,8 +24,7 @@ export function readOutcome(body: Body): Reading {
   if (says) return { declared: { type: "outcome", name, says }, faults: [] };
   const near = rest.text ? body.vocabulary.nearest(rest.text, VERDICTS) : undefined;
   const at = rest.text ? rest : { start: body.start - body.word.length, end };
-  const because = "say after the colon whether the tempo counts: `reached`, `nearly` or `not`";
-  return { declared: { type: "outcome", name }, faults: [fault(at, because, near ? [near] : [])] };
+  return { declared: { type: "outcome", name }, faults: [fault(at, declarationTexts.verdict, near ? [near] : [])] };
 }
 
 /** `articulation "ghosted": mixed`; each note by itself where nothing is said. */
@@ -34,7 +34,7 @@ export function readArticulation(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, end));
   const tonguing = rest.text === "" ? TONGUINGS[0] : tonguingOf(rest.text);
   const declared = { type: "articulation", name, tonguing: tonguing ?? TONGUINGS[0] } as const;
-  return { declared, faults: tonguing ? [] : [fault(rest, `write one of ${TONGUINGS.join(", ")} here`, TONGUINGS)] };
+  return { declared, faults: tonguing ? [] : [fault(rest, declarationTexts.tonguing(TONGUINGS), TONGUINGS)] };
 }
 
 /** `pattern "zigzag": 1 3 2 4, step 2`. */

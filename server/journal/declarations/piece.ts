@@ -1,10 +1,8 @@
 import type { Item, ScaleMeaning } from "../../syntax/words/meaning.ts";
 import { tokenise } from "../../syntax/words/token.ts";
 import { afterColon, bodyParts, quotedName, trimmed, unclosed } from "./body.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import { type Body, type Fault, fault, type PieceFacts, type Reading, readDate } from "./declared.ts";
-
-const PIECE_TERMS =
-  "its key, `96 bars`, `goal quarter=84`, `from DATE`, `due DATE`, `range G4 to F6`, `last note D` and a signature";
 
 /** `piece "…" as SHORT: KEY, TERMS`, `study "…"`. */
 export function readPiece(body: Body): Reading {
@@ -33,24 +31,14 @@ export function readMovement(body: Body): Reading {
   const [number, own] = tokenise(body.text.slice(end, body.end).split(":")[0]!, end);
   if (!number || number.quote || !/^(?:\d{1,3}|[ivxl]{1,6})$/i.test(number.text)) {
     return {
-      faults: [
-        fault(
-          number ?? { start: end - 1, end },
-          'put the number of the movement after the title: `movement "Sonata" 2 "Allegro"`',
-        ),
-      ],
+      faults: [fault(number ?? { start: end - 1, end }, declarationTexts.movementNumber)],
     };
   }
   const known = body.vocabulary.title(name);
   const title = known ?? name;
   const undeclared =
     known === undefined
-      ? [
-          fault(
-            { start: trimmed(body, body.start).start, end },
-            `there is no piece "${name.slice(0, 40)}" yet: declare it first`,
-          ),
-        ]
+      ? [fault({ start: trimmed(body, body.start).start, end }, declarationTexts.noPiece(name.slice(0, 40)))]
       : [];
   const from = afterColon(body, own?.quote ? own.end : number.end);
   const facts = pieceFacts(body, from);
@@ -72,7 +60,7 @@ function pieceFacts(body: Body, from: number): { readonly facts: PieceFacts; rea
   for (const item of bodyParts(body, from).flatMap((part) => part.items)) {
     const fact = pieceFact(item, faults);
     if (fact) facts = { ...facts, ...fact };
-    else faults.push(fault(item, `about a piece you may say ${PIECE_TERMS}`));
+    else faults.push(fault(item, declarationTexts.aboutPiece));
   }
   return { facts, faults };
 }
@@ -136,9 +124,9 @@ export function readConcert(body: Body): Reading {
     else if (meaning.type === "quoted") {
       if (!meaning.closed) found.push(unclosed(item));
       titles.push(body.vocabulary.title(meaning.text) ?? meaning.text.trim());
-    } else found.push(fault(item, 'about a concert say its day and its pieces: `on DATE: "TITLE", "TITLE"`'));
+    } else found.push(fault(item, declarationTexts.aboutConcert));
   }
   if (on === undefined && found.length === 0)
-    found.push(fault({ start: trimmed(body, body.start).start, end }, "say when the concert is: `on 2026-05-09`"));
+    found.push(fault({ start: trimmed(body, body.start).start, end }, declarationTexts.concertDay));
   return { declared: { type: "concert", name, on, titles }, faults: found };
 }

@@ -1,5 +1,6 @@
 import { parseIsoDate } from "../calendar.ts";
 import { bodyItems } from "./body.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import { type Body, type Fault, fault, type PlayingLimit } from "./declared.ts";
 
 /** A body without the limit at its end, and the limit. */
@@ -30,13 +31,11 @@ export function withoutLimit(body: Body, from: number): LimitCut {
   const until = shape?.groups?.["until"];
   const day = until === undefined ? undefined : parseIsoDate(until);
   if (!shape || minutes === undefined || others.length > 0)
-    return { body: rest, faults: [fault({ start, end }, `say it as ${EXAMPLE}`)] };
+    return { body: rest, faults: [fault({ start, end }, declarationTexts.limit)] };
   if (until !== undefined && day === undefined) {
     const at = { start: end - until.length, end };
-    const because = "after `until` comes a date that exists, in the form year-month-day";
+    const because = declarationTexts.dateAfter("until");
     return { body: rest, limit: { minutes }, faults: [{ ...at, code: "bad-date", because }] };
   }
   return { body: rest, limit: { minutes, ...(day === undefined ? {} : { until: day }) }, faults: [] };
 }
-
-const EXAMPLE = "`at most 15 min a day`, perhaps with `until` and a date";

@@ -12,6 +12,7 @@ import { noteAt } from "../../syntax/words/note-word.ts";
 import { isQuote, tokenise } from "../../syntax/words/token.ts";
 import { instrumentAbroad, instrumentsMeant } from "../instrument-names.ts";
 import { afterColon, bodyItems, bodyParts, quotedName, trimmed, wordAt } from "./body.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import { type Body, type Declared, type Fault, fault, type Reading } from "./declared.ts";
 import { readFingering, readHalfHoles } from "./fingering.ts";
 import { withoutLimit } from "./playing-limit.ts";
@@ -21,7 +22,7 @@ const HIGHEST_PITCH = 480;
 
 export function readPlayer(body: Body): Reading {
   const rest = trimmed(body, afterColon(body, body.start));
-  if (!rest.text) return { faults: [fault(wordOf(body), "write a name after `player`")] };
+  if (!rest.text) return { faults: [fault(wordOf(body), declarationTexts.player)] };
   return { declared: { type: "player", words: rest.text }, faults: [] };
 }
 
@@ -69,12 +70,8 @@ function isInstrument(meaning: Meaning): meaning is MeaningOf<"instrument"> {
 
 function noInstrument(body: Body, part: Part | undefined): Fault {
   const meant = part ? instrumentsMeant(body.text.slice(part.start, part.end), body.vocabulary) : [];
-  if (meant.length > 1) return fault(part!, "say which instrument: this name could be any of several", meant);
-  return fault(
-    part ?? wordOf(body),
-    'this instrument is not known: to declare it, put its name in quotes and give its range, `instrument "my flute": D4 to B5`',
-    meant,
-  );
+  if (meant.length > 1) return fault(part!, declarationTexts.whichInstrument, meant);
+  return fault(part ?? wordOf(body), declarationTexts.unknownInstrument, meant);
 }
 
 function ownInstrument(body: Body): InstrumentReading {
@@ -91,16 +88,14 @@ function ownInstrument(body: Body): InstrumentReading {
   if (low?.octave === undefined || high?.octave === undefined) {
     return {
       declared: { type: "instrument", id: name },
-      faults: [
-        fault(rest.text ? rest : wordOf(body), "give its range, lowest note to highest with their octaves: `D4 to B5`"),
-      ],
+      faults: [fault(rest.text ? rest : wordOf(body), declarationTexts.range)],
     };
   }
   const range = { low: { ...low, octave: low.octave }, high: { ...high, octave: high.octave } };
   if (midi(range.low) >= midi(range.high))
     return {
       declared: { type: "instrument", id: name },
-      faults: [fault(rest, "put the lowest note first, then the highest")],
+      faults: [fault(rest, declarationTexts.lowestFirst)],
     };
   const { halfHoles, faults: beyond } = readHalfHoles(body, rest.end - match![3]!.length);
   const instrument: Instrument = {
@@ -129,10 +124,10 @@ export function readPitch(body: Body): Reading {
   if (!match) return { faults: [pitchFault(body, first)] };
   const a = Number(match[1]);
   if (a < LOWEST_PITCH || a > HIGHEST_PITCH)
-    return { faults: [fault(first!, `A can be ${LOWEST_PITCH} to ${HIGHEST_PITCH} hertz`)] };
+    return { faults: [fault(first!, declarationTexts.pitchBetween(LOWEST_PITCH, HIGHEST_PITCH))] };
   if (!second) return { declared: { type: "pitch", a, temperament: EQUAL }, faults: [] };
   if (isQuote(body.text[second.start] ?? "")) return ownTemperament(body, a, second.start);
-  const more = third ? [fault(third, "nothing more goes after the temperament")] : [];
+  const more = third ? [fault(third, declarationTexts.nothingAfterTemperament)] : [];
   const read = readTemperament(body.text.slice(second.start, second.end));
   if (read.ok) return { declared: { type: "pitch", a, temperament: read.temperament }, faults: more };
   const start = second.end - read.word.length;
@@ -161,8 +156,8 @@ function pitchFault(body: Body, part: Part | undefined): Fault {
   const typed = part ? body.text.slice(part.start, part.end) : "";
   const [, pitch = "", temperament = ""] = /^((?:A4?\s*=?\s*)?[\d.]+(?:\s*hz)?)\s+(\S.*)$/is.exec(typed) ?? [];
   if (PITCH.test(pitch) && readTemperament(temperament).ok)
-    return fault(part!, "put a comma before the temperament", [`${pitch}, ${temperament}`]);
-  return fault(part ?? wordOf(body), "give the pitch of A in hertz: `pitch A=440`");
+    return fault(part!, declarationTexts.commaBeforeTemperament, [`${pitch}, ${temperament}`]);
+  return fault(part ?? wordOf(body), declarationTexts.pitch);
 }
 
 function nearestTemperament({ vocabulary }: Body, word: string): readonly string[] {
@@ -178,13 +173,13 @@ export function readNames(body: Body): Reading {
   const known = NOTE_NAMES.map(({ id }) => id);
   const near = body.vocabulary.nearest(fold(rest.text), known);
   const at = rest.text ? rest : wordOf(body);
-  return { faults: [fault(at, `choose a language of note names: ${known.join(", ")}`, near ? [near] : [])] };
+  return { faults: [fault(at, declarationTexts.names(known), near ? [near] : [])] };
 }
 
 /** `hide notes`. */
 export function readHideNotes(body: Body): Reading {
   const rest = trimmed(body, body.start);
-  const faults = rest.text ? [fault(rest, "nothing more goes after `hide notes`")] : [];
+  const faults = rest.text ? [fault(rest, declarationTexts.nothingMoreAfter("hide notes"))] : [];
   return { declared: { type: "hide notes" }, faults };
 }
 
@@ -193,13 +188,7 @@ export function readNoteValue(body: Body): Reading {
   const value = items[0]?.meaning;
   if (value?.type !== "note value" || items.length > 1)
     return {
-      faults: [
-        fault(
-          restOf(body),
-          "choose a note value: `quarters`, `8ths`, `triplets`, `16ths`",
-          nearestOf(body, "note value"),
-        ),
-      ],
+      faults: [fault(restOf(body), declarationTexts.noteValue, nearestOf(body, "note value"))],
     };
   return { declared: { type: "note value", value: value.value }, faults: [] };
 }
@@ -209,13 +198,7 @@ export function readUsualArticulation(body: Body): Reading {
   const articulation = items[0]?.meaning;
   if (articulation?.type !== "articulation" || items.length > 1)
     return {
-      faults: [
-        fault(
-          restOf(body),
-          "choose an articulation: `slurred`, `tongued`, `staccato`, `t-k`",
-          nearestOf(body, "articulation"),
-        ),
-      ],
+      faults: [fault(restOf(body), declarationTexts.articulation, nearestOf(body, "articulation"))],
     };
   return { declared: { type: "usual articulation", articulation }, faults: [] };
 }

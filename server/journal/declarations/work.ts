@@ -3,6 +3,7 @@ import type { EntryLine } from "../../syntax/line/line.ts";
 import { parseEntry, withWordsBeside } from "../../syntax/line/parse-entry.ts";
 import type { Item, MeaningOf } from "../../syntax/words/meaning.ts";
 import { afterColon, bodyParts, trimmed, unclosed } from "./body.ts";
+import { declarationTexts } from "./declaration-texts.ts";
 import { type Body, type Fault, fault, type Reading, readDate } from "./declared.ts";
 import { declaredTitleIn } from "./declared-title.ts";
 
@@ -11,7 +12,7 @@ export function readAim(body: Body): Reading {
   const { entry, by, faults } = readWork(body);
   if (!entry.subject)
     return {
-      faults: [...faults, noSubject(body, "say what you aim at: `aim D minor, thirds, 8ths at 96 by 2026-04-30`")],
+      faults: [...faults, noSubject(body, declarationTexts.aim)],
     };
   return { declared: { type: "aim", entry, by }, faults };
 }
@@ -22,7 +23,7 @@ export function readSet(body: Body): Reading {
   const subject = entry.subject?.meaning;
   if (!subject)
     return {
-      faults: [...faults, noSubject(body, "say what is set: a scale or a piece, or any words in quotes")],
+      faults: [...faults, noSubject(body, declarationTexts.set)],
     };
   if (subject.type === "title" && !subject.declared)
     return { declared: { type: "set", words: subject.title, asTitle: entry, days, by }, faults };

@@ -12,6 +12,6 @@ export const temperamentTexts: typeof english = {
   reachesOctave: (word) => `${word} erreicht die Oktave, jede Taste liegt aber darunter`,
   tooFew: (given) =>
     `eine Stimmung braucht zwölf Tasten, C bis H, in Cent oder Verhältnissen, und ${given === 0 ? "keine ist" : given === 1 ? "eine ist" : `${given} sind`} angegeben`,
-  choose: (names) => `wähle eine Stimmung: ${names.join(", ")}`,
+  choose: (names) => `wähle eine Stimmung: ${names.map((name) => `\`${name}\``).join(", ")}`,
   justOnWhat: "die reine Stimmung braucht einen Ton: just on C, just on F#, just on Bb",
 };
