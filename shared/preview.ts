@@ -70,6 +70,8 @@ export interface PreviewFigures {
   readonly choice: PreviewChoice;
   /** Those that something was practised on. */
   readonly instruments: readonly string[];
+  /** What each of them is called, to be read. */
+  readonly instrumentNames: readonly string[];
   readonly underCursor: string | null;
   readonly shownBy: PreviewPlace | null;
   readonly fingers: PreviewFingers | null;

@@ -228,6 +228,7 @@ export const isFigures: Check<PreviewFigures> = object<PreviewFigures>({
   name: isText,
   choice: isChoice,
   instruments: list(isText),
+  instrumentNames: list(isText),
   underCursor: orNull(isText),
   shownBy: orNull(isPlace),
   fingers: orNull(isFingers),

@@ -9,7 +9,7 @@ import { tempoTexts } from "./tempo-texts.ts";
 /** What a tempo chart shows, in sentences. `left` is how many attempts have no dot of their own. */
 export function describeTempo(data: TempoChart, frame: TempoFrame, left = 0): string {
   return [...bestsOf(data, frame), ...attemptsOf(frame, left), ...trendOf(data, frame), ...aimOf(data, frame)]
-    .map((sentence) => `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`)
+    .map((sentence) => `${sentence[0]!.toUpperCase()}${sentence.slice(1)}${sentence.endsWith(".") ? "" : "."}`)
     .join(" ");
 }
 

@@ -20,9 +20,9 @@ export function daysAgo(days: number): string {
 
 /** How long a break of weeks or more was: `11 weeks`, from half a year on `7 months`, from two years on `2 years`. */
 export function timeAway(days: number): string {
-  if (days < 26 * 7) return dayTexts.weeksAway(Math.floor(days / 7));
+  if (days < 26 * 7) return dayTexts.weeksLong(Math.floor(days / 7));
   const months = Math.floor((days / 365.25) * 12);
-  return months < 24 ? dayTexts.monthsAway(months) : dayTexts.yearsAway(Math.floor(months / 12));
+  return months < 24 ? dayTexts.monthsLong(months) : dayTexts.yearsLong(Math.floor(months / 12));
 }
 
 /** `today`, `tomorrow`, `in 5 days`. */

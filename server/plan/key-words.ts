@@ -4,9 +4,10 @@ import type { Journal } from "../journal/journal.ts";
 import type { Note } from "../music/notes/note.ts";
 import { type NoteNames, noteText } from "../music/notes/note-names.ts";
 import { onDay } from "./day-words.ts";
-import { homeKeyText } from "./home-keys.ts";
+import { type HomeKey, homeKeyText } from "./home-keys.ts";
 import { keyTexts } from "./key-texts.ts";
 import type { FingerChangeNeed, KeyNeed, KeyWanted, RangeNeed } from "./keys-wanted.ts";
+import { kindTexts } from "./kind-texts.ts";
 import { nameOfPart } from "./pieces-in-hand.ts";
 import { isFarAsHigh, isFarAsLow } from "./range-wanted.ts";
 
@@ -67,7 +68,13 @@ export function whatIsWanted(journal: Journal, need: KeyNeed): string {
   const { names } = journal;
   if (need.what === "range") return keyTexts.range(noteText(need.range.low, names), noteText(need.range.high, names));
   if (need.what === "fingerChange") return keyTexts.change(noteText(need.from, names), noteText(need.to, names));
-  return homeKeyText(need.key, names);
+  return keyText(need.key, names);
+}
+
+/** As it is read: what is written into a journal is `homeKeyText`. */
+function keyText(key: HomeKey, names: NoteNames): string {
+  const { tonic, kind } = key.scale;
+  return kindTexts.key(names.name(tonic), kind, homeKeyText(key, names));
 }
 
 function nameOfNeed({ part }: KeyNeed): string {
@@ -80,7 +87,7 @@ function keyInWords(
   when: string,
   pieces: readonly string[],
 ): string {
-  const called = homeKeyText(key, names);
+  const called = keyText(key, names);
   return what === "neighbour" ? keyTexts.besideKey(pieces, called, when) : keyTexts.inKey(pieces, called, likely, when);
 }
 
@@ -102,5 +109,5 @@ function rangeInWords(need: RangeNeed, names: NoteNames | undefined, today: DayN
 function changeInWords({ part, key, from, to, last }: FingerChangeNeed, names: NoteNames, today: DayNumber): string {
   const change = keyTexts.change(noteText(from, names), noteText(to, names));
   const when = last === null ? keyTexts.notInTwelveWeeks : keyTexts.lastPlayed(onDay(last, today));
-  return keyTexts.hardestChange(homeKeyText(key, names), nameOfPart(part), change, when);
+  return keyTexts.hardestChange(keyText(key, names), nameOfPart(part), change, when);
 }

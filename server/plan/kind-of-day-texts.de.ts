@@ -1,3 +1,4 @@
+import { instrumentTexts } from "../music/instruments/instrument-texts.ts";
 import type { kindOfDayTexts as english } from "./kind-of-day-texts.ts";
 
 export const kindOfDayTexts: typeof english = {
@@ -8,18 +9,19 @@ export const kindOfDayTexts: typeof english = {
   playedOfThem: (minutes) => `Davon hast du heute schon ${minutes} gespielt.`,
   thatWasTheTime: "Das war die Zeit für heute: Lass es dabei und ruh dich aus.",
   thatWasHalf: "Das war die Hälfte für heute: Lass es dabei und ruh dich aus.",
-  limit: (minutes, instrument) => `Höchstens ${minutes} Minuten am Tag auf diesem Instrument: ${instrument}.`,
+  limit: (minutes, instrument) =>
+    `Höchstens ${minutes} Minuten am Tag auf diesem Instrument: ${instrumentTexts.name(instrument)}.`,
   limitUsed: (minutes, instrument, used) =>
-    `Höchstens ${minutes} Minuten am Tag auf diesem Instrument (${instrument}), davon sind ${used} verbraucht.`,
-  beingIll: "einer Krankheit",
-  away: (time) => `${time} Pause`,
-  firstDayBack: (from, time) => `Einer der ersten Tage nach ${from}: ${time}, und nichts Schnelles.`,
+    `Höchstens ${minutes} Minuten am Tag auf diesem Instrument (${instrumentTexts.name(instrument)}), davon sind ${used} verbraucht.`,
+  afterAway: (time) => `Einer der ersten Tage nach ${time} Unterbrechung`,
+  afterIllness: "Einer der ersten Tage nach einer Krankheit",
+  firstDayBack: (back, time) => `${back}: ${time}, und nichts Schnelles.`,
   concertToday: "Das Konzert ist heute: kurz einspielen und nichts erzwingen.",
   concertTomorrow: "Das Konzert ist morgen: die halbe Zeit und nichts erzwingen.",
   concertAhead: (days) => `Das Konzert ist in ${days} Tagen: nichts über dem, was sicher ist.`,
   pushed: "An den letzten beiden Tagen ging es über das hinaus, was sicher ist: Heute muss nichts schneller werden.",
   daysOff: (days, time) =>
-    `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben ein leichter Anfang: ${time}, und nichts über dem, was sicher ist.`,
+    `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben ein leichter Einstieg: ${time}, und nichts über dem, was sicher ist.`,
   insteadOf: (minutes, wished) => `${minutes} Minuten statt ${wished}`,
   shortTime: "nur kurz",
 };

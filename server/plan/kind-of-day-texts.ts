@@ -10,10 +10,9 @@ export const kindOfDayTexts = {
   limit: (minutes: number, instrument: string) => `At most ${minutes} minutes a day on the ${instrument}.`,
   limitUsed: (minutes: number, instrument: string, used: number) =>
     `At most ${minutes} minutes a day on the ${instrument}, of which ${used} are used up.`,
-  /** What one comes back from, for the sentence below. */
-  beingIll: "being ill",
-  away: (time: string) => `${time} away`,
-  firstDayBack: (from: string, time: string) => `One of the first days back after ${from}: ${time}, and nothing fast.`,
+  afterAway: (time: string) => `One of the first days back after ${time} away`,
+  afterIllness: "One of the first days back after being ill",
+  firstDayBack: (back: string, time: string) => `${back}: ${time}, and nothing fast.`,
   concertToday: "The concert is today: a short warm-up, and nothing pushed.",
   concertTomorrow: "The concert is tomorrow: half the time, and nothing pushed.",
   concertAhead: (days: number) => `The concert is in ${days} days: nothing above what is steady.`,

@@ -92,7 +92,7 @@ function byKind(basis: PlanBasis, wished: number, most = wished): OfKind {
     case "easing":
       return { minutes: Math.min(wished, part(isBack ? HALF : THREE_QUARTERS)), notes: [] };
     case "return":
-      return cut(part(HALF), kindOfDayTexts.firstDayBack(backFrom(basis), timeInWords(part(HALF), wished)));
+      return cut(part(HALF), kindOfDayTexts.firstDayBack(backInWords(basis), timeInWords(part(HALF), wished)));
     case "concert": {
       const ahead = concert!.declared.on! - day;
       if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, kindOfDayTexts.concertToday);
@@ -114,9 +114,9 @@ function byKind(basis: PlanBasis, wished: number, most = wished): OfKind {
   }
 }
 
-/** What one comes back from. */
-function backFrom({ daysAway }: PlanBasis): string {
-  return daysAway === undefined ? kindOfDayTexts.beingIll : kindOfDayTexts.away(timeAway(daysAway));
+/** `One of the first days back after 11 weeks away`. */
+function backInWords({ daysAway }: PlanBasis): string {
+  return daysAway === undefined ? kindOfDayTexts.afterIllness : kindOfDayTexts.afterAway(timeAway(daysAway));
 }
 
 /** `15 minutes instead of 30`; where it is as much as was wished for, a short time. */

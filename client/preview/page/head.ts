@@ -32,16 +32,20 @@ export class Head {
     this.row = element("header", { class: "head" }, [this.title, this.#dates, this.#choices]);
   }
 
-  show({ name, dates, choice, instruments, exercises }: PreviewFigures): void {
+  show({ name, dates, choice, instruments, instrumentNames, exercises }: PreviewFigures): void {
     this.title.textContent = name;
     this.title.title = name;
     this.#choices.hidden = exercises === null && choice.span === 26;
     this.#span.value = String(choice.span);
     this.#span.title = `Weeks shown: ${dates}`;
-    this.#dates.textContent = [dates, ...(choice.instrument === null ? [] : [choice.instrument])].join(", ");
+    const chosen = choice.instrument === null ? undefined : instrumentNames[instruments.indexOf(choice.instrument)];
+    this.#dates.textContent = [dates, ...(chosen === undefined ? [] : [chosen])].join(", ");
     const known = [...this.#instrument.options].slice(1).map(({ value }) => value);
     if (JSON.stringify(known) !== JSON.stringify(instruments) || this.#instrument.options.length === 0)
-      this.#instrument.replaceChildren(option("", "all instruments"), ...instruments.map((each) => option(each, each)));
+      this.#instrument.replaceChildren(
+        option("", "all instruments"),
+        ...instruments.map((each, i) => option(each, instrumentNames[i] ?? each)),
+      );
     this.#instrument.value = choice.instrument ?? "";
     this.#instruments.hidden = instruments.length < 2;
   }

@@ -12,7 +12,8 @@ export const exerciseTexts: typeof english = {
   byWeek: (exercise) => `${exercise}, nach Wochen`,
   headings: ["Woche vom", "am schnellsten", "üblich", "erreicht", "Minuten"],
   slope: (slope, low, high, weeks) => `Steigung ${slope} in der Woche (${low} bis ${high}), ${weeks} geprüfte Wochen.`,
-  also: (ways) => `Außerdem ${ways.join("; ")}.`,
+  /** A month that is shortened ends with the sentence's full stop. */
+  also: (ways) => `Außerdem ${ways.join("; ").replace(/\.$/, "")}.`,
   otherWay: (way, last) => `${way}: zuletzt am ${last}`,
   otherWayAt: (way, tempo, last) => `${way}: ${tempo}, zuletzt am ${last}`,
 };

@@ -3,8 +3,6 @@ export const keyTableTexts = {
   daysInWeeks: (weeks: number) => `days in ${weeks} weeks`,
   daysOverAll: "days, over all weeks",
   borders: "Double border: the key of a current piece. Single: a key one accidental away.",
-  /** A kind of scale or chord: by its id, and in the words of the journal's notes. */
-  kind: (_id: string, words: string) => words,
   likely: (piece: string) => `${piece} (likely)`,
   keyOf: (pieces: readonly string[]) => `key of ${pieces.join(", ")}`,
   besideKeyOf: (pieces: readonly string[]) => `next to the key of ${pieces.join(", ")}`,

@@ -7,9 +7,11 @@ import { keyOfPiece } from "../../journal/likely-key.ts";
 import { fifthsOf, nameAtFifths } from "../../music/notes/note.ts";
 import { kindText } from "../../music/notes/note-names.ts";
 import { kindById } from "../../music/scales/kinds.ts";
-import { describeFifths, keySignature } from "../../music/scales/signature.ts";
+import { keySignature } from "../../music/scales/signature.ts";
+import { signatureTexts } from "../../music/scales/signature-texts.ts";
 import type { NeedInWords } from "../../plan/key-words.ts";
 import { kindsInOrder, modeOf, type PractisedKey, practisedKeys } from "../../plan/keys-played.ts";
+import { kindTexts } from "../../plan/kind-texts.ts";
 import type { ScaleMeaning } from "../../syntax/words/meaning.ts";
 import { keyTableTexts } from "./key-table-texts.ts";
 import type { SpanOfDays } from "./span.ts";
@@ -59,13 +61,13 @@ export function keysSection(
   const rows = kindsInOrder(inTable).map((kind): PreviewKind => {
     const own = inTable.filter(({ key }) => key.kind === kind);
     return {
-      kind: shownText(keyTableTexts.kind(kind, kindText(kind, journal.names))),
+      kind: shownText(kindTexts.kind(kind, kindText(kind, journal.names))),
       cells: COLUMNS.map((fifths) => cellOf(journal, own, fifths, { most, pieces, signs })),
     };
   });
   const columns = COLUMNS.map((fifths, at) => ({
     label: signs(fifths === 0 ? "0" : `${Math.abs(fifths)}${fifths < 0 ? "b" : "#"}`),
-    name: describeFifths(fifths),
+    name: signatureTexts.accidentals(fifths),
     unused: rows.every(({ cells }) => cells[at]!.days === 0 && cells[at]!.mark === ""),
   }));
   const others = othersOf(journal, practised);

@@ -8,10 +8,13 @@ import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { scaleText } from "../../journal/subject-text.ts";
+import type { NoteNames } from "../../music/notes/note-names.ts";
 import { daysAhead, forDay } from "../../plan/day-words.ts";
+import { kindTexts } from "../../plan/kind-texts.ts";
 import { pieceTexts } from "../../plan/piece-texts.ts";
 import type { Part } from "../../plan/pieces-in-hand.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
+import type { ScaleMeaning } from "../../syntax/words/meaning.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { pieceRowTexts } from "./piece-row-texts.ts";
 import { hashOf, placeOf, shownText } from "./text.ts";
@@ -109,9 +112,19 @@ function withShort({ title, short }: { readonly title: string; readonly short?: 
 
 /** `C major, 90 bars`. */
 function factsOf(journal: Journal, { line: { declared } }: Part): string {
-  const key = declared.key ? [scaleText(declared.key, journal.names).replace(" natural minor", " minor")] : [];
+  const key = declared.key ? [keyText(declared.key, journal.names)] : [];
   const bars = declared.bars === undefined ? [] : [pieceTexts.bars(declared.bars)];
   return shownText([...key, ...bars].join(", "));
+}
+
+/** Of a minor key that says no form of it: `G minor`. */
+function keyText(key: ScaleMeaning, names: NoteNames): string {
+  const isPlain = !key.declared && key.kind === "natural minor";
+  return kindTexts.key(
+    names.name(key.tonic),
+    key.kind,
+    isPlain ? names.key(key.tonic, "minor") : scaleText(key, names),
+  );
 }
 
 /** `, lines 1–3: 54`. */

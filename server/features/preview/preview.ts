@@ -7,6 +7,7 @@ import { datesInWords } from "../../journal/date-words.ts";
 import { type DeclaredLine, declaredLines, ofType } from "../../journal/declared-lines.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { nameOfJournal } from "../../journal/journal-name.ts";
+import { instrumentTexts } from "../../music/instruments/instrument-texts.ts";
 import { type NeedInWords, needsInWords } from "../../plan/key-words.ts";
 import { keysWanted } from "../../plan/keys-wanted.ts";
 import { setNow } from "../../plan/lesson.ts";
@@ -62,6 +63,7 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
     name: shownText(nameOfJournal(journal), 60),
     choice: { span, instrument },
     instruments,
+    instrumentNames: instruments.map((id) => shownText(instrumentTexts.name(id))),
     reading,
     dates: datesOf(journal, days),
     week: weekSentence(journal, today),
