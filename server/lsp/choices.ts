@@ -1,6 +1,7 @@
 import type { Choice, ChoicesParams, ChoicesResult } from "../../shared/protocol.ts";
 import { type LanguageOfNames, otherNames } from "../features/commands/change-names.ts";
 import { yearsToMove } from "../features/commands/move-year.ts";
+import { serverTexts } from "./server-texts.ts";
 import type { Place } from "./session.ts";
 
 export type { ChoicesParams };
@@ -15,10 +16,10 @@ export async function choices({ session, uri }: Place, { textDocument, of }: Cho
   return yearsToMove(place.journal, uri, session.dayOf(uri)).map(({ year, days }) => ({
     value: String(year),
     label: String(year),
-    description: `${days} ${days === 1 ? "day" : "days"}`,
+    description: serverTexts.days(days),
   }));
 }
 
 function languageChoice({ id, examples }: LanguageOfNames): Choice {
-  return { value: id, label: id[0]!.toUpperCase() + id.slice(1), description: examples.join(", ") };
+  return { value: id, label: serverTexts.languages[id], description: examples.join(", ") };
 }

@@ -18,8 +18,10 @@ import type { Position } from "../syntax/document/document.ts";
 import { textEdit } from "./convert.ts";
 import { inSlices } from "./in-slices.ts";
 import { planWanted } from "./plan-wanted.ts";
+import { serverTexts } from "./server-texts.ts";
 import type { Place, Session } from "./session.ts";
 import { showMessage } from "./show-message.ts";
+import { unknownFile } from "./unknown-file.ts";
 import { workspaceEditOf, workspaceEditWith } from "./workspace-edit.ts";
 
 interface Command {
@@ -33,15 +35,15 @@ type InSteps = Generator<void, CommandAnswer>;
 
 const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
   "daystave.server.newDay": {
-    label: "New day",
+    label: serverTexts.edits.newDay,
     run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.dayOf(uri), phases: false }),
   },
   "daystave.server.newDayWithPhases": {
-    label: "New day with phases",
+    label: serverTexts.edits.newDayWithPhases,
     run: ({ session, journal, uri }) => newDay(journal, uri, { today: session.dayOf(uri), phases: true }),
   },
   "daystave.server.writePlan": {
-    label: "Write today's plan",
+    label: serverTexts.edits.writePlan,
     run: ({ session, journal, uri }, at, [minutes, instrument]) =>
       writePlan(journal, uri, at, {
         ...planWanted(session, uri, isMinutes(minutes) ? minutes : undefined),
@@ -49,53 +51,53 @@ const COMMANDS: Readonly<Record<ServerCommand, Command>> = {
       }),
   },
   "daystave.server.repeatFaster": {
-    label: "Repeat an entry faster",
+    label: serverTexts.edits.repeatFaster,
     run: ({ session, journal, uri }, at) =>
       repeatEntry(journal, uri, at, { today: session.dayOf(uri), step: "faster" }),
   },
   "daystave.server.repeatSlower": {
-    label: "Repeat an entry slower",
+    label: serverTexts.edits.repeatSlower,
     run: ({ session, journal, uri }, at) =>
       repeatEntry(journal, uri, at, { today: session.dayOf(uri), step: "slower" }),
   },
   "daystave.server.writeNotes": {
-    label: "Write the notes out",
+    label: serverTexts.edits.writeNotes,
     run: ({ session, journal, uri }, at) => writeNotes(journal, uri, at, { today: session.dayOf(uri) }),
   },
   "daystave.server.fingerChange": {
-    label: "Practise the hardest finger change",
+    label: serverTexts.edits.fingerChange,
     run: ({ session, journal, uri }, at, [rank]) =>
       fingerChange(journal, uri, at, { today: session.dayOf(uri), ...(isRank(rank) ? { rank } : {}) }),
   },
   "daystave.server.keepBothSides": {
-    label: "Keep both sides of a merge",
+    label: serverTexts.edits.keepBothSides,
     run: ({ journal, uri }) => keepBothSides(journal, uri),
   },
   "daystave.server.declareTitle": {
-    label: "Declare a title",
+    label: serverTexts.edits.declareTitle,
     run: ({ journal, uri }, at) => declareTitle(journal, uri, at),
   },
   "daystave.server.respell": {
-    label: "Respell the notes",
+    label: serverTexts.edits.respell,
     run: ({ journal, uri }, at) => respell(journal, uri, at),
   },
   "daystave.server.moveYear": {
-    label: "Move a year into its own file",
+    label: serverTexts.edits.moveYear,
     run: ({ session, journal, uri }, _, [year]) =>
       moveYear(journal, uri, { today: session.dayOf(uri), year: isYear(year) ? Number(year) : undefined }),
   },
   "daystave.server.changeNames": {
-    label: "Change the names of notes",
+    label: serverTexts.edits.changeNames,
     run: ({ journal, uri }, at, [language]) =>
       changeNames(journal, uri, at, typeof language === "string" ? language : undefined),
   },
   "daystave.server.writeTempo": {
-    label: "Write the tempo that was played",
+    label: serverTexts.edits.writeTempo,
     run: ({ session, journal, uri }, at, [bpm]) =>
       isTempo(bpm) ? writeTempo(journal, uri, at, { today: session.dayOf(uri), bpm }) : NO_TEMPO,
   },
   "daystave.server.goToLastTime": {
-    label: "Go to last time",
+    label: serverTexts.edits.goToLastTime,
     run: ({ session, journal, uri }, at) => lastTime(journal, uri, at, { today: session.dayOf(uri) }),
   },
 };
@@ -111,7 +113,7 @@ export async function runCommand(session: Session, params: ExecuteCommandParams)
   if (!command || !at) return undefined;
   await session.workspace.walk(); // what is asked about may stand in any file of the journal
   const place = await session.placeOf(at.textDocument.uri);
-  const answer = place ? await answered(place, command.run(place, at.position, more)) : UNKNOWN;
+  const answer = place ? await answered(place, command.run(place, at.position, more)) : unknownFile;
   if (answer.ok) await carryOut(session, answer, command.label);
   else showMessage(session.connection, "info", answer.reason);
   return null;
@@ -124,28 +126,24 @@ const NEVER_CANCELLED = { isCancellationRequested: false } as const;
 async function answered({ session, journal, uri }: Place, answer: CommandAnswer | InSteps): Promise<CommandAnswer> {
   if ("ok" in answer) return answer;
   const isOver = (): boolean => session.workspace.journalOf(uri) !== journal;
-  return (await inSlices(answer, NEVER_CANCELLED, isOver)) ?? refusal(CHANGED);
+  return (await inSlices(answer, NEVER_CANCELLED, isOver)) ?? refusal(serverTexts.changed);
 }
-
-const UNKNOWN = refusal("Open this file as a practice journal, or open its folder: Daystave does not know it.");
-const NO_FILES = "This editor cannot make a new file for Daystave, so nothing was moved.";
-const CHANGED = "The text has changed in the meantime and was left as it is. Please try again.";
 
 async function carryOut(session: Session, answer: CommandDone, label: string): Promise<void> {
   const { client, connection, workspace } = session;
   const { edits, created, cursor, note, also = [] } = answer;
   const uri = workspace.openDocument(answer.uri)?.uri ?? answer.uri;
   if (created !== undefined && !(client.createsFiles && client.takesVersionedEdits))
-    return showMessage(connection, "info", NO_FILES);
+    return showMessage(connection, "info", serverTexts.makesNoFiles);
   const isEdit = [answer, ...also].some((each) => each.edits.length > 0) || created !== undefined;
   if (isEdit) {
     const { applied } = await connection.workspace.applyEdit({ label, edit: editOf(session, answer) });
-    if (!applied) return showMessage(connection, "info", CHANGED);
+    if (!applied) return showMessage(connection, "info", serverTexts.changed);
   }
   if (note !== undefined) showMessage(connection, "info", note);
   if (client.showsDocuments)
     await connection.window.showDocument({ uri, takeFocus: true, selection: { start: cursor, end: cursor } });
-  else if (edits.length === 0) showMessage(connection, "info", `Line ${cursor.line + 1} of ${uri}`);
+  else if (edits.length === 0) showMessage(connection, "info", serverTexts.line(cursor.line + 1, uri));
 }
 
 function editOf(session: Session, { uri, edits, created, also = [] }: CommandDone): WorkspaceEdit {
@@ -179,7 +177,7 @@ function isTempo(value: unknown): value is number {
   return typeof value === "number" && value >= 1 && value <= 1000;
 }
 
-const NO_TEMPO = refusal("No tempo was played that could be written.");
+const NO_TEMPO = refusal(serverTexts.noTempo);
 
 /** Whatever an editor sends may be there. */
 function readPosition(argument: unknown): TextDocumentPositionParams | undefined {

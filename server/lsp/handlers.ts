@@ -26,5 +26,6 @@ export { sheet } from "./sheet.ts";
 export { readSoundParams, sound } from "./sound.ts";
 export { staff } from "./staff.ts";
 export { today } from "./today.ts";
+export { unknownFile } from "./unknown-file.ts";
 export { warmHistory } from "./warm-history.ts";
 export { workspaceDiagnostics } from "./workspace-diagnostics.ts";

@@ -49,22 +49,17 @@ export function listenToNames(
   const prepare = onDocument(
     "textDocument/prepareRename",
     (handlers) => handlers.prepareRename,
-    () => UNKNOWN,
+    (handlers) => handlers.unknownFile,
   );
   connection.onPrepareRename(async (params, token) => allowed(answered(await prepare(params, token))));
   const rename = onDocument(
     "textDocument/rename",
     (handlers) => handlers.rename,
-    () => UNKNOWN,
+    (handlers) => handlers.unknownFile,
   );
   connection.onRenameRequest(async (params, token) => allowed(answered(await rename(params, token))));
   connection.onWorkspaceSymbol(async (params, token) => answered(await symbols(params, token)));
 }
-
-const UNKNOWN: Refusal = {
-  ok: false,
-  reason: "Open this file as a practice journal, or open its folder: Daystave does not know it.",
-};
 
 /** The client learns why there is no answer by the codes that the protocol has for that (3.17). */
 function answered<T>(answer: T | NoAnswer): T {

@@ -17,6 +17,7 @@ import type { StaffDrawer } from "../notation/staff-look.ts";
 import type { Client } from "./client.ts";
 import { clientReader, noReader, readerByScheme } from "./client-files.ts";
 import { Reports } from "./reports.ts";
+import { serverTexts } from "./server-texts.ts";
 import { showMessage } from "./show-message.ts";
 
 /** How files are reached here, and the time. */
@@ -185,7 +186,7 @@ export class Session {
     this.#zones = new Set([unscoped, ...folders.values()].map((each) => this.#zoneBy(each)));
     for (const name of this.#zones) {
       if (before.has(name) || this.#today.knows(name)) continue;
-      const message = `“${name.slice(0, 40)}” is not a known time zone; a zone is written like Europe/Oslo. Until then, today is this computer's own day.`;
+      const message = serverTexts.unknownTimeZone(name.slice(0, 40));
       showMessage(this.connection, "warning", message);
     }
   }

@@ -4,6 +4,7 @@ import type { WhatToPlay } from "../music/patterns/notes-to-play.ts";
 import { clefFor } from "./clef.ts";
 import { degreeInWords, type StaffSetting, staffWith } from "./exercise-staff.ts";
 import type { Staff, StaffNote } from "./staff.ts";
+import { staffTexts } from "./staff-texts.ts";
 
 /** A list of notes that somebody wrote, beside the notes that it should be. */
 export interface ClaimAsked extends Omit<StaffSetting, "clef"> {
@@ -33,9 +34,13 @@ export function claimedStaves(asked: ClaimAsked): readonly [written: Staff, righ
   const notes = expected.map(({ note }) => note);
   const setting = { ...asked, clef: clefFor(instrument, notes) };
   return [
-    { ...staffWith(writtenNotes(asked), { ...setting, title: `${title}, as written` }), label: "as written" },
-    { ...staffWith(rightNotes(asked), { ...setting, title: `${title}, as it should be` }), label: "as it should be" },
+    labelled(writtenNotes(asked), { ...setting, title }, staffTexts.asWritten),
+    labelled(rightNotes(asked), { ...setting, title }, staffTexts.asItShouldBe),
   ];
+}
+
+function labelled(placed: readonly Placed[], setting: StaffSetting, label: string): Staff {
+  return { ...staffWith(placed, { ...setting, title: staffTexts.titleOf(setting.title, label) }), label };
 }
 
 function rightNotes(asked: ClaimAsked): readonly Placed[] {
@@ -44,8 +49,10 @@ function rightNotes(asked: ClaimAsked): readonly Placed[] {
   return expected.map(({ note, degree }, i): Placed => {
     const step = stepAt.get(i);
     const placed = { note, degree: degreeInWords(subject, degree), figure: 0 };
-    if (step?.type === "missing") return { ...placed, mark: "left out" };
-    return step?.type === "wrong" ? { ...placed, mark: `here ${told(asked, note, typed[step.typed]!)}` } : placed;
+    if (step?.type === "missing") return { ...placed, mark: staffTexts.leftOut };
+    return step?.type === "wrong"
+      ? { ...placed, mark: staffTexts.here(told(asked, note, typed[step.typed]!)) }
+      : placed;
   });
 }
 
@@ -57,12 +64,12 @@ function writtenNotes(asked: ClaimAsked): readonly Placed[] {
     const name = typed[at]!;
     if (type === "extra") {
       const note = octaveNear(name, (placed.at(-1) ?? expected[0]!).note);
-      placed.push({ note, degree: "no degree", figure: 0, mark: "one too many" });
+      placed.push({ note, degree: staffTexts.noDegree, figure: 0, mark: staffTexts.oneTooMany });
       continue;
     }
     const right = expected[meant]!;
     const note = octaveNear(name, right.note);
-    const mark = type === "wrong" ? { mark: `written ${told(asked, note, right.note)}` } : {};
+    const mark = type === "wrong" ? { mark: staffTexts.written(told(asked, note, right.note)) } : {};
     placed.push({ note, degree: degreeInWords(subject, right.degree), figure: 0, ...mark });
   }
   return placed;

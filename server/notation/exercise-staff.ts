@@ -8,12 +8,13 @@ import type { NoteValue } from "../music/notes/note-value.ts";
 import { figureLengths } from "../music/patterns/figures.ts";
 import { type NotesToPlay, notesToPlay, type WhatToPlay } from "../music/patterns/notes-to-play.ts";
 import { isDrawn } from "../music/patterns/pattern.ts";
-import { degreesOf, ordinal } from "../music/scales/scale.ts";
+import { degreesOf } from "../music/scales/scale.ts";
 import { shownAccidentals } from "./accidentals.ts";
 import { drawnArticulation } from "./articulation.ts";
 import { type Clef, clefFor } from "./clef.ts";
 import { writtenRhythm } from "./rhythm-values.ts";
 import type { Staff, StaffFingering, StaffNote, StaffValue } from "./staff.ts";
+import { staffTexts } from "./staff-texts.ts";
 import { staffInWords } from "./staff-words.ts";
 
 /** An exercise, and how it is to be shown. */
@@ -42,10 +43,10 @@ export type StaffReading =
 /** Longer exercises are not drawn: nobody reads twenty lines of one figure. */
 export const MOST_NOTES = 256;
 
-const NOTHING: StaffReading = { ok: false, reason: "None of it fits in this span." };
-const IN_CENTS: StaffReading = { ok: false, reason: "A scale in cents has no staff: its notes lie between the keys." };
-const TOO_LONG: StaffReading = { ok: false, reason: `It has more than ${MOST_NOTES} notes. Name a shorter span.` };
-const BEYOND_DOUBLE: StaffReading = { ok: false, reason: "Its notes need three sharps or flats; no staff has those." };
+const NOTHING: StaffReading = { ok: false, reason: staffTexts.nothingFits };
+const IN_CENTS: StaffReading = { ok: false, reason: staffTexts.inCents };
+const TOO_LONG: StaffReading = { ok: false, reason: staffTexts.tooLong(MOST_NOTES) };
+const BEYOND_DOUBLE: StaffReading = { ok: false, reason: staffTexts.beyondDouble };
 
 /** An exercise on a staff, in the clef of the instrument. */
 export function exerciseStaff(asked: ExerciseAsked): StaffReading {
@@ -122,7 +123,8 @@ export function drawnFifths(fifths: number | undefined): number {
 export function degreeInWords(subject: WhatToPlay["subject"], degree: number): string {
   const size =
     subject.type === "scale" ? degreesOf(subject.kind, "up").length : chordById(subject.chord)!.degrees.length;
-  return `${ordinal(modulo(degree - 1, size) + 1)} ${subject.type === "scale" ? "degree" : "note"}`;
+  const place = modulo(degree - 1, size) + 1;
+  return subject.type === "scale" ? staffTexts.degree(place) : staffTexts.chordNote(place);
 }
 
 function fingeringAt(

@@ -1,13 +1,13 @@
 /**
  * Words of English that no German text has, and that hardly an English sentence is without. Left out are those that
- * German has as well (`in`, `an`, `so`, `am`, `was`, `her`, `man`, `die`, `minute`), and names of notes (`do`).
+ * German has as well (`in`, `an`, `so`, `am`, `was`, `her`, `man`, `die`, `minute`, `note`), and names of notes (`do`).
  */
 const ENGLISH = new Set(
   (
     "the and of is are not with at to for from you your it its this that these those which when where what who has " +
     "have had been be or no nothing than more by as if only each all there than then they them their does done did " +
     "could would should can cannot may week weeks day days minutes above below after before between on yet " +
-    "last first once twice note notes bar bars degree step steps key sharp sharps flat flats scale exercise piece " +
+    "last first once twice notes bar bars degree step steps key sharp sharps flat flats scale exercise piece " +
     "reached today yesterday ago up down again here line lines"
   ).split(" "),
 );

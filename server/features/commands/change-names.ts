@@ -9,12 +9,13 @@ import { headInsertion } from "../explain/head-insertion.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { hasMarkers } from "./conflicts.ts";
 import { type LineRenamed, type Naming, renamedLine } from "./names-on-line.ts";
 
 /** A language of names, by its id, and what F sharp minor and B major are called in it. */
 export interface LanguageOfNames {
-  readonly id: string;
+  readonly id: NoteNames["id"];
   readonly examples: readonly string[];
 }
 
@@ -43,7 +44,7 @@ export function* changeNames(
 ): Generator<void, CommandAnswer> {
   const names = language === undefined ? undefined : namesById(language);
   if (!names) return NO_LANGUAGE;
-  if (names.id === journal.names.id) return refusal(`Notes are named so already: ${names.id}.`);
+  if (names.id === journal.names.id) return refusal(commandTexts.namedSo(names.id));
   if (journal.declaredIn.has("shared")) return SHARED;
   if ([...journal.files.values()].some(hasMarkers)) return CONFLICT;
   const declared = declarationEdit(journal, uri, names);
@@ -71,12 +72,10 @@ export function* changeNames(
   return { ok: true, uri, edits: own?.edits ?? [], also, cursor, ...(note ? { note } : {}) };
 }
 
-const NO_LANGUAGE = refusal(`Say in which language: ${NOTE_NAMES.map(({ id }) => id).join(", ")}.`);
-const SHARED = refusal(
-  "Other journals share these declarations, and their notes would be read otherwise. Take out `shared` first, or declare names in each journal.",
-);
-const CONFLICT = refusal("A merge has left its markers in this journal. Settle the conflict first.");
-const NO_FILE = refusal("This file is not in an open journal. Save it as a .practice file and try again.");
+const NO_LANGUAGE = refusal(commandTexts.noLanguage(NOTE_NAMES.map(({ id }) => id)));
+const SHARED = refusal(commandTexts.namesShared);
+const CONFLICT = refusal(commandTexts.conflictInJournal);
+const NO_FILE = refusal(commandTexts.noFile);
 
 /** Declares the language: in the place of the one there is, else in the marker or above the days of a file. */
 function declarationEdit(
@@ -149,9 +148,9 @@ class Changing {
   told(): string | undefined {
     const [first] = this.left;
     if (!first) return undefined;
-    const where = `line ${first.line + 1} of ${namesIn(first.uri).at(-1)}`;
-    return this.left.length === 1
-      ? `Please look at ${where}: it is not read as before, as some of its words mean something else in the new language, or nothing.`
-      : `Please look at ${this.left.length} lines, the first ${where}: they are not read as before, as some of their words mean something else in the new language, or nothing.`;
+    const line = first.line + 1;
+    const file = namesIn(first.uri).at(-1)!;
+    const { length } = this.left;
+    return length === 1 ? commandTexts.readOtherwise(line, file) : commandTexts.manyReadOtherwise(length, line, file);
   }
 }

@@ -1,6 +1,7 @@
 import type { Position } from "../../syntax/document/document.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { TextEdit } from "../types.ts";
+import { commandTexts } from "./command-texts.ts";
 
 /**
  * What a command on the text comes to: edits of one file, and where the cursor goes; or a sentence that says why not.
@@ -24,6 +25,4 @@ export interface CommandDone {
 }
 
 /** For commands that play what a declaration says. */
-export const UNREADABLE_DECLARATION = refusal(
-  "The pattern or the scale of this line is declared in words that cannot be read. Its declaration is underlined and says why.",
-);
+export const UNREADABLE_DECLARATION = refusal(commandTexts.unreadableDeclaration);

@@ -4,6 +4,7 @@ import { parseLine } from "../../syntax/line/parse-line.ts";
 import { isAsked } from "../explain/action-kinds.ts";
 import { datedDays, dayOn } from "../explain/dated-days.ts";
 import type { CodeAction, Range } from "../types.ts";
+import { commandTexts } from "./command-texts.ts";
 import { dayLine } from "./today-line.ts";
 
 /**
@@ -30,7 +31,7 @@ export function dateAboveIn(
   const day = dayLine(journal, document, datedDays(uri, document), today);
   return [
     {
-      title: `Date these lines ${day.trim()}`,
+      title: commandTexts.dateLines(day.trim()),
       kind: "quickfix",
       edits: [{ range: { start: at, end: at }, newText: day + (head.ends[first] || "\n") }],
       preferred: true,

@@ -10,6 +10,7 @@ import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { CodeAction, Range, TextEdit } from "../types.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 
 /**
  * Declares the title of the entry at a position, which lines alone have taught so far: in `journal.practice` where the
@@ -38,10 +39,10 @@ export function declareTitleIn(
   if (!isAsked("quickfix", only) || start.line !== end.line) return [];
   const found = declarable(journal, uri, start);
   if (!found.ok || (found.isFix && found.target === uri)) return [];
-  const where = found.target === uri ? "" : ` in ${MARKER}`;
+  const { declaration, target } = found;
   return [
     {
-      title: `Declare ${found.declaration}${where}`,
+      title: target === uri ? commandTexts.declare(declaration) : commandTexts.declareIn(declaration, MARKER),
       kind: "quickfix",
       uri: found.target,
       edits: [found.edit],
@@ -90,9 +91,9 @@ function declarable(journal: Journal, uri: string, position: Position): Declarab
   };
 }
 
-const NO_TITLE = refusal("There is no title of a piece on this line.");
-const DECLARED = refusal("This title is declared already.");
-const UNNAMEABLE = refusal("This title cannot be declared as it is: it is too long, or has quotes in it.");
+const NO_TITLE = refusal(commandTexts.noTitle);
+const DECLARED = refusal(commandTexts.titleDeclared);
+const UNNAMEABLE = refusal(commandTexts.titleUnnameable);
 
 /** Some words of a title, or another spelling of it, are that title, as it was first written. */
 function titleOf(journal: Journal, { title, of = title }: MeaningOf<"title">): string {

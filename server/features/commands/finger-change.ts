@@ -14,6 +14,7 @@ import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { isReadEntry } from "../explain/read-in-full.ts";
 import { refusal } from "../explain/refusal.ts";
 import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { goesOnToday } from "./into-today.ts";
 
 export interface FingerChangeOptions {
@@ -64,16 +65,8 @@ function entryOf({ from, to }: HardStep, instrument: string | undefined, names: 
   return `notes ${noteText(from, names)} ${noteText(to, names)}, back and forth, slurred${on}`;
 }
 
-const NOT_PLAYABLE = refusal(
-  "The hardest finger change can be taken out of a scale or an arpeggio, and this line cannot be read completely as one.",
-);
-const NO_RECORDER = refusal(
-  "Which finger change is hardest is known for recorders only. Name yours: at the top of the journal as instrument alto recorder, or on this line as on alto recorder.",
-);
-const UNKNOWN_FINGERING = refusal(
-  "Finger changes are not known for German fingering, so none can be called the hardest.",
-);
-const NO_CHANGE = refusal("Within the range of the instrument this line never goes from one note to another.");
-const NO_FURTHER_CHANGE = refusal(
-  "This line no longer has that finger change: it was edited in the meantime. Please try again.",
-);
+const NOT_PLAYABLE = refusal(commandTexts.noExerciseOfChanges);
+const NO_RECORDER = refusal(commandTexts.noRecorder);
+const UNKNOWN_FINGERING = refusal(commandTexts.germanFingering);
+const NO_CHANGE = refusal(commandTexts.noChange);
+const NO_FURTHER_CHANGE = refusal(commandTexts.noFurtherChange);

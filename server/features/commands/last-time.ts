@@ -10,6 +10,7 @@ import type { Position } from "../../syntax/document/document.ts";
 import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 
 /**
  * Where the exercise at a position, of several on its line the one there or else the first, was last played before that
@@ -34,10 +35,8 @@ export function lastTime(
   return { ok: true, uri: last.uri, edits: [], cursor: { line, character } };
 }
 
-const NO_EXERCISE = refusal(
-  "Daystave follows scales, arpeggios, figures and titles from day to day; this line counts only as time.",
-);
-const NOT_BEFORE = refusal("This exercise has not been played before this line yet.");
+const NO_EXERCISE = refusal(commandTexts.notFollowed);
+const NOT_BEFORE = refusal(commandTexts.notPlayedBefore);
 
 /**
  * Whether a record is from before the entry: by the entry's own first record, or by its day where it has none, as in a

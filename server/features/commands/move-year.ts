@@ -9,6 +9,7 @@ import { declarationWordAt } from "../../syntax/line/declaration-word.ts";
 import { lineEndOf } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { hasMarkers } from "./conflicts.ts";
 import { isSeparated, linesReplaced } from "./lines-in-file.ts";
 
@@ -49,8 +50,7 @@ export function moveYear(
   const moved = stretchesOf(document).filter((each) => each.date !== undefined && civil(each.date).year === year);
   if (hasMarkers(document)) return CONFLICT;
   const twice = declaredTwice(journal, new Set(moved.flatMap(({ blocks }) => blocks)));
-  if (twice !== undefined)
-    return refusal(`${quoted(twice)} is declared in a day of ${year} and elsewhere, too. Delete one of the two first.`);
+  if (twice !== undefined) return refusal(commandTexts.declaredTwice(quoted(twice), year));
   const target = fileOf(uri, year);
   const there = journal.files.get(target);
   const also = [{ uri, edits: runsOf(moved).flatMap((run) => linesReplaced(document, run, [])) }];
@@ -71,16 +71,12 @@ export function moveYear(
   };
 }
 
-const ALONE = refusal(
-  "This file is a journal by itself, and days in another file would not belong to it. Open its folder and try again.",
-);
-const NO_YEAR = refusal("This file has no days of an earlier year that could move.");
-const CONFLICT = refusal("A merge has left its markers in this file. Settle the conflict first.");
+const ALONE = refusal(commandTexts.fileAlone);
+const NO_YEAR = refusal(commandTexts.noEarlierYear);
+const CONFLICT = refusal(commandTexts.conflictInFile);
 
 function notThere(year: number | undefined): string {
-  return year === undefined
-    ? "Say which year is to move."
-    : `This file has no days of ${year}, or that year is not over yet.`;
+  return year === undefined ? commandTexts.whichYear : commandTexts.noDaysOf(year);
 }
 
 /**
@@ -174,7 +170,7 @@ function mergedInto(
   const own = stretchesOf(there);
   const dates = new Set(own.map(({ date }) => date));
   const clash = moved.find(({ date }) => dates.has(date));
-  if (clash) return refusal(`${name} already has ${isoDate(clash.date!)}. Move that day by hand first.`);
+  if (clash) return refusal(commandTexts.hasDay(name, isoDate(clash.date!)));
   if (hasMarkers(there)) return CONFLICT;
   if (saysNoteValue(there) || saysNoteValue(from)) return OTHER_VALUE;
   const dated = (each: readonly Stretch[]) => each.flatMap(({ date }) => (date === undefined ? [] : [{ date }]));
@@ -201,6 +197,4 @@ function saysNoteValue({ blocks }: Document): boolean {
   return !blocks[0]!.day && blocks[0]!.lines.some((line) => wordOn(line) === "note value");
 }
 
-const OTHER_VALUE = refusal(
-  "One of the two files has a note value of its own above its days, which would not hold for the days of both. Move the days by hand.",
-);
+const OTHER_VALUE = refusal(commandTexts.otherNoteValue);

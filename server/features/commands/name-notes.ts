@@ -13,6 +13,7 @@ import { parseLine } from "../../syntax/line/parse-line.ts";
 import { isAsked } from "../explain/action-kinds.ts";
 import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import type { CodeAction, Range } from "../types.ts";
+import { commandTexts } from "./command-texts.ts";
 import { type NamelessNotes, namelessNotes, type Replaced } from "./nameless-notes.ts";
 
 const KIND = "refactor.rewrite";
@@ -114,7 +115,7 @@ function faultsOf({ journal, uri }: LineAt, text: string): readonly { start: num
 function actionFor(name: string, { form }: NamelessNotes, replaced: Replaced, line: number): CodeAction {
   const range = { start: { line, character: replaced.start }, end: { line, character: replaced.end } };
   return {
-    title: form === "claim" ? `Change the subject to ${quoted(name)}` : `Name this as ${quoted(name)}`,
+    title: form === "claim" ? commandTexts.changeSubject(quoted(name)) : commandTexts.nameAs(quoted(name)),
     kind: KIND,
     edits: [{ range, newText: replaced.text }],
     preferred: false,

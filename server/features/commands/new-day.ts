@@ -6,6 +6,7 @@ import { datedDays, dayOn, daysOfJournal, lastLineOf, type PlacedDay } from "../
 import { lastPhases, type SessionPhases } from "../explain/phases-before.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import type { NewLine } from "./entry-below.ts";
 import { indentAt } from "./entry-indent.ts";
 import { freshLineIn, insertedAfter, type NewLines } from "./lines-in-file.ts";
@@ -32,9 +33,7 @@ export function newDay(journal: Journal, uri: string, { today, phases }: NewDayO
   return dayBegun(journal, uri, today, (indent) => belowDay(indent, session));
 }
 
-const NO_PHASES = refusal(
-  "No earlier day of this journal has phases, so there are none to take over. Daystave: New Day puts in the day alone.",
-);
+const NO_PHASES = refusal(commandTexts.noPhases);
 
 /** Today, where the journal does not have it, begun with one entry, which is indented as the file has it. */
 export function dayBegunWith(journal: Journal, uri: string, today: DayNumber, entry: NewLine): CommandAnswer {
@@ -59,7 +58,7 @@ export function dayBegun(
 ): CommandAnswer {
   const file = fileForDay(journal, uri, today);
   const document = journal.files.get(file);
-  if (!document) return refusal("This file is not in an open journal. Save it as a .practice file and try again.");
+  if (!document) return refusal(commandTexts.noFile);
   const days = datedDays(file, document);
   const index = blockBefore(document, days, today);
   const below = belowWith(indentBelowDay(journal, document, days, today));

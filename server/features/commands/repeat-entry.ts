@@ -14,6 +14,7 @@ import type { Position } from "../../syntax/document/document.ts";
 import { type EntryUnderCursor, entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { goesOnToday, isPast } from "./into-today.ts";
 import { repeatedLine } from "./repeated-line.ts";
 
@@ -65,14 +66,10 @@ function cautionOn(
   return bpm < next ? lowerTempo(ceiling, bpm, today) : undefined;
 }
 
-const UNREADABLE = refusal(
-  "What was played on this line is not known, so it cannot be repeated. The quick-fix key offers what it may be.",
-);
-const GOES_ON = refusal(
-  "This line goes on with the one above it, so that today it would say something else. Repeat the line above instead.",
-);
-const NO_TEMPO = refusal("Write a tempo on this line first, such as at 60.");
-const NOT_REACHED = refusal("No tempo reached yet: repeat it a notch slower.");
+const UNREADABLE = refusal(commandTexts.unknownExercise);
+const GOES_ON = refusal(commandTexts.goesOn);
+const NO_TEMPO = refusal(commandTexts.noTempo);
+const NOT_REACHED = refusal(commandTexts.notReached);
 
 /** An end of it that is not closed takes the tempo with it. */
 function hasOpenQuote({ source }: Entry): boolean {
@@ -80,9 +77,11 @@ function hasOpenQuote({ source }: Entry): boolean {
 }
 
 function beyondSteps(step: RepeatOptions["step"]): Refusal {
-  const end = step === "faster" ? METRONOME_STEPS.at(-1)! : METRONOME_STEPS[0]!;
-  const words = step === "faster" ? "top" : "bottom";
-  return refusal(`${end} is the ${words} of the metronome. Count another beat, such as half=60, or type the tempo.`);
+  return refusal(
+    step === "faster"
+      ? commandTexts.topOfMetronome(METRONOME_STEPS.at(-1)!)
+      : commandTexts.bottomOfMetronome(METRONOME_STEPS[0]!),
+  );
 }
 
 /** Where a repetition goes on from: the attempt whose words it has, and a tempo in the beat of that one. */

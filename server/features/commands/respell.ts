@@ -11,6 +11,7 @@ import { entryUnderCursor } from "../explain/line-under-cursor.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import type { CodeAction, Range, TextEdit } from "../types.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import type { Replaced } from "./nameless-notes.ts";
 import { isNote, noteStretchesIn } from "./note-stretches.ts";
 import { type Respelling, respellingOf } from "./respelling.ts";
@@ -41,7 +42,7 @@ export function respellIn(
   if (!isAsked(KIND, only) || start.line !== end.line) return [];
   const found = respelled(journal, uri, start);
   if (!found.ok || start.character > found.last || end.character < found.first) return [];
-  const title = `Respell as "${quoted(found.called)}"`;
+  const title = commandTexts.respellAs(quoted(found.called));
   return [{ title, kind: KIND, edits: found.edits, preferred: false, diagnostics: [] }];
 }
 
@@ -101,11 +102,9 @@ function respelled(journal: Journal, uri: string, position: Position): Respelled
   };
 }
 
-const NO_NOTES = refusal("There are no notes and no key on this line that could be spelled otherwise.");
-const NO_OTHER = refusal("There is no other usual spelling for this line.");
-const NOT_WHOLE = refusal(
-  "Spelled otherwise, this line would not be read as it is now, so it was left alone. Change its notes by hand.",
-);
+const NO_NOTES = refusal(commandTexts.nothingToRespell);
+const NO_OTHER = refusal(commandTexts.noOtherSpelling);
+const NOT_WHOLE = refusal(commandTexts.respelledOtherwise);
 
 /** Where none is written it is not shown. */
 const MIDDLE = 4;

@@ -6,6 +6,7 @@ import { datedDays } from "../explain/dated-days.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CodeAction, Range, TextEdit } from "../types.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { type Conflict, conflictsIn, hasMarkers, linesKeeping, type Side, sideOf } from "./conflicts.ts";
 import { linesReplaced, linesTakenOut } from "./lines-in-file.ts";
 import { mergedDays } from "./merge-days.ts";
@@ -36,11 +37,13 @@ export function settleConflictIn(
     diagnostics: [],
   });
   const both =
-    group.to - group.from > MOST_LINES ? [] : [action("Keep both sides", keepingBoth(journal, uri, document, group))];
+    group.to - group.from > MOST_LINES
+      ? []
+      : [action(commandTexts.keepBothSides, keepingBoth(journal, uri, document, group))];
   return [
     ...both,
-    action("Keep the upper side", keepingOne(document, conflict, "upper")),
-    action("Keep the lower side", keepingOne(document, conflict, "lower")),
+    action(commandTexts.keepUpperSide, keepingOne(document, conflict, "upper")),
+    action(commandTexts.keepLowerSide, keepingOne(document, conflict, "lower")),
   ];
 }
 
@@ -57,10 +60,8 @@ export function keepBothSides(journal: Journal, uri: string): CommandAnswer {
   return { ok: true, uri, edits, cursor: { line: groups[0]!.from, character: 0 } };
 }
 
-const NO_CONFLICT = refusal("There is no conflict in this file: no merge has left its markers.");
-const NOT_WHOLE = refusal(
-  "Some markers of this conflict are missing, so it cannot be settled here. Keep the lines that are right and delete the markers.",
-);
+const NO_CONFLICT = refusal(commandTexts.noConflict);
+const NOT_WHOLE = refusal(commandTexts.brokenConflict);
 
 /** Conflicts of the same days, with the lines from the first of these days to the end of the last. */
 interface Group {

@@ -6,6 +6,7 @@ import type { BlockModel } from "../../journal/model.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { isAsked } from "../explain/action-kinds.ts";
 import type { CodeAction, Range, TextEdit } from "../types.ts";
+import { commandTexts } from "./command-texts.ts";
 import { linesTakenOut } from "./lines-in-file.ts";
 
 const KIND = "refactor.rewrite";
@@ -47,7 +48,7 @@ export function takeOutPlanIn(
       [...gone].map((line) => first + line),
     ),
   ];
-  return [{ title: "Take out what was not played", kind: KIND, edits, preferred: false, diagnostics: [] }];
+  return [{ title: commandTexts.takeOutPlan, kind: KIND, edits, preferred: false, diagnostics: [] }];
 }
 
 interface Stretch {

@@ -11,6 +11,7 @@ import { noteRow } from "../explain/note-row.ts";
 import { refusal } from "../explain/refusal.ts";
 import { separatorsOf } from "../explain/separators.ts";
 import { type CommandAnswer, UNREADABLE_DECLARATION } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { isPast } from "./into-today.ts";
 
 /**
@@ -37,7 +38,7 @@ export function writeNotes(
   const subject = entry.source.subject!;
   const row = noteRow({ ...input, direction }, text.slice(subject.start, subject.end), conventions.names);
   if (row === "") return NOTHING_TO_PLAY;
-  if (isPast(found, today)) return refusal(`Notes: ${shortened(row)} (an earlier day stays as it was written)`);
+  if (isPast(found, today)) return refusal(commandTexts.notesOf(shortened(row)));
   const { start, end, before, after } = placeOfClaim(text, entry.source);
   const newText = before + row + after;
   if (text.length - (end - start) + newText.length > LONGEST_LINE) return TOO_LONG;
@@ -51,15 +52,9 @@ export function writeNotes(
   };
 }
 
-const NOT_PLAYABLE = refusal(
-  "Only the notes of a scale or an arpeggio can be written out, and this line does not begin with one that can be read.",
-);
-const NOTHING_TO_PLAY = refusal(
-  "Over the span of this line the pattern has no notes. Name a longer one, such as 2 octaves.",
-);
-const TOO_LONG = refusal(
-  `With its notes this line would be longer than ${LONGEST_LINE} characters, and not be read. Name a shorter span.`,
-);
+const NOT_PLAYABLE = refusal(commandTexts.noNotesToWrite);
+const NOTHING_TO_PLAY = refusal(commandTexts.noNotesInSpan);
+const TOO_LONG = refusal(commandTexts.tooLongWithNotes(LONGEST_LINE));
 
 /** More notes are not read in passing; UTF-16 units. */
 const LONGEST_ROW = 160;

@@ -12,6 +12,7 @@ import { lastPhases } from "../explain/phases-before.ts";
 import { firstPlanned, nextPlanned } from "../explain/planned-today.ts";
 import { refusal } from "../explain/refusal.ts";
 import type { CommandAnswer } from "./command-answer.ts";
+import { commandTexts } from "./command-texts.ts";
 import { insertedAfter, type NewLines } from "./lines-in-file.ts";
 import { dayBegun } from "./new-day.ts";
 import { behindDate } from "./today-line.ts";
@@ -37,7 +38,7 @@ export function writePlan(journal: Journal, uri: string, at: Position, wanted: P
   const waiting = nextPlanned(journal, uri, today, at.line);
   if (waiting) return { ok: true, uri: waiting.uri, edits: [], cursor: waiting.end };
   const plan = dayPlan(journal, { day: today, minutes, instrument, settings });
-  if (plan.lines.length === 0) return refusal(plainSentences(plan) || NOTHING);
+  if (plan.lines.length === 0) return refusal(plainSentences(plan) || commandTexts.nothingToPlan);
   const indent = lastPhases(journal, today)?.indent ?? INDENT;
   const lines = planLines(plan, { reasons, indent });
   const there = dayOn(journal, uri, today);
@@ -59,8 +60,6 @@ export function planMinutes(journal: Journal, uri: string, wanted: PlanWanted): 
   const plan = dayPlan(journal, { day: today, minutes, instrument, settings });
   return plan.lines.length > 0 ? plan.asked : null;
 }
-
-const NOTHING = "There is nothing to plan yet: write down what you play, or name a piece, an aim or an instrument.";
 
 /** The lines, and the end of the first that is to be played. */
 function cursorIn(lines: readonly string[], { lines: [first] }: Plan, indent: string): Omit<NewLines, "day"> {

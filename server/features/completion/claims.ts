@@ -11,6 +11,8 @@ import { describeFifths } from "../../music/scales/signature.ts";
 import { printSteps } from "../../music/scales/steps.ts";
 import { orderOf } from "../explain/explain.ts";
 import { noteRow } from "../explain/note-row.ts";
+import { termTexts } from "../explain/term-texts.ts";
+import { completionTexts } from "./completion-texts.ts";
 import type { Candidate } from "./rank.ts";
 
 /** The longest row of notes that is shown whole in a list; in UTF-16 units. */
@@ -48,10 +50,15 @@ function noteRows(
   return ways.flatMap((way, fit): Candidate[] => {
     const row = noteRow({ ...input, direction: way }, typed, names);
     if (row === "") return [];
-    const label = hidden ? ["the notes", ...(way ? [way] : [])].join(", ") : shortened(row);
-    const detail = isDrawn(pattern) ? orderOf(day) : way;
+    const said = way && termTexts.directions[way];
+    const label = hidden ? hiddenLabel(said) : shortened(row);
+    const detail = isDrawn(pattern) ? orderOf(day) : said;
     return [{ label, aliases: [row], insert: row, kind: "claim", detail, fit }];
   });
+}
+
+function hiddenLabel(way: string | undefined): string {
+  return way === undefined ? completionTexts.theNotes : completionTexts.theNotesOf(way);
 }
 
 function shortened(row: string): string {
@@ -61,9 +68,12 @@ function shortened(row: string): string {
 function signatureAndSteps({ subject }: WhatToPlay): Candidate[] {
   const { signature, steps } = notesToPlay({ subject });
   const claims: Candidate[] = signature
-    ? [{ label: describeFifths(signature.fifths), kind: "claim", detail: "signature", fit: 2 }]
+    ? [{ label: describeFifths(signature.fifths), kind: "claim", detail: completionTexts.signature, fit: 2 }]
     : [];
   if (subject.type !== "scale" || areInCents(subject.kind.degrees)) return claims;
   const words = printSteps(steps, "TS");
-  return [...claims, { label: `steps ${words}`, aliases: [words], kind: "claim", detail: "read upward", fit: 3 }];
+  return [
+    ...claims,
+    { label: `steps ${words}`, aliases: [words], kind: "claim", detail: completionTexts.readUpward, fit: 3 },
+  ];
 }

@@ -7,6 +7,7 @@ import { DECLARATION_WORDS } from "../../syntax/line/declaration-word.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { WEEKDAY_NAMES } from "../explain/explain.ts";
 import { termKey } from "../explain/term-key.ts";
+import { completionTexts } from "./completion-texts.ts";
 import type { Candidate } from "./rank.ts";
 import type { Usage } from "./usage.ts";
 
@@ -22,7 +23,7 @@ export function newDays({ blocks }: Document, own: number | undefined, today: Da
     .map((day) => ({
       label: dayText(day),
       kind: "date",
-      detail: day === today ? "today" : "tomorrow",
+      detail: day === today ? completionTexts.today : completionTexts.tomorrow,
       fit,
       resolve: { topic: "date", key: isoDate(day) },
     }));

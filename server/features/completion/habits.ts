@@ -7,6 +7,7 @@ import type { EntryLine } from "../../syntax/line/line.ts";
 import type { Item } from "../../syntax/words/meaning.ts";
 import { lineEndOf } from "../explain/line-under-cursor.ts";
 import { phasesIn, type SessionPhases } from "../explain/phases-before.ts";
+import { completionTexts } from "./completion-texts.ts";
 import { type Candidate, formOf } from "./rank.ts";
 import { latestBlocks } from "./usage.ts";
 
@@ -21,7 +22,7 @@ export function dayWithPhases(
   document: Document,
   { days, today, typed, fit }: { days: readonly Candidate[]; today: DayNumber; typed: string; fit: number },
 ): Candidate[] {
-  const day = days.find(({ detail }) => detail === "today");
+  const day = days.find(({ detail }) => detail === completionTexts.today);
   if (!day || !formOf(day, typed)) return [];
   const session = lastSession(journal, today);
   if (!session) return [];
@@ -33,7 +34,7 @@ export function dayWithPhases(
     {
       label: [day.label, ...names].join(", "),
       kind: "snippet",
-      detail: "today, with the phases of the last session",
+      detail: completionTexts.todayWithPhases,
       fit,
       insert: [day.label, ...lines].join(end),
       snippet: [escaped(day.label), escaped(first!), `${indent}$0`, ...further.map(escaped)].join(end),
@@ -84,7 +85,7 @@ export function blankEntry({ journal, today, block, line, fit }: BlankPlace): Ca
   }
   const [usual] = [...shapes.values()].sort((a, b) => b.count - a.count);
   if (!usual || usual.count < USUAL) return [];
-  return [candidateOf(usual.parts, "a line as you write it", fit)];
+  return [candidateOf(usual.parts, completionTexts.usualLine, fit)];
 }
 
 interface Shape {
@@ -140,7 +141,7 @@ export function blankDeclarations(place: BlankPlace): Candidate[] {
   return ["piece", "study"].flatMap((word): Candidate[] => {
     const text = latestDeclared(place, word);
     const parts = text && declarationParts(text);
-    return parts ? [candidateOf(parts, "as you declared the last one", place.fit)] : [];
+    return parts ? [candidateOf(parts, completionTexts.asLastDeclared, place.fit)] : [];
   });
 }
 

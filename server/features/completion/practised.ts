@@ -20,6 +20,7 @@ import type { Block } from "../../syntax/document/document.ts";
 import type { WrittenNote } from "../../syntax/words/meaning.ts";
 import { startTexts } from "../explain/start-texts.ts";
 import { startInWords } from "../explain/start-words.ts";
+import { completionTexts } from "./completion-texts.ts";
 import { LATEST_DAYS, weightAfter } from "./lately.ts";
 import { type Candidate, formOf } from "./rank.ts";
 import { type SetEntry, setEntries } from "./set-work.ts";
@@ -246,8 +247,11 @@ function startKey({ tempo, steady, reached, gap }: StartTempo): string {
 }
 
 function careKey({ kind, said }: Ceiling, today: DayNumber): string {
-  return kind === "without instrument" && said ? withoutTempo(said, today) : "";
+  return kind === "without instrument" && said ? `${CARE}${withoutTempo(said, today)}` : "";
 }
+
+/** What opens the key of a line without a tempo; why it has none follows. */
+const CARE = "care: ";
 
 const START_KEY = /^(\d{1,4}(?:\.\d)?) (-|\d{1,4}(?:\.\d)?) (\d{1,4}(?:\.\d)?) (\d{1,7})$/;
 
@@ -258,8 +262,8 @@ const START_KEY = /^(\d{1,4}(?:\.\d)?) (-|\d{1,4}(?:\.\d)?) (\d{1,4}(?:\.\d)?) (
 export function explainStart(key: string): string | undefined {
   if (key === "") return startTexts.nothingReached;
   const found = START_KEY.exec(key);
-  if (!found) return key.startsWith("Written without a tempo: ") ? key : undefined;
+  if (!found) return key.startsWith(CARE) ? key.slice(CARE.length) : undefined;
   const [tempo, steady, reached, gap] = found.slice(1);
   const start = steady === "-" ? { tempo: Number(tempo) } : { tempo: Number(tempo), steady: Number(steady) };
-  return `${startInWords(start)} You last reached ${reached}, ${daysAgo(Number(gap))}.`;
+  return `${startInWords(start)} ${completionTexts.youLastReached(reached!, daysAgo(Number(gap)))}`;
 }

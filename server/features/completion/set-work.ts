@@ -8,6 +8,7 @@ import type { Journal } from "../../journal/journal.ts";
 import type { Subject } from "../../journal/model.ts";
 import { phraseOf } from "../../plan/practised-line.ts";
 import type { Block } from "../../syntax/document/document.ts";
+import { completionTexts } from "./completion-texts.ts";
 import { latestBlocks } from "./usage.ts";
 
 /** Work that was set and still stands, as an entry would have it. */
@@ -38,11 +39,11 @@ export function setEntries(journal: Journal, conventions: Conventions, today: Da
     const day = dayOfBlock(block);
     if (day === undefined || day > today || today - day > DAYS_FOR_WORK) continue;
     for (const text of [...spokenOn(journal, block), ...declaredOn(journal, uri, block, today)])
-      add(text, `set on ${isoDate(day)}`);
+      add(text, completionTexts.setOn(isoDate(day)));
   }
   for (const uri of journal.addresses) {
     const head = journal.files.get(uri)!.blocks[0]!;
-    if (!head.day) for (const text of declaredOn(journal, uri, head, today)) add(text, "set");
+    if (!head.day) for (const text of declaredOn(journal, uri, head, today)) add(text, completionTexts.set);
   }
   return entries;
 }

@@ -5,12 +5,14 @@ import { subjectKey, subjectText } from "../../journal/subject-text.ts";
 import { fifthsOf, sameName } from "../../music/notes/note.ts";
 import { ENGLISH_NAMES, keysInOtherWords, type NoteNames } from "../../music/notes/note-names.ts";
 import { KINDS } from "../../music/scales/kinds.ts";
-import { describeFifths, isTheoretical } from "../../music/scales/signature.ts";
+import { isTheoretical } from "../../music/scales/signature.ts";
+import { signatureTexts } from "../../music/scales/signature-texts.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { ScaleMeaning, SubjectMeaning, WrittenNote } from "../../syntax/words/meaning.ts";
 import { noteAt, parted } from "../../syntax/words/note-word.ts";
 import { isSubjectType } from "../../syntax/words/term-types.ts";
 import { tokenise } from "../../syntax/words/token.ts";
+import { completionTexts } from "./completion-texts.ts";
 import { headDeclarations } from "./heads.ts";
 import type { Candidate } from "./rank.ts";
 import type { Usage } from "./usage.ts";
@@ -96,7 +98,8 @@ function workSubjects(journal: Journal, fit: number): Candidate[] {
     const meaning = declared.entry?.subject?.meaning;
     if (!meaning || meaning.type === "faulty subject" || meaning.type === "title") return [];
     const key = subjectKey(meaning);
-    const detail = declared.by === undefined ? declared.type : `${declared.type}, by ${isoDate(declared.by)}`;
+    const work = completionTexts[declared.type];
+    const detail = declared.by === undefined ? work : completionTexts.workBy(work, isoDate(declared.by));
     return [
       { label: subjectText(meaning, journal.names), ...looksOf(meaning.type), detail, fit, usage: key, identity: key },
     ];
@@ -193,7 +196,7 @@ function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate
       kind: id,
       declared: false,
     };
-    const detail = signature ? describeFifths(fifthsOf(note) + signature.own) : undefined;
+    const detail = signature ? signatureTexts.accidentals(fifthsOf(note) + signature.own) : undefined;
     const offered = (words: string, alternatives: readonly string[], told = detail): Candidate => ({
       label: key(words),
       alternatives: otherWays({ tonic, note, names }, words, alternatives),
@@ -210,7 +213,7 @@ function kindsOn({ tonic, note, names, fit }: OnTonic, kinds = KINDS): Candidate
         name!,
         others.filter((other) => other !== "minor"),
       ),
-      offered("minor", [], `natural minor, ${detail}`),
+      offered("minor", [], completionTexts.naturalMinor(detail!)),
     ];
   });
 }

@@ -12,6 +12,7 @@ import { nearestSteps, notesPerMinute, QUARTER } from "../../music/notes/note-va
 import { figure } from "../../plan/figure.ts";
 import { nameKey } from "../../syntax/words/fold.ts";
 import type { Meaning, MeaningOf } from "../../syntax/words/meaning.ts";
+import { completionTexts } from "./completion-texts.ts";
 import type { Candidate } from "./rank.ts";
 import { type EntrySituation, lastItem } from "./situation.ts";
 import { exerciseKey } from "./usage.ts";
@@ -35,8 +36,8 @@ export function tempoCandidates(situation: EntrySituation): Candidate[] {
   if (ceiling.share !== undefined) return [];
   if (isDoubted(situation)) return [];
   const start = lastReached(situation);
-  if (!start) return [{ ...atTempo("60", "one beat a second"), fit: fit + 2 }];
-  return [{ ...atTempo(start.text, `last reached ${isoDate(start.day)}`), aliases: [start.text], fit }];
+  if (!start) return [{ ...atTempo("60", completionTexts.oneBeatASecond), fit: fit + 2 }];
+  return [{ ...atTempo(start.text, completionTexts.lastReached(isoDate(start.day))), aliases: [start.text], fit }];
 }
 
 /**
@@ -53,7 +54,7 @@ function startIn({ journal, today, entry, conventions }: EntrySituation): Candid
   const standing = standingOf(strand.records, today, sinceLately(journal, strand, today));
   const tempo = startTempo(standing, today, perBeat, ceiling);
   if (tempo === undefined || standing.reached === null || standing.reachedOn === null) return undefined;
-  const detail = `last reached ${figure(standing.reached / perBeat)} on ${isoDate(standing.reachedOn)}`;
+  const detail = completionTexts.lastReachedAt(figure(standing.reached / perBeat), isoDate(standing.reachedOn));
   return { ...atTempo(String(tempo), detail), aliases: [String(tempo)], fit: 0 };
 }
 
@@ -87,7 +88,7 @@ function nextSteps({ bpm }: MeaningOf<"tempo">, { attempts }: Entry, { kind }: C
 }
 
 function stepWords(step: number, from: number): string {
-  return `a notch ${step > from ? "up" : "down"}`;
+  return step > from ? completionTexts.notchUp : completionTexts.notchDown;
 }
 
 /** After a change of articulation or rhythm: the same tempo once more, or one beside it. */
@@ -96,7 +97,7 @@ function again({ bpm }: MeaningOf<"tempo">, { kind }: Ceiling): Candidate[] {
   const beside = [below, ...(kind === "usual" ? [above] : [])].flatMap((step): Candidate[] =>
     step === undefined ? [] : [{ ...atTempo(String(step), stepWords(step, bpm)), fit: 3 }],
   );
-  return [{ ...atTempo(String(bpm), "the tempo before"), fit: 2 }, ...beside];
+  return [{ ...atTempo(String(bpm), completionTexts.tempoBefore), fit: 2 }, ...beside];
 }
 
 /** In the note value of the line where that is another than the one it was reached in. */

@@ -10,11 +10,11 @@ export const termTexts: typeof english = {
   amount: (minutes, about, each) =>
     `${about ? "Etwa " : ""}${minutes} ${minutes === 1 ? "Minute" : "Minuten"}${each ? " je Übung" : ""}.`,
   impossibleAmount: "So eine Dauer gibt es nicht.",
-  focus: (words) => `Worauf gehört wird: ${words}.`,
+  focus: (words) => `Worauf gehört wird: „${words}“.`,
   sore: (words) =>
     `Etwas tut weh: ${words}. Schone es und sag es deiner Lehrkraft; wenn es anhält oder wiederkommt, geh zu einer Ärztin oder einem Arzt.`,
   with: (words) => `Mit ${words}.`,
-  manner: (id) => `Wie gespielt wurde: ${id}.`,
+  manner: (id) => `Wie gespielt wurde: „${id}“.`,
   technique: "Eine Technik: Sie zählt wie eine Übung, unter ihrem Namen.",
   declaredPhase: (id) => `Eine Phase, die dieses Tagebuch festlegt: ${id}.`,
   weekday: (name) => `${name}.`,
@@ -49,6 +49,13 @@ export const termTexts: typeof english = {
       : `Metronom: ${below} darunter, ${above === undefined ? "nichts" : above} darüber`,
   letterAloneIsMajor: "Ein Buchstabe allein heißt Dur.",
   minorAlone: (minor) => `\`${minor}\` allein heißt natürliches Moll.`,
+  directions: {
+    up: "aufwärts",
+    down: "abwärts",
+    "up and down": "auf und ab",
+    "down and up": "ab und auf",
+    "back and forth": "hin und her",
+  },
   inLeaps: "in Sprüngen",
   inOrderOf: (date) => `in der Reihenfolge vom ${date}`,
 };

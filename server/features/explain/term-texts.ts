@@ -50,6 +50,13 @@ export const termTexts = {
   letterAloneIsMajor: "A letter alone means major.",
   /** `minor` as the journal says it, which leaves the kind unsaid. */
   minorAlone: (minor: string) => `\`${minor}\` alone means natural minor.`,
+  directions: {
+    up: "up",
+    down: "down",
+    "up and down": "up and down",
+    "down and up": "down and up",
+    "back and forth": "back and forth",
+  },
   inLeaps: "in leaps",
   inOrderOf: (date: string) => `in the order of ${date}`,
 };

@@ -10,22 +10,15 @@ export const hoverTexts: typeof english = {
 
   titleTempo: (tempo, bpm, further) => `${inGerman(tempo)}: ${inGerman(bpm)} Schläge in der Minute${further}`,
   noteABeat: (tempo, bpm, further) =>
-    `Mit ${inGerman(tempo)}, ein Ton pro Schlag, ${inGerman(bpm)} Töne in der Minute${further}`,
+    `Bei ${inGerman(tempo)}, ein Ton pro Schlag, ${inGerman(bpm)} Töne in der Minute${further}`,
   noteValueTempo: (noteValue, tempo, notes, further) =>
-    `${noteValue} mit ${inGerman(tempo)} sind ${inGerman(notes)} Töne in der Minute${further}`,
+    `${noteValue} bei ${inGerman(tempo)} sind ${inGerman(notes)} Töne in der Minute${further}`,
   tempoRange: (low, high) => ` ${inGerman(low)} bis ${inGerman(high)} ist ein Versuch, beim höchsten Tempo.`,
   notes: "Noten",
 
   degreesOverOctave: (degrees) => `Stufen über eine Oktave: ${degrees}`,
   nothingFits: "Nichts davon passt in diesen Umfang.",
   degrees: (way, degrees) => `Stufen, ${way}: ${degrees}`,
-  ways: {
-    up: "aufwärts",
-    down: "abwärts",
-    "up and down": "auf und ab",
-    "down and up": "ab und auf",
-    "back and forth": "hin und her",
-  },
   rising: "aufwärts",
   patternNotes: (row) => `Töne: ${row}`,
   declaredPattern: (name, degrees, step) =>

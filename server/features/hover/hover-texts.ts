@@ -19,13 +19,6 @@ export const hoverTexts = {
   degreesOverOctave: (degrees: string) => `Degrees over an octave: ${degrees}`,
   nothingFits: "None of it fits in this span.",
   degrees: (way: string, degrees: string) => `Degrees, ${way}: ${degrees}`,
-  ways: {
-    up: "up",
-    down: "down",
-    "up and down": "up and down",
-    "down and up": "down and up",
-    "back and forth": "back and forth",
-  },
   rising: "rising",
   patternNotes: (row: string) => `Notes: ${row}`,
   declaredPattern: (name: string, degrees: string, step: number) =>

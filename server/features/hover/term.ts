@@ -13,6 +13,7 @@ import { explainTerm, metronomeWords, orderOf, sentenceCase } from "../explain/e
 import { instrumentInWords } from "../explain/instrument-words.ts";
 import { escapedExtract, escapeMarkdown, paragraphs } from "../explain/markdown.ts";
 import { termKey } from "../explain/term-key.ts";
+import { termTexts } from "../explain/term-texts.ts";
 import { cutRow, rowOf } from "../explain/theory.ts";
 import type { EntryAt } from "./entry.ts";
 import { hoverTexts } from "./hover-texts.ts";
@@ -89,8 +90,8 @@ function patternHover(
   return paragraphs([sentence, [hoverTexts.degrees(way, row.degrees), ...notes].join("  \n")]);
 }
 
-function wayInWords(direction: keyof typeof hoverTexts.ways | undefined): string {
-  return direction === undefined ? hoverTexts.rising : hoverTexts.ways[direction];
+function wayInWords(direction: keyof typeof termTexts.directions | undefined): string {
+  return direction === undefined ? hoverTexts.rising : termTexts.directions[direction];
 }
 
 function declaredSentence(name: string, { cells }: Conventions): string | undefined {

@@ -8,6 +8,7 @@ import { tokenise } from "../../syntax/words/token.ts";
 import { type Refusal, refusal } from "../explain/refusal.ts";
 import { declaredMentions } from "./declarations.ts";
 import { isCalled, type Name, type NameKind } from "./named.ts";
+import { renameTexts } from "./rename-texts.ts";
 
 const LONGEST_NAME = 60;
 
@@ -36,13 +37,11 @@ export function faultOfName(journal: Journal, name: Name, called: string, after:
   return !ALWAYS_MARKED.includes(name.kind) && isReadOtherwise(journal, after) ? READ_OTHERWISE : undefined;
 }
 
-const NO_LETTER = refusal("Write a name that has a letter in it.");
-const NO_NAME = refusal("A name goes on one line and has no quotes in it.");
-const TOO_LONG = refusal(`A name can have ${LONGEST_NAME} characters at most.`);
-const TAKEN = refusal("Something else in this journal is called that already. Choose another name.");
-const READ_OTHERWISE = refusal(
-  "In a journal these words are something else, such as a key or a term. Choose another name.",
-);
+const NO_LETTER = refusal(renameTexts.noLetter);
+const NO_NAME = refusal(renameTexts.oneLineNoQuotes);
+const TOO_LONG = refusal(renameTexts.tooLong(LONGEST_NAME));
+const TAKEN = refusal(renameTexts.taken);
+const READ_OTHERWISE = refusal(renameTexts.readOtherwise);
 
 function isTaken(journal: Journal, { kind, key }: Name, after: string): boolean {
   if (kind === "title") {

@@ -7,6 +7,7 @@ import type { Range } from "../types.ts";
 import { declarationsOf } from "./declarations.ts";
 import { type Name, type NameKind, rangeOn } from "./named.ts";
 import type { Renaming } from "./new-spelling.ts";
+import { renameTexts } from "./rename-texts.ts";
 import { type NamedThere, type UnderCursor, underCursor } from "./under-cursor.ts";
 
 /** A name that may be changed, and where the cursor is on it. */
@@ -41,12 +42,10 @@ export function* renameableAt(
   };
 }
 
-const NO_NAME = refusal("Put the cursor on a title, or on a name that this journal declares, to change it.");
-const BY_NUMBER = refusal("A movement goes by its number. Change it by hand, here and where it was played.");
-const KNOWN_INSTRUMENT = refusal(
-  'Every journal calls this instrument so. To call yours something else, declare it: instrument "new alto": alto recorder.',
-);
-const SHARED = refusal("Other journals use this name as well, by a file that says shared. Change it in each by hand.");
+const NO_NAME = refusal(renameTexts.noName);
+const BY_NUMBER = refusal(renameTexts.movementByNumber);
+const KNOWN_INSTRUMENT = refusal(renameTexts.knownInstrument);
+const SHARED = refusal(renameTexts.shared);
 
 /** What a file that says `shared` may declare for other journals. */
 const LENT: readonly NameKind[] = ["pattern", "scale", "articulation", "outcome", "phase"];

@@ -12,6 +12,7 @@ import { faultOfName, nameTyped } from "./new-name.ts";
 import { newSpellings, type Renaming } from "./new-spelling.ts";
 import { placesOfName } from "./places-of-name.ts";
 import { type Renameable, renameableAt } from "./prepare-rename.ts";
+import { renameTexts } from "./rename-texts.ts";
 import { saidButForName } from "./said-but-for-name.ts";
 
 /** Edits by file, in the order of the journal's files; none where the name stays. */
@@ -120,8 +121,7 @@ class Rename {
   }
 
   private refused({ uri, line }: LineChanged): Refusal {
-    const where = uri === this.uri ? `line ${line + 1}` : "a line in another file";
-    return refusal(`With that name ${where} would mean something else. Choose another name.`);
+    return refusal(uri === this.uri ? renameTexts.otherMeaningOn(line + 1) : renameTexts.otherMeaningElsewhere);
   }
 
   private edits(): Renamed["files"] {

@@ -65,7 +65,7 @@ describe("a scale", () => {
 
 describe("a term", () => {
   test.each([
-    ["C major, 8ths at 7‸2", "8ths mit 72 sind 144 Töne in der Minute; Metronom: 69 darunter, 76 darüber."],
+    ["C major, 8ths at 7‸2", "8ths bei 72 sind 144 Töne in der Minute; Metronom: 69 darunter, 76 darüber."],
     ["C major, 8ths at 7‸2-76", "72 bis 76 ist ein Versuch, beim höchsten Tempo."],
     ["C major, hal‸ves at 60", "Zwei Viertelschläge auf jede Note."],
     ["C major, quarter‸s at 60", "Eine Note auf einen Viertelschlag."],
