@@ -1,11 +1,10 @@
+import { listTexts } from "../checks/list-texts.ts";
 import type { keyTexts as english } from "./key-texts.ts";
-
-const AND = new Intl.ListFormat("de");
 
 export const keyTexts: typeof english = {
   inKey: (pieces, key, likely, when) =>
-    `${AND.format(pieces)} ${pieces.length > 1 ? "stehen" : "steht"} ${likely ? "wahrscheinlich " : ""}in ${key}: ${when}.`,
-  besideKey: (pieces, key, when) => `${key} ist eine Nachbartonart von ${AND.format(pieces)}: ${when}.`,
+    `${listTexts.and(pieces)} ${pieces.length > 1 ? "stehen" : "steht"} ${likely ? "wahrscheinlich " : ""}in ${key}: ${when}.`,
+  besideKey: (pieces, key, when) => `${key} ist eine Nachbartonart von ${listTexts.and(pieces)}: ${when}.`,
   notPlayed: "noch nicht gespielt",
   lastPlayed: (when) => `zuletzt gespielt ${when}`,
   notWorkedAt: "noch nicht geübt",

@@ -1,12 +1,12 @@
-const AND = new Intl.ListFormat("en-GB");
+import { listTexts } from "../checks/list-texts.ts";
 
 /** What the current pieces want of keys, as sentences. Pieces, keys and notes come as the journal has them. */
 export const keyTexts = {
   /** Several pieces in one key share a sentence. */
   inKey: (pieces: readonly string[], key: string, likely: boolean, when: string) =>
-    `${AND.format(pieces)} ${pieces.length > 1 ? "are" : "is"} ${likely ? "probably " : ""}in ${key}: ${when}.`,
+    `${listTexts.and(pieces)} ${pieces.length > 1 ? "are" : "is"} ${likely ? "probably " : ""}in ${key}: ${when}.`,
   besideKey: (pieces: readonly string[], key: string, when: string) =>
-    `${key} is next to the key of ${AND.format(pieces)}: ${when}.`,
+    `${key} is next to the key of ${listTexts.and(pieces)}: ${when}.`,
   notPlayed: "not played yet",
   lastPlayed: (when: string) => `last played ${when}`,
   notWorkedAt: "not worked at yet",

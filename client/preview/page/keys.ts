@@ -52,6 +52,7 @@ function hiddenColumns(room: HTMLElement, table: HTMLTableElement): string {
   const left = Math.round(room.scrollLeft / step);
   const right = Math.round((table.offsetWidth - room.clientWidth - room.scrollLeft) / step);
   const more = (count: number) => `${count} more key${count === 1 ? "" : "s"}`;
+  if (right > 0 && left > 0) return `← ${more(left)} at the left, ${right} at the right →`;
   if (right > 0) return `${more(right)} at the right →`;
   return left > 0 ? `← ${more(left)} at the left` : "";
 }

@@ -85,5 +85,6 @@ function tooMany(count: number): string {
 /** `3 dieser 8 Töne gehören`. */
 function ofThese(count: number, all: number, does: string, doAll: string): string {
   if (all === 1) return `Dieser Ton ${does}`;
+  if (count === all) return `Alle ${all} Töne ${doAll}`;
   return count === 1 ? `Einer dieser ${all} Töne ${does}` : `${count} dieser ${all} Töne ${doAll}`;
 }

@@ -16,7 +16,7 @@ describe("what is said of notes, signatures and steps", () => {
     ["C-Dur: C D Q F G A H C", "Q ist kein Tonname: C-Dur hat hier E."],
     ["D-Dur: D E Fis G Gis A H Cis D", "D-Dur hat kein Gis: Hier geht es von G nach A."],
     ["D-Dur: D E Fis G A H A H Cis D", "A H sind zu viel: Hier geht D-Dur von G nach A."],
-    ["D-Dur: Es F G", "3 dieser 3 Töne weichen von D-Dur ab. So geht es: D E Fis G A H Cis D."],
+    ["D-Dur: Es F G", "Alle 3 Töne weichen von D-Dur ab. So geht es: D E Fis G A H Cis D."],
     [
       "Fis-Dur: Ges As B Ces Des Es F Ges",
       "So geschrieben ist es Ges-Dur: Fis-Dur schreibt man Fis Gis Ais H Cis Dis Eis Fis.",
