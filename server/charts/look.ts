@@ -28,7 +28,18 @@ export interface ChartPalette {
 }
 
 /** What a mark of a chart is, which is its class behind `chart-`. */
-export type Ink = "month" | "best" | "join" | "band" | "reached" | "other" | "inside" | "tick" | "aim" | "grid";
+export type Ink =
+  | "month"
+  | "best"
+  | "join"
+  | "band"
+  | "reached"
+  | "other"
+  | "inside"
+  | "tick"
+  | "aim"
+  | "grid"
+  | "pause";
 
 /** `#1f6feb`, `teal`, `rgb(31 111 235 / 80%)`; nothing that could name a file or an address. */
 const COLOUR =
@@ -68,6 +79,7 @@ const PAINTS: Readonly<Record<Ink, (colours: ChartPalette) => Attributes>> = {
   inside: ({ background }) => dotOf(background, INSIDE),
   tick: ({ foreground }) => ({ ...lineOf(foreground, 1), "stroke-opacity": 0.7 }),
   aim: ({ foreground }) => lineOf(foreground, 2),
+  pause: ({ foreground }) => ({ ...lineOf(foreground, 1), "stroke-opacity": 0.7 }),
 };
 
 function lineOf(stroke: string, width: number): Attributes {

@@ -1,7 +1,9 @@
 import { firstDay, type WeekSpan, weekCount } from "../history/week-span.ts";
-import { civil, type DayNumber, dayNumber } from "../journal/calendar.ts";
-import { shortMonth } from "../journal/date-words.ts";
-import { type Look, label, mark, share, tenth, textWidth, WIDE } from "./look.ts";
+import { civil, type DayNumber, dayNumber, mondayOf } from "../journal/calendar.ts";
+import { shortDate, shortMonth } from "../journal/date-words.ts";
+import { type Look, label, mark, paint, share, tenth, textWidth, WIDE } from "./look.ts";
+import { type Attributes, element } from "./svg.ts";
+import { placeOfWeek, startOfDay, stretchesOf, type TimeAxis } from "./time-axis.ts";
 
 /** The first day of a month, or of a year where months would lie too close. */
 interface Month {
@@ -15,57 +17,114 @@ const MOST_MONTHS = 18;
 const DAYS_OF_WEEK = 7;
 /** Between two labels, in pixels. */
 const APART = 5;
+/** So far a label may reach beyond the axis' end, in pixels: nothing is so close. */
+const BEYOND = 4;
+/** Every month, every second one and so on; of years likewise. */
+const STEPS = [1, 2, 3, 4, 6, 12];
 
-/** Where the middle of a day is, from left to right. */
-export function placeOfDay(day: DayNumber, span: WeekSpan): number {
-  return ((day - firstDay(span) + 0.5) / (weekCount(span) * DAYS_OF_WEEK)) * WIDE;
-}
-
-/** Where a week begins, by its running number; with parts of a week, where those are over. */
-export function placeOfWeek(week: number, span: WeekSpan): number {
-  return ((week - span.first) / weekCount(span)) * WIDE;
-}
-
-/** A hairline at the first of each month. */
-export function monthLines(look: Look, span: WeekSpan, top: number, bottom: number): string {
-  const lines = monthsOf(span).starts.map(({ x }) => `M${tenth(x)},${tenth(top)}V${tenth(bottom)}`);
+/** A hairline at the first of each month, but where a pause is drawn short. */
+export function monthLines(look: Look, axis: TimeAxis, top: number, bottom: number): string {
+  const starts = stretchesOf(axis).flatMap((stretch) => monthsIn(stretch, axis));
+  const lines = starts.filter(({ x }) => x > 0).map(({ x }) => `M${tenth(x)},${tenth(top)}V${tenth(bottom)}`);
   return mark(look, "month", lines.join(""));
 }
 
-/**
- * The names of the months below or above an axis that is at least so many pixels wide: the first at its start, each
- * other at its line where it does not touch the one before, the last at the axis' end where it would reach beyond.
- */
-export function monthLabels(span: WeekSpan, y: number, leastWidth: number): string {
-  const { first, starts } = monthsOf(span);
-  const pixel = leastWidth / WIDE;
-  let end = textWidth(first) + APART;
-  const labels = [label(first, { x: 0, y })];
-  for (const [at, { x, name }] of starts.entries()) {
-    const [from, wide] = [x * pixel + 2, textWidth(name)];
-    const isBeyond = from + wide > leastWidth;
-    if ((isBeyond ? leastWidth - wide : from) < end || (isBeyond && at < starts.length - 1)) continue;
-    labels.push(
-      isBeyond ? label(name, { x: "100%", y, "text-anchor": "end" }) : label(name, { x: share(x), dx: 2, y }),
-    );
-    end = (isBeyond ? leastWidth : from + wide) + APART;
-  }
-  return labels.join("");
+/** In pixels: how high one wave of the line through a pause is, and how far it swings. */
+const WAVE = 8;
+const SWING = 2.5;
+
+/** A jagged line through each pause, as where a drawing is broken off; it keeps its shape in a chart of any width. */
+export function pauseMarks(look: Look, axis: TimeAxis, top: number, bottom: number): string {
+  const { pauses = [] } = axis;
+  const waves = Math.ceil((bottom - top) / WAVE);
+  const d = `M0,${tenth(top)}${`l${SWING},${WAVE / 4}l${-2 * SWING},${WAVE / 2}l${SWING},${WAVE / 4}`.repeat(waves)}`;
+  return pauses
+    .map(({ first, last }) => {
+      const x = share((placeOfWeek(first, axis) + placeOfWeek(last + 1, axis)) / 2);
+      const path = element("path", { ...paint(look, "pause"), d });
+      return element("svg", { class: "chart-plot", x, width: 1, height: 1, overflow: "visible" }, path);
+    })
+    .join("");
 }
 
-/** The month that a span begins in, and those that begin within it. */
-function monthsOf(span: WeekSpan): { readonly first: string; readonly starts: readonly Month[] } {
-  const start = firstDay(span);
-  const days = weekCount(span) * DAYS_OF_WEEK;
+/** A name below or above the axis. */
+interface Named {
+  /** In pixels, of an axis of the least width. */
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+  readonly place: Attributes;
+}
+
+/**
+ * The names of the months below or above an axis that is at least so many pixels wide, each at the first day of its
+ * month: every one, or every second, third, … so that none touches the next. A stretch with one or none begins with
+ * its date.
+ */
+export function monthLabels(axis: TimeAxis, y: number, leastWidth: number): string {
+  const stretches = stretchesOf(axis);
+  const months = stretches.map((stretch) => monthsIn(stretch, axis).map((month) => named(month, leastWidth)));
+  const step = STEPS.find((each) => months.every((own) => areApart(everyOf(own, each)))) ?? STEPS.at(-1)!;
+  const shown: Named[] = [];
+  for (const [at, stretch] of stretches.entries()) {
+    const own = everyOf(months[at]!, step).filter(({ to }) => to <= leastWidth + BEYOND);
+    const start = startsOf(stretch, axis, leastWidth).find((each) =>
+      areApart([...shown.slice(-1), each, ...own.slice(0, 1)]),
+    );
+    for (const each of start && own.length < 2 ? [start, ...own] : own)
+      if (areApart([...shown.slice(-1), each])) shown.push(each);
+  }
+  return shown.map(({ text, place }) => label(text, { ...place, y })).join("");
+}
+
+function everyOf<T>(values: readonly T[], step: number): T[] {
+  return values.filter((_, at) => at % step === 0);
+}
+
+function areApart(labels: readonly Named[]): boolean {
+  return labels.every(({ from }, at) => at === 0 || labels[at - 1]!.to + APART <= from);
+}
+
+function named({ x, name }: Month, leastWidth: number): Named {
+  const from = (x * leastWidth) / WIDE;
+  return { from, to: from + textWidth(name), text: name, place: { x: x === 0 ? 0 : share(x) } };
+}
+
+/** The date that a stretch begins on, at its start or else at the axis' end, or its month there. */
+function startsOf(stretch: WeekSpan, axis: TimeAxis, leastWidth: number): Named[] {
+  const monday = firstDay(stretch);
+  const { year, month } = civil(monday);
+  const date = hasYears(axis) ? `${shortMonth(month)} ${year}` : shortDate(monday, monday);
+  const own = named({ x: placeOfWeek(stretch.first, axis), name: date }, leastWidth);
+  const atEnd = (text: string): Named => ({
+    from: leastWidth - textWidth(text),
+    to: leastWidth,
+    text,
+    place: { x: "100%", "text-anchor": "end" },
+  });
+  return own.to <= leastWidth ? [own] : [atEnd(date), atEnd(hasYears(axis) ? String(year) : shortMonth(month))];
+}
+
+function hasYears(axis: TimeAxis): boolean {
+  return weekCount(axis) * DAYS_OF_WEEK > MOST_MONTHS * 31;
+}
+
+/** The months, or years, that begin within a stretch or, at its very start, in the week before. */
+function monthsIn(stretch: WeekSpan, axis: TimeAxis): Month[] {
+  const start = mondayOf(stretch.first);
+  const end = mondayOf(stretch.last + 1);
   const { year, month } = civil(start);
-  const hasYears = days > MOST_MONTHS * 31;
-  const starts: Month[] = [];
-  for (let at = month; ; at++) {
+  const months: Month[] = [];
+  for (let at = month - 1; ; at++) {
     const next = { year: year + Math.floor(at / 12), month: (at % 12) + 1 };
     const day = dayNumber(next.year, next.month, 1);
-    if (day === undefined || day >= start + days) break;
-    if (hasYears && next.month !== 1) continue;
-    starts.push({ x: ((day - start) / days) * WIDE, name: hasYears ? String(next.year) : shortMonth(next.month) });
+    if (day === undefined || day >= end) break;
+    if (day <= start - DAYS_OF_WEEK || (hasYears(axis) && next.month !== 1)) continue;
+    months.push(monthAt(Math.max(day, start), next, axis));
   }
-  return { first: hasYears ? String(year) : shortMonth(month), starts };
+  return months;
+}
+
+function monthAt(day: DayNumber, { year, month }: { year: number; month: number }, axis: TimeAxis): Month {
+  return { x: startOfDay(day, axis), name: hasYears(axis) ? String(year) : shortMonth(month) };
 }

@@ -1,4 +1,4 @@
-import { inPage, label, stretched, tenth, told, WIDE } from "./look.ts";
+import { inPage, label, share, stretched, tenth, textWidth, told, WIDE } from "./look.ts";
 import { type BarRun, barRuns, MOST_BARS, type PieceStrip } from "./piece-data.ts";
 import { pieceStripTexts } from "./piece-strip-texts.ts";
 import { type Drawing, element } from "./svg.ts";
@@ -6,8 +6,15 @@ import { type Drawing, element } from "./svg.ts";
 /** In pixels. */
 const HEIGHT = 44;
 /** Where the tempo that is wanted is, and where two thirds of it are. */
-const TOP = 9.5;
-const FOOT = 36;
+const TOP = 7.5;
+const FOOT = 29;
+/** Where the numbers of bars stand, and how long the mark above each is. */
+const BARS = 42;
+const TICK = 3;
+/** In a narrow page. */
+const LEAST_WIDTH = 112;
+/** Between two numbers. */
+const APART = 8;
 /** The tempo at the foot, as a share of that at the top: a line has room to move, and nothing seems filled up. */
 const FOOT_SHARE = 2 / 3;
 /** A line that reaches the top stands just below it, and one at the foot just above. */
@@ -28,6 +35,7 @@ export function pieceStrip(data: PieceStrip, id: string): Drawing {
   const wanted = data.wanted ?? Math.max(0, ...tempos);
   const text = describeStrip(data, runs);
   const { attributes, words } = told({ kind: "page", id }, { title, text });
+  const numbered = numberedBars(bars);
   const heights = { wanted, bar: WIDE / bars };
   const svg = inPage(
     "piece-strip",
@@ -39,8 +47,12 @@ export function pieceStrip(data: PieceStrip, id: string): Drawing {
       ...runs.flatMap((run) => fillOf(run, heights)),
       data.wanted === undefined ? "" : line("goal", `M0,${TOP}H${WIDE}`),
       line("best", tempoLine(runs, heights)),
-      line("foot", `M0,${FOOT + 0.5}H${WIDE}`),
+      line(
+        "foot",
+        `M0,${FOOT + 0.5}H${WIDE}${numbered.map((at) => `M${tenth((at - 1) * heights.bar)},${FOOT}v${TICK}`).join("")}`,
+      ),
     ),
+    ...numbered.map((at) => label(String(at), { x: at === 1 ? 0 : share((at - 1) * heights.bar), y: BARS })),
     ...numbers(data.wanted, tempos, wanted),
   );
   return { ok: true, svg, text };
@@ -48,6 +60,19 @@ export function pieceStrip(data: PieceStrip, id: string): Drawing {
 
 function noStrip(bars: number): string {
   return bars > MOST_BARS ? pieceStripTexts.tooManyBars(bars, MOST_BARS) : pieceStripTexts.barsUnknown;
+}
+
+const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
+
+/** The first bar, and every so many so that their numbers, each at the beginning of its bar, stand apart. */
+function numberedBars(bars: number): number[] {
+  const pixels = (count: number) => (count / bars) * LEAST_WIDTH;
+  const widest = textWidth(String(bars));
+  const step = STEPS.find((each) => pixels(each) >= widest + APART) ?? bars;
+  const every = Array.from({ length: Math.floor(bars / step) }, (_, at) => (at + 1) * step);
+  const fits = (bar: number) =>
+    pixels(bar - 1) >= textWidth("1") + APART && pixels(bar - 1) + textWidth(String(bar)) <= LEAST_WIDTH + BESIDE;
+  return [1, ...every.filter((bar) => bar > 1 && fits(bar))];
 }
 
 interface Heights {

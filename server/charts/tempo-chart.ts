@@ -1,6 +1,6 @@
 import { weekCount } from "../history/week-span.ts";
 import { asPicture, inPage, type Look, label, mark, share, stretched, told, WIDE } from "./look.ts";
-import { monthLabels, monthLines } from "./months.ts";
+import { monthLabels, monthLines, pauseMarks } from "./months.ts";
 import { type Drawing, figure } from "./svg.ts";
 import { frameOf, isRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
 import { bestDots, bestLines, bestOfDays, type Dots, everyDot, isSlow, slowWeeks, trendBand } from "./tempo-marks.ts";
@@ -10,14 +10,14 @@ import { describeTempo } from "./tempo-words.ts";
 
 /** A chart in full: its title above, the names of the months below. In pixels. */
 const FULL = { height: 120, top: 22, bottom: 92, ticks: 97, months: 115, leastWidth: 250 } as const;
-/** In a row of the page. */
-const ROW = { height: 44, top: 8, bottom: 34, ticks: 38.5, leastWidth: 130 } as const;
+/** In a row of the page, which may be higher and cuts the lines of the months off at its foot. */
+const ROW = { height: 44, lines: 200, top: 8, bottom: 34, ticks: 38.5, leastWidth: 112 } as const;
 /** In a hover. */
 export const HOVER_SIZE = { width: 364, height: 72 } as const;
 const HOVER = { top: 5, bottom: 48, ticks: 51.5, months: 69, leastWidth: 320 } as const;
 
 /** How long the tick of a week of slow work is, and how far a number stands from the chart, in pixels. */
-const TICK = 3;
+const TICK = 5;
 const BESIDE = 6;
 /** From the middle of a number to the line that it stands on, in pixels. */
 const HALF_TEXT = 4;
@@ -45,6 +45,7 @@ export function tempoChart(data: TempoChart, look: Look): Drawing {
       marks(data, frame, plot, dots, { look, ticks: size.ticks }),
       aimMark(frame, plot, look),
     ),
+    pauseMarks(look, frame.span, size.top - 3, size.ticks + TICK),
     sideLabels(plot),
     monthLabels(frame.span, size.months, size.leastWidth),
   ];
@@ -74,7 +75,8 @@ export function tempoRow(data: TempoChart): string | undefined {
     "tempo-row",
     ROW.height,
     { "aria-hidden": "true" },
-    stretched(ROW.height, monthLines(look, frame.span, 0, ROW.height), marksOfRow, ticks),
+    stretched(ROW.height, monthLines(look, frame.span, 0, ROW.lines), marksOfRow, ticks),
+    pauseMarks(look, frame.span, 0, ROW.lines),
     sideLabels(plot),
   );
 }

@@ -4,6 +4,7 @@ import { metronomeOf, type Notation, shown } from "../history/trend-words.ts";
 import { firstDay, holdsDay, toldSpan, type WeekSpan, weeksIn } from "../history/week-span.ts";
 import type { Week } from "../history/weeks.ts";
 import type { DayNumber } from "../journal/calendar.ts";
+import type { TimeAxis } from "./time-axis.ts";
 
 /**
  * The tempos of one strand over a span of ISO weeks. Rates are notes a minute (titles: beats a minute); with a notation
@@ -23,7 +24,7 @@ export interface TempoChart {
   readonly trend?: Trend;
   readonly aim?: TempoAim;
   /** How wide it is. What comes before the first of `weeks` stays empty, so that a week is as wide in every chart. */
-  readonly span: WeekSpan;
+  readonly span: TimeAxis;
 }
 
 export type TempoAttempt = Pick<AttemptRecord, "day" | "rate" | "reached">;
@@ -36,7 +37,7 @@ export interface TempoAim {
 
 /** What of a chart's data can be drawn. */
 export interface TempoFrame {
-  readonly span: WeekSpan;
+  readonly span: TimeAxis;
   /** The Monday that the span begins on. */
   readonly firstDay: DayNumber;
   /** Of the span, what there is to tell of: from the first week with a record on. */

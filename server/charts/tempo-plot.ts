@@ -1,11 +1,10 @@
-import type { WeekSpan } from "../history/week-span.ts";
-import { placeOfDay, placeOfWeek } from "./months.ts";
 import { counted, isRate, shownRate, type TempoChart, type TempoFrame } from "./tempo-data.ts";
 import { type TempoScale, tempoScale } from "./tempo-scale.ts";
+import { placeOfDay, placeOfWeek, type TimeAxis } from "./time-axis.ts";
 
 /** Where things stand in a tempo chart: across in the stretched space, downwards in pixels. */
 export interface TempoPlot {
-  readonly span: WeekSpan;
+  readonly span: TimeAxis;
   readonly top: number;
   readonly bottom: number;
   /** Where a week begins, by its running number; with parts of a week, where those are over. */

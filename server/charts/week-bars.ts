@@ -1,8 +1,9 @@
 import { mondayOf } from "../journal/calendar.ts";
 import { shortDate } from "../journal/date-words.ts";
 import { inPage, label, mark, stretched, told, WIDE } from "./look.ts";
-import { monthLabels, monthLines } from "./months.ts";
+import { monthLabels, monthLines, pauseMarks } from "./months.ts";
 import { type Drawing, element } from "./svg.ts";
+import { placeOfWeek, type TimeAxis } from "./time-axis.ts";
 import { sum, type TonedWeeks, tonedWeeks, type WeekBars } from "./week-data.ts";
 import { weekTexts } from "./week-texts.ts";
 
@@ -34,9 +35,10 @@ export function weekBars(data: WeekBars, id: string): Drawing {
     stretched(
       HEIGHT,
       monthLines(look, span, TOP - 4, FOOT + 4),
-      ...toned.weeks.flatMap((week, at) => barOf(week, at, { toned, most })),
+      ...toned.weeks.flatMap((week, at) => barOf(week, span.first + at, { toned, most, span })),
       mark(look, "grid", `M0,${FOOT}H${WIDE}`),
     ),
+    pauseMarks(look, span, TOP - 4, FOOT + 4),
     number(most, TOP),
     number(0, FOOT),
     monthLabels(span, MONTHS, LEAST_WIDTH),
@@ -44,14 +46,21 @@ export function weekBars(data: WeekBars, id: string): Drawing {
   return { ok: true, svg, text };
 }
 
-function barOf(week: readonly number[], at: number, { toned, most }: { toned: TonedWeeks; most: number }): string[] {
-  const each = WIDE / toned.weeks.length;
+interface Drawn {
+  readonly toned: TonedWeeks;
+  readonly most: number;
+  readonly span: TimeAxis;
+}
+
+function barOf(week: readonly number[], index: number, { toned, most, span }: Drawn): string[] {
+  const start = placeOfWeek(index, span);
+  const each = placeOfWeek(index + 1, span) - start;
   let below = 0;
   return week.flatMap((minutes, tone) => {
     if (minutes === 0) return [];
     below += minutes;
     const [y, height] = [FOOT - (below / most) * (FOOT - TOP), (minutes / most) * (FOOT - TOP)];
-    const place = { x: (at + (1 - BAR) / 2) * each, y, width: each * BAR, height };
+    const place = { x: start + ((1 - BAR) / 2) * each, y, width: each * BAR, height };
     const painted = { class: `chart-tone-${toned.tones[tone]!.tone}`, "vector-effect": "non-scaling-stroke" };
     return [element("rect", { ...painted, ...place })];
   });

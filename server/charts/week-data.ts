@@ -1,10 +1,10 @@
-import type { WeekSpan } from "../history/week-span.ts";
+import type { TimeAxis } from "./time-axis.ts";
 import { weekTexts } from "./week-texts.ts";
 
 /** The minutes of each week of a span, by phase. Minutes that are no positive number count for nothing. */
 export interface WeekBars {
   readonly title: string;
-  readonly span: WeekSpan;
+  readonly span: TimeAxis;
   /** One for each week of the span; by phase, of which an empty name is time under none. */
   readonly weeks: readonly ReadonlyMap<string, number>[];
 }

@@ -1,9 +1,4 @@
-import {
-  CancellationToken,
-  type ExecuteCommandParams,
-  type TextDocumentPositionParams,
-  type WorkspaceEdit,
-} from "vscode-languageserver";
+import type { ExecuteCommandParams, TextDocumentPositionParams, WorkspaceEdit } from "vscode-languageserver";
 import type { ServerCommand } from "../../shared/protocol.ts";
 import { changeNames } from "../features/commands/change-names.ts";
 import type { CommandAnswer, CommandDone } from "../features/commands/command-answer.ts";
@@ -122,11 +117,14 @@ export async function runCommand(session: Session, params: ExecuteCommandParams)
   return null;
 }
 
+/** A command runs to its end. The library's own is not loaded for it: the core is without the library. */
+const NEVER_CANCELLED = { isCancellationRequested: false } as const;
+
 /** An edit that comes in between makes the answer one about another text. */
 async function answered({ session, journal, uri }: Place, answer: CommandAnswer | InSteps): Promise<CommandAnswer> {
   if ("ok" in answer) return answer;
   const isOver = (): boolean => session.workspace.journalOf(uri) !== journal;
-  return (await inSlices(answer, CancellationToken.None, isOver)) ?? refusal(CHANGED);
+  return (await inSlices(answer, NEVER_CANCELLED, isOver)) ?? refusal(CHANGED);
 }
 
 const UNKNOWN = refusal("Open this file as a practice journal, or open its folder: Daystave does not know it.");

@@ -7,7 +7,7 @@ import { Slices } from "../host/time-slices.ts";
  */
 export async function inSlices<T>(
   steps: Generator<void, T>,
-  token: CancellationToken,
+  token: Pick<CancellationToken, "isCancellationRequested">,
   isOver: () => boolean = () => false,
 ): Promise<T | undefined> {
   const slices = new Slices();

@@ -10,6 +10,10 @@ export const dayTexts = {
   daysAgo: (days: number) => `${days} days ago`,
   inDays: (days: number) => `in ${days} days`,
   days: (count: number) => `${count} ${count === 1 ? "day" : "days"}`,
+  /** How long a break was. */
+  weeksAway: (count: number) => `${count} ${count === 1 ? "week" : "weeks"}`,
+  monthsAway: (count: number) => `${count} ${count === 1 ? "month" : "months"}`,
+  yearsAway: (count: number) => `${count} ${count === 1 ? "year" : "years"}`,
   forToday: "for today",
   forDay: (date: string) => `for ${date}`,
   wasFor: (date: string) => `was for ${date}`,

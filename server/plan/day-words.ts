@@ -18,6 +18,13 @@ export function daysAgo(days: number): string {
   return days === 0 ? dayTexts.today : days === 1 ? dayTexts.yesterday : dayTexts.daysAgo(days);
 }
 
+/** How long a break of weeks or more was: `11 weeks`, from half a year on `7 months`, from two years on `2 years`. */
+export function timeAway(days: number): string {
+  if (days < 26 * 7) return dayTexts.weeksAway(Math.floor(days / 7));
+  const months = Math.floor((days / 365.25) * 12);
+  return months < 24 ? dayTexts.monthsAway(months) : dayTexts.yearsAway(Math.floor(months / 12));
+}
+
 /** `today`, `tomorrow`, `in 5 days`. */
 export function daysAhead(days: number): string {
   return days === 0 ? dayTexts.today : days === 1 ? dayTexts.tomorrow : dayTexts.inDays(days);

@@ -11,13 +11,15 @@ export const kindOfDayTexts: typeof english = {
   limit: (minutes, instrument) => `Höchstens ${minutes} Minuten am Tag auf diesem Instrument: ${instrument}.`,
   limitUsed: (minutes, instrument, used) =>
     `Höchstens ${minutes} Minuten am Tag auf diesem Instrument (${instrument}), davon sind ${used} verbraucht.`,
-  firstDayBack: (time) => `Einer der ersten Tage nach einer Unterbrechung: ${time}, und nichts Schnelles.`,
+  beingIll: "einer Krankheit",
+  away: (time) => `${time} Pause`,
+  firstDayBack: (from, time) => `Einer der ersten Tage nach ${from}: ${time}, und nichts Schnelles.`,
   concertToday: "Das Konzert ist heute: kurz einspielen und nichts erzwingen.",
   concertTomorrow: "Das Konzert ist morgen: die halbe Zeit und nichts erzwingen.",
   concertAhead: (days) => `Das Konzert ist in ${days} Tagen: nichts über dem, was sicher ist.`,
   pushed: "An den letzten beiden Tagen ging es über das hinaus, was sicher ist: Heute muss nichts schneller werden.",
-  daysOff: (days) =>
-    `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben: ein kürzerer Tag und nichts über dem, was sicher ist.`,
+  daysOff: (days, time) =>
+    `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben ein leichter Anfang: ${time}, und nichts über dem, was sicher ist.`,
   insteadOf: (minutes, wished) => `${minutes} Minuten statt ${wished}`,
   shortTime: "nur kurz",
 };

@@ -10,13 +10,16 @@ export const kindOfDayTexts = {
   limit: (minutes: number, instrument: string) => `At most ${minutes} minutes a day on the ${instrument}.`,
   limitUsed: (minutes: number, instrument: string, used: number) =>
     `At most ${minutes} minutes a day on the ${instrument}, of which ${used} are used up.`,
-  firstDayBack: (time: string) => `One of the first days back: ${time}, and nothing fast.`,
+  /** What one comes back from, for the sentence below. */
+  beingIll: "being ill",
+  away: (time: string) => `${time} away`,
+  firstDayBack: (from: string, time: string) => `One of the first days back after ${from}: ${time}, and nothing fast.`,
   concertToday: "The concert is today: a short warm-up, and nothing pushed.",
   concertTomorrow: "The concert is tomorrow: half the time, and nothing pushed.",
   concertAhead: (days: number) => `The concert is in ${days} days: nothing above what is steady.`,
   pushed: "You pushed beyond what is steady on the last two days: nothing needs pushing today.",
-  daysOff: (days: number) =>
-    `After ${days} ${days === 1 ? "day" : "days"} off: a shorter day, and nothing above what is steady.`,
+  daysOff: (days: number, time: string) =>
+    `After ${days} ${days === 1 ? "day" : "days"} off, an easy start: ${time}, and nothing above what is steady.`,
   /** How long one plays at most, in the middle of a sentence. */
   insteadOf: (minutes: number, wished: number) => `${minutes} minutes instead of ${wished}`,
   shortTime: "a short time",

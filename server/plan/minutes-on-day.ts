@@ -3,6 +3,7 @@ import { dayMinutes } from "../history/day-minutes.ts";
 import { MINUTES_AWAY, MINUTES_ON_CONCERT_DAY, UNIT } from "../history/thresholds.ts";
 import { datedBlocks } from "../journal/dated-blocks.ts";
 import { nameKey } from "../syntax/words/fold.ts";
+import { timeAway } from "./day-words.ts";
 import { kindOfDayTexts } from "./kind-of-day-texts.ts";
 import { type PlanBasis, wholeUnits } from "./plan-basis.ts";
 
@@ -73,11 +74,15 @@ function withConcert(basis: PlanBasis, wished: number, own: OfKind): OfKind {
   if (!kind.concert || kind.kind === "concert" || kind.kind === "no instrument" || kind.kind === "rest") return own;
   if (kind.concert.declared.on! - day > 1) return own;
   const cut = byKind({ ...basis, kind: { ...kind, kind: "concert" } }, wished);
-  return cut.minutes < own.minutes ? { minutes: cut.minutes, notes: [...own.notes, ...cut.notes] } : own;
+  if (cut.minutes >= own.minutes) return own;
+  return { minutes: cut.minutes, notes: [...byKind(basis, wished, cut.minutes).notes, ...cut.notes] };
 }
 
-function byKind({ kind: { kind, because, concert }, practised, day, isBack }: PlanBasis, wished: number): OfKind {
-  const part = (share: number): number => Math.max(UNIT, wholeUnits(wished * share));
+/** @param most as long as it may be for other reasons; what is said names no more */
+function byKind(basis: PlanBasis, wished: number, most = wished): OfKind {
+  const { practised, day, isBack } = basis;
+  const { kind, because, concert } = basis.kind;
+  const part = (share: number): number => Math.min(most, Math.max(UNIT, wholeUnits(wished * share)));
   const cut = (minutes: number, note: string): OfKind => ({ minutes: Math.min(wished, minutes), notes: [note] });
   switch (kind) {
     case "no instrument":
@@ -87,7 +92,7 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
     case "easing":
       return { minutes: Math.min(wished, part(isBack ? HALF : THREE_QUARTERS)), notes: [] };
     case "return":
-      return cut(part(HALF), kindOfDayTexts.firstDayBack(timeInWords(part(HALF), wished)));
+      return cut(part(HALF), kindOfDayTexts.firstDayBack(backFrom(basis), timeInWords(part(HALF), wished)));
     case "concert": {
       const ahead = concert!.declared.on! - day;
       if (ahead === 0) return cut(MINUTES_ON_CONCERT_DAY, kindOfDayTexts.concertToday);
@@ -101,12 +106,17 @@ function byKind({ kind: { kind, because, concert }, practised, day, isBack }: Pl
           notes: [kindOfDayTexts.pushed],
         };
       const off = day - practised.at(-1)! - 1;
-      return cut(part(THREE_QUARTERS), kindOfDayTexts.daysOff(off));
+      return cut(part(THREE_QUARTERS), kindOfDayTexts.daysOff(off, timeInWords(part(THREE_QUARTERS), wished)));
     }
     case "rest":
     case "usual":
       return { minutes: wished, notes: [] };
   }
+}
+
+/** What one comes back from. */
+function backFrom({ daysAway }: PlanBasis): string {
+  return daysAway === undefined ? kindOfDayTexts.beingIll : kindOfDayTexts.away(timeAway(daysAway));
 }
 
 /** `15 minutes instead of 30`; where it is as much as was wished for, a short time. */

@@ -46,6 +46,8 @@ export interface PlanBasis {
   readonly backSince?: DayNumber;
   /** One of the first days after a break, whatever else it is. */
   readonly isBack: boolean;
+  /** How many days that break was without practice. */
+  readonly daysAway?: number;
   readonly kind: DayKind;
   /** What is left alone, since something hurt there; nothing on days that need no such care. */
   readonly hurt: WhatHurt;
@@ -61,7 +63,8 @@ export function planBasis(journal: Journal, { day, instrument: asked, settings }
   const exercises = all.filter((exercise) => exercise.instrument === instrument);
   const practised = daysBefore(exercises, day);
   const lines = declaredLines(journal);
-  const isBack = isReturn(practised, day);
+  const daysAway = breakBefore(practised, day);
+  const isBack = daysAway !== undefined;
   const ceiling = withReturn(ceilingOn(journal, day, instrument), isBack);
   const kind = kindOfDay({
     day,
@@ -85,16 +88,18 @@ export function planBasis(journal: Journal, { day, instrument: asked, settings }
     practised,
     ceiling,
     isBack,
+    ...(isBack ? { daysAway } : {}),
     ...backSince(practised, day),
     kind,
     hurt: whatHurt(journal, day),
   };
 }
 
-/** Whether the last break ended so few practised days ago, or ends on this day. */
-function isReturn(practised: readonly DayNumber[], day: DayNumber): boolean {
+/** How many days without practice the last break had, where it ended so few practised days ago or ends on this day. */
+function breakBefore(practised: readonly DayNumber[], day: DayNumber): number | undefined {
   const days = [...practised.slice(-RETURN_DAYS), day];
-  return days.some((each, i) => i > 0 && each - days[i - 1]! > BREAK_DAYS);
+  const without = days.map((each, i) => (i > 0 ? each - days[i - 1]! - 1 : 0));
+  return without.findLast((count) => count >= BREAK_DAYS);
 }
 
 function backSince(practised: readonly DayNumber[], day: DayNumber): Pick<PlanBasis, "backSince"> {

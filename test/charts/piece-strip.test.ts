@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { WIDE } from "../../server/charts/look.ts";
 import { barRuns, type PieceStrip } from "../../server/charts/piece-data.ts";
 import { pieceStrip } from "../../server/charts/piece-strip.ts";
-import { cornersOf, number, ofClass, pictureOf, type SvgElement, textsOf, within } from "./svg-reader.ts";
+import { cornersOf, number, ofClass, pictureOf, type SvgElement, within } from "./svg-reader.ts";
 
 /** Invented: a piece of 80 bars, wanted at 60. */
 function piece(different: Partial<PieceStrip> = {}): PieceStrip {
@@ -80,9 +80,29 @@ describe("the strip", () => {
   });
 
   test("at the side the tempo that is wanted, and the lowest that was reached", () => {
-    expect(textsOf(draw({ worked: [bars(1, 40, 1, 50), bars(41, 80, 1, 56)] }))).toEqual(["60", "50"]);
-    expect(textsOf(draw({ worked: [bars(1, 80, 1, 60)] }))).toEqual(["60"]);
-    expect(textsOf(draw({ wanted: undefined, worked: [bars(1, 80, 1, 44)] } as Partial<PieceStrip>))).toEqual(["44"]);
+    const aside = (different: Partial<PieceStrip>) =>
+      within(draw(different)).flatMap(({ name, text, attributes }) =>
+        name === "text" && attributes["text-anchor"] === "end" ? [text] : [],
+      );
+    expect(aside({ worked: [bars(1, 40, 1, 50), bars(41, 80, 1, 56)] })).toEqual(["60", "50"]);
+    expect(aside({ worked: [bars(1, 80, 1, 60)] })).toEqual(["60"]);
+    expect(aside({ wanted: undefined, worked: [bars(1, 80, 1, 44)] } as Partial<PieceStrip>)).toEqual(["44"]);
+  });
+
+  test("below its foot the numbers of bars, each at the beginning of its bar and apart from the next", () => {
+    const numbered = (count: number) =>
+      within(draw({ bars: count, wanted: undefined } as Partial<PieceStrip>)).flatMap(({ name, text, attributes }) =>
+        name === "text" ? [[Number(text), Number.parseFloat(attributes["x"]!)] as const] : [],
+      );
+    expect(numbered(80).map(([bar]) => bar)).toEqual([1, 20, 40, 60]);
+    for (const count of [1, 2, 4, 7, 12, 32, 80, 99, 144, 1000, 9999]) {
+      const places = numbered(count);
+      expect(places[0]).toEqual([1, 0]);
+      for (const [bar, x] of places) expect(x).toBeCloseTo(((bar - 1) / count) * 100, 0);
+      const pixels = places.map(([bar, x]) => ({ from: x * 1.12, to: x * 1.12 + String(bar).length * 6.6 }));
+      for (const [at, { from }] of pixels.entries()) if (at > 0) expect(from).toBeGreaterThan(pixels[at - 1]!.to + 4);
+      expect(pixels.at(-1)!.to).toBeLessThan(112 + 8);
+    }
   });
 
   test("is told in words", () => {

@@ -125,13 +125,22 @@ describe("the months", () => {
   const named = (picture: SvgElement) => textsOf(picture).filter((text) => /^(?:[A-Z][a-z]{2}|\d{4})$/.test(text));
 
   // 26 weeks up to that of Monday 2026-01-05 begin on Monday 2025-07-14.
-  test("the first is named at the axis' start, each other at its line where it does not touch the one before", () => {
+  test("each is named at its first day; where they would touch every second is, or every third", () => {
     const data = tempos(weekly(60));
-    expect(named(draw(data))).toEqual(["Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "Jan"]);
-    expect(named(readSvg(monthAxis(data)))).toEqual(["Jul", "Sep", "Nov", "Jan"]);
-    const months = within(draw(data)).filter(({ name, text }) => name === "text" && /^[A-Z]/.test(text));
-    expect(months[0]!.attributes["x"]).toBe("0");
-    expect(months.at(-1)!.attributes["text-anchor"]).toBe("end");
+    expect(named(draw(data))).toEqual(["Aug", "Sep", "Oct", "Nov", "Dec"]);
+    expect(named(readSvg(monthAxis(data)))).toEqual(["Aug", "Oct", "Dec"]);
+    expect(named(readSvg(monthAxis(tempos(weekly(60), { wide: 52 }))))).toEqual(["Feb", "May", "Aug", "Nov"]);
+    const lines = ofClass(draw(data), "chart-month")[0]!.attributes["d"]!.matchAll(/M([\d.]+),/g);
+    const places = within(draw(data)).filter(({ text }) => /^[A-Z][a-z]{2}$/.test(text));
+    const firsts = Array.from(lines, ([, x]) => `${(Number(x) / 10).toFixed(1)}%`);
+    expect(places.map(({ attributes }) => attributes["x"])).toEqual(firsts.slice(0, places.length));
+  });
+
+  test("an axis on which one begins, or none, begins with its date", () => {
+    const first = (wide: number) => textsOf(readSvg(monthAxis(tempos(weekly(60), { wide }))));
+    expect(first(3)).toEqual(["22 Dec", "Jan"]);
+    expect(first(1)).toEqual(["Jan"]);
+    expect(first(5)).toEqual(["8 Dec", "Jan"]);
   });
 
   test("a hairline at the first of each", () => {
@@ -143,7 +152,7 @@ describe("the months", () => {
   });
 
   test("over years the axis has years", () => {
-    expect(named(draw(tempos(weekly(60), { wide: 520 })))).toEqual(["2016", "2018", "2020", "2022", "2024"]);
+    expect(named(draw(tempos(weekly(60), { wide: 520 })))).toEqual(["2017", "2019", "2021", "2023", "2025"]);
   });
 });
 
@@ -337,6 +346,6 @@ describe("as a picture in a hover", () => {
     });
     expect(ofClass(picture, "chart-best")[0]!.attributes["stroke"]).toBe("#1b6a86");
     expect(gridOf(picture).map(({ tempo }) => tempo)).toEqual([60, 72]);
-    expect(textsOf(picture)).toEqual(expect.arrayContaining(["Jul", "Sep"]));
+    expect(textsOf(picture)).toEqual(expect.arrayContaining(["Aug", "Sep"]));
   });
 });

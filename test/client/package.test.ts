@@ -160,6 +160,11 @@ describe("the package", () => {
     expect(Object.keys(core).sort()).toEqual(Object.keys(await import("../../server/lsp/handlers.ts")).sort());
   });
 
+  test("has the protocol's library in what starts the server alone: the core takes its types", () => {
+    expect(texts["extension/dist/server/main.js"]).toContain("jsonrpc");
+    expect(texts["extension/dist/server/handlers.js"]).not.toContain("jsonrpc");
+  });
+
   test("names no folder of the computer that built it", () => {
     const root = join(import.meta.dirname, "../..");
     expect(Object.keys(texts).filter((path) => texts[path]!.includes(root))).toEqual([]);

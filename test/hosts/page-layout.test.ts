@@ -68,7 +68,7 @@ describe("nothing lies on anything else, at any width and in any theme", () => {
 
 test("what does lie on something else is found", async () => {
   const { page } = await open({ ...YEAR, width: 400 });
-  await page.addStyleTag({ content: ".row { height: 30px !important; }" });
+  await page.addStyleTag({ content: ".row { height: 30px !important; min-height: 0 !important; }" });
   expect((await textsInTheWay(page)).length).toBeGreaterThan(10);
   await page.close();
 });
@@ -86,6 +86,21 @@ test("the heads of the columns stand apart, in the usual font and in a wide one"
         return wanted!.left - latest!.right;
       });
       expect(apart, `at ${width} px`).toBeGreaterThanOrEqual(6);
+      await page.close();
+    }
+});
+
+test("what tells one row from another is whole: its name, and how it is played", async () => {
+  for (const font of [undefined, WIDE])
+    for (const width of WIDTHS) {
+      const { page } = await open({ ...YEAR, width, ...(font ? { font } : {}) });
+      const cut = await page.locator(".row-name, .row-way, .line-text").evaluateAll((all) =>
+        all
+          .filter((each) => each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1)
+          .filter((each) => each.clientWidth > 0)
+          .map((each) => each.textContent),
+      );
+      expect(cut, `at ${width} px`).toEqual([]);
       await page.close();
     }
 });
@@ -165,5 +180,62 @@ test("the band of a trend is seen in the dark theme of high contrast", async () 
   const [blue, black] = [fill, ground].map((colour) => colour.match(/\d+/g)!.map(Number));
   const mixed = blue!.map((of255, at) => of255 * opacity + black![at]! * (1 - opacity));
   expect((luminance(mixed) + 0.05) / (luminance(black!) + 0.05)).toBeGreaterThanOrEqual(SEEN);
+  await page.close();
+});
+
+test("the legend names what there is to see, and nothing else", async () => {
+  const legendOf = async (journal: string, today: string) => {
+    const { page } = await open({ journal, today });
+    const entries = await page.locator("#exercises .legend-entry").allTextContents();
+    await page.close();
+    return entries;
+  };
+  const week = "2026-03-02\n  C major, slurred, 8ths at 60 clean\n";
+  expect(await legendOf(week, "2026-03-03")).toEqual(["reached", "week’s best"]);
+  const weeks =
+    "2025-10-06\n  C major, slurred, 8ths at 60 clean, 66 slips\n2025-10-13\n  C major, slurred, 8ths at 60 clean\n";
+  expect(await legendOf(weeks + week, "2026-03-03")).toEqual([
+    "reached",
+    "not reached, or not said",
+    "week’s best",
+    "a pause, drawn short",
+  ]);
+});
+
+test("the keys end with a whole cell, and how many more there are is said, until they are scrolled to", async () => {
+  const { page } = await open({ ...YEAR, width: 320 });
+  const [room, hint] = [page.locator(".keys-room"), page.locator(".keys-hint")];
+  const cutAt = () =>
+    room.evaluate((frame) => {
+      const { right } = frame.getBoundingClientRect();
+      const cells = [...frame.querySelectorAll("tbody tr:first-child td")].map((cell) => cell.getBoundingClientRect());
+      return cells.filter((cell) => cell.left < right - 1 && cell.right > right + 1).length;
+    });
+  expect(await cutAt()).toBe(0);
+  await expect.poll(() => hint.textContent()).toMatch(/^\d+ more keys at the right →$/);
+  await room.evaluate((frame) => frame.scrollTo(frame.scrollWidth, 0));
+  await expect.poll(() => hint.textContent()).toMatch(/^← \d+ more keys at the left$/);
+  expect(await cutAt()).toBe(0);
+  await page.setViewportSize({ width: 1000, height: 900 });
+  await expect.poll(() => hint.textContent()).toBe("");
+  await page.close();
+});
+
+test("in high contrast no text is dimmer than the theme's own", async () => {
+  for (const theme of ["high contrast, dark", "high contrast, light"] as const) {
+    const { page } = await open({ ...YEAR, theme });
+    const dim = await page.evaluate(() => {
+      const [quiet, own] = [".small", "h1"].map((what) => getComputedStyle(document.querySelector(what)!).color);
+      const all = [...document.querySelectorAll(".row-way, .row-trend, .row-number, .small, select, dt, .keys th")];
+      return [quiet === own, all.filter((each) => getComputedStyle(each).color !== own).length];
+    });
+    expect(dim, theme).toEqual([true, 0]);
+    await page.close();
+  }
+});
+
+test("a year is no higher than 2,500 px in a panel of 500 px", async () => {
+  const { page } = await open({ ...YEAR, width: 500 });
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(2500);
   await page.close();
 });

@@ -65,7 +65,7 @@ describe("before a concert", () => {
     expect([own, notes]).toEqual([
       20,
       [
-        "After 8 days off: a shorter day, and nothing above what is steady.",
+        "After 8 days off, an easy start: 20 minutes instead of 60, and nothing above what is steady.",
         "The concert is today: a short warm-up, and nothing pushed.",
       ],
     ]);
@@ -88,7 +88,9 @@ describe("after days off", () => {
   test("eight: three quarters of the time", () => {
     const plan = planFor(journalOf(SCALE), day("2026-03-19"), { minutes: 30 });
     expect([plan.kind, plan.minutes]).toEqual(["unhurried", 20]);
-    expect(plan.notes).toEqual(["After 8 days off: a shorter day, and nothing above what is steady."]);
+    expect(plan.notes).toEqual([
+      "After 8 days off, an easy start: 20 minutes instead of 30, and nothing above what is steady.",
+    ]);
   });
 
   test("a break: half of it, and two notches slower", () => {

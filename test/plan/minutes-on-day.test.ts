@@ -73,11 +73,23 @@ describe("on a day on which one goes easy, what was played already is part of it
       "return",
       15,
       true,
-      ["One of the first days back: 15 minutes instead of 30, and nothing fast."],
+      ["One of the first days back after 8 weeks away: 15 minutes instead of 30, and nothing fast."],
     ]);
     expect(on(`${text}2026-03-13, 20 min\n  C major, slow\n`)[3]).toEqual([
       "That was today's half: leave it at that, and rest.",
     ]);
+  });
+
+  test("how long the break was is said, in the largest unit that fits; after being ill, that", () => {
+    const back = (text: string) => on(text)[3];
+    const backAfter = (away: string) => [
+      `One of the first days back after ${away}: 15 minutes instead of 30, and nothing fast.`,
+    ];
+    expect(back("2026-02-19\n  C major, slow\n")).toEqual(backAfter("3 weeks away"));
+    expect(back("2025-12-25\n  C major, slow\n2026-03-12\n  C major, slow\n")).toEqual(backAfter("10 weeks away"));
+    expect(back("2025-08-01\n  C major, slow\n")).toEqual(backAfter("7 months away"));
+    expect(back("2023-08-01\n  C major, slow\n")).toEqual(backAfter("2 years away"));
+    expect(back("2026-03-09\n  C major, slow\n2026-03-12 rest, ill\n")).toEqual(backAfter("being ill"));
   });
 
   test("on a usual day it is not", () => {

@@ -2,7 +2,7 @@ import type { PreviewExercise, PreviewExercises, PreviewFingers, PreviewPlace } 
 import { drawing } from "./drawing.ts";
 import { arrange, button, element, replace, small } from "./element.ts";
 import { type FingersAround, fingersBlock } from "./fingers.ts";
-import { legend } from "./legend.ts";
+import { inksOf, legend } from "./legend.ts";
 import { lineList } from "./lines.ts";
 import { part } from "./part.ts";
 import { rowTable } from "./row.ts";
@@ -56,9 +56,12 @@ export class ExercisesView {
     const later = recent.length > 0 ? earlier : [];
     const laterPlain = recent.length > 0 || plain.length > 0 ? earlierPlain : [];
     const firstPlain = laterPlain === earlierPlain ? plain : earlierPlain;
+    const table = first.length > 0 ? [this.#table("Exercises", first, axis)] : [];
+    const seen = this.#around.unfolded.has(EARLIER) ? all : first;
+    const inks = inksOf(seen.map(({ key }) => this.#rows.row(key)!));
     arrange(this.#body, [
-      ...(first.length > 0 ? [this.#table("Exercises", first, axis)] : []),
-      ...(all.length > 0 ? [this.#keep("legend", "", legend)] : []),
+      ...table,
+      ...(all.length > 0 ? [this.#keep("legend", inks.join(" "), () => legend(inks))] : []),
       ...(firstPlain.length > 0 ? [this.#plain("plain", firstPlain)] : []),
       ...this.#earlier(later, laterPlain, { axis, left }),
     ]);
@@ -88,7 +91,8 @@ export class ExercisesView {
   #table(label: string, exercises: readonly PreviewExercise[], axis: string): HTMLElement {
     const known = this.#keep(`table ${label}`, axis, () => {
       const chart = drawing(axis) ?? "";
-      return rowTable({ label, chart, numbers: ["latest", "fastest clean"] }).table;
+      return rowTable({ label, first: "name, way of playing, trend", chart, numbers: ["latest", "fastest clean"] })
+        .table;
     });
     const [head] = known.children;
     const keys = exercises.map(({ key }) => key);

@@ -14,8 +14,47 @@ export function keysPart(keys: PreviewKeys, around: Surroundings): HTMLElement[]
   const table = keysTable(keys, around);
   // It may be wider than the page: then it is scrolled by itself, by keyboard too.
   const room = element("div", { class: "keys-room", tabindex: "0", role: "region", "aria-label": "Keys" }, [table]);
-  new ResizeObserver(() => room.classList.toggle("is-cut", room.scrollWidth > room.clientWidth)).observe(room);
-  return [...heading, room, ...below, ...foldButton(keys, table, around)];
+  const hint = element("p", { class: "small quiet keys-hint", "aria-hidden": "true" });
+  const frame = element("div", {}, [room, hint]);
+  const fit = new ResizeObserver(() => {
+    wholeColumns(room, table, frame.clientWidth);
+    hint.textContent = hiddenColumns(room, table);
+  });
+  fit.observe(frame);
+  fit.observe(table);
+  room.addEventListener("scroll", () => {
+    hint.textContent = hiddenColumns(room, table);
+  });
+  return [...heading, frame, ...below, ...foldButton(keys, table, around)];
+}
+
+/** Where the columns of keys begin that are not folded away, from the table's left edge, and how far apart they are. */
+function columnsOf(table: HTMLTableElement): { readonly start: number; readonly step: number; readonly count: number } {
+  const heads = [...table.querySelectorAll<HTMLElement>("thead th:not([hidden])")];
+  const [first, second] = heads.map((each) => each.offsetLeft);
+  const start = first ?? 0;
+  return { start, step: Math.max(1, (second ?? table.offsetWidth) - start), count: heads.length };
+}
+
+/** Makes the frame so wide that no column is cut through. */
+function wholeColumns(room: HTMLElement, table: HTMLTableElement, width: number): void {
+  const { start, step } = columnsOf(table);
+  const isCut = table.offsetWidth > width + 1;
+  room.classList.toggle("is-cut", isCut);
+  const whole = start + Math.max(1, Math.floor((width - start) / step)) * step;
+  room.style.setProperty("--whole", isCut ? `${whole}px` : "none");
+  room.style.setProperty("--kinds", `${start}px`);
+}
+
+/** `3 more keys at the right →`; empty where all are seen. */
+function hiddenColumns(room: HTMLElement, table: HTMLTableElement): string {
+  const { step } = columnsOf(table);
+  const left = Math.round(room.scrollLeft / step);
+  const right = Math.round((table.offsetWidth - room.clientWidth - room.scrollLeft) / step);
+  const more = (count: number) => `${count} more key${count === 1 ? "" : "s"}`;
+  if (right > 0 && left > 0) return `← ${more(left)} at the left, ${right} at the right →`;
+  if (right > 0) return `${more(right)} at the right →`;
+  return left > 0 ? `← ${more(left)} at the left` : "";
 }
 
 /** What the borders mean, and what is outside the table. */

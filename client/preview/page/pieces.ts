@@ -1,5 +1,5 @@
 import type { PreviewPiece, PreviewPieces } from "../../../shared/preview.ts";
-import { arrange, button, element, small } from "./element.ts";
+import { arrange, button, element, small, unseen } from "./element.ts";
 import { fold } from "./fold.ts";
 import { lineList } from "./lines.ts";
 import { part } from "./part.ts";
@@ -7,14 +7,21 @@ import { rowTable } from "./row.ts";
 import { type RowData, type RowsAround, RowsView } from "./rows-view.ts";
 import { tableBlock } from "./table.ts";
 
-const LEGEND = "height: tempo; top line: the tempo you want; fuller colour: worked lately";
+/** What a strip's marks mean, each by what it is drawn with. */
+const LEGEND = [
+  [".chart-best", "height: tempo"],
+  [".chart-goal", "top line: the tempo you want"],
+  ["rect", "fuller colour: worked lately"],
+] as const;
+
+const WANTED = "wanted";
 
 /** The pieces in hand as strips, what has no bars as lines, and those that were worked before. */
 export class PiecesView {
   readonly section = element("section", { id: "pieces" });
   readonly #around: RowsAround;
   readonly #rows: RowsView;
-  readonly #legend = small(LEGEND);
+  readonly #legend = small("");
   readonly #table: HTMLElement;
   readonly #head: HTMLElement;
   readonly #body = element("div");
@@ -27,9 +34,10 @@ export class PiecesView {
     this.#rows = new RowsView("piece", around);
     const { table, head } = rowTable({
       label: "Pieces",
+      first: "name, key and bars, date",
       kind: "strips",
-      chart: "first bar to last",
-      numbers: ["latest", "wanted"],
+      chart: "bars",
+      numbers: ["latest", WANTED],
     });
     [this.#table, this.#head] = [table, head];
     this.section.append(...part("Pieces", this.#legend), table, this.#body);
@@ -41,7 +49,12 @@ export class PiecesView {
     const { inHand, plain, earlier } = figures;
     const none = inHand.length === 0;
     this.#table.hidden = none;
-    this.#legend.hidden = none;
+    const strips = inHand.map(({ key }) => this.#rows.row(key)!);
+    const seen = LEGEND.filter(([mark]) => strips.some((strip) => strip.querySelector(`.row-chart ${mark}`)));
+    this.#legend.textContent = seen.map(([, words]) => words).join("; ");
+    this.#legend.hidden = seen.length === 0;
+    const isWanted = inHand.some(({ wanted }) => wanted !== "");
+    this.#head.children[3]!.replaceChildren(isWanted ? WANTED : unseen(WANTED));
     const told = JSON.stringify([plain, earlier]);
     if (told !== this.#below) {
       this.#below = told;

@@ -53,8 +53,8 @@ export function tableRow(
   return row;
 }
 
-/** What can be left out behind a trend or a date where there is no room: `in four weeks`, `, in 13 days`. */
-const WITHIN = /,? in [^,]+$/;
+/** What can be left out behind a trend or a date where there is no room: `in four weeks`, `(in 13 days)`. */
+const WITHIN = / \(?in [^,]+$/;
 
 function trendParts(trend: string): HTMLElement[] {
   const within = WITHIN.exec(trend)?.[0] ?? "";
@@ -65,6 +65,8 @@ function trendParts(trend: string): HTMLElement[] {
 /** What stands above the columns. */
 export interface RowHead {
   readonly label: string;
+  /** What the first column has, for who hears it. */
+  readonly first: string;
   /** Above the charts: SVG text, or words. */
   readonly chart: Node | string;
   readonly numbers: readonly [string, string];
@@ -75,11 +77,14 @@ export interface RowHead {
 const ROWS = { rows: ":scope > .row:not(.head-row)", items: "button" };
 
 /** The table around rows. */
-export function rowTable({ label, chart, numbers, kind = "" }: RowHead): { table: HTMLElement; head: HTMLElement } {
+export function rowTable({ label, first, chart, numbers, kind = "" }: RowHead): {
+  table: HTMLElement;
+  head: HTMLElement;
+} {
   const cell = (kind: string, children: readonly (Node | string)[]) =>
     element("div", { class: kind, role: "columnheader" }, children);
   const head = element("div", { class: "row head-row", role: "row" }, [
-    cell("row-head", [unseen("name, way of playing, trend")]),
+    cell("row-head", [unseen(first)]),
     cell("row-chart", typeof chart === "string" ? [chart] : [unseen("tempos by month"), chart]),
     ...numbers.map((text) => cell("row-number", [text])),
     cell("row-day", ["last day"]),

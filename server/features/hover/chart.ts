@@ -1,5 +1,6 @@
 import type { Palette } from "../../../shared/protocol.ts";
 import { tempoChart } from "../../charts/tempo-chart.ts";
+import { axisWithin } from "../../charts/time-axis.ts";
 import type { Strand } from "../../history/strands.ts";
 import { LATELY, type Trend } from "../../history/trend.ts";
 import type { Notation } from "../../history/trend-words.ts";
@@ -14,7 +15,11 @@ export function chartInMarkdown(
   weeks: readonly Week[],
   { title, palette, ...told }: ChartOptions,
 ): string | undefined {
-  const span = weeksUpTo(weekIndex(records.at(-1)!.day), LATELY);
+  const all = weeksUpTo(weekIndex(records.at(-1)!.day), LATELY);
+  const span = axisWithin(
+    all,
+    records.map(({ day }) => weekIndex(day)),
+  );
   const drawing = tempoChart(
     { title: extract(title), axis: "", weeks, attempts: records, span, ...told },
     { kind: "picture", palette, id: "tempo" },

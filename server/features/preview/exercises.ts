@@ -5,12 +5,13 @@ import type {
   PreviewLine,
 } from "../../../shared/preview.ts";
 import { monthAxis, tempoRow } from "../../charts/tempo-chart.ts";
+import type { TimeAxis } from "../../charts/time-axis.ts";
 import { journalHistory } from "../../history/journal-history.ts";
 import { countOfMinutes } from "../../history/minute-words.ts";
 import { type AttemptRecord, inTimeOrder } from "../../history/record.ts";
 import { type Exercise, latestFirst, latestOf } from "../../history/strands.ts";
 import { shown } from "../../history/trend-words.ts";
-import { type WeekSpan, weekCount, weeksFrom } from "../../history/week-span.ts";
+import { weekCount, weeksFrom } from "../../history/week-span.ts";
 import { bestWeek } from "../../history/weeks.ts";
 import type { DayNumber } from "../../journal/calendar.ts";
 import { dayBack } from "../../journal/date-words.ts";
@@ -21,13 +22,15 @@ import { exerciseTexts } from "./exercise-texts.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { type Aimed, type OpenedFrame, openedExercise } from "./opened.ts";
 import { isTimed, lastOf, type RowInSpan, rowInSpan } from "./row-in-span.ts";
-import { axisOf, isInSpan, RECENT_DAYS, type SpanOfDays } from "./span.ts";
+import { isInSpan, RECENT_DAYS, type SpanOfDays } from "./span.ts";
 import { hashOf, shownText } from "./text.ts";
 import { wayInWords } from "./way.ts";
 
 /** Which exercises to show. */
 export interface ExercisesAsked {
   readonly days: SpanOfDays;
+  /** Of the charts: one for all. */
+  readonly axis: TimeAxis;
   /** Null for all. */
   readonly instrument: string | null;
   /** The one that an entry means where it names none. */
@@ -49,12 +52,12 @@ export function exercisesSection(journal: Journal, asked: ExercisesAsked): Previ
   const rows = exercisesIn(journal, asked).flatMap((exercise) => rowInSpan(journal, exercise, days) ?? []);
   if (rows.length === 0) return isPlayed(journal, days) ? nothingIn(days) : null;
   rows.sort(byLatest);
-  const span = axisOf(days, firstDayOf(journal, days));
+  const { axis: span } = asked;
   const timed = rows.filter(({ row }) => isTimed(row.exercise.strands[0]!, days));
   const shownRows = timed.slice(0, most);
   const recent = shownRows.filter(({ row }) => isRecent(lastOf(row), days.today));
   const plain = withoutTempo(journal, rows, asked);
-  const draw = (each: RowInSpan) => exerciseShown(journal, each, { asked, span });
+  const draw = (each: RowInSpan) => exerciseShown(journal, each, asked);
   const opened = timed.find(({ row }) => row.exercise.key === asked.open);
   return {
     note: recent.length > 0 ? exerciseTexts.recent : "",
@@ -64,7 +67,7 @@ export function exercisesSection(journal: Journal, asked: ExercisesAsked): Previ
     plain: plain.filter(({ last }) => isRecent(last, days.today)).map((each) => each.line),
     earlierPlain: plain.filter(({ last }) => !isRecent(last, days.today)).map((each) => each.line),
     left: timed.length - shownRows.length,
-    opened: opened ? openedExercise(journal, opened.row, frameOf(journal, opened, asked, span)) : null,
+    opened: opened ? openedExercise(journal, opened.row, frameOf(journal, opened, asked)) : null,
   };
 }
 
@@ -97,38 +100,25 @@ function isRecent({ day }: AttemptRecord, today: DayNumber): boolean {
   return day > today - RECENT_DAYS;
 }
 
-/** The first day on which any exercise was played, in the span or before it. */
-function firstDayOf(journal: Journal, { today }: SpanOfDays): DayNumber {
-  let first = today;
-  for (const { strands } of journalHistory(journal).exercises.values())
-    for (const { records } of strands) first = Math.min(first, records[0]!.day);
-  return first;
-}
-
-interface Showing {
-  readonly asked: ExercisesAsked;
-  readonly span: WeekSpan;
-}
-
-function frameOf(journal: Journal, { row }: RowInSpan, asked: ExercisesAsked, span: WeekSpan): OpenedFrame {
+function frameOf(journal: Journal, { row }: RowInSpan, asked: ExercisesAsked): OpenedFrame {
   const aim = asked.aims.get(row.exercise.strands[0]!.key);
   return {
     name: nameOf(journal, row.exercise, asked.usualInstrument),
-    span,
+    span: asked.axis,
     today: asked.days.today,
     hasTrend: !asked.reading,
     ...(aim ? { aim } : {}),
   };
 }
 
-function exerciseShown(journal: Journal, each: RowInSpan, showing: Showing): PreviewExercise {
+function exerciseShown(journal: Journal, each: RowInSpan, asked: ExercisesAsked): PreviewExercise {
   const { row } = each;
-  const { hash, shows } = drawn(journal, each, showing);
+  const { hash, shows } = drawn(journal, each, asked);
   return {
     key: row.exercise.key,
     hash,
     place: placeOfRecord(journal, lastOf(row)),
-    ...(showing.asked.known.has(hash) ? {} : { shows }),
+    ...(asked.known.has(hash) ? {} : { shows }),
   };
 }
 
@@ -138,16 +128,16 @@ interface Drawn {
 }
 
 /** Drawn once while neither the exercise nor what else bears on it changes. */
-function drawn(journal: Journal, each: RowInSpan, { asked, span }: Showing): Drawn {
-  const { usualInstrument, days, reading } = asked;
-  const inputs = [each.row, span.first, span.last, usualInstrument, days.today, reading];
+function drawn(journal: Journal, each: RowInSpan, asked: ExercisesAsked): Drawn {
+  const { usualInstrument, days, reading, axis } = asked;
+  const inputs = [each.row, JSON.stringify(axis), usualInstrument, days.today, reading];
   return journal.memo.from(each.source, "preview drawing", inputs, () => {
-    const shows = contentOf(journal, each, { asked, span });
+    const shows = contentOf(journal, each, asked);
     return { hash: hashOf(JSON.stringify(shows)), shows };
   });
 }
 
-function contentOf(journal: Journal, each: RowInSpan, { asked, span }: Showing): PreviewExerciseContent {
+function contentOf(journal: Journal, each: RowInSpan, asked: ExercisesAsked): PreviewExerciseContent {
   const { row } = each;
   const { exercise, weeks, notation, trend } = row;
   const strand = exercise.strands[0]!;
@@ -171,7 +161,7 @@ function contentOf(journal: Journal, each: RowInSpan, { asked, span }: Showing):
         weeks,
         attempts: strand.records,
         ...(asked.reading ? {} : { trend }),
-        span,
+        span: asked.axis,
       }) ?? "",
   };
 }

@@ -55,15 +55,16 @@ export function keysSection(
   const practised = practisedKeys(journal, { ...days, instrument });
   const inTable = practised.filter(({ key }) => isColumn(key.fifths));
   const most = Math.max(1, ...inTable.map((each) => each.days.size));
+  const signs = typesSigns(practised) ? withSigns : (tonic: string) => tonic;
   const rows = kindsInOrder(inTable).map((kind): PreviewKind => {
     const own = inTable.filter(({ key }) => key.kind === kind);
     return {
       kind: shownText(keyTableTexts.kind(kind, kindText(kind, journal.names))),
-      cells: COLUMNS.map((fifths) => cellOf(journal, own, fifths, { most, pieces })),
+      cells: COLUMNS.map((fifths) => cellOf(journal, own, fifths, { most, pieces, signs })),
     };
   });
   const columns = COLUMNS.map((fifths, at) => ({
-    label: fifths === 0 ? "0" : `${Math.abs(fifths)}${fifths < 0 ? "♭" : "♯"}`,
+    label: signs(fifths === 0 ? "0" : `${Math.abs(fifths)}${fifths < 0 ? "b" : "#"}`),
     name: describeFifths(fifths),
     unused: rows.every(({ cells }) => cells[at]!.days === 0 && cells[at]!.mark === ""),
   }));
@@ -99,20 +100,22 @@ interface CellsOf {
   /** The days of the key that was practised on most. */
   readonly most: number;
   readonly pieces: readonly PieceInKey[];
+  /** A tonic with the player's own signs. */
+  readonly signs: (tonic: string) => string;
 }
 
 function cellOf(
   journal: Journal,
   row: readonly PractisedKey[],
   fifths: number,
-  { most, pieces }: CellsOf,
+  { most, pieces, signs }: CellsOf,
 ): PreviewCell {
   const practised = row.find(({ key }) => key.fifths === fifths);
   const { kind, tonic, fifths: own } = row[0]!.key;
   const days = practised?.days.size ?? 0;
   const { last } = practised ?? {};
   return {
-    tonic: withSigns(journal.names.name(practised?.key.tonic ?? nameAtFifths(fifthsOf(tonic) + fifths - own!))),
+    tonic: signs(journal.names.name(practised?.key.tonic ?? nameAtFifths(fifthsOf(tonic) + fifths - own!))),
     days,
     shade: Math.ceil((SHADES * days) / most),
     ...markOf(kind, fifths, pieces),
@@ -120,9 +123,20 @@ function cellOf(
   };
 }
 
-/** `E♭` for `Eb`: the columns have the same signs. */
+/** Whether the player types `E♭` or `Eb`, as the latest line with a sign of a key that was practised has it. */
+function typesSigns(practised: readonly PractisedKey[]): boolean {
+  const lines = practised
+    .map(({ last: { day, block, line } }) => ({ day, text: block.lines[line] ?? "" }))
+    .filter(({ text }) => SIGNED.test(text))
+    .sort((a, b) => b.day - a.day);
+  return /[♯♭]/.test(lines[0]?.text ?? "");
+}
+
+const SIGNED = /\b[A-H][#b♯♭]/;
+
+/** `E♭` for `Eb`, `3♭` for `3b`. */
 function withSigns(tonic: string): string {
-  return tonic.replace(/^([A-Z])(b+)$/, (_, letter, flats) => letter + "♭".repeat(flats.length)).replaceAll("#", "♯");
+  return tonic.replace(/^([A-Z\d])(b+)$/, (_, first, flats) => first + "♭".repeat(flats.length)).replaceAll("#", "♯");
 }
 
 /** Pieces mark the rows of their own mode: major, the three forms of minor, or a mode by its name. */

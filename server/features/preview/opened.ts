@@ -1,11 +1,11 @@
 import type { PreviewOpened, PreviewTableRow } from "../../../shared/preview.ts";
 import { tempoChart } from "../../charts/tempo-chart.ts";
+import type { TimeAxis } from "../../charts/time-axis.ts";
 import type { ExerciseRow } from "../../history/exercise-row.ts";
 import { factsOfStrandInWords } from "../../history/journal-facts.ts";
 import type { Strand } from "../../history/strands.ts";
 import { isSlowWork, metronomeOf, type Notation, shown, weekRows } from "../../history/trend-words.ts";
 import { beatInWords, noteValueInWords } from "../../history/value-names.ts";
-import type { WeekSpan } from "../../history/week-span.ts";
 import { bestWeek, type Week, weeksOf } from "../../history/weeks.ts";
 import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 import { shortDate } from "../../journal/date-words.ts";
@@ -25,7 +25,7 @@ export interface Aimed {
 /** How a chart is framed. */
 export interface OpenedFrame {
   readonly name: string;
-  readonly span: WeekSpan;
+  readonly span: TimeAxis;
   readonly today: DayNumber;
   /** Whether the trend of these weeks may be told. */
   readonly hasTrend: boolean;

@@ -11,6 +11,7 @@ import { scaleText } from "../../journal/subject-text.ts";
 import { daysAhead, forDay } from "../../plan/day-words.ts";
 import { pieceTexts } from "../../plan/piece-texts.ts";
 import type { Part } from "../../plan/pieces-in-hand.ts";
+import { nameKey } from "../../syntax/words/fold.ts";
 import { line, placeOfRecord } from "./lines.ts";
 import { pieceRowTexts } from "./piece-row-texts.ts";
 import { hashOf, placeOf, shownText } from "./text.ts";
@@ -96,9 +97,14 @@ export function earlierLine(journal: Journal, part: Part, today: DayNumber): Pre
 }
 
 function nameOfPart({ line: { declared } }: Part): string {
-  if (declared.type === "piece") return shownText(declared.title);
+  if (declared.type === "piece") return shownText(withShort(declared));
   const { title, movement, name } = declared;
   return shownText(pieceRowTexts.movement(title, movement, name));
+}
+
+/** `Twelve Stairs no. 9 (Attic)`: with what the rest of the page calls it, where its title does not have that. */
+function withShort({ title, short }: { readonly title: string; readonly short?: string }): string {
+  return short === undefined || nameKey(title).includes(nameKey(short)) ? title : `${title} (${short})`;
 }
 
 /** `C major, 90 bars`. */
@@ -126,7 +132,7 @@ function tempo(rate: number | null | undefined): string {
 
 function dueWords({ due }: Part, today: DayNumber): string {
   if (due === undefined || due < today - DAYS_SHOWN) return "";
-  return due > today + 1 ? `${forDay(due, today)}, ${daysAhead(due - today)}` : forDay(due, today);
+  return due > today + 1 ? `${forDay(due, today)} (${daysAhead(due - today)})` : forDay(due, today);
 }
 
 /** Each place of the piece that was worked, the latest first. */

@@ -19,8 +19,9 @@ import { keysSection, piecesInKeys } from "./keys.ts";
 import { lessonSection } from "./lesson.ts";
 import { piecesSection } from "./pieces.ts";
 import { type PlanShown, USUAL_PLAN_SHOWN } from "./plan.ts";
+import { MOST_WEEKS, practisedWeeks } from "./practised-weeks.ts";
 import { setLines } from "./set-work.ts";
-import { isInSpan, type SpanOfDays, spanOfDays, USUAL_SPAN } from "./span.ts";
+import { axisOf, isInSpan, latestWeeks, type SpanOfDays, spanOfDays, USUAL_SPAN } from "./span.ts";
 import { shownText } from "./text.ts";
 import { isFirstEvening, todaySection } from "./today.ts";
 import { weekSentence, weeksSection } from "./weeks.ts";
@@ -54,6 +55,8 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
   const parts = declaredParts(journal, lines, today);
   const inHand = inHandOf(parts, today);
   const usual = usualInstrument(journal);
+  const axisOn = (only: string | null) => axisOf(days, practisedWeeks(journal, days, only));
+  const axis = axisOn(instrument);
   const early = isFirstEvening(journal, today); // one sentence says so for the whole page
   return {
     name: shownText(nameOfJournal(journal), 60),
@@ -71,6 +74,7 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
     }),
     exercises: exercisesSection(journal, {
       days,
+      axis,
       instrument,
       usualInstrument: usual,
       most,
@@ -88,7 +92,9 @@ export function preview(journal: Journal, { today, most = USUAL_MOST, known = []
           wanted: wantedOf(journal, lines, today),
         }),
     lesson: lessonSection(journal, sets, today),
-    weeks: early ? null : weeksSection(journal, days),
+    weeks: early
+      ? null
+      : weeksSection(journal, latestWeeks(instrument === null ? axis : axisOn(null), MOST_WEEKS), today),
     aims: aimsSection(journal, aims, { today, reading }),
   };
 }

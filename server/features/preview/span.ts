@@ -1,6 +1,7 @@
 import type { PreviewSpan } from "../../../shared/preview.ts";
+import { axisWithin, type TimeAxis } from "../../charts/time-axis.ts";
 import { LATELY } from "../../history/trend.ts";
-import { firstDay, type WeekSpan, weekCount, weeksFrom, weeksUpTo } from "../../history/week-span.ts";
+import { firstDay, weekCount, weeksFrom, weeksUpTo } from "../../history/week-span.ts";
 import { type DayNumber, weekIndex } from "../../journal/calendar.ts";
 
 /** The days that the preview looks at, both ends included; days ahead count for nothing yet. */
@@ -24,20 +25,22 @@ export function isInSpan(day: DayNumber, { since, today }: SpanOfDays): boolean 
 /** What was practised within so many days is recent: the last four weeks. */
 export const RECENT_DAYS = 28;
 
-/** A young journal's axis has so many weeks at least, of those that were chosen: two months. */
-const LEAST_WEEKS = 8;
+/** Of everything, the latest weeks of an axis that bars can still be told apart in. */
+export function latestWeeks(axis: TimeAxis, most: number): TimeAxis {
+  if (weekCount(axis) <= most) return axis;
+  const first = axis.last - most + 1;
+  const pauses = (axis.pauses ?? []).filter((pause) => pause.first >= first);
+  return { first, last: axis.last, ...(pauses.length > 0 ? { pauses } : {}) };
+}
 
 /**
- * The weeks of a chart's axis, up to the present one. A young journal's begins with its first week; in the first of all
- * it leaves some empty that are still to come, or one week would be as wide as the page.
+ * The weeks of the page's charts, up to the present one.
  *
- * @param first the first day that anything was played
+ * @param practised the running numbers of weeks with practice, in these days or before
  */
-export function axisOf({ since, today }: SpanOfDays, first: DayNumber): WeekSpan {
-  const begin = Math.min(first, today);
-  if (since === undefined) return weeksFrom(begin, today);
-  const chosen = weeksFrom(since, today);
-  const start = Math.max(chosen.first, weekIndex(begin));
-  const least = Math.min(weekCount(chosen), LEAST_WEEKS);
-  return { first: start, last: Math.max(chosen.last, start + least - 1) };
+export function axisOf({ since, today }: SpanOfDays, practised: ReadonlySet<number>): TimeAxis {
+  const last = weekIndex(today);
+  if (since !== undefined) return axisWithin(weeksFrom(since, today), practised);
+  const first = [...practised].reduce((a, b) => Math.min(a, b), last);
+  return axisWithin({ first, last }, practised);
 }

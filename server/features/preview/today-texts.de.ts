@@ -10,5 +10,6 @@ export const todayTexts: typeof english = {
   offerAnother: "Plan für eine weitere Einheit zeigen",
   minutes: (minutes) => `${minutes} min`,
   weekWithoutMinutes: "Diese Woche: noch keine Minuten.",
+  weekOfDays: (days) => `Diese Woche: ${days} ${days === 1 ? "Tag" : "Tage"}, ohne Minutenangabe.`,
   week: (minutes) => `Diese Woche: ${minutes} ${minutes === 1 ? "Minute" : "Minuten"}.`,
 };

@@ -9,5 +9,7 @@ export const todayTexts = {
   offerAnother: "Show a plan for another session",
   minutes: (minutes: number) => `${minutes} min`,
   weekWithoutMinutes: "This week: no minutes yet.",
+  /** With lines of that many days, none of which has minutes. */
+  weekOfDays: (days: number) => `This week: ${days} ${days === 1 ? "day" : "days"}, no minutes written.`,
   week: (minutes: number) => `This week: ${minutes} ${minutes === 1 ? "minute" : "minutes"}.`,
 };

@@ -1,35 +1,32 @@
 import type { PreviewTableRow, PreviewWeeks } from "../../../shared/preview.ts";
+import type { TimeAxis } from "../../charts/time-axis.ts";
 import { weekBars } from "../../charts/week-bars.ts";
 import { sum, tonedWeeks, type WeekBars } from "../../charts/week-data.ts";
-import { type DayTime, dayMinutes } from "../../history/day-minutes.ts";
-import { holdsDay, type WeekSpan, weekCount, weeksUpTo } from "../../history/week-span.ts";
+import { holdsDay, weekCount } from "../../history/week-span.ts";
 import { type DayNumber, mondayOf, weekIndex } from "../../journal/calendar.ts";
 import { shortDate } from "../../journal/date-words.ts";
 import type { Journal } from "../../journal/journal.ts";
 import { phaseTexts } from "../../journal/phase-texts.ts";
 import { daysOfJournal, type PlacedDay } from "../explain/dated-days.ts";
+import { timeOf } from "./day-time.ts";
+import { hasBegun } from "./plan.ts";
 import { sectionTexts } from "./section-texts.ts";
-import { axisOf, type SpanOfDays } from "./span.ts";
 import { placeOf, shownText } from "./text.ts";
 import { todayTexts } from "./today-texts.ts";
 
-/** So many weeks can still be told apart. */
-const MOST_WEEKS = 104;
-
-/** `This week: 230 minutes.` */
+/** `This week: 230 minutes.`; where only lines were written, the days that have some. */
 export function weekSentence(journal: Journal, today: DayNumber): string {
   const monday = mondayOf(weekIndex(today));
   const days = daysOfJournal(journal).filter(({ date }) => date >= monday && date <= today);
   const minutes = Math.round(sum(days.map((day) => sum(timeOf(journal, day).phases.map((each) => each.minutes)))));
-  return minutes === 0 ? todayTexts.weekWithoutMinutes : todayTexts.week(minutes);
+  if (minutes > 0) return todayTexts.week(minutes);
+  const played = new Set(days.map(({ date }) => date).filter((date) => hasBegun(journal, date))).size;
+  return played === 0 ? todayTexts.weekWithoutMinutes : todayTexts.weekOfDays(played);
 }
 
-/** The minutes of each week by phase; null where there are none. */
-export function weeksSection(journal: Journal, asked: SpanOfDays): PreviewWeeks | null {
-  const { today } = asked;
-  const all = daysOfJournal(journal);
-  const span = spanOf(all, asked);
-  const days = all.filter(({ date }) => date <= today && holdsDay(span, date));
+/** The minutes of each week of an axis by phase; null where there are none. */
+export function weeksSection(journal: Journal, span: TimeAxis, today: DayNumber): PreviewWeeks | null {
+  const days = daysOfJournal(journal).filter(({ date }) => date <= today && holdsDay(span, date));
   const weeks = Array.from({ length: weekCount(span) }, () => new Map<string, number>());
   const last: (PlacedDay | undefined)[] = weeks.map(() => undefined);
   for (const day of days) {
@@ -53,22 +50,6 @@ export function weeksSection(journal: Journal, asked: SpanOfDays): PreviewWeeks 
     foot: "",
   };
   return { tones, chart: { svg: drawing.svg, table } };
-}
-
-/** Of everything, the latest weeks that can be told apart. */
-function spanOf(all: readonly PlacedDay[], asked: SpanOfDays): WeekSpan {
-  const span = axisOf(
-    asked,
-    all.reduce((first, { date }) => Math.min(first, date), asked.today),
-  );
-  return weekCount(span) > MOST_WEEKS ? weeksUpTo(span.last, MOST_WEEKS) : span;
-}
-
-/** The same while the day's block is. */
-function timeOf(journal: Journal, { document, index }: PlacedDay): DayTime {
-  const block = document.blocks[index]!;
-  const titles = journal.titlesOf(block);
-  return journal.memo.from(block, "minutes by phase", [titles], () => dayMinutes(journal.model(block)));
 }
 
 interface Surrounding {

@@ -178,7 +178,7 @@ describe("what is said beside the lines", () => {
     const answer = (reasons: boolean) =>
       writePlan(journalOf(back), URI, TOP, { today: TODAY, minutes: 40, settings: USUAL_PLAN, reasons });
     expect(answer(false)).toMatchObject({
-      note: "One of the first days back: 20 minutes instead of 40, and nothing fast.",
+      note: "One of the first days back after 9 weeks away: 20 minutes instead of 40, and nothing fast.",
     });
     expect(answer(true)).not.toHaveProperty("note");
   });

@@ -2,7 +2,7 @@ import { Key } from "tonal";
 import { describe, expect, test } from "vitest";
 import { lineAtPlace, previewOf } from "./preview-asked.ts";
 
-/** What stands in the row of a kind: `1♭ F 2` where something was practised or marked. */
+/** What stands in the row of a kind: `1b F 2` where something was practised or marked. */
 function row(text: string, kind: string): string[] {
   const { columns, rows } = previewOf(text).keys!;
   const cells = rows.find((each) => each.kind === kind)?.cells ?? [];
@@ -15,7 +15,17 @@ const day = (date: string, ...lines: string[]): string => `${date}\n${lines.map(
 
 test("the columns are the fifteen key signatures", () => {
   const { columns } = previewOf(day("2026-03-02", "C major, slow")).keys!;
-  expect(columns.map(({ label }) => label).join(" ")).toBe("7♭ 6♭ 5♭ 4♭ 3♭ 2♭ 1♭ 0 1♯ 2♯ 3♯ 4♯ 5♯ 6♯ 7♯");
+  expect(columns.map(({ label }) => label).join(" ")).toBe("7b 6b 5b 4b 3b 2b 1b 0 1# 2# 3# 4# 5# 6# 7#");
+});
+
+test("signs are those that the player types", () => {
+  const cell = (text: string) => row(text, "major");
+  expect(cell(day("2026-03-02", "Bb major, slow"))).toEqual(["2b Bb 1"]);
+  expect(cell(day("2026-03-02", "B♭ major, slow"))).toEqual(["2♭ B♭ 1"]);
+  expect(cell(day("2026-03-02", "F♯ major, slow") + day("2026-03-04", "Bb major, slow"))).toEqual([
+    "2b Bb 1",
+    "6# F# 1",
+  ]);
 });
 
 // Against tonal, https://github.com/tonaljs/tonal, package "key": the signature of each major and minor key as sharps
@@ -37,16 +47,16 @@ describe("a cell", () => {
     const text =
       day("2026-03-02", "F major, slow", "F major, thirds, at 60 clean") +
       day("2026-03-03", "F major, fours, at 60 slips");
-    expect(row(text, "major")).toEqual(["1♭ F 2"]);
+    expect(row(text, "major")).toEqual(["1b F 2"]);
   });
 
   test("modes, arpeggios and chains stand under their signature", () => {
     expect(row(day("2026-03-02", "D dorian, slow"), "dorian")).toEqual(["0 D 1"]);
-    expect(row(day("2026-03-02", "G minor arpeggio, slow"), "minor arpeggio")).toEqual(["2♭ G 1"]);
-    expect(row(day("2026-03-02", "A dominant seventh, slow"), "dominant seventh")).toEqual(["2♯ A 1"]);
+    expect(row(day("2026-03-02", "G minor arpeggio, slow"), "minor arpeggio")).toEqual(["2b G 1"]);
+    expect(row(day("2026-03-02", "A dominant seventh, slow"), "dominant seventh")).toEqual(["2# A 1"]);
     expect(row(day("2026-03-02", "C major > F major > Bb major, slow"), "major")).toEqual([
-      "2♭ B♭ 1",
-      "1♭ F 1",
+      "2b Bb 1",
+      "1b F 1",
       "0 C 1",
     ]);
   });
@@ -91,9 +101,9 @@ describe("the pieces in hand", () => {
   test("mark their key and its neighbours in the rows of their mode", () => {
     const text = PIECE + day("2026-03-02", "D harmonic minor, slow", "C major, slow");
     expect(row(text, "harmonic minor")).toEqual([
-      "3♭ C 0 (next to the key of Ground)",
-      "2♭ G 0 (key of Ground)",
-      "1♭ D 1 (next to the key of Ground)",
+      "3b C 0 (next to the key of Ground)",
+      "2b G 0 (key of Ground)",
+      "1b D 1 (next to the key of Ground)",
     ]);
     expect(row(text, "major")).toEqual(["0 C 1"]);
   });
@@ -101,16 +111,16 @@ describe("the pieces in hand", () => {
   test("in no certain key mark the likeliest, by their last note and signature", () => {
     const piece = 'piece "Lament": last note D, no accidentals, due 2026-05-09\n';
     expect(row(piece + day("2026-03-02", "E dorian, slow"), "dorian")).toEqual([
-      "1♭ G 0 (next to the key of Lament (likely))",
+      "1b G 0 (next to the key of Lament (likely))",
       "0 D 0 (key of Lament (likely))",
-      "1♯ A 0 (next to the key of Lament (likely))",
-      "2♯ E 1",
+      "1# A 0 (next to the key of Lament (likely))",
+      "2# E 1",
     ]);
   });
 
   test("keep their columns from being folded away", () => {
     const { columns } = previewOf(PIECE + day("2026-03-02", "D harmonic minor, slow")).keys!;
-    expect(columns.filter(({ unused }) => !unused).map(({ label }) => label)).toEqual(["3♭", "2♭", "1♭"]);
+    expect(columns.filter(({ unused }) => !unused).map(({ label }) => label)).toEqual(["3b", "2b", "1b"]);
   });
 });
 

@@ -17,16 +17,21 @@ describe("a piece with bars", () => {
   test("its key and bars, the latest tempo reached and the one that is wanted, the days to its day", () => {
     const days = "2026-03-02\n  Ground, bars 17-32, at 70 clean, 76 slips\n";
     expect(pieces(GROUND + days)).toEqual([
-      "Ground in G minor | G minor, 96 bars | 70 of 84 | for Sat 9 May, in 61 days | 2 Mar",
+      "Ground in G minor | G minor, 96 bars | 70 of 84 | for Sat 9 May (in 61 days) | 2 Mar",
     ]);
     expect(pieces(GROUND)).toEqual([
-      "Ground in G minor | G minor, 96 bars |  of 84 | for Sat 9 May, in 61 days | not yet",
+      "Ground in G minor | G minor, 96 bars |  of 84 | for Sat 9 May (in 61 days) | not yet",
     ]);
+  });
+
+  test("its short name, where its title does not have that: other parts of the page call it so", () => {
+    expect(pieces('piece "Twelve Stairs" as Attic: E major, 20 bars\n')[0]).toMatch(/^Twelve Stairs \(Attic\) \|/);
+    expect(pieces('piece "Twelve Stairs" as stairs: E major, 20 bars\n')[0]).toMatch(/^Twelve Stairs \|/);
   });
 
   test("a concert that plays it is a day too; the nearest ahead counts", () => {
     const concert = 'concert "Spring evening" on 2026-03-20: "Ground in G minor"\n';
-    expect(pieces(GROUND + concert)[0]).toContain("for Fri 20 Mar, in 11 days");
+    expect(pieces(GROUND + concert)[0]).toContain("for Fri 20 Mar (in 11 days)");
   });
 
   test("a day that is past is told for four weeks, and then no more", () => {

@@ -61,7 +61,7 @@ describe("on a day that has not begun", () => {
 
   test("why the time is shorter is said", () => {
     expect(plan("2026-01-02\n  D minor, 8ths at 60 clean\n")!.sentences).toEqual([
-      "One of the first days back: 10 minutes instead of 20, and nothing fast.",
+      "One of the first days back after 9 weeks away: 10 minutes instead of 20, and nothing fast.",
     ]);
   });
 

@@ -24,6 +24,17 @@ test("this week in one line, without a comparison", () => {
   expect(previewOf(LAST_WEEK, TODAY).week).toBe("This week: no minutes yet.");
 });
 
+test("a week of lines without minutes has its days", () => {
+  const line = (day: string) => `${day}\n  C major, slurred, 8ths at 60 clean\n`;
+  const of = (text: string) => previewOf(text, TODAY).week;
+  expect(of(line("2026-03-12"))).toBe("This week: 1 day, no minutes written.");
+  expect(of(line("2026-03-09") + line("2026-03-11"))).toBe("This week: 2 days, no minutes written.");
+  expect(of(`${line("2026-03-11")}session\n  D minor, slow\n2026-03-12 plan\n  C major\n`)).toBe(
+    "This week: 1 day, no minutes written.",
+  );
+  expect(of(`${line("2026-03-11")}2026-03-12, 1 min\n`)).toBe("This week: 1 minute.");
+});
+
 test("the minutes of each week by phase, the latest week first; what is under none is not divided", () => {
   expect(table(LAST_WEEK + THIS_WEEK)).toEqual([
     "week of | pieces | warm-up | not divided | all",
