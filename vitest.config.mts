@@ -6,6 +6,8 @@ const HOSTS = "test/hosts/**/*.test.ts";
 const PROTOCOL = "test/lsp/**/*.test.ts";
 /** The core that speaks German. */
 const GERMAN = "test/german/**/*.test.ts";
+/** The built pages in German, filled by it. */
+const GERMAN_PAGES = "test/german/page/**/*.test.ts";
 /** What looks at very many cases and takes its time. */
 const THOROUGH = [
   "test/properties/**/*.test.ts",
@@ -32,6 +34,16 @@ const SHARED_MODULES = { isolate: false };
 const TIMES = Math.max(1, Number(process.env["DAYSTAVE_RUNS"] ?? 1));
 const RANDOM = { setupFiles: ["test/support/random-runs.ts"] };
 
+/** What needs a browser or an editor. */
+const ONE_AT_A_TIME = {
+  testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
+  hookTimeout: 60_000,
+  fileParallelism: false,
+  maxWorkers: 1,
+  expect: { poll: { timeout: 10_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
+  sequence: { groupOrder: 1 },
+};
+
 export default defineConfig({
   test: {
     maxWorkers: availableParallelism(),
@@ -49,24 +61,24 @@ export default defineConfig({
       },
       {
         plugins: [vitePluginIn("de")],
-        test: { ...SHARED_MODULES, name: "german", include: [GERMAN], testTimeout: 60_000 * TIMES },
+        test: {
+          ...SHARED_MODULES,
+          name: "german",
+          include: [GERMAN],
+          exclude: [...configDefaults.exclude, GERMAN_PAGES],
+          testTimeout: 60_000 * TIMES,
+        },
       },
       { test: { ...SHARED_MODULES, ...RANDOM, name: "thorough", include: THOROUGH, testTimeout: 60_000 * TIMES } },
       /** The built server with a real client over stdio. */
       { test: { ...SHARED_MODULES, name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
       /** Real editors, one at a time: two at once starve each other of processor time and miss their limits. */
       {
-        test: {
-          ...SHARED_MODULES,
-          name: "hosts",
-          include: [HOSTS],
-          testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
-          hookTimeout: 60_000,
-          fileParallelism: false,
-          maxWorkers: 1,
-          expect: { poll: { timeout: 10_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
-          sequence: { groupOrder: 1 },
-        },
+        test: { ...SHARED_MODULES, ...ONE_AT_A_TIME, name: "hosts", include: [HOSTS] },
+      },
+      {
+        plugins: [vitePluginIn("de")],
+        test: { ...SHARED_MODULES, ...ONE_AT_A_TIME, name: "german-pages", include: [GERMAN_PAGES] },
       },
     ],
   },

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach } from "vitest";
+import type { PageName } from "../../client/preview/html.ts";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { staffUnderCursor } from "../../server/features/preview/staff.ts";
 import { soundAt } from "../../server/features/sound/sound.ts";
@@ -70,6 +71,8 @@ export interface Shown extends Asked {
   readonly theme?: Theme;
   /** A family and a size in pixels; `system-ui` at 13 unless said. */
   readonly font?: readonly [family: string, size: number];
+  /** Of the page, English unless said; figures speak the language of the project that a test belongs to. */
+  readonly language?: "de";
 }
 
 /** The built page of the preview in a browser window of its own, without an editor around it. */
@@ -89,6 +92,12 @@ export interface PageAlone {
  * as those in real editors are.
  */
 export function pagesAlone(): (shown: Shown) => Promise<PageAlone> {
+  const browser = browserOfFile();
+  return (shown) => open(browser(), shown);
+}
+
+/** As above, for pages that are filled otherwise. */
+export function browserOfFile(): () => Browser {
   let browser: Browser | undefined;
   beforeAll(async () => {
     const executablePath = findChromium();
@@ -98,11 +107,18 @@ export function pagesAlone(): (shown: Shown) => Promise<PageAlone> {
   });
   beforeEach(({ skip }) => skip(!browser, "no Chromium"));
   afterAll(() => browser?.close());
-  return (shown) => open(browser!, shown);
+  return () => browser!;
 }
 
 async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
-  const { width = 1000, theme = "light", font = ["system-ui, sans-serif", 13], cursor = -1, ...asked } = shown;
+  const {
+    width = 1000,
+    theme = "light",
+    font = ["system-ui, sans-serif", 13],
+    cursor = -1,
+    language,
+    ...asked
+  } = shown;
   const page = await browser.newPage({ viewport: { width, height: 900 } });
   const thrown: string[] = [];
   const told: { readonly type: string }[] = [];
@@ -119,26 +135,42 @@ async function open(browser: Browser, shown: Shown): Promise<PageAlone> {
   });
   const soundOf = (text: string) =>
     soundAt(journal, URI, cursor, { text, today: parseIsoDate(asked.today ?? "2026-03-09")! });
-  await page.exposeFunction("answerOf", (message: { type: string; asks: PageAsked; text: string }) => {
+  const answerOf = (message: { type: string; asks: PageAsked; text: string }) => {
     if (message.type === "hear") return { type: "sound", text: message.text, sound: soundOf(message.text) };
     if (message.type === "staff" && cursor >= 0) return staffAnswer(journal, cursor, message);
     if (message.type !== "ready" && message.type !== "ask") return void told.push(message);
     asks = message.asks;
     return answer();
-  });
-  await page.setContent(HTML);
-  await page.addStyleTag({ path: "dist/client/preview.css" });
+  };
   const wear = (name: Theme) => page.evaluate(dress, [THEMES[name], font] as const);
-  await wear(theme);
-  await page.addScriptTag({ content: EDITOR });
-  await page.addScriptTag({ content: readFileSync("dist/client/preview.js", "utf8") });
-  await page.locator("section").first().waitFor();
+  await fill(page, { name: "preview", language, answerOf, begin: () => wear(theme) });
   const show = async (text: string) => {
     journal = journalOf(text);
     await page.evaluate((message) => window.postMessage(message, "*"), answer());
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   };
   return { page, show, wear, told, thrown };
+}
+
+interface Filling {
+  readonly name: PageName;
+  readonly language?: "de" | undefined;
+  /** What the editor sends to the page for a message of it; undefined where it sends nothing. */
+  answerOf(message: never): unknown;
+  /** Before the page's script runs. */
+  begin?(): Promise<void>;
+}
+
+/** Makes a browser's page one of the built pages, with an editor that answers it. */
+export async function fill(page: Page, { name, language, answerOf, begin }: Filling): Promise<void> {
+  await page.exposeFunction("answerOf", answerOf);
+  await page.setContent(`<!DOCTYPE html><html lang="${language ?? "en"}"><body><main></main></body></html>`);
+  await page.addStyleTag({ path: `dist/client/${name}.css` });
+  await begin?.();
+  await page.addScriptTag({ content: EDITOR });
+  const script = `dist/client/${name}${language ? `.${language}` : ""}.js`;
+  await page.addScriptTag({ content: readFileSync(script, "utf8") });
+  await page.locator("section").first().waitFor();
 }
 
 /** What the server answers to a question for a staff. */
@@ -169,8 +201,6 @@ function figuresOf(journal: Journal, { today, choice }: Asked, asks: PageAsked):
   });
   return { journal: "file:///journal", version: 1, underCursor: null, shownBy: null, fingers: null, ...shown };
 }
-
-const HTML = '<!DOCTYPE html><html lang="en"><body><main></main></body></html>';
 
 /** What an editor gives to the script of a webview. */
 const EDITOR = `window.acquireVsCodeApi = () => ({

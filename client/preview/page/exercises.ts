@@ -3,9 +3,12 @@ import { drawing } from "./drawing.ts";
 import { arrange, button, element, replace, small } from "./element.ts";
 import { type FingersAround, fingersBlock } from "./fingers.ts";
 import { inksOf, legend } from "./legend.ts";
+import { lineTexts } from "./line-texts.ts";
 import { lineList } from "./lines.ts";
+import { pageTexts } from "./page-texts.ts";
 import { part } from "./part.ts";
 import { rowTable } from "./row.ts";
+import { rowTexts } from "./row-texts.ts";
 import { type Opened, type RowData, type RowsAround, RowsView } from "./rows-view.ts";
 import { tableBlock } from "./table.ts";
 
@@ -32,7 +35,7 @@ export class ExercisesView {
   constructor(around: ExercisesAround) {
     this.#around = around;
     this.#rows = new RowsView("exercise", around);
-    this.section.append(...part("Exercises", this.#note), this.#body);
+    this.section.append(...part(pageTexts.exercises, this.#note), this.#body);
   }
 
   /** False where a row was left out as known that is not: then the whole must be asked for. */
@@ -56,7 +59,7 @@ export class ExercisesView {
     const later = recent.length > 0 ? earlier : [];
     const laterPlain = recent.length > 0 || plain.length > 0 ? earlierPlain : [];
     const firstPlain = laterPlain === earlierPlain ? plain : earlierPlain;
-    const table = first.length > 0 ? [this.#table("Exercises", first, axis)] : [];
+    const table = first.length > 0 ? [this.#table(pageTexts.exercises, first, axis)] : [];
     const seen = this.#around.unfolded.has(EARLIER) ? all : first;
     const inks = inksOf(seen.map(({ key }) => this.#rows.row(key)!));
     arrange(this.#body, [
@@ -91,7 +94,7 @@ export class ExercisesView {
   #table(label: string, exercises: readonly PreviewExercise[], axis: string): HTMLElement {
     const known = this.#keep(`table ${label}`, axis, () => {
       const chart = drawing(axis) ?? "";
-      return rowTable({ label, first: "name, way of playing, trend", chart, numbers: ["latest", "fastest clean"] })
+      return rowTable({ label, first: rowTexts.ofExercise, chart, numbers: [rowTexts.latest, rowTexts.fastestClean] })
         .table;
     });
     const [head] = known.children;
@@ -118,9 +121,8 @@ export class ExercisesView {
   }
 
   #lineButton(name: string, place: PreviewPlace): HTMLElement {
-    const words = "Go to the last line";
-    const attributes = { class: "action", "aria-label": name === "" ? words : `${words}: ${name}` };
-    return button(attributes, [words], () => this.#around.reveal(place));
+    const label = name === "" ? lineTexts.goToLastLine : lineTexts.goToLastLineOf(name);
+    return button({ class: "action", "aria-label": label }, [lineTexts.goToLastLine], () => this.#around.reveal(place));
   }
 
   #plain(name: string, lines: PreviewExercises["plain"]): HTMLElement {
@@ -136,7 +138,7 @@ export class ExercisesView {
     if (count === 0) return [];
     const { unfolded } = this.#around;
     const open = unfolded.has(EARLIER);
-    const words = `Earlier: ${count} exercise${count === 1 ? "" : "s"}`;
+    const words = rowTexts.countOfEarlierExercises(count);
     const toggle = this.#keep("earlier", words, () => {
       const made = button({ class: "fold" }, [words], () => {
         if (!unfolded.delete(EARLIER)) unfolded.add(EARLIER);
@@ -147,10 +149,10 @@ export class ExercisesView {
     });
     toggle.setAttribute("aria-expanded", String(open));
     if (!open) return [toggle];
-    const more = () => button({ class: "action" }, [`Show the other ${left}`], () => this.#around.askForMore(left));
+    const more = () => button({ class: "action" }, [rowTexts.showOthers(left)], () => this.#around.askForMore(left));
     return [
       toggle,
-      ...(exercises.length > 0 ? [this.#table("Earlier exercises", exercises, axis)] : []),
+      ...(exercises.length > 0 ? [this.#table(rowTexts.earlierExercises, exercises, axis)] : []),
       ...(plain.length > 0 ? [this.#plain("earlier plain", plain)] : []),
       ...(left > 0 ? [this.#keep("more", String(left), more)] : []),
     ];

@@ -1,5 +1,6 @@
 import type { PreviewFingering, PreviewFingers, PreviewStep } from "../../../shared/preview.ts";
 import { button, element, quiet } from "./element.ts";
+import { staffTexts } from "./staff-texts.ts";
 
 export interface FingersAround {
   /** Has a finger change of the line under the cursor put into the journal by itself. */
@@ -15,11 +16,11 @@ export function fingersBlock(fingers: PreviewFingers, around: FingersAround): HT
     {},
     steps.map((step, rank) => stepItem(step, fingers.canIsolate ? () => around.isolate(fingers, rank) : undefined)),
   );
-  return element("div", { class: "fingers" }, [element("p", {}, ["Hardest finger changes of this line:"]), list]);
+  return element("div", { class: "fingers" }, [element("p", {}, [staffTexts.hardestChanges]), list]);
 }
 
 function stepItem({ name, movement, fingerings, doubts }: PreviewStep, isolate?: () => void): HTMLElement {
-  const label = `${name}: practise it by itself`;
+  const label = staffTexts.practiseAlone(name);
   const title = isolate ? button({ class: "place", "aria-label": label, title: label }, [name], isolate) : name;
   return element("li", {}, [
     title,

@@ -2,6 +2,7 @@ import type { PreviewHear, PreviewPlace } from "../../../shared/preview.ts";
 import type { Passage, Sound } from "../../../shared/sound.ts";
 import { arrange, button, element } from "./element.ts";
 import { fold } from "./fold.ts";
+import { hearTexts } from "./hear-texts.ts";
 import { LOUDEST, Player, type Playing, QUIET_START } from "./player.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -11,9 +12,6 @@ export interface HearAround extends Surroundings {
   writeTempo(place: PreviewPlace, bpm: number): void;
 }
 
-const CAUTION = "Start quietly: loud sound harms the ears, in headphones above all.";
-const UNKNOWN = "That cannot be heard just now.";
-
 /** What was heard last: where its tempo may be written. */
 interface Heard {
   readonly place: PreviewPlace | null;
@@ -22,17 +20,17 @@ interface Heard {
 
 /** Lines to hear: those that fit the line of the cursor, and a field for one's own. Nothing sounds unasked. */
 export class HearView {
-  readonly section = element("section", { id: "hear", "aria-label": "To hear" });
+  readonly section = element("section", { id: "hear", "aria-label": hearTexts.heading });
   readonly #around: HearAround;
   readonly #lines = element("ul", { class: "to-hear" });
   readonly #field = element("input", {
     type: "text",
-    "aria-label": "a line to hear",
+    "aria-label": hearTexts.aLine,
     placeholder: "click at 60, 2 bars on, 2 off",
     spellcheck: "false",
   });
   readonly #status = element("p", { class: "said", role: "status" });
-  readonly #stop = button({ class: "action" }, ["Stop"], () => this.#player.stop());
+  readonly #stop = button({ class: "action" }, [hearTexts.stop], () => this.#player.stop());
   readonly #goOn = button({ class: "action" }, [], () => this.#player.goOn());
   readonly #write = button({ class: "action" }, [], () => this.#writeTempo());
   readonly #body: HTMLElement;
@@ -51,14 +49,14 @@ export class HearView {
     this.#around = around;
     const form = element("form", { class: "hear-own" }, [
       this.#field,
-      element("button", { type: "submit", class: "action" }, ["Hear it"]),
+      element("button", { type: "submit", class: "action" }, [hearTexts.hear]),
     ]);
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       this.#ask(this.#field.value);
     });
     const controls = element("p", { class: "hear-controls" }, [this.#goOn, this.#write, this.#stop]);
-    const caution = element("p", { class: "small quiet" }, [CAUTION]);
+    const caution = element("p", { class: "small quiet" }, [hearTexts.caution]);
     this.#body = element("div", { class: "hear" }, [
       this.#lines,
       form,
@@ -68,7 +66,7 @@ export class HearView {
       caution,
     ]);
     const content = () => [this.#body];
-    this.section.append(...fold({ name: "to hear", words: "To hear", content }, around));
+    this.section.append(...fold({ name: "to hear", words: hearTexts.heading, content }, around));
     this.#tell({ type: "silent" });
   }
 
@@ -92,7 +90,7 @@ export class HearView {
     if (asked?.text !== text) return;
     this.#asked = undefined;
     if (!sound?.ok) {
-      this.#say(sound?.reason ?? UNKNOWN);
+      this.#say(sound?.reason ?? hearTexts.unknown);
       return;
     }
     this.#passages = sound.passages;
@@ -102,7 +100,7 @@ export class HearView {
   }
 
   #line(text: string): HTMLElement {
-    const heard = button({ class: "action", "aria-label": `Hear: ${text}` }, [text], () => {
+    const heard = button({ class: "action", "aria-label": hearTexts.hearLine(text) }, [text], () => {
       this.#field.value = text;
       this.#ask(text);
     });
@@ -119,11 +117,11 @@ export class HearView {
   #tell(playing: Playing): void {
     const follows = this.#isListening();
     if (playing.type === "sounding") this.#sounds(playing.passage);
-    if (playing.type === "waiting") this.#say(`That was ${this.#label(playing.next - 1)}.`);
+    if (playing.type === "waiting") this.#say(hearTexts.was(this.#label(playing.next - 1)));
     if (playing.type === "silent") this.#say("");
     this.#stop.hidden = playing.type !== "sounding";
     this.#goOn.hidden = playing.type !== "waiting";
-    if (playing.type === "waiting") this.#goOn.textContent = `Go on ${this.#label(playing.next)}`;
+    if (playing.type === "waiting") this.#goOn.textContent = hearTexts.goOn(this.#label(playing.next));
     this.#drawWrite(playing.type !== "sounding");
     // One key stops it, goes on, or writes the tempo.
     const next = [this.#stop, this.#goOn, this.#write].find(({ hidden }) => !hidden);
@@ -139,7 +137,7 @@ export class HearView {
 
   #sounds(passage: number): void {
     this.#heard = { place: this.#heard?.place ?? null, bpm: this.#passages[passage]?.bpm };
-    this.#say(`Sounding ${this.#label(passage)}. ${this.#notes}`.trim());
+    this.#say(`${hearTexts.sounds(this.#label(passage))} ${this.#notes}`.trim());
   }
 
   #label(passage: number): string {
@@ -150,7 +148,7 @@ export class HearView {
     const { place, bpm } = this.#heard ?? { place: null, bpm: undefined };
     const isThere = place !== null && JSON.stringify(place) === JSON.stringify(this.#hear.place);
     this.#write.hidden = !mayWrite || bpm === undefined || !isThere;
-    if (bpm !== undefined) this.#write.textContent = `Write ${bpm} into today’s line`;
+    if (bpm !== undefined) this.#write.textContent = hearTexts.writeTempo(bpm);
   }
 
   #writeTempo(): void {
@@ -170,5 +168,8 @@ function loudness(player: Player): HTMLElement {
   range.addEventListener("input", () => {
     player.loudness = (LOUDEST * range.valueAsNumber) / 100;
   });
-  return element("p", { class: "loudness" }, [element("label", { for: "loudness" }, ["Loudness "]), range]);
+  return element("p", { class: "loudness" }, [
+    element("label", { for: "loudness" }, [`${hearTexts.loudness} `]),
+    range,
+  ]);
 }

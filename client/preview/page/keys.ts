@@ -1,5 +1,7 @@
 import type { PreviewCell, PreviewKeys, PreviewKind } from "../../../shared/preview.ts";
 import { button, element, small, unseen } from "./element.ts";
+import { keysTexts } from "./keys-texts.ts";
+import { pageTexts } from "./page-texts.ts";
 import { part } from "./part.ts";
 import { rove } from "./rove.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
@@ -8,12 +10,14 @@ const ALL = "all keys";
 
 /** The line of fifths as a table, one row for each kind of scale or chord. */
 export function keysPart(keys: PreviewKeys, around: Surroundings): HTMLElement[] {
-  const heading = part("Keys", small(keys.note));
+  const heading = part(pageTexts.keys, small(keys.note));
   const below = [...sentence(keys, around), ...wanted(keys)];
   if (keys.rows.length === 0) return [...heading, ...below];
   const table = keysTable(keys, around);
   // It may be wider than the page: then it is scrolled by itself, by keyboard too.
-  const room = element("div", { class: "keys-room", tabindex: "0", role: "region", "aria-label": "Keys" }, [table]);
+  const room = element("div", { class: "keys-room", tabindex: "0", role: "region", "aria-label": pageTexts.keys }, [
+    table,
+  ]);
   const hint = element("p", { class: "small quiet keys-hint", "aria-hidden": "true" });
   const frame = element("div", {}, [room, hint]);
   const fit = new ResizeObserver(() => {
@@ -51,10 +55,9 @@ function hiddenColumns(room: HTMLElement, table: HTMLTableElement): string {
   const { step } = columnsOf(table);
   const left = Math.round(room.scrollLeft / step);
   const right = Math.round((table.offsetWidth - room.clientWidth - room.scrollLeft) / step);
-  const more = (count: number) => `${count} more key${count === 1 ? "" : "s"}`;
-  if (right > 0 && left > 0) return `← ${more(left)} at the left, ${right} at the right →`;
-  if (right > 0) return `${more(right)} at the right →`;
-  return left > 0 ? `← ${more(left)} at the left` : "";
+  if (right > 0 && left > 0) return keysTexts.hiddenOnBothSides(left, right);
+  if (right > 0) return keysTexts.hiddenRight(right);
+  return left > 0 ? keysTexts.hiddenLeft(left) : "";
 }
 
 /** What the borders mean, and what is outside the table. */
@@ -65,7 +68,7 @@ function sentence({ sentence, others }: PreviewKeys, around: Surroundings): HTML
     placeLink(text, place, "", around),
     ` (${note})`,
   ]);
-  const also = others.length === 0 ? [] : [sentence === "" ? "Also " : " Also ", ...links, "."];
+  const also = others.length === 0 ? [] : [`${sentence === "" ? "" : " "}${keysTexts.also} `, ...links, "."];
   return [element("p", { class: "small quiet note" }, [sentence, ...also])];
 }
 
@@ -81,7 +84,7 @@ function keysTable({ columns, rows }: PreviewKeys, around: Surroundings): HTMLTa
     ]),
   );
   const table = element("table", { class: "keys" }, [
-    element("caption", { class: "unseen" }, ["Days of practice by kind and key signature"]),
+    element("caption", { class: "unseen" }, [keysTexts.caption]),
     element("thead", {}, [element("tr", {}, [element("td"), ...headings])]),
     element(
       "tbody",
@@ -105,23 +108,22 @@ function keyCell(kind: string, cell: PreviewCell, unused: boolean, around: Surro
   const { tonic, days, shade, mark, isPieceKey, place } = cell;
   const border = mark === "" ? "" : isPieceKey ? "piece-key" : "near-key";
   const classes = [`shade-${Math.min(shade, 4)}`, border, unused ? "unused" : ""].filter(Boolean).join(" ");
-  const unit = days === 0 ? "no days" : days === 1 ? " day" : " days";
   const name = [
     element("span", { class: "tonic" }, [tonic]),
-    unseen(` ${kind}, `),
+    unseen(`${keysTexts.ofKind(kind)}, `),
     ...(days === 0 ? [] : [element("b", { class: "count" }, [String(days)])]),
-    unseen(`${unit}${mark === "" ? "" : `, ${mark}`}`),
+    unseen(`${keysTexts.days(days)}${mark === "" ? "" : `, ${mark}`}`),
   ];
   if (!place) return element("td", { class: classes, title: mark }, [element("span", { class: "key" }, name)]);
   return element("td", { class: classes }, [
-    button({ class: "key", title: mark || `${tonic} ${kind}` }, name, () => around.reveal(place)),
+    button({ class: "key", title: mark || `${tonic}${keysTexts.ofKind(kind)}` }, name, () => around.reveal(place)),
   ]);
 }
 
 function foldButton({ columns }: PreviewKeys, table: HTMLTableElement, around: Surroundings): HTMLElement[] {
   if (columns.every(({ unused }) => !unused)) return [];
   const isShown = () => around.unfolded.has(ALL);
-  const words = () => (isShown() ? "Fold the other keys away" : "Show the other keys");
+  const words = () => (isShown() ? keysTexts.foldOthers : keysTexts.showOthers);
   const toggle = button({ class: "fold", "aria-expanded": String(isShown()) }, [words()], () => {
     if (!around.unfolded.delete(ALL)) around.unfolded.add(ALL);
     hideUnused(table, !isShown());

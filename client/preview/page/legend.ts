@@ -1,14 +1,15 @@
 import { drawing } from "./drawing.ts";
 import { element } from "./element.ts";
+import { rowTexts } from "./row-texts.ts";
 
 /** What the marks of the charts mean, each with a sample, by the ink that it is drawn in. */
 const MARKS: readonly (readonly [ink: string, words: string, sample: string])[] = [
-  ["reached", "reached", path("reached", "M9,5h0")],
-  ["other", "not reached, or not said", path("other", "M9,5h0") + path("inside", "M9,5h0")],
-  ["best", "week’s best", path("best", "M1,8H9V3H17")],
-  ["band", "trend", path("band", "M1,6L17,1V5L1,10Z")],
-  ["tick", "a week of slow work", path("tick", "M9,3v4")],
-  ["pause", "a pause, drawn short", path("pause", "M9,-1l2.5,2l-5,4l5,4l-2.5,2")],
+  ["reached", rowTexts.reached, path("reached", "M9,5h0")],
+  ["other", rowTexts.notReached, path("other", "M9,5h0") + path("inside", "M9,5h0")],
+  ["best", rowTexts.best, path("best", "M1,8H9V3H17")],
+  ["band", rowTexts.trend, path("band", "M1,6L17,1V5L1,10Z")],
+  ["tick", rowTexts.slowWork, path("tick", "M9,3v4")],
+  ["pause", rowTexts.pause, path("pause", "M9,-1l2.5,2l-5,4l5,4l-2.5,2")],
 ];
 
 function path(ink: string, d: string): string {

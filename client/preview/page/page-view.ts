@@ -8,6 +8,7 @@ import { Head, type HeadAround } from "./head.ts";
 import { type HearAround, HearView } from "./hear.ts";
 import { keysPart } from "./keys.ts";
 import { lessonPart } from "./lesson.ts";
+import { pageTexts } from "./page-texts.ts";
 import { type LinkedPart, PartLinks } from "./part-links.ts";
 import { PiecesView } from "./pieces.ts";
 import { leadingTo } from "./places.ts";
@@ -21,8 +22,6 @@ export type PageAround = HeadAround &
   HearAround &
   StaffAround &
   Omit<ExercisesAround, "toggle" | "open"> & { open: string | null };
-
-const READING = "Files are still being read: what is here may be a part, so no trend is shown yet.";
 
 /** The page: its head, the links to its parts, and those in two columns or one. A part that stays the same is kept. */
 export class PageView {
@@ -62,7 +61,7 @@ export class PageView {
   /** False where the figures rest on something that the page does not have: then the whole must be asked for. */
   show(figures: PreviewFigures): boolean {
     if (figures.exercises && !this.#exercises.show(figures.exercises)) return false;
-    this.#status.textContent = figures.reading ? READING : "";
+    this.#status.textContent = figures.reading ? pageTexts.reading : "";
     this.#head.show(figures);
     this.#week.textContent = figures.today.date === "" ? "" : figures.week;
     this.#today.show(figures.today);
@@ -114,15 +113,15 @@ export class PageView {
       value === null ? [] : [{ words, section: this.#part(id, value, make) }];
     return [
       [
-        { words: "Today", section: this.#today.section },
-        ...(exercises ? [{ words: "Exercises", section: this.#exercises.section }] : []),
+        { words: pageTexts.today, section: this.#today.section },
+        ...(exercises ? [{ words: pageTexts.exercises, section: this.#exercises.section }] : []),
       ],
       [
-        ...(pieces ? [{ words: "Pieces", section: this.#pieces.section }] : []),
-        ...own("Keys", "keys", keys, (value) => keysPart(value, around)),
-        ...own("Lesson", "lesson", lesson, (value) => lessonPart(value, around)),
-        ...own("Weeks", "weeks", weeks, (value) => weeksPart(value, around)),
-        ...own("Aims", "aims", aims.length > 0 ? aims : null, (value) => aimsPart(value, around)),
+        ...(pieces ? [{ words: pageTexts.pieces, section: this.#pieces.section }] : []),
+        ...own(pageTexts.keys, "keys", keys, (value) => keysPart(value, around)),
+        ...own(pageTexts.lesson, "lesson", lesson, (value) => lessonPart(value, around)),
+        ...own(pageTexts.weeks, "weeks", weeks, (value) => weeksPart(value, around)),
+        ...own(pageTexts.aims, "aims", aims.length > 0 ? aims : null, (value) => aimsPart(value, around)),
       ],
     ];
   }

@@ -1,4 +1,5 @@
 import { element } from "./element.ts";
+import { pageTexts } from "./page-texts.ts";
 
 /** A part of the page, as its link is called. */
 export interface LinkedPart {
@@ -13,7 +14,7 @@ const BELOW = 24;
 
 /** The row of links to the parts, which stays in sight; the part that is read is marked. */
 export class PartLinks {
-  readonly row = element("nav", { "aria-label": "Parts" });
+  readonly row = element("nav", { "aria-label": pageTexts.parts });
   #links: { readonly link: HTMLAnchorElement; readonly section: HTMLElement }[] = [];
   /** The part whose link was pressed: it is the one that is read as long as its heading is in sight. */
   #chosen: HTMLElement | undefined;

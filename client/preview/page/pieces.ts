@@ -1,20 +1,21 @@
 import type { PreviewPiece, PreviewPieces } from "../../../shared/preview.ts";
 import { arrange, button, element, small, unseen } from "./element.ts";
 import { fold } from "./fold.ts";
+import { lineTexts } from "./line-texts.ts";
 import { lineList } from "./lines.ts";
+import { pageTexts } from "./page-texts.ts";
 import { part } from "./part.ts";
 import { rowTable } from "./row.ts";
+import { rowTexts } from "./row-texts.ts";
 import { type RowData, type RowsAround, RowsView } from "./rows-view.ts";
 import { tableBlock } from "./table.ts";
 
 /** What a strip's marks mean, each by what it is drawn with. */
 const LEGEND = [
-  [".chart-best", "height: tempo"],
-  [".chart-goal", "top line: the tempo you want"],
-  ["rect", "fuller colour: worked lately"],
+  [".chart-best", rowTexts.heightOfStrip],
+  [".chart-goal", rowTexts.lineOfStrip],
+  ["rect", rowTexts.colourOfStrip],
 ] as const;
-
-const WANTED = "wanted";
 
 /** The pieces in hand as strips, what has no bars as lines, and those that were worked before. */
 export class PiecesView {
@@ -33,14 +34,14 @@ export class PiecesView {
     this.#around = around;
     this.#rows = new RowsView("piece", around);
     const { table, head } = rowTable({
-      label: "Pieces",
-      first: "name, key and bars, date",
+      label: pageTexts.pieces,
+      first: rowTexts.ofPiece,
       kind: "strips",
-      chart: "bars",
-      numbers: ["latest", WANTED],
+      chart: rowTexts.bars,
+      numbers: [rowTexts.latest, rowTexts.wanted],
     });
     [this.#table, this.#head] = [table, head];
-    this.section.append(...part("Pieces", this.#legend), table, this.#body);
+    this.section.append(...part(pageTexts.pieces, this.#legend), table, this.#body);
   }
 
   show(figures: PreviewPieces): void {
@@ -54,11 +55,11 @@ export class PiecesView {
     this.#legend.textContent = seen.map(([, words]) => words).join("; ");
     this.#legend.hidden = seen.length === 0;
     const isWanted = inHand.some(({ wanted }) => wanted !== "");
-    this.#head.children[3]!.replaceChildren(isWanted ? WANTED : unseen(WANTED));
+    this.#head.children[3]!.replaceChildren(isWanted ? rowTexts.wanted : unseen(rowTexts.wanted));
     const told = JSON.stringify([plain, earlier]);
     if (told !== this.#below) {
       this.#below = told;
-      const words = `Earlier: ${earlier.length} piece${earlier.length === 1 ? "" : "s"}`;
+      const words = rowTexts.countOfEarlierPieces(earlier.length);
       const content = () => [lineList(earlier, this.#around, "plain")];
       this.#body.replaceChildren(
         ...(plain.length > 0 ? [lineList(plain, this.#around, "plain")] : []),
@@ -80,10 +81,8 @@ export class PiecesView {
   }
 
   #openedOf({ key, name, place, chart }: PreviewPiece): HTMLElement[] {
-    const words = "Go to the last line";
-    const last = button({ class: "action", "aria-label": `${words}: ${name}` }, [words], () =>
-      this.#around.reveal(place),
-    );
+    const attributes = { class: "action", "aria-label": lineTexts.goToLastLineOf(name) };
+    const last = button(attributes, [lineTexts.goToLastLine], () => this.#around.reveal(place));
     return [...(chart.table.rows.length > 0 ? tableBlock(`places of ${key}`, chart.table, this.#around) : []), last];
   }
 }

@@ -1,5 +1,6 @@
 import type { PreviewPlan, PreviewPlanAsked, PreviewPlanLine, PreviewStretch } from "../../../shared/preview.ts";
 import { button, element, replace, small, withLastNumber } from "./element.ts";
+import { planTexts } from "./plan-texts.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
 
 export interface PlanAround extends Surroundings {
@@ -11,7 +12,6 @@ export interface PlanAround extends Surroundings {
 
 const LEAST = 5;
 const MOST = 600;
-const WRONG = `Whole minutes, from ${LEAST} to ${MOST}.`;
 /** The name under which it is remembered that the reasons are shown. */
 const REASONS = "reasons of the plan";
 
@@ -26,13 +26,16 @@ export class PlanView {
     max: String(MOST),
     step: "1",
     inputmode: "numeric",
-    "aria-label": "minutes for the plan",
+    "aria-label": planTexts.minutesOfPlan,
     "aria-describedby": "plan-wrong",
   });
   readonly #wrong = element("p", { id: "plan-wrong", class: "small quiet", "aria-live": "polite" });
   readonly #head = element("div", { class: "plan-head" }, [
-    element("h3", {}, ["A plan for today"]),
-    element("span", { class: "plan-minutes" }, [this.#field, element("label", { for: "plan-minutes" }, ["minutes"])]),
+    element("h3", {}, [planTexts.heading]),
+    element("span", { class: "plan-minutes" }, [
+      this.#field,
+      element("label", { for: "plan-minutes" }, [planTexts.minutes]),
+    ]),
   ]);
   #body = element("div");
   #plan: PreviewPlan | null = null;
@@ -66,18 +69,14 @@ export class PlanView {
 
   #content({ offer, place, day, sentences, stretches }: PreviewPlan): HTMLElement[] {
     const around = this.#around;
-    if (place) return [element("p", {}, [placeLink("Today’s plan is in the journal", place, "", around)])];
+    if (place) return [element("p", {}, [placeLink(planTexts.isInJournal, place, "", around)])];
     if (offer !== "") {
       const ask = () => around.askForPlan({ minutes: around.planAsked()?.minutes ?? null, shownOn: day });
       return [button({ class: "action" }, [offer], ask)];
     }
     const said = sentences.map((sentence) => element("p", { class: "said" }, [sentence]));
     if (stretches.length === 0) return said;
-    return [
-      ...said,
-      ...this.#lines(stretches),
-      button({ class: "action" }, ["Write it into the journal"], () => this.#write()),
-    ];
+    return [...said, ...this.#lines(stretches), button({ class: "action" }, [planTexts.write], () => this.#write())];
   }
 
   /** The lines by phase, and the button that shows why each is there. */
@@ -89,7 +88,7 @@ export class PlanView {
       for (const reasons of list.querySelectorAll<HTMLElement>(".reasons")) reasons.hidden = !isOpen;
       toggle.setAttribute("aria-expanded", String(isOpen));
     };
-    const toggle = button({ class: "fold" }, ["Why these lines"], () => {
+    const toggle = button({ class: "fold" }, [planTexts.why], () => {
       if (!unfolded.delete(REASONS)) unfolded.add(REASONS);
       show();
       keep();
@@ -107,7 +106,7 @@ export class PlanView {
   #ask(): void {
     const minutes = this.#field.valueAsNumber;
     const isRight = Number.isInteger(minutes) && minutes >= LEAST && minutes <= MOST;
-    this.#wrong.textContent = isRight ? "" : WRONG;
+    this.#wrong.textContent = isRight ? "" : planTexts.wrongMinutes(LEAST, MOST);
     if (isRight) this.#field.removeAttribute("aria-invalid");
     else this.#field.setAttribute("aria-invalid", "true");
     if (!isRight || !this.#plan) return;

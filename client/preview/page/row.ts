@@ -2,6 +2,7 @@ import type { PreviewPlace } from "../../../shared/preview.ts";
 import { drawing } from "./drawing.ts";
 import { button, element, unseen } from "./element.ts";
 import { rove } from "./rove.ts";
+import { rowTexts } from "./row-texts.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
 
 /** One row of a table of exercises or pieces. */
@@ -53,13 +54,9 @@ export function tableRow(
   return row;
 }
 
-/** What can be left out behind a trend or a date where there is no room: `in four weeks`, `(in 13 days)`. */
-const WITHIN = / \(?in [^,]+$/;
-
 function trendParts(trend: string): HTMLElement[] {
-  const within = WITHIN.exec(trend)?.[0] ?? "";
-  const said = trend.slice(0, trend.length - within.length);
-  return [said, within].filter((each) => each !== "").map((each) => element("span", {}, [each]));
+  const parts = rowTexts.trendParts(trend);
+  return parts.filter((each) => each !== "").map((each) => element("span", {}, [each]));
 }
 
 /** What stands above the columns. */
@@ -85,9 +82,9 @@ export function rowTable({ label, first, chart, numbers, kind = "" }: RowHead): 
     element("div", { class: kind, role: "columnheader" }, children);
   const head = element("div", { class: "row head-row", role: "row" }, [
     cell("row-head", [unseen(first)]),
-    cell("row-chart", typeof chart === "string" ? [chart] : [unseen("tempos by month"), chart]),
+    cell("row-chart", typeof chart === "string" ? [chart] : [unseen(rowTexts.temposByMonth), chart]),
     ...numbers.map((text) => cell("row-number", [text])),
-    cell("row-day", ["last day"]),
+    cell("row-day", [rowTexts.lastDay]),
   ]);
   const table = element("div", { class: `rows ${kind}`.trim(), role: "table", "aria-label": label }, [head]);
   return { table: rove(table, ROWS), head };

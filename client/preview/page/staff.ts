@@ -2,6 +2,7 @@ import type { PreviewNote, PreviewStaff } from "../../../shared/staff.ts";
 import { drawing } from "./drawing.ts";
 import { button, element, replace } from "./element.ts";
 import { fold } from "./fold.ts";
+import { staffTexts } from "./staff-texts.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 export interface StaffAround extends Surroundings {
@@ -15,8 +16,6 @@ export interface StaffAsk {
 }
 
 const FOLD = "staff";
-const NOTHING = "The cursor is on no scale or arpeggio.";
-const HINT = "Choose a note with a click or the arrow keys.";
 
 /** A page must change by so many pixels for its staff to be drawn anew, and rest for so many milliseconds. */
 const OTHER_WIDTH = 12;
@@ -40,8 +39,11 @@ export class StaffView {
       requestAnimationFrame(() => this.ask());
       return [this.#room, this.#said];
     };
-    const words = "On the staff";
-    this.section = element("section", { id: "staff" }, fold({ name: FOLD, words, content }, around));
+    this.section = element(
+      "section",
+      { id: "staff" },
+      fold({ name: FOLD, words: staffTexts.heading, content }, around),
+    );
     new ResizeObserver(() => this.#resized()).observe(this.section);
   }
 
@@ -58,7 +60,7 @@ export class StaffView {
     if (told === this.#told) return;
     this.#told = told;
     const drawn = staff && drawing(staff.svg);
-    this.#said.textContent = drawn ? HINT : (staff?.sentence ?? NOTHING);
+    this.#said.textContent = drawn ? staffTexts.hint : (staff?.sentence ?? staffTexts.nothing);
     const shown = staff && drawn ? [this.#keyboard(drawn, staff)] : [];
     const offers = shown.length > 0 && staff?.fingered ? [this.#fingeringsButton()] : [];
     const room = element("div", { class: "staff-room" }, [...shown, ...offers]);
@@ -68,7 +70,7 @@ export class StaffView {
 
   /** A drawing whose notes are a list and one stop of the Tab key; which of them is chosen is said below, too. */
   #keyboard(drawn: SVGElement, { notes, text }: PreviewStaff): HTMLElement {
-    const holder = element("div", { ...LIST, "aria-label": `Notes on the staff. ${text}` }, [drawn]);
+    const holder = element("div", { ...LIST, "aria-label": staffTexts.notes(text) }, [drawn]);
     drawn.setAttribute("role", "none"); // a picture would hide the notes in it; what it is called the list is
     for (const name of ["aria-labelledby", "aria-describedby"]) drawn.removeAttribute(name);
     const heads = notes.map((_, index) => drawn.querySelector<SVGElement>(`[data-note="${index}"]`));
@@ -97,7 +99,7 @@ export class StaffView {
   }
 
   #fingeringsButton(): HTMLElement {
-    const words = this.#fingerings ? "Hide the fingerings" : "Show the fingerings";
+    const words = this.#fingerings ? staffTexts.hideFingerings : staffTexts.showFingerings;
     return button({ class: "action" }, [words], () => {
       this.#fingerings = !this.#fingerings;
       this.ask();
@@ -134,6 +136,6 @@ function asOption(head: SVGElement, index: number, notes: readonly PreviewNote[]
 /** `Note 3 of 15: F#5, third degree. Fingering 0 123 4-6-, …` */
 function noteInWords(note: PreviewNote, index: number, count: number): string {
   const { name, degree, mark, fingering, fingeringWords } = note;
-  const told = `Note ${index + 1} of ${count}: ${[name, degree, ...(mark === "" ? [] : [mark])].join(", ")}.`;
-  return fingering === "" ? told : `${told} Fingering ${fingering}: ${fingeringWords}.`;
+  const told = staffTexts.note(index + 1, count, [name, degree, ...(mark === "" ? [] : [mark])].join(", "));
+  return fingering === "" ? told : `${told} ${staffTexts.fingering(fingering, fingeringWords)}`;
 }

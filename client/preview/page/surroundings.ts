@@ -1,5 +1,6 @@
 import type { PreviewPlace } from "../../../shared/preview.ts";
 import { button } from "./element.ts";
+import { lineTexts } from "./line-texts.ts";
 import { markPlace } from "./places.ts";
 
 /** What the parts share with the page around them. */
@@ -14,8 +15,8 @@ export interface Surroundings {
 
 /** A day, or other words, that lead to a line. `what` is named to who hears the link alone. */
 export function placeLink(words: string, place: PreviewPlace, what: string, { reveal }: Surroundings): HTMLElement {
-  const label = what === "" ? words : `${what}, ${words}`;
-  const attributes = { class: "place", "aria-label": `${label}: go to its line`, title: what || words };
+  const label = what === "" ? words : lineTexts.ofDay(what, words);
+  const attributes = { class: "place", "aria-label": lineTexts.goToLine(label), title: what || words };
   const link = button(attributes, [words], () => reveal(place));
   markPlace(link, place);
   return link;

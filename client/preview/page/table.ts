@@ -1,5 +1,6 @@
 import type { PreviewTable } from "../../../shared/preview.ts";
 import { button, element, small } from "./element.ts";
+import { lineTexts } from "./line-texts.ts";
 import { rove } from "./rove.ts";
 import { placeLink, type Surroundings } from "./surroundings.ts";
 
@@ -13,7 +14,7 @@ export function tableBlock(name: string, table: PreviewTable, around: Surroundin
   const made = tableOf(table, all ? rows.length : FIRST_ROWS, around);
   const below = foot === "" ? [] : [small(foot, "foot")];
   if (all) return [made, ...below];
-  const more = button({ class: "action" }, [`All ${rows.length} ${moreOf(table)}`], () => {
+  const more = button({ class: "action" }, [lineTexts.allRows(rows.length, table.headings[0] ?? "")], () => {
     around.unfolded.add(name);
     around.keep();
     const whole = tableOf(table, rows.length, around);
@@ -23,11 +24,6 @@ export function tableBlock(name: string, table: PreviewTable, around: Surroundin
     next?.focus({ preventScroll: true });
   });
   return [made, ...below, more];
-}
-
-/** What its rows are, from the head of the first column: `week of` makes weeks. */
-function moreOf({ headings: [first = ""] }: PreviewTable): string {
-  return `${first.split(" ")[0]}s`;
 }
 
 function tableOf({ caption, headings, rows }: PreviewTable, count: number, around: Surroundings): HTMLTableElement {

@@ -1,6 +1,8 @@
 import type { PreviewToday } from "../../../shared/preview.ts";
 import { arrange, button, element, replace, small, withExamples } from "./element.ts";
+import { lineTexts } from "./line-texts.ts";
 import { labelledLines } from "./lines.ts";
+import { pageTexts } from "./page-texts.ts";
 import { part } from "./part.ts";
 import { type PlanAround, PlanView } from "./plan.ts";
 
@@ -35,13 +37,13 @@ export class TodayView {
 function dayOf({ date, sentences, care, set, last }: TodayWithoutPlan, around: PlanAround): HTMLElement[] {
   const said = sentences.map((sentence) => element("p", { class: "said" }, withExamples(sentence)));
   return [
-    ...(date === "" ? [] : part("Today", small(date))),
+    ...(date === "" ? [] : part(pageTexts.today, small(date))),
     ...(care > 0 ? ofCare(said.slice(0, care), date, around) : []),
     ...said.slice(care),
     ...labelledLines(
       [
-        { label: "set", lines: set },
-        { label: "worked last", lines: last, kind: "cut" },
+        { label: lineTexts.set, lines: set },
+        { label: lineTexts.workedLast, lines: last, kind: "cut" },
       ],
       around,
     ),
@@ -60,7 +62,7 @@ function ofCare(said: readonly HTMLElement[], date: string, { unfolded, keep }: 
   const show = () => {
     const isAway = unfolded.has(name);
     room.hidden = isAway;
-    toggle.textContent = isAway ? "Show what you noted of the body" : "Put away for today";
+    toggle.textContent = isAway ? pageTexts.showCare : pageTexts.putCareAway;
     toggle.setAttribute("aria-expanded", String(!isAway));
   };
   show();

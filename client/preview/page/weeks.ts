@@ -3,6 +3,7 @@ import { drawing } from "./drawing.ts";
 import { element } from "./element.ts";
 import { fold } from "./fold.ts";
 import { inksOf, legendEntries } from "./legend.ts";
+import { pageTexts } from "./page-texts.ts";
 import { part } from "./part.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { tableBlock } from "./table.ts";
@@ -17,9 +18,9 @@ export function weeksPart({ chart, tones }: PreviewWeeks, around: Surroundings):
     ...(svg ? legendEntries(inksOf([svg]).filter((ink) => ink === "pause")) : []),
   ]);
   const content = () => tableBlock("weeks", chart.table, around);
-  const table = { name: "weeks table", words: "As a table", label: "Minutes a week as a table", content };
+  const table = { name: "weeks table", words: pageTexts.asTable, label: pageTexts.minutesAsTable, content };
   return [
-    ...part("Weeks", meanings),
+    ...part(pageTexts.weeks, meanings),
     element("div", { class: "weeks-chart" }, svg ? [svg] : []),
     ...fold(table, around),
   ];

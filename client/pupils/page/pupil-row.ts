@@ -1,7 +1,9 @@
 import type { PreviewLine, PreviewPlace } from "../../../shared/preview.ts";
 import type { PupilShown } from "../../../shared/pupils.ts";
 import { button, element, quiet, small, unseen, withLastNumber } from "../../preview/page/element.ts";
+import { lineTexts } from "../../preview/page/line-texts.ts";
 import { rove } from "../../preview/page/rove.ts";
+import { pupilsTexts } from "./pupils-texts.ts";
 
 /** Takes the reader to a line of a journal. */
 export type Reveal = (place: PreviewPlace) => void;
@@ -16,20 +18,24 @@ export function pupilRow(
 ): HTMLElement {
   const head = element("div", { class: "pupil-head" }, [
     element("h2", { class: "cell-row", dir: "auto" }, [
-      button({ class: "cell", title: `${name}\n${KEYS}`, "aria-description": KEYS }, [name], () => reveal(place)),
+      button(
+        { class: "cell", title: `${name}\n${pupilsTexts.keys}`, "aria-description": pupilsTexts.keys },
+        [name],
+        () => reveal(place),
+      ),
       ...(folder === "" ? [] : [small(folder, "folder")]),
     ]),
     element(
       "p",
       { class: "cell-row last" },
       last
-        ? [quiet("last"), " ", button({ class: "cell place" }, [last.text], () => reveal(last.place))]
-        : [quiet("nothing played yet")],
+        ? [quiet(pupilsTexts.last), " ", button({ class: "cell place" }, [last.text], () => reveal(last.place))]
+        : [quiet(pupilsTexts.nothingPlayed)],
     ),
     ...(lesson
       ? [
           element("p", { class: "cell-row last" }, [
-            quiet("since the lesson"),
+            quiet(pupilsTexts.sinceLesson),
             " ",
             button({ class: "cell place" }, [lesson.text], () => reveal(lesson.place)),
           ]),
@@ -37,11 +43,11 @@ export function pupilRow(
       : []),
   ]);
   const parts = [
-    part([{ label: "set", lines: set }], reveal),
+    part([{ label: lineTexts.set, lines: set }], reveal),
     part(
       [
-        { label: "ask", lines: ask },
-        { label: "body", lines: body },
+        { label: lineTexts.ask, lines: ask },
+        { label: pupilsTexts.body, lines: body },
       ],
       reveal,
     ),
@@ -49,8 +55,6 @@ export function pupilRow(
   const row = element("section", { class: "pupil", "aria-label": name }, [head, ...parts]);
   return rove(row, { rows: ".cell-row", items: "button" });
 }
-
-const KEYS = "The arrow keys lead from line to line.";
 
 interface Labelled {
   readonly label: string;

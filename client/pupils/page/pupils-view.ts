@@ -1,12 +1,13 @@
 import type { PupilShown, PupilsShown } from "../../../shared/pupils.ts";
 import { arrange, element, replace } from "../../preview/page/element.ts";
 import { pupilRow, type Reveal } from "./pupil-row.ts";
+import { pupilsTexts } from "./pupils-texts.ts";
 
 /** The page: a row for each pupil, by name. A row that stays the same is kept. */
 export class PupilsView {
   readonly #main: HTMLElement;
   readonly #reveal: Reveal;
-  readonly #head = element("header", { class: "head" }, [element("h1", {}, ["Pupils"])]);
+  readonly #head = element("header", { class: "head" }, [element("h1", {}, [pupilsTexts.heading])]);
   readonly #status = element("p", { class: "status", role: "status" });
   readonly #rows = new Map<string, { readonly told: string; readonly row: HTMLElement }>();
 
@@ -17,7 +18,7 @@ export class PupilsView {
   }
 
   show({ pupils }: PupilsShown): void {
-    this.#status.textContent = pupils.length === 0 ? "No pupil’s journal is here any more." : "";
+    this.#status.textContent = pupils.length === 0 ? pupilsTexts.none : "";
     const rows = pupils.map((pupil) => this.#row(pupil));
     const keys = new Set(pupils.map(({ key }) => key));
     for (const key of this.#rows.keys()) if (!keys.has(key)) this.#rows.delete(key);

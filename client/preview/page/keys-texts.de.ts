@@ -1,0 +1,17 @@
+import type { keysTexts as english } from "./keys-texts.ts";
+
+export const keysTexts: typeof english = {
+  caption: "Übetage nach Art und Vorzeichen",
+  ofKind: (kind) => (kind === "Dur" || kind === "Moll" ? `-${kind}` : ` ${kind}`),
+  days: (days) => (days === 0 ? "keine Tage" : days === 1 ? " Tag" : " Tage"),
+  hiddenLeft: (left) => `← noch ${keys(left)} links`,
+  hiddenRight: (right) => `noch ${keys(right)} rechts →`,
+  hiddenOnBothSides: (left, right) => `← noch ${keys(left)} links, ${right} rechts →`,
+  also: "Außerdem",
+  showOthers: "Übrige Tonarten zeigen",
+  foldOthers: "Übrige Tonarten ausblenden",
+};
+
+function keys(count: number): string {
+  return `${count} ${count === 1 ? "Tonart" : "Tonarten"}`;
+}
