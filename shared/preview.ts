@@ -136,6 +136,8 @@ export interface PreviewTableRow {
 export interface PreviewToday {
   /** `Sunday 22 November`; empty where nothing is written yet. */
   readonly date: string;
+  /** On a day of rest nothing is offered to be played. */
+  readonly isRest: boolean;
   /** What there is to say: a day of rest, a word of care, the first evening. An example stands between backquotes. */
   readonly sentences: readonly string[];
   /** So many of them, from the first on, are of care: they can be put away for the day. */

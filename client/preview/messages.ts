@@ -134,6 +134,7 @@ const isPlan = object<PreviewPlan>({
 });
 const isToday = object<PreviewToday>({
   date: isText,
+  isRest: isFlag,
   sentences: list(isText),
   care: isCount,
   set: list(isLine),

@@ -19,7 +19,7 @@ export const kindOfDayTexts: typeof english = {
   concertToday: "Das Konzert ist heute: kurz einspielen und nichts erzwingen.",
   concertTomorrow: "Das Konzert ist morgen: die halbe Zeit und nichts erzwingen.",
   concertAhead: (days) => `Das Konzert ist in ${days} Tagen: nichts über dem, was sicher ist.`,
-  pushed: "An den letzten beiden Tagen ging es über das hinaus, was sicher ist: Heute muss nichts schneller werden.",
+  pushed: "Die letzten beiden Tage gingen über das Sichere hinaus: Heute muss nichts schneller werden.",
   daysOff: (days, time) =>
     `Nach ${days} ${days === 1 ? "Tag" : "Tagen"} ohne Üben ein leichter Einstieg: ${time}, und nichts über dem, was sicher ist.`,
   insteadOf: (minutes, wished) => `${minutes} Minuten statt ${wished}`,

@@ -16,7 +16,7 @@ export const kindOfDayTexts = {
   concertToday: "The concert is today: a short warm-up, and nothing pushed.",
   concertTomorrow: "The concert is tomorrow: half the time, and nothing pushed.",
   concertAhead: (days: number) => `The concert is in ${days} days: nothing above what is steady.`,
-  pushed: "You pushed beyond what is steady on the last two days: nothing needs pushing today.",
+  pushed: "The last two days went beyond what is steady: nothing needs pushing today.",
   daysOff: (days: number, time: string) =>
     `After ${days} ${days === 1 ? "day" : "days"} off, an easy start: ${time}, and nothing above what is steady.`,
   /** How long one plays at most, in the middle of a sentence. */

@@ -14,6 +14,17 @@ const JOURNAL = `instrument alto recorder
 `;
 const CURSOR = 5;
 
+test("on a day of rest nothing is offered to hear, or on the staff", async () => {
+  const offered = async (day: string) => {
+    const { page } = await open({ journal: `${JOURNAL}${day}\n`, today: "2026-03-10" });
+    const shown = await page.locator("#hear, #staff").count();
+    await page.close();
+    return shown;
+  };
+  expect(await offered("2026-03-10, rest")).toBe(0);
+  expect(await offered("2026-03-10")).toBe(2);
+});
+
 async function shown(journal = JOURNAL, cursor = CURSOR) {
   const alone = await open({ journal, cursor });
   await alone.page.getByRole("button", { name: "To hear", exact: true }).press("Enter");

@@ -275,7 +275,7 @@ piece "Ground in G minor" as Ground: G minor, 8 bars, goal quarter=96
   Ground, bars 1-8, at 84 clean
 `;
   const plan = planFor(journalOf(text), day("2026-03-13"), { minutes: 30 });
-  expect(plan.notes).toEqual(["You pushed beyond what is steady on the last two days: nothing needs pushing today."]);
+  expect(plan.notes).toEqual(["The last two days went beyond what is steady: nothing needs pushing today."]);
   expect(plan.lines.map((line) => line.text)).toContain("Ground, bars 1-8, at 60, 10 min");
 });
 

@@ -68,7 +68,8 @@ export class PageView {
     if (figures.pieces) this.#pieces.show(figures.pieces);
     const [left, right] = this.#partsOf(figures);
     const [today, ...others] = left.map(({ section }) => section);
-    arrange(this.#columns[0], [today!, this.#hear.section, this.#staff.section, ...others]);
+    const played = figures.today.isRest ? [] : [this.#hear.section, this.#staff.section];
+    arrange(this.#columns[0], [today!, ...played, ...others]);
     arrange(
       this.#columns[1],
       right.map(({ section }) => section),

@@ -41,14 +41,15 @@ export interface TodayAsked {
 export function todaySection(journal: Journal, asked: TodayAsked): PreviewToday {
   const { today, set } = asked;
   const date = longDate(today);
-  if (isRest(journal, today)) return { date, sentences: [todayTexts.rest], care: 0, set, last: [], plan: null };
+  const nothing = { isRest: false, care: 0, last: [] };
+  if (isRest(journal, today)) return { ...nothing, date, isRest: true, sentences: [todayTexts.rest], set, plan: null };
   const { plan, care, instead } = planned(journal, asked);
   if (isEmpty(journal, today))
-    return { date: "", sentences: [todayTexts.firstLine, ...instead], care: 0, set, last: [], plan };
+    return { ...nothing, date: "", sentences: [todayTexts.firstLine, ...instead], set, plan };
   const ofCare = care.length > 0 ? care : [careToday(journal, today) ?? []].flat();
   const said = [...ofCare, ...instead];
-  const base = { date, care: ofCare.length, set };
-  if (isFirstEvening(journal, today)) return { ...base, sentences: [...said, todayTexts.firstEvening], last: [], plan };
+  const base = { ...nothing, date, care: ofCare.length, set };
+  if (isFirstEvening(journal, today)) return { ...base, sentences: [...said, todayTexts.firstEvening], plan };
   const isCalm = isAfterPain(journal, today) || instead.length > 0 || (plan && plan.offer === "");
   return { ...base, sentences: said, last: isCalm ? [] : workedLast(journal, asked), plan };
 }

@@ -44,7 +44,7 @@ test("articulation and note value are called as the line calls them", () => {
 
 test("on a day of rest there is that, and what is set", () => {
   const shown = today(`set E major, slow\n${DAYS}2026-03-09, rest\n`);
-  expect(shown).toMatchObject({ sentences: ["Today is a day of rest."], last: [] });
+  expect(shown).toMatchObject({ isRest: true, sentences: ["Today is a day of rest."], last: [] });
   expect(shown.set.map(({ text }) => text)).toEqual(["E major, slow"]);
 });
 
@@ -70,6 +70,7 @@ describe("a young journal", () => {
     const { today: shown, exercises, pieces, keys, lesson, weeks, aims } = previewOf("player Noor\n");
     expect(shown).toEqual({
       date: "",
+      isRest: false,
       care: 0,
       sentences: [
         "Write a line in the journal, such as `D minor, slurred, 8ths at 60 clean`, and it appears here.",
