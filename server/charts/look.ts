@@ -172,7 +172,7 @@ export function inPage(kind: string, height: number, attributes: Attributes, ...
 }
 
 /** In pixels: what numbers on the left, and half a word on the right, take of a picture. */
-const LEFT = 30;
+const LEFT = 32;
 const RIGHT = 6;
 
 /** The same as a picture of its own, with room for the numbers. */

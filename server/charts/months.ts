@@ -16,7 +16,7 @@ interface Month {
 const MOST_MONTHS = 18;
 const DAYS_OF_WEEK = 7;
 /** Between two labels, in pixels. */
-const APART = 5;
+const APART = 7;
 /** So far a label may reach beyond the axis' end, in pixels: nothing is so close. */
 const BEYOND = 4;
 /** Every month, every second one and so on; of years likewise. */
@@ -58,11 +58,46 @@ interface Named {
 
 /**
  * The names of the months below or above an axis that is at least so many pixels wide, each at the first day of its
- * month: every one, or every second, third, … so that none touches the next. A stretch with one or none begins with
- * its date.
+ * month: the start and the end of the axis first, then between them as many as stand apart.
  */
 export function monthLabels(axis: TimeAxis, y: number, leastWidth: number): string {
   const stretches = stretchesOf(axis);
+  const [whole] = stretches;
+  const shown =
+    stretches.length === 1 && monthsIn(whole!, axis).length > 1
+      ? overWhole(whole!, axis, leastWidth)
+      : overStretches(stretches, axis, leastWidth);
+  return shown.map(({ text, place }) => label(text, { ...place, y })).join("");
+}
+
+/**
+ * The axis' start and its end, and between them as many more as stand evenly apart. The start is the month that the
+ * axis begins in; where that would leave more months without a name, the first that begins on the axis.
+ */
+function overWhole(whole: WeekSpan, axis: TimeAxis, leastWidth: number): readonly Named[] {
+  const starts = monthsIn(whole, axis);
+  const months = starts.map((month) => named(month, leastWidth));
+  const last = months.at(-1)!;
+  const ends = [...months.slice(0, -1), last.to > leastWidth + BEYOND ? atEnd(last.text, leastWidth) : last];
+  const { year, month } = civil(firstDay(whole));
+  const begins = named({ x: 0, name: hasYears(axis) ? String(year) : shortMonth(month) }, leastWidth);
+  const fromStart = starts[0]!.x > 0 ? evenly([begins, ...ends]) : [];
+  const fromFirst = evenly(ends);
+  return fromStart.length >= fromFirst.length ? fromStart : fromFirst;
+}
+
+/** The first and the last, and between them as many, in equal steps, as stand apart. */
+function evenly(labels: readonly Named[]): readonly Named[] {
+  const end = labels.length - 1;
+  for (let step = 1; step <= end; step++) {
+    const some = labels.filter((_, at) => at % step === 0);
+    if (end % step === 0 && areApart(some)) return some;
+  }
+  return labels.slice(-1);
+}
+
+/** A stretch between two pauses with one month or none begins with its date. */
+function overStretches(stretches: readonly WeekSpan[], axis: TimeAxis, leastWidth: number): readonly Named[] {
   const months = stretches.map((stretch) => monthsIn(stretch, axis).map((month) => named(month, leastWidth)));
   const step = STEPS.find((each) => months.every((own) => areApart(everyOf(own, each)))) ?? STEPS.at(-1)!;
   const shown: Named[] = [];
@@ -74,7 +109,7 @@ export function monthLabels(axis: TimeAxis, y: number, leastWidth: number): stri
     for (const each of start && own.length < 2 ? [start, ...own] : own)
       if (areApart([...shown.slice(-1), each])) shown.push(each);
   }
-  return shown.map(({ text, place }) => label(text, { ...place, y })).join("");
+  return shown;
 }
 
 function everyOf<T>(values: readonly T[], step: number): T[] {
@@ -96,13 +131,13 @@ function startsOf(stretch: WeekSpan, axis: TimeAxis, leastWidth: number): Named[
   const { year, month } = civil(monday);
   const date = hasYears(axis) ? `${shortMonth(month)} ${year}` : shortDate(monday, monday);
   const own = named({ x: placeOfWeek(stretch.first, axis), name: date }, leastWidth);
-  const atEnd = (text: string): Named => ({
-    from: leastWidth - textWidth(text),
-    to: leastWidth,
-    text,
-    place: { x: "100%", "text-anchor": "end" },
-  });
-  return own.to <= leastWidth ? [own] : [atEnd(date), atEnd(hasYears(axis) ? String(year) : shortMonth(month))];
+  const short = hasYears(axis) ? String(year) : shortMonth(month);
+  return own.to <= leastWidth ? [own] : [atEnd(date, leastWidth), atEnd(short, leastWidth)];
+}
+
+function atEnd(text: string, leastWidth: number): Named {
+  const place = { x: "100%", "text-anchor": "end" };
+  return { from: leastWidth - textWidth(text), to: leastWidth, text, place };
 }
 
 function hasYears(axis: TimeAxis): boolean {

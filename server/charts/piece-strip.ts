@@ -12,16 +12,16 @@ const FOOT = 29;
 const BARS = 42;
 const TICK = 3;
 /** In a narrow page. */
-const LEAST_WIDTH = 112;
+const LEAST_WIDTH = 130;
 /** Between two numbers. */
 const APART = 8;
 /** The tempo at the foot, as a share of that at the top: a line has room to move, and nothing seems filled up. */
 const FOOT_SHARE = 2 / 3;
 /** A line that reaches the top stands just below it, and one at the foot just above. */
 const BELOW_TOP = 0.75;
-const BESIDE = 6;
+const BESIDE = 8;
 const HALF_TEXT = 4.5;
-const NUMBERS_APART = 11;
+const NUMBERS_APART = 12;
 
 /**
  * A piece from its first bar to its last: a line at the height of the latest tempo that was reached, above it the one

@@ -11,14 +11,14 @@ import { describeTempo } from "./tempo-words.ts";
 /** A chart in full: its title above, the names of the months below. In pixels. */
 const FULL = { height: 120, top: 22, bottom: 92, ticks: 97, months: 115, leastWidth: 250 } as const;
 /** In a row of the page, which may be higher and cuts the lines of the months off at its foot. */
-const ROW = { height: 44, lines: 200, top: 8, bottom: 34, ticks: 38.5, leastWidth: 112 } as const;
+const ROW = { height: 44, lines: 200, top: 8, bottom: 33, ticks: 36, leastWidth: 130 } as const;
 /** In a hover. */
 export const HOVER_SIZE = { width: 364, height: 72 } as const;
 const HOVER = { top: 5, bottom: 48, ticks: 51.5, months: 69, leastWidth: 320 } as const;
 
 /** How long the tick of a week of slow work is, and how far a number stands from the chart, in pixels. */
-const TICK = 5;
-const BESIDE = 6;
+const TICK = 4;
+const BESIDE = 8;
 /** From the middle of a number to the line that it stands on, in pixels. */
 const HALF_TEXT = 4;
 /** How long the mark of an aim is, in the stretched space. */
@@ -56,7 +56,7 @@ export function tempoChart(data: TempoChart, look: Look): Drawing {
 }
 
 /** How far to the left of a chart in a page its numbers begin, in pixels. */
-const SIDE = 28;
+const SIDE = 30;
 
 /**
  * The same in a row of a table, small and without a name of its own: of each day only the best and the nearest tempo
@@ -69,7 +69,10 @@ export function tempoRow(data: TempoChart): string | undefined {
   const shown = withoutSlow(frame);
   const look: Look = { kind: "page", id: "" };
   const plot = tempoPlot(data, { ...shown, aim: undefined }, { ...ROW, sides: "ends" });
-  const marksOfRow = marks(data, shown, plot, bestDots(shown.attempts, plot), { look, ticks: ROW.ticks });
+  const marksOfRow = marks(data, shown, plot, bestDots(shown.attempts, plot, ROW.leastWidth), {
+    look,
+    ticks: ROW.ticks,
+  });
   const ticks = ticksOf(frame, plot, { look, ticks: ROW.ticks });
   return inPage(
     "tempo-row",

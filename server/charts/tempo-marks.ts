@@ -1,7 +1,7 @@
 import { median } from "simple-statistics";
 import { type Trend, weeksSince } from "../history/trend.ts";
 import type { Week } from "../history/weeks.ts";
-import { dots, tenth } from "./look.ts";
+import { dots, tenth, WIDE } from "./look.ts";
 import { isRate, type TempoFrame, type TimedAttempt } from "./tempo-data.ts";
 import type { TempoPlot } from "./tempo-plot.ts";
 
@@ -107,9 +107,29 @@ export function everyDot({ attempts }: TempoFrame, plot: TempoPlot): Dots {
   return { ...byKind(kept.sort((a, b) => a.x - b.x || a.y - b.y)), left };
 }
 
-/** One filled dot for the best of each day, one open one for the nearest tempo above it that was not reached. */
-export function bestDots(attempts: readonly TimedAttempt[], plot: TempoPlot): Omit<Dots, "left"> {
-  return byKind(bestOfDays(attempts).map((attempt) => dotOf(attempt, plot)));
+/** How wide a dot of a row is, in pixels. */
+const SMALL_DOT = 3.5;
+
+/** How far an open dot stands from the filled one of its own day, of others, and from the next open one, in pixels. */
+const FROM_OWN = 3;
+const FROM_OTHERS = 4;
+const FROM_OPEN = 2 * SMALL_DOT;
+
+/**
+ * One filled dot for the best of each day, one open one for the nearest tempo above it that was not reached, as far as
+ * there is room in a row so many pixels wide: an open one is left out where it would touch what else is near. The
+ * latest come first.
+ */
+export function bestDots(attempts: readonly TimedAttempt[], plot: TempoPlot, width: number): Omit<Dots, "left"> {
+  const all = bestOfDays(attempts).map((attempt) => dotOf(attempt, plot));
+  const filled = all.filter(({ reached }) => reached);
+  const apart = (a: Dot, b: Dot) => Math.hypot(((a.x - b.x) * width) / WIDE, a.y - b.y);
+  const open: Dot[] = [];
+  for (const dot of all.filter(({ reached }) => !reached).sort((a, b) => b.x - a.x || a.y - b.y)) {
+    const isClear = filled.every((each) => apart(dot, each) >= (each.x === dot.x ? FROM_OWN : FROM_OTHERS));
+    if (isClear && open.every((each) => apart(dot, each) >= FROM_OPEN)) open.push(dot);
+  }
+  return byKind([...filled, ...open.reverse()]);
 }
 
 /** Of each day the best that was reached, and the nearest above it that was not; where none was, the lowest. */

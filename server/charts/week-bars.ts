@@ -12,7 +12,7 @@ const HEIGHT = 72;
 const TOP = 8.5;
 const FOOT = 48.5;
 const MONTHS = 66;
-const BESIDE = 6;
+const BESIDE = 8;
 const HALF_TEXT = 4;
 const LEAST_WIDTH = 250;
 /** How wide a bar is, in parts of its week. */

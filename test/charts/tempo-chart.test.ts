@@ -125,15 +125,16 @@ describe("the months", () => {
   const named = (picture: SvgElement) => textsOf(picture).filter((text) => /^(?:[A-Z][a-z]{2}|\d{4})$/.test(text));
 
   // 26 weeks up to that of Monday 2026-01-05 begin on Monday 2025-07-14.
-  test("each is named at its first day; where they would touch every second is, or every third", () => {
+  test("the first and the last are named, and between them as many as stand apart in equal steps", () => {
     const data = tempos(weekly(60));
-    expect(named(draw(data))).toEqual(["Aug", "Sep", "Oct", "Nov", "Dec"]);
-    expect(named(readSvg(monthAxis(data)))).toEqual(["Aug", "Oct", "Dec"]);
-    expect(named(readSvg(monthAxis(tempos(weekly(60), { wide: 52 }))))).toEqual(["Feb", "May", "Aug", "Nov"]);
+    expect(named(draw(data))).toEqual(["Aug", "Sep", "Oct", "Nov", "Dec", "Jan"]);
+    expect(named(readSvg(monthAxis(data)))).toEqual(["Jul", "Sep", "Nov", "Jan"]);
+    expect(named(readSvg(monthAxis(tempos(weekly(60), { wide: 52 }))))).toEqual(["Jan", "May", "Sep", "Jan"]);
     const lines = ofClass(draw(data), "chart-month")[0]!.attributes["d"]!.matchAll(/M([\d.]+),/g);
     const places = within(draw(data)).filter(({ text }) => /^[A-Z][a-z]{2}$/.test(text));
     const firsts = Array.from(lines, ([, x]) => `${(Number(x) / 10).toFixed(1)}%`);
-    expect(places.map(({ attributes }) => attributes["x"])).toEqual(firsts.slice(0, places.length));
+    // January, of which there are eleven days, has its name at the axis' end.
+    expect(places.map(({ attributes }) => attributes["x"])).toEqual([...firsts.slice(0, places.length - 1), "100%"]);
   });
 
   test("an axis on which one begins, or none, begins with its date", () => {
@@ -152,7 +153,7 @@ describe("the months", () => {
   });
 
   test("over years the axis has years", () => {
-    expect(named(draw(tempos(weekly(60), { wide: 520 })))).toEqual(["2017", "2019", "2021", "2023", "2025"]);
+    expect(named(draw(tempos(weekly(60), { wide: 520 })))).toEqual(["2017", "2020", "2023", "2026"]);
   });
 });
 
@@ -197,6 +198,14 @@ describe("in a row of the page", () => {
     expect(reached(picture)).toHaveLength(1);
     expect(other(picture)).toHaveLength(2);
     expect(gridOf(picture).map(({ tempo }) => tempo)).toEqual([50, 72]);
+  });
+
+  test("an open dot is left out where it would touch a filled one, or the open one of a later day", () => {
+    const others = (lines: string) => other(row(tempos(lines))).map(({ x }) => x);
+    const [latest] = others("2026-01-09 60 90x");
+    expect(others("2026-01-08 60 90x\n2026-01-09 60 90x")).toEqual([latest]);
+    expect(others("2025-12-01 60 90x\n2026-01-09 60 61x")).toHaveLength(1);
+    expect(others("2025-12-01 60 90x\n2026-01-09 60 90x")).toHaveLength(2);
   });
 
   test("a week of slow work is its tick alone: its tempo is neither drawn nor in the range", () => {
