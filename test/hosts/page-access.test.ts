@@ -199,7 +199,11 @@ interface TextSeen {
 
 /** Runs in the page: the words of drawings and the placeholders of fields, with their colours as they are seen. */
 function coloursOfTexts(): TextSeen[] {
-  const numbers = (colour: string) => colour.match(/[\d.]+/g)!.map(Number);
+  const numbers = (colour: string) => {
+    const [red, green, blue, ...alpha] = colour.match(/[\d.]+/g)!.map(Number);
+    const scale = colour.startsWith("color(srgb ") ? 255 : 1; // a mix of two has parts from 0 to 1
+    return [red! * scale, green! * scale, blue! * scale, ...alpha];
+  };
   const ground = numbers(getComputedStyle(document.body).backgroundColor).slice(0, 3) as unknown as Colour;
   const seen = (colour: string, opacity: number): Colour => {
     const [red, green, blue, alpha = 1] = numbers(colour);

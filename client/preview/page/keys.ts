@@ -32,12 +32,11 @@ export function keysPart(keys: PreviewKeys, around: Surroundings): HTMLElement[]
   return [...heading, frame, ...below, ...foldButton(keys, table, around)];
 }
 
-/** Where the columns of keys begin that are not folded away, from the table's left edge, and how far apart they are. */
+/** Where the columns of keys begin that are not folded away, from the frame's left edge, and how far apart they are. */
 function columnsOf(table: HTMLTableElement): { readonly start: number; readonly step: number; readonly count: number } {
   const heads = [...table.querySelectorAll<HTMLElement>("thead th:not([hidden])")];
-  const [first, second] = heads.map((each) => each.offsetLeft);
-  const start = first ?? 0;
-  return { start, step: Math.max(1, (second ?? table.offsetWidth) - start), count: heads.length };
+  const [first = 0, second = table.offsetWidth] = heads.map((each) => each.offsetLeft);
+  return { start: table.offsetLeft + first, step: Math.max(1, second - first), count: heads.length };
 }
 
 /** Makes the frame so wide that no column is cut through. */

@@ -23,6 +23,7 @@ export const pageTexts: typeof english = {
     "Es werden noch Dateien gelesen: Was hier steht, ist vielleicht nur ein Teil, deshalb ist noch kein Trend zu sehen.",
   showCare: "Zeigen, was du zum Körper notiert hast",
   putCareAway: "Für heute ausblenden",
+  inMinutes: "Minuten",
   asTable: "Als Tabelle",
   minutesAsTable: "Minuten in der Woche als Tabelle",
 };

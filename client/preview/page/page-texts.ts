@@ -21,6 +21,7 @@ export const pageTexts = {
   reading: "Files are still being read: what is here may be a part, so no trend is shown yet.",
   showCare: "Show what you noted of the body",
   putCareAway: "Put away for today",
+  inMinutes: "minutes",
   asTable: "As a table",
   minutesAsTable: "Minutes a week as a table",
 };

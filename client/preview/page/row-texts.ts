@@ -25,7 +25,7 @@ export const rowTexts = {
   reached: "reached",
   notReached: "not reached, or not said",
   best: "week’s best",
-  trend: "trend",
+  trend: "trend, in notches over four weeks",
   slowWork: "a week of slow work",
   pause: "a pause, drawn short",
   heightOfStrip: "height: tempo",

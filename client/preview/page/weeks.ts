@@ -12,6 +12,7 @@ import { tableBlock } from "./table.ts";
 export function weeksPart({ chart, tones }: PreviewWeeks, around: Surroundings): HTMLElement[] {
   const svg = drawing(chart.svg);
   const meanings = element("span", { class: "small quiet tones" }, [
+    element("span", { class: "legend-entry" }, [pageTexts.inMinutes]),
     ...tones.map(({ name, tone }) =>
       element("span", { class: "legend-entry" }, [element("span", { class: `swatch tone-${tone}` }), name]),
     ),
