@@ -14,7 +14,7 @@ const TICK = 3;
 /** In a narrow page. */
 const LEAST_WIDTH = 130;
 /** Between two numbers. */
-const APART = 8;
+const APART = 10;
 /** The tempo at the foot, as a share of that at the top: a line has room to move, and nothing seems filled up. */
 const FOOT_SHARE = 2 / 3;
 /** A line that reaches the top stands just below it, and one at the foot just above. */
