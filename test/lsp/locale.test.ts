@@ -30,3 +30,12 @@ describe.each([
     expect(await hovered(client)).toContain(`| ${date} |`);
   });
 });
+
+test.each([
+  ["de", "F# major hat E#, nicht F: Die siebte Stufe hat den Stammton E."],
+  ["en", "F# major has E#, not F: its seventh degree takes the letter E."],
+])("an editor in %s reads of a wrong note", async (locale, message) => {
+  const client = await startServer({ options: { today: "2026-05-10" }, locale });
+  await client.open(URI, "2026-05-02 Sat\n  F# major: F# G# A# B C# D# F F#\n");
+  expect(await client.pull(URI)).toMatchObject({ items: [{ message }] });
+});

@@ -12,8 +12,8 @@ export const termTexts: typeof english = {
   impossibleAmount: "So eine Dauer gibt es nicht.",
   focus: (words) => `Worauf gehört wird: „${words}“.`,
   sore: (words) =>
-    `Etwas tut weh: ${words}. Schone es und sag es deiner Lehrkraft; wenn es anhält oder wiederkommt, geh zu einer Ärztin oder einem Arzt.`,
-  with: (words) => `Mit ${words}.`,
+    `Etwas tut weh: „${words}“. Schone es und sag es deiner Lehrkraft; wenn es anhält oder wiederkommt, geh zu einer Ärztin oder einem Arzt.`,
+  with: (words) => `Mit „${words}“.`,
   manner: (id) => `Wie gespielt wurde: „${id}“.`,
   technique: "Eine Technik: Sie zählt wie eine Übung, unter ihrem Namen.",
   declaredPhase: (id) => `Eine Phase, die dieses Tagebuch festlegt: ${id}.`,

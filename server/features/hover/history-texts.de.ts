@@ -15,6 +15,6 @@ export const historyTexts: typeof english = {
   ahead: "So vor heute noch nicht geübt; Tage in der Zukunft zählen noch nicht.",
   anotherWay: "Auf andere Art",
   notThisWay: (another, played) => `So noch nicht gespielt. ${another}, ${played}`,
-  lastPlayed: (date) => `Zuletzt gespielt: ${date}.`,
+  lastPlayed: (date) => `Zuletzt gespielt: ${date}.`.replace(/\.\.$/, "."),
   lastTime: (date, played) => `${date}: ${played}`,
 };

@@ -25,7 +25,7 @@ export const hoverTexts: typeof english = {
     `${name}: ein Muster dieses Tagebuchs, ${degrees}, immer um ${step === 1 ? "eine Stufe" : `${step} Stufen`} verschoben.`,
 
   kept: "Bleibt stehen, wie es ist, und zählt nicht.",
-  didYouMean: (offers) => `Meintest du ${offers.join(" oder ")}?`,
+  didYouMean: (offers) => `Meintest du ${offers.map((each) => `„${each}“`).join(" oder ")}?`,
   nothingToPlay: "Das lässt sich nicht spielen.",
   noteAfterColon: "Töne kommen nach einem Doppelpunkt, nach dem Gespielten: `C major: C D E F G A B C`.",
   closingQuote: "Das schließende Anführungszeichen fehlt.",

@@ -18,5 +18,6 @@ export const wayTexts: typeof english = {
   even: "in gleichmäßigem Rhythmus",
   wholePiece: "das ganze Stück",
   otherWay: (way, tempo, date) => `${way}: ${tempo} am ${date}`,
-  also: (ways) => `Außerdem ${ways.join("; ")}.`,
+  /** A full stop that ends an abbreviation ends the sentence, too (Duden; the rule from memory). */
+  also: (ways) => `Außerdem ${ways.join("; ")}.`.replace(/\.\.$/, "."),
 };

@@ -1,5 +1,6 @@
 import { articulationWords } from "../../history/articulation-words.ts";
 import { axisOf, rateAsWritten } from "../../history/exercise-row.ts";
+import { movementInWords, placeInWords } from "../../history/place-words.ts";
 import type { Strand } from "../../history/strands.ts";
 import type { Notation } from "../../history/trend-words.ts";
 import { shown } from "../../history/trend-words.ts";
@@ -36,7 +37,9 @@ export function wayOfLine(strand: Strand, { subject, source }: Entry, text: stri
 const MOST = 60;
 
 function placeOf({ movement, where }: Pick<Strand, "movement" | "where">): string {
-  return [movement, where].flatMap((part) => (part === null ? [] : [escapedExtract(part, MOST)])).join(", ");
+  return [...(movement === null ? [] : [movementInWords(movement)]), ...(where === null ? [] : [placeInWords(where)])]
+    .map((words) => escapedExtract(words, MOST))
+    .join(", ");
 }
 
 /** How another strand differs: `tongued`, `slurred, a twelfth`, `bars 1-8`. */

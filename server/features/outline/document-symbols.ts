@@ -11,6 +11,7 @@ import { lastLineOf } from "../explain/dated-days.ts";
 import { endOfLine, type Section, sectionsOf } from "../explain/sections.ts";
 import type { DocumentSymbol, Range } from "../types.ts";
 import { latestBlocks } from "./latest-days.ts";
+import { outlineTexts } from "./outline-texts.ts";
 
 /**
  * The outline of a file: days with their sessions, phases and entries, each inside the one that it stands in, and
@@ -190,7 +191,7 @@ function minutesText(minutes: number | undefined): string | undefined {
 
 function patternText({ pattern }: Entry): string | undefined {
   if (pattern?.type === "declared") return shown(pattern.name);
-  return pattern?.variant ? `${pattern.id}, ${pattern.variant}` : pattern?.id;
+  return pattern && outlineTexts.pattern(pattern.id, pattern.variant);
 }
 
 /** Symbols of one block, each put into the innermost one that covers it. */

@@ -63,6 +63,24 @@ describe("a scale", () => {
   });
 });
 
+test("another way, another place, and a date that ends in a full stop", () => {
+  const played = "C major, slurred, 8ths at 60 clean\n2026-04-04 Sat\n";
+  expect(hover(`${played}C‸ major, tongued, 8ths at 63 clean`)).toContain("\n\nAußerdem gebunden: 60 am 1. Apr.\n\n");
+  const piece = "Reigen, bars 1-8, at 60 clean\n2026-04-04 Sat\n";
+  expect(hover(`${piece}Rei‸gen, bars 9, at 60 clean`)).toContain(
+    "Takt 9\n\nSo noch nicht gespielt. Takte 1–8, Mi 1. Apr.: 60 clean",
+  );
+});
+
+test("days and bars are counted", () => {
+  expect(hover("C‸ major, slow")).toContain("1 Tag.");
+  expect(hover("C major, slow\n2026-04-04 Sat\nC‸ major, slow, 5 min")).toContain("2 Tage, 5 Minuten.");
+  const facts = (bars: number) =>
+    hoverAt(journalOf(`piece "Reigen": F-Dur, ${bars} bars`), URI, { line: 0, character: 8 }, { today: TODAY })
+      ?.markdown;
+  expect([facts(1), facts(2)]).toEqual([expect.stringContaining("1 Takt"), expect.stringContaining("2 Takte")]);
+});
+
 describe("a term", () => {
   test.each([
     ["C major, 8ths at 7‸2", "8ths bei 72 sind 144 Töne in der Minute; Metronom: 69 darunter, 76 darüber."],
