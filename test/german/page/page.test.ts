@@ -210,6 +210,16 @@ describe("German words have room at any width", () => {
             all.filter((each) => each.scrollWidth > each.clientWidth + 1).map((each) => each.textContent),
           );
         expect(cut, `${width} px`).toEqual([]);
+        const clipped = await page
+          .locator(".row-trend > span:first-child")
+          .evaluateAll((all) =>
+            all
+              .filter(
+                (said) => said.getBoundingClientRect().bottom > said.parentElement!.getBoundingClientRect().bottom + 1,
+              )
+              .map((said) => said.textContent),
+          );
+        expect(clipped, `${width} px`).toEqual([]);
       }
       await page.close();
     });
