@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { filesOfYear, journalOfFiles } from "../../features/preview/preview-asked.ts";
+import { fingersUnderCursor } from "../../../server/features/preview/fingers.ts";
+import { journalOf, URI } from "../../features/journal-text.ts";
+import { exercisesOf, filesOfYear, journalOfFiles, previewOf } from "../../features/preview/preview-asked.ts";
 import { type PageAlone, pagesAlone, type Shown } from "../../hosts/page-alone.ts";
 import { textsInTheWay } from "../../hosts/page-texts.ts";
 import { englishLeft } from "../english-left.ts";
@@ -81,6 +83,23 @@ describe("half a year in German", () => {
     await page.locator("#exercises .row-toggle").first().click();
     await page.getByRole("button", { name: "Alle 25 Wochen" }).waitFor();
     await page.getByRole("button", { name: "Zur letzten Zeile gehen: F-Dur" }).waitFor();
+    await page.close();
+  });
+
+  test("the hardest finger changes of the line at the cursor", async () => {
+    const { page } = await open(OF_HALF_A_YEAR);
+    const { key } = exercisesOf(previewOf(GERMAN, { today: LAST_DAY }))[0]!;
+    const fingers = fingersUnderCursor(journalOf(GERMAN), URI, CURSOR);
+    const hear = { place: null, lines: [], silent: "" };
+    await page.locator("#exercises .row-toggle").first().click();
+    await page.evaluate((told) => window.postMessage(told, "*"), { type: "cursor", underCursor: key, fingers, hear });
+    await page.getByText("Schwerste Griffwechsel dieser Zeile:").waitFor();
+    const changes = await page.locator(".fingers ol > li").allTextContents();
+    expect(changes.length).toBeGreaterThan(0);
+    expect(changes.filter((change) => englishLeft(change, "").length > 0)).toEqual([]);
+    expect(await page.locator(".fingers button").first().getAttribute("title")).toMatch(
+      / zu \S+: für sich allein üben$/,
+    );
     await page.close();
   });
 
