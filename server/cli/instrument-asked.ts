@@ -1,4 +1,4 @@
-import { listed } from "../checks/listed.ts";
+import { listTexts } from "../checks/list-texts.ts";
 import { instrumentsMeant } from "../journal/instrument-names.ts";
 import { phraseKey } from "../syntax/words/fold.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
@@ -15,6 +15,6 @@ export function instrumentAsked(name: string, vocabulary: Vocabulary): Instrumen
     if (meaning.type === "instrument") return { ok: true, id: meaning.id };
   const meant = instrumentsMeant(name, vocabulary);
   const said = printable(name);
-  if (meant.length > 1) return { ok: false, reason: `Which instrument is “${said}”: ${listed(meant, "or")}?` };
+  if (meant.length > 1) return { ok: false, reason: `Which instrument is “${said}”: ${listTexts.or(meant)}?` };
   return { ok: false, reason: `I do not know the instrument “${said}”.${offer(meant[0])}` };
 }

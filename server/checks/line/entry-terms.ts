@@ -10,7 +10,7 @@ import { isQuote } from "../../syntax/words/token.ts";
 import type { LineContext } from "../context.ts";
 import { type Finding, type FindingFix, finding, offered, quoted, replacement, type Stretch } from "../finding.ts";
 import { fixTexts } from "../fix-texts.ts";
-import { listed } from "../listed.ts";
+import { listTexts } from "../list-texts.ts";
 import { termTexts } from "./term-texts.ts";
 
 /** Every word of an entry says something that has its place there. */
@@ -165,7 +165,7 @@ function unknownInstrument(item: Item, typed: string, context: Pick<LineContext,
     return unknown(item, words, termTexts.instrumentAfterOn, offers);
   }
   const fixes = meant.map((each) => changeTo(item, `on ${each}`));
-  return finding("unknown-term", item, termTexts.whichInstrument(quoted(name), listed(meant, "or")), fixes);
+  return finding("unknown-term", item, termTexts.whichInstrument(quoted(name), listTexts.or(meant)), fixes);
 }
 
 function misplacedFixes(item: Item, typed: string, meaning: Meaning): readonly FindingFix[] {
@@ -273,7 +273,7 @@ function variant(
 ): Finding | undefined {
   if (pattern?.meaning.type !== "pattern") {
     const having = PATTERNS.filter(({ variants }) => isAmong(variants, id)).map(({ names }) => names[0]!);
-    const message = termTexts.variantAlone(id, listed(having, "or"));
+    const message = termTexts.variantAlone(id, listTexts.or(having));
     return finding("unknown-term", item, message, [withoutTerm(item, text, line)]);
   }
   const { names, variants } = patternById(pattern.meaning.id)!;

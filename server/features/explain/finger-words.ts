@@ -1,4 +1,4 @@
-import { listed } from "../../checks/listed.ts";
+import { listTexts } from "../../checks/list-texts.ts";
 import type { HardStep, Movement } from "../../music/fingering/finger-change.ts";
 import { type Fingering, printFingering, whyUnfingered } from "../../music/fingering/fingering.ts";
 import type { Instrument } from "../../music/instruments/instrument.ts";
@@ -46,7 +46,7 @@ export function fingeringInWords({ thumb, holes, bell }: Fingering): string {
   const fingers = holes.flatMap((cover, i) =>
     cover === "open" ? [] : cover === "half" ? fingerTexts.halfOf(i + 1) : `${i + 1}`,
   );
-  return listed([fingerTexts.thumbs[thumb], ...fingers, ...(bell ? [fingerTexts.theBell] : [])]);
+  return listTexts.and([fingerTexts.thumbs[thumb], ...fingers, ...(bell ? [fingerTexts.theBell] : [])]);
 }
 
 /** For each note of a step on whose fingering charts do not agree, a clause that says so. */
@@ -73,7 +73,7 @@ export function easierInWords(
     fingerTexts.fingeringFor(mark(printFingering(fingering)), noteText(note, names)),
   );
   const charts = [...new Set(instead.flatMap(({ fingering }) => fingering.charts))];
-  return [fingerTexts.easier(listed(others), movementInWords(movement), listed(charts))];
+  return [fingerTexts.easier(listTexts.and(others), movementInWords(movement), listTexts.and(charts))];
 }
 
 /** Why finger changes are not told of a recorder; undefined where they are, and for any other instrument. */

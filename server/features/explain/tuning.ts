@@ -1,4 +1,4 @@
-import { listed } from "../../checks/listed.ts";
+import { listTexts } from "../../checks/list-texts.ts";
 import type { Conventions } from "../../journal/conventions.ts";
 import type { NoteNames } from "../../music/notes/note-names.ts";
 import { numberTexts } from "../../music/notes/number-texts.ts";
@@ -105,5 +105,5 @@ function wolvesIn(temperament: Temperament, names: NoteNames): string {
     return tuningTexts.wolfFifth(intervalText(fifth, names), distance(fifth.cents), wayOf([fifth]));
   });
   if (found.length === 0) return tuningTexts.noWolf;
-  return tuningTexts.wolves(found.length, listed(found));
+  return tuningTexts.wolves(found.length, listTexts.and(found));
 }
