@@ -50,7 +50,7 @@ function filesIn(folder: string): string[] {
 }
 
 describe("the package for npm", () => {
-  test("holds the command line, the server, what draws staves, pages, schemas, licence and notices, and nothing else", () => {
+  test("holds the command line, the server, what draws staves, texts, pages, schemas, licence and notices, and nothing else", () => {
     const schemas = readdirSync(join(ROOT, "syntaxes/schemas")).map((name) => `syntaxes/schemas/${name}`);
     expect(filesIn(join(PREFIX, "lib/node_modules/daystave"))).toEqual(
       [
@@ -61,6 +61,7 @@ describe("the package for npm", () => {
         "dist/server/core.js",
         "dist/server/main.js",
         "dist/server/notation.js",
+        "dist/server/texts.de.js",
         "package.json",
         "syntaxes/COMMAND-LINE.md",
         "syntaxes/COMMANDS.md",

@@ -72,6 +72,7 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       await runByKeys(page, "Daystave: New Day");
       await cursorAt(page, 11, 1);
       await page.keyboard.insertText("F# major, slow");
+      await cursorAt(page, 11, "F# major, slow".length + 1);
       const before = await linesOf(editor);
       await runByKeys(page, "Daystave: Write Out the Notes");
       await editor.locator(".view-line", { hasText: `F# major: ${SHARP.join(" ")}, slow` }).waitFor();

@@ -57,11 +57,12 @@ async function pictureIn({
   return { text: [1, 3, 5].map((at) => Number.parseInt(fill.slice(at, at + 2), 16)) as unknown as Colour, ground };
 }
 
-/** As the browser computed it: `rgb(31, 31, 31)`. */
+/** As the browser computed it: `rgb(31, 31, 31)`, and of a mix of two `color(srgb 0.12 0.12 0.12)`. */
 async function colourOf(element: Locator, property: string): Promise<Colour> {
   const value = await element.evaluate((each, name) => getComputedStyle(each).getPropertyValue(name), property);
+  const scale = value.startsWith("color(srgb ") ? 255 : 1;
   return value
     .match(/[\d.]+/g)!
     .slice(0, 3)
-    .map(Number) as unknown as Colour;
+    .map((part) => Number(part) * scale) as unknown as Colour;
 }
