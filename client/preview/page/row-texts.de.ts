@@ -29,7 +29,7 @@ export const rowTexts: typeof english = {
   reached: "erreicht",
   notReached: "nicht erreicht oder nicht notiert",
   best: "Bestes der Woche",
-  trend: "Trend, in Stufen über vier Wochen",
+  trend: "Trend, in Metronomstufen über vier Wochen",
   slowWork: "eine Woche mit langsamem Üben",
   pause: "eine Pause, kürzer gezeichnet",
   heightOfStrip: "Höhe: Tempo",
