@@ -107,6 +107,18 @@ export function everyDot({ attempts }: TempoFrame, plot: TempoPlot): Dots {
   return { ...byKind(kept.sort((a, b) => a.x - b.x || a.y - b.y)), left };
 }
 
+/** Of some dots those that may touch another: all in its column and in those beside it. */
+function nearby(all: readonly Dot[], width: number): (dot: Dot) => readonly Dot[] {
+  const columnOf = ({ x }: Dot) => Math.floor((x * width) / WIDE / FROM_OPEN);
+  const columns = new Map<number, Dot[]>();
+  for (const dot of all) {
+    const column = columns.get(columnOf(dot));
+    if (column) column.push(dot);
+    else columns.set(columnOf(dot), [dot]);
+  }
+  return (dot) => [-1, 0, 1].flatMap((beside) => columns.get(columnOf(dot) + beside) ?? []);
+}
+
 /** How wide a dot of a row is, in pixels. */
 const SMALL_DOT = 3.5;
 
@@ -124,10 +136,13 @@ export function bestDots(attempts: readonly TimedAttempt[], plot: TempoPlot, wid
   const all = bestOfDays(attempts).map((attempt) => dotOf(attempt, plot));
   const filled = all.filter(({ reached }) => reached);
   const apart = (a: Dot, b: Dot) => Math.hypot(((a.x - b.x) * width) / WIDE, a.y - b.y);
+  const filledNear = nearby(filled, width);
   const open: Dot[] = [];
   for (const dot of all.filter(({ reached }) => !reached).sort((a, b) => b.x - a.x || a.y - b.y)) {
-    const isClear = filled.every((each) => apart(dot, each) >= (each.x === dot.x ? FROM_OWN : FROM_OTHERS));
-    if (isClear && open.every((each) => apart(dot, each) >= FROM_OPEN)) open.push(dot);
+    const isClear = filledNear(dot).every((each) => apart(dot, each) >= (each.x === dot.x ? FROM_OWN : FROM_OTHERS));
+    if (!isClear) continue;
+    const next = open.findLastIndex(({ x }) => ((x - dot.x) * width) / WIDE >= FROM_OPEN); // they go from right to left
+    if (open.slice(next + 1).every((each) => apart(dot, each) >= FROM_OPEN)) open.push(dot);
   }
   return byKind([...filled, ...open.reverse()]);
 }

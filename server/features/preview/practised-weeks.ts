@@ -1,4 +1,5 @@
 import { journalHistory } from "../../history/journal-history.ts";
+import type { Strand } from "../../history/strands.ts";
 import { holdsDay, weeksFrom, weeksUpTo } from "../../history/week-span.ts";
 import { weekIndex } from "../../journal/calendar.ts";
 import type { Journal } from "../../journal/journal.ts";
@@ -18,8 +19,7 @@ export function practisedWeeks(journal: Journal, days: SpanOfDays, instrument: s
   const weeks = new Set<number>();
   for (const exercise of journalHistory(journal).exercises.values()) {
     if (instrument !== null && exercise.instrument !== instrument) continue;
-    for (const { records } of exercise.strands)
-      for (const { day } of records) if (isInSpan(day, days)) weeks.add(weekIndex(day));
+    for (const { records } of exercise.strands) addWeeks(weeks, records, days);
   }
   if (instrument !== null) return weeks;
   const latest = weeksUpTo(weekIndex(days.today), MOST_WEEKS);
@@ -30,4 +30,13 @@ export function practisedWeeks(journal: Journal, days: SpanOfDays, instrument: s
     if (!weeks.has(week) && timeOf(journal, day).phases.some(({ minutes }) => minutes > 0)) weeks.add(week);
   }
   return weeks;
+}
+
+/** From the latest back: of ten years of records only those of the span are looked at. */
+function addWeeks(weeks: Set<number>, records: Strand["records"], days: SpanOfDays): void {
+  for (let at = records.length - 1; at >= 0; at--) {
+    const { day } = records[at]!;
+    if (isInSpan(day, days)) weeks.add(weekIndex(day));
+    else if (day <= days.today) break;
+  }
 }
