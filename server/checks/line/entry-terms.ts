@@ -146,8 +146,24 @@ function termFinding(
   }
 }
 
+/** What a line has one of. */
+const SUBJECTS: readonly Meaning["type"][] = [
+  "scale",
+  "chord",
+  "title",
+  "figure",
+  "activity",
+  "free",
+  "chain",
+  "several",
+  "faulty subject",
+];
+
 /** What is known, but not as a term of an entry. */
-const RULES: Partial<Record<Meaning["type"], string>> = termTexts.rules;
+const RULES: Partial<Record<Meaning["type"], string>> = {
+  ...Object.fromEntries(SUBJECTS.map((type) => [type, termTexts.oneSubject])),
+  ...termTexts.rules,
+};
 
 /** Words that are known, and go elsewhere: `rule` says where. */
 export function misplaced(item: Item, typed: string, rule: string, fixes: readonly FindingFix[] = []): Finding {

@@ -1,8 +1,6 @@
 import { listTexts } from "../list-texts.ts";
 import type { termTexts as english } from "./term-texts.ts";
 
-const ONE_SUBJECT = "In dieser Zeile steht schon, was du spielst; beginn eine neue";
-
 export const termTexts: typeof english = {
   subjectFirst: "Am Anfang steht, was du spielst: eine Tonleiter, Töne oder ein Titel in Anführungszeichen",
   termHere: "Hierher passen ein Muster, eine Artikulation, ein Tempo oder wie es ging",
@@ -11,16 +9,8 @@ export const termTexts: typeof english = {
 
   unknown: (typed, expected) => `„${typed}“ kenne ich nicht. ${expected}.`,
   misplaced: (typed, rule) => `„${typed}“ gehört nicht hierher: ${rule}.`,
+  oneSubject: "In dieser Zeile steht schon, was du spielst; beginn eine neue",
   rules: {
-    scale: ONE_SUBJECT,
-    chord: ONE_SUBJECT,
-    title: ONE_SUBJECT,
-    figure: ONE_SUBJECT,
-    activity: ONE_SUBJECT,
-    free: ONE_SUBJECT,
-    chain: ONE_SUBJECT,
-    several: ONE_SUBJECT,
-    "faulty subject": ONE_SUBJECT,
     kind: "Die Art der Tonleiter kommt gleich nach dem Grundton, wie in `D minor`",
     "part of a kind": "Die Art der Tonleiter kommt gleich nach dem Grundton, wie in `D harmonic minor`",
     "chord kind": "Ein Akkord kommt gleich nach dem Grundton, wie in `D minor arpeggio`",

@@ -1,5 +1,3 @@
-const ONE_SUBJECT = "this line already has something to play; start a new line";
-
 /** What is said of the words of an entry. What is `typed` is as it stands in the line. */
 export const termTexts = {
   /** What can go in a place, in a sentence without its stop: */
@@ -10,17 +8,10 @@ export const termTexts = {
 
   unknown: (typed: string, expected: string) => `I do not know "${typed}". ${expected}.`,
   misplaced: (typed: string, rule: string) => `"${typed}" does not go here: ${rule}.`,
-  /** Where known words go, by the type of what they mean. */
+  /** Of a second thing to play. */
+  oneSubject: "this line already has something to play; start a new line",
+  /** Where other known words go, by the type of what they mean. */
   rules: {
-    scale: ONE_SUBJECT,
-    chord: ONE_SUBJECT,
-    title: ONE_SUBJECT,
-    figure: ONE_SUBJECT,
-    activity: ONE_SUBJECT,
-    free: ONE_SUBJECT,
-    chain: ONE_SUBJECT,
-    several: ONE_SUBJECT,
-    "faulty subject": ONE_SUBJECT,
     kind: "a kind of scale comes right after its tonic, as in `D minor`",
     "part of a kind": "a kind of scale comes right after its tonic, as in `D harmonic minor`",
     "chord kind": "a chord comes right after its root, as in `D minor arpeggio`",
