@@ -11,11 +11,24 @@ const QUIET = 400;
 
 /**
  * Brings the history of each journal up to date while nobody types, in slices between which other messages are
- * answered: then what only the history tells can be told, and neither a hover nor the first offers need wait.
+ * answered: then what only the history tells can be told, and neither a hover nor the first offers need wait. One
+ * journal at a time, and each by one reader alone: two in turn would do the same twice, and let a key wait for both.
  */
 export function warmHistory(session: Session): Disposable {
+  const waiting = new Set<string>();
+  let isWarming = false;
   return debounced(session.onChange, QUIET, async ({ journals }) => {
-    for (const root of journals) await warm(session, root);
+    for (const root of journals) waiting.add(root);
+    if (isWarming) return;
+    isWarming = true;
+    try {
+      for (const root of waiting) {
+        waiting.delete(root);
+        await warm(session, root);
+      }
+    } finally {
+      isWarming = false;
+    }
   });
 }
 
