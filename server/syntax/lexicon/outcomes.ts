@@ -4,6 +4,7 @@ import { FRENCH_OUTCOMES } from "./outcomes/french.ts";
 import { GERMAN_OUTCOMES } from "./outcomes/german.ts";
 import { ITALIAN_OUTCOMES } from "./outcomes/italian.ts";
 import type { OutcomeWords } from "./outcomes/outcome-words.ts";
+import { OUTCOME_SIGNS } from "./outcomes/signs.ts";
 import { SPANISH_OUTCOMES } from "./outcomes/spanish.ts";
 
 const BY_NAMES: Readonly<Record<string, OutcomeWords>> = {
@@ -14,13 +15,13 @@ const BY_NAMES: Readonly<Record<string, OutcomeWords>> = {
   spanish: SPANISH_OUTCOMES,
 };
 
-/** The words known where notes are named in a language: its own first, then the English ones. */
+/** The words known where notes are named in a language: its own first, then the English ones, and signs. */
 export function outcomeWords(names: string): readonly OutcomeWords[] {
   const own = BY_NAMES[names];
-  return own ? [own, ENGLISH_OUTCOMES] : [ENGLISH_OUTCOMES];
+  return own ? [own, ENGLISH_OUTCOMES, OUTCOME_SIGNS] : [ENGLISH_OUTCOMES, OUTCOME_SIGNS];
 }
 
 /** The phrases of such a text. */
 export function phrasesOf(text: string): readonly string[] {
-  return text.split("|").map((phrase) => phrase.trim().replace(/\s+/g, " "));
+  return text.split("|").flatMap((phrase) => phrase.trim().replace(/\s+/g, " ") || []);
 }

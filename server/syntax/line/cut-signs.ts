@@ -1,4 +1,5 @@
 import { ABBREVIATIONS, SHORT_WORDS } from "../lexicon/abbreviations.ts";
+import { TICKS } from "../lexicon/outcomes/signs.ts";
 import { END_OF_PIECE } from "../lexicon/places/bars.ts";
 import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
 import { fold } from "../words/fold.ts";
@@ -45,20 +46,55 @@ export function isDashBetween(text: string, start: number, i: number, to: number
   return !isRowAt(text, start, i, to) && !(PLACE_LAST.test(before) && END_FIRST.test(behind));
 }
 
-const SIGN_LAST = /[+±~✓✔☑✗✘✕=<>→,;:–—-]$/u;
-const SIGN_FIRST = /^[+±~✓✔☑✗✘✕=<>→,;:–—-]/u;
+const SIGN = `[${TICKS}+±~=<>→,;:–—-]`;
+const SIGN_LAST = new RegExp(`${SIGN}$`, "u");
+const SIGN_FIRST = new RegExp(`^${SIGN}`, "u");
 const END_FIRST = new RegExp(`^(?:${END_OF_PIECE})\\b`, "i");
 /** What a range may begin with: `17 - end`, `D - end`. */
 const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
 
+/** A bar between columns: `F major | 72 | clean`; not one between notes. */
+export function isBarBetween(text: string, start: number, i: number, to: number): boolean {
+  return (isSpaceAt(text, i - 1) || isSpaceAt(text, i + 1)) && !isRowAt(text, start, i, to);
+}
+
+/**
+ * A slash between the columns of a line, of which one has the tempo: `G minor / 2 octaves / ♩=66 / fine`. Not one in a
+ * row of numbers, notes, ways or outcomes: `60 / 66`, `72 ok / 80 no`, `slurred / tongued`.
+ *
+ * @param line where the line begins
+ * @param numberEnd where the number ends that the piece has; -1 where it has none
+ */
+export function isSlashBetween(
+  text: string,
+  { line, start, numberEnd, to }: { line: number; start: number; numberEnd: number; to: number },
+  i: number,
+): boolean {
+  if (!isSpaceAt(text, i - 1) || !isSpaceAt(text, i + 1) || i - 1 <= start) return false;
+  const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
+  if (behind === "" || SIGN_FIRST.test(behind) || !TEMPO_COLUMN.test(text.slice(line, to))) return false;
+  if (numberEnd >= 0) return !/^[@\d]/.test(behind) && text.slice(numberEnd, i).trim() === "";
+  return !isRowAt(text, start, i, to) && !(/\d\s+$/.test(text.slice(start, i)) && /^\d/.test(behind));
+}
+
+const TEMPO_COLUMN = /[^\d\s]\s+\/\s+(?:[@♩♪]|\d{2,3}\b|\p{L}{1,10}\.?\s?=)/u;
+
+function isSpaceAt(text: string, i: number): boolean {
+  return text[i] === " " || text[i] === "\t";
+}
+
+const CLOSING: Readonly<Record<string, string>> = { "(": ")", "[": "]" };
+
 /** A bracket around words or numbers, with a space or a sign that parts outside of it: `(2 octaves)`; not `66(ok)`. */
 export function isBracketApart(text: string, i: number, to: number): boolean {
-  const opening = text[i] === "(" ? i : text.lastIndexOf("(", i);
-  const closing = text[i] === ")" ? i : text.indexOf(")", i);
+  const open = text[i] === "(" || text[i] === ")" ? "(" : "[";
+  const close = CLOSING[open]!;
+  const opening = text[i] === open ? i : text.lastIndexOf(open, i);
+  const closing = text[i] === close ? i : text.indexOf(close, i);
   if (opening < 0 || closing < opening || closing >= to) return false;
   const isFree =
     /^(?:\s|)$/.test(text[opening - 1] ?? "") && /^(?:[\s,;.:!]|)$/.test(closing + 1 < to ? text[closing + 1]! : "");
-  return isFree && /^[^()]*(?:\p{Ll}{2}|\d)[^()]*$/u.test(text.slice(opening + 1, closing));
+  return isFree && /^[^()[\]]*(?:\p{Ll}{2}|\d)[^()[\]]*$/u.test(text.slice(opening + 1, closing));
 }
 
 /** A full stop behind a word or a number, with a new sentence behind it: `tongued. Nearly.` */

@@ -9,6 +9,7 @@ import {
   OF_ANOTHER_DAY,
   VALUES_BESIDE_NUMBER,
 } from "../lexicon/beside-numbers.ts";
+import { TICKS } from "../lexicon/outcomes/signs.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 
 // What `LineCuts` looks for beside a number or a dash, in a few characters at a time.
@@ -37,7 +38,10 @@ export const UNIT = /^\s+([^\s,]+)/;
 /** `:)`, where a colon cuts nothing. */
 export const FACE = /^:[()/|]$/;
 /** Behind a dash: tempos with a mark, and signs. */
-export const MARKED = /^(?:@\s*\d|at\s+\d|\d{2,3}\s?bpm|[✓✔☑✗✘✕♩♪]|(?:dotted\s)?[^\s=]{1,12}\s?=\s?\d)/i;
+export const MARKED = new RegExp(
+  `^(?:@\\s*\\d|at\\s+\\d|\\d{2,3}\\s?bpm|[${TICKS}♩♪]|(?:dotted\\s)?[^\\s=]{1,12}\\s?=\\s?\\d)`,
+  "iu",
+);
 export const NAMED_NUMBER = /^(\S+)\s+[1-9]\d{1,2}(?=\s|,|$)/;
 export const NUMBER_LAST = /(?:^|[^\d.:])[1-9]\d{1,2}(?:\s?bpm)?$/i;
 export const NUMBER_FIRST = /^[1-9]\d{1,2}(?:\s?bpm)?[.!]*(?:\s|,|$)/i;

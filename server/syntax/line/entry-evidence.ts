@@ -3,8 +3,8 @@ import { BEFORE_KEY } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
-import { isBareTempo } from "./numbers.ts";
-import { isAgain, isTitleNumber, type TitleWords, titleIn } from "./title.ts";
+import { countsElse, isBareTempo, isLeadingTempo, isNumber } from "./numbers.ts";
+import { firstWord, isAgain, isTitleNumber, opensWithTempo, type TitleWords, titleIn } from "./title.ts";
 
 /** A line of practice by what was found in it, and what was practised. */
 export interface Evidence {
@@ -34,7 +34,7 @@ export function evidenceIn(words: LineWords): Evidence | undefined {
     return isSentence(words, at, signs) ? undefined : {};
   }
   if (!(isTitled && named >= title.to) && isPracticeByName(words, named, signs)) return {};
-  return byTitle(words, title, signs) ?? byAmount(words, signs);
+  return byTitle(words, title, signs) ?? byTempo(words, signs) ?? byAmount(words, signs);
 }
 
 /** The lesser of two places; -1 where neither is one. */
@@ -106,7 +106,7 @@ function between(words: LineWords, to: number): number {
 
 function isSentence(words: LineWords, subject: number, { sign, intends }: Signs): boolean {
   if (intends) return true;
-  const counts = words.has("tempo");
+  const counts = words.has("tempo") || hasBareTempo(words);
   const strange = between(words, subject);
   if (strange === 0) return goesOnAsSentence(words, subject);
   if (sign >= 0 && !counts) return true;
@@ -153,9 +153,11 @@ function hasPracticeWord(words: LineWords, from: number, to: number, ...but: rea
 function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs): boolean {
   if (at < 0 || intends || between(words, at) > 0) return false;
   const behind = behindItem(words, at);
-  const isStrong = words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
+  const counts = hasTempoApart(words) || opensWithTempo(words) || isLeadingTempo(words.items, 0, words.text);
+  const isStrong = counts || words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
   const ends = behind >= words.count || /[,.:;!(–—-]/.test(words.before(behind)) || words.found(behind) !== undefined;
-  return (sign < 0 || sign < at) && (isStrong || ends) && !words.is(behind, "verb-behind");
+  const isSaid = words.text.slice(words.words[at]!.start, words.end).includes(",") && !isSentenceLater(words, at);
+  return (sign < 0 || sign < at) && (isStrong || ends || isSaid) && !words.is(behind, "verb-behind");
 }
 
 function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intends }: Signs): Evidence | undefined {
@@ -170,7 +172,7 @@ function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intend
 /** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
 function standsAsTitle(words: LineWords, title: TitleWords): boolean {
   const isPlaced = words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
-  const counts = words.has("tempo") || isPlaced || hasBareTempo(words);
+  const counts = words.has("tempo") || isPlaced || hasBareTempo(words) || opensWithTempo(words);
   const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
@@ -216,6 +218,88 @@ function byTrade({ text }: LineWords, title: TitleWords, { start, end: itsEnd }:
 /** A number that is a tempo as it stands before how it went. */
 function hasBareTempo({ items, text }: LineWords): boolean {
   return items.some((_, i) => isBareTempo(items, i, text, undefined));
+}
+
+/** `Harmonics over the middle octave, one in three speaks`: no verb and no pronoun in all of it. */
+function isSentenceLater(words: LineWords, from: number): boolean {
+  return words.first(from, words.count, "sentence-sign", "intention", "negation", "teacher-verb") >= 0;
+}
+
+/** Words in front of a tempo that stands apart name what is practised when they are at most so many. */
+const LONGEST_NAME = 5;
+/** Of what has no number to it: words that begin a line of another kind. */
+const OTHER_LINES = [
+  "negation",
+  "body-part",
+  "body-trouble",
+  "total",
+  "rest",
+  "question",
+  "teacher",
+  "set-work",
+] as const;
+
+/**
+ * `gde gracenotes, 50, the last one late`, `grips @48`: words that nothing is known of, in front of a tempo that is
+ * marked or stands apart. With a place they are a piece, else an exercise by its own words.
+ */
+function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
+  if (intends || (sign >= 0 && sign < words.firstStop) || !(hasTempoApart(words) || hasMarkedTempo(words)))
+    return undefined;
+  const from = firstWord(words);
+  let to = from;
+  while (to < words.count && !endsName(words, from, to)) to++;
+  if (to <= from || to - from > LONGEST_NAME || words.first(0, to, ...OTHER_LINES, "same-as-above") >= 0)
+    return undefined;
+  const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
+  const name = words.text.slice(start, end);
+  if ((name.match(/\p{L}/gu) ?? []).length < 3 || (words.is(from, "heading") && to - from === 1)) return undefined;
+  const declared = words.titleOf(name);
+  if (declared !== undefined || words.has("place"))
+    return {
+      subject: { start, end, meaning: { type: "title", title: declared ?? name, declared: declared !== undefined } },
+    };
+  return { subject: { start, end, meaning: { type: "technique", name } } };
+}
+
+function endsName(words: LineWords, from: number, i: number): boolean {
+  if (i > from && /[,;:|(!→>]|(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i))) return true;
+  const type = words.found(i)?.meaning.type;
+  return type !== undefined && ENDS_NAME.includes(type);
+}
+
+const ENDS_NAME: readonly Meaning["type"][] = [
+  "tempo",
+  "number",
+  "range",
+  "place",
+  "amount",
+  "tries",
+  "times",
+  "outcome",
+];
+
+/** A number that may be a tempo and stands between commas, or in a row of such: `grips, 48, clean`. */
+function hasTempoApart({ items, text }: LineWords): boolean {
+  return items.some((item) => {
+    if (!isNumber(item) || countsElse(item, text)) return false;
+    const { meaning } = item;
+    const [low, high] =
+      meaning.type === "range" ? [meaning.range.low, meaning.range.high] : [meaning.value, meaning.value];
+    if (low < SLOWEST_APART || high > FASTEST_APART) return false;
+    return /[,;|]\s*$/.test(text.slice(0, item.start)) && /^[.!]*\s*(?:$|[,;|!–—-]|then\b)/.test(text.slice(item.end));
+  });
+}
+
+/** Beats a minute: what stands apart and is less, or more, is likelier to count something else. */
+const SLOWEST_APART = 40;
+const FASTEST_APART = 220;
+
+/** `@72`, `♩=72`, `72 bpm`; `at 72` goes on with sentences, too. */
+function hasMarkedTempo({ items, text }: LineWords): boolean {
+  return items.some(
+    ({ meaning, start, end }) => meaning.type === "tempo" && /[@=♩♪]|bpm/i.test(text.slice(start, end)),
+  );
 }
 
 /** Words in front of an amount name an activity when they are at most so many. */

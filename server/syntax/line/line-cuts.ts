@@ -5,7 +5,15 @@ import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 import { BEATS } from "../words/terms.ts";
 import { closingQuote, isQuote } from "../words/token.ts";
 import { CODES } from "./character-codes.ts";
-import { goesOnBehindDash, isBracketApart, isDashBetween, isSentenceEnd, withoutJoint } from "./cut-signs.ts";
+import {
+  goesOnBehindDash,
+  isBarBetween,
+  isBracketApart,
+  isDashBetween,
+  isSentenceEnd,
+  isSlashBetween,
+  withoutJoint,
+} from "./cut-signs.ts";
 import {
   ABOUT,
   AT,
@@ -30,7 +38,10 @@ import { isSpace } from "./day-line.ts";
 
 const { TAB, SPACE, DOUBLE_QUOTE, OPENING, CLOSING, COMMA, HYPHEN, STOP, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } =
   CODES;
-const { LETTER_B, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
+const { LETTER_A, LETTER_B, LETTER_Z, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
+const { SLASH, BAR, OPENING_SQUARE, CLOSING_SQUARE } = CODES;
+/** The one bit that tells a capital from a small letter. */
+const SMALL = 32;
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
 export const FIRST = 0;
@@ -64,6 +75,8 @@ export class LineCuts {
   private before = FIRST;
   private number = -1;
   private numberEnd = 0;
+  /** A colon stands before: what is claimed in notes may have bar lines. */
+  private behindColon = false;
   /** The piece that is open began with a number of a row. */
   private inRow = false;
   /** A quote that does not close takes in all that follows, up to the next comma. */
@@ -82,12 +95,13 @@ export class LineCuts {
     this.before = FIRST;
     this.count = 0;
     this.number = -1;
+    this.behindColon = false;
     this.inRow = false;
     this.unclosed = false;
     let i = from;
     while (i < to) {
       const code = text.charCodeAt(i);
-      if (code === SPACE || (code > GREATER && code < FIRST_BEYOND_ASCII)) {
+      if (code === SPACE || ((code | SMALL) >= LETTER_A && (code | SMALL) <= LETTER_Z)) {
         i++; // letters and spaces, most often
         continue;
       }
@@ -105,6 +119,7 @@ export class LineCuts {
       if ((code === HYPHEN || code === EN_DASH || code === EM_DASH) && this.isRemarkAt(i, code)) break;
       const separator = this.separatorAt(i, code);
       if (separator !== FIRST) this.close(i, i + 1, separator);
+      if (separator === AFTER_COLON) this.behindColon = true;
       i++;
     }
     this.remark = i;
@@ -165,11 +180,19 @@ export class LineCuts {
     if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
     if (code === HYPHEN || code === EN_DASH || code === EM_DASH)
       return isDashBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
-    if (code === OPENING || code === CLOSING) return isBracketApart(this.text, i, this.to) ? AFTER_COMMA : FIRST;
+    if (code === OPENING || code === CLOSING || code === OPENING_SQUARE || code === CLOSING_SQUARE)
+      return isBracketApart(this.text, i, this.to) ? AFTER_COMMA : FIRST;
+    if (code === BAR) return !this.behindColon && isBarBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
+    if (code === SLASH) return this.isSlashBetween(i) ? AFTER_COMMA : FIRST;
     if (code === STOP) return isSentenceEnd(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === GREATER || code === ARROW) return this.joinsNumbers(i, code) ? FIRST : AFTER_ARROW;
     if (code !== COLON || (this.isDigit(i - 1) && this.isDigit(i + 1))) return FIRST;
     return FACE.test(this.text.slice(i, Math.min(this.to, i + 2))) ? FIRST : AFTER_COLON;
+  }
+
+  private isSlashBetween(i: number): boolean {
+    const numberEnd = this.number < 0 ? -1 : this.numberEnd;
+    return isSlashBetween(this.text, { line: this.lineStart, start: this.start, numberEnd, to: this.to }, i);
   }
 
   /** `1,5 h`: the comma of a decimal, where hours follow. */

@@ -48,8 +48,9 @@ export class LineWords {
     return phraseKey(this.typed(i));
   }
 
+  /** Also behind the short form of an article: `l'Air`. */
   isCapital(i: number): boolean {
-    return /^\p{Lu}/u.test(this.typed(i));
+    return /^(?:\p{Ll}{1,2}['’])?\p{Lu}/u.test(this.typed(i));
   }
 
   /** What was found where a word stands; undefined for words that are kept as typed. */

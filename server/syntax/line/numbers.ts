@@ -93,11 +93,26 @@ export function isBareTempo(items: readonly Item[], i: number, text: string, sub
   const before = thingBefore(items, i, subject)?.meaning.type;
   const next = items[i + 1];
   const isSaid = next !== undefined && BEHIND_TEMPO.includes(next.meaning.type);
+  if (subject && subject.start >= item.end && isLeadingTempo(items, i, text)) return true;
   const ends = /^\s*(?:$|[,;.)!–—-])/.test(text.slice(item.end));
   const follows = before !== undefined && BEFORE_TEMPO.includes(before);
   const isApart = before !== "unknown" || /[,;.–—-]\s*$/.test(text.slice(0, item.start)) || isLed(item, text);
   return follows || isSaid || (ends && before !== undefined && isApart);
 }
+
+/**
+ * `84 C major`, `[72] Gavotte`, `66: thirds in G`: a number that opens the line, in front of what is played. Titles and
+ * amounts begin with smaller ones.
+ */
+export function isLeadingTempo(items: readonly Item[], i: number, text: string): boolean {
+  const item = items[i];
+  if (i > 0 || !item || !isNumber(item) || topOf(item.meaning) < SLOWEST_LEADING || !isBareValue(topOf(item.meaning)))
+    return false;
+  return !countsElse(item, text) && OPENING_OF_LINE.test(text.slice(0, item.start));
+}
+
+const SLOWEST_LEADING = 40;
+const OPENING_OF_LINE = /^[\s\uFEFF]*(?:[-*•]\s+)?[([]?\s*$/;
 
 /** Whether a number with nothing beside it may be a tempo. */
 export function isBareValue(value: number): boolean {

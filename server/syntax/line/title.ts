@@ -1,5 +1,6 @@
 import { BEFORE_KEY_OF_TITLE } from "../lexicon/title-words.ts";
 import type { LineWords } from "./line-words.ts";
+import { isLeadingTempo } from "./numbers.ts";
 
 /** Words that may be the title of a piece, by their place in the line. */
 export interface TitleWords {
@@ -74,15 +75,21 @@ function isKeyOfTitle(words: LineWords, i: number): boolean {
   return BEFORE_KEY_OF_TITLE.has(words.key(i - 1)) && words.found(i)?.meaning.type === "note";
 }
 
-/** Behind leading amounts, and words that say that something was practised. */
+/** Behind a leading tempo or amounts, and words that say that something was practised. */
 export function firstWord(words: LineWords): number {
-  let i = 0;
+  let i = opensWithTempo(words) ? 1 : 0;
   while (words.found(i)?.meaning.type === "amount") i++;
   const verb = words.lengthOf(i, "practice-verb");
   if (verb === 0 || i + verb >= words.count) return i;
   i += verb;
   while (words.is(i, "title-lead") && !words.isCapital(i)) i++;
   return i;
+}
+
+/** `[72] Gavotte`, `69/76/84: study 4`: a sign stands between. */
+export function opensWithTempo(words: LineWords): boolean {
+  const isSigned = words.count > 1 && /^[\]),:|–—-]/.test(words.before(1));
+  return isSigned && words.found(0) === words.items[0] && isLeadingTempo(words.items, 0, words.text);
 }
 
 /** `study 14`, `no. 4`, `op. 3`: the number belongs to the title. */
@@ -95,7 +102,7 @@ export function isTitleNumber(words: LineWords, i: number): boolean {
 
 function isEnd(words: LineWords, from: number, i: number): boolean {
   if (i === from) return ENDS.includes(words.found(i)?.meaning.type ?? "");
-  if (/[,;:!(→>=✓✔✗✘]/.test(words.before(i)) || /^[^\p{L}\p{N}&+#]+$/u.test(words.typed(i))) return true;
+  if (/[,;:!(→>=]/.test(words.before(i)) || /^[^\p{L}\p{N}&+#]+$/u.test(words.typed(i))) return true;
   if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4))
     return true;
   if (isTitleNumber(words, i)) return false;

@@ -1,10 +1,11 @@
+import { TICKS } from "../lexicon/outcomes/signs.ts";
 import { UNITS } from "../lexicon/tempo-marks.ts";
 import type { Token } from "./token.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 /** A number and what is written close to it, perhaps in brackets. */
 const JOINED = /^([@~]?\d{2,3})(\(?)([^\d\s()]+)\)?$/u;
-const SIGN = /^[+±~✓✔☑✗✘✕–-]$/u;
+const SIGN = new RegExp(`^[${TICKS}+±~–-]$`, "u");
 const DASHES = ["-", "–"];
 
 /** Parts a tempo from how it went: `80ok`, `66✓`, `66(ok)`; `72+ 80+ 88-`, where a dash says so among other signs. */

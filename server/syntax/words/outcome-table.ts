@@ -1,4 +1,5 @@
 import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
+import { LOOK_OF_SIGN } from "../lexicon/outcomes/signs.ts";
 import { phrasesOf } from "../lexicon/outcomes.ts";
 import { fold, phraseKey } from "./fold.ts";
 import type { MeaningOf, Verdict } from "./meaning.ts";
@@ -8,6 +9,7 @@ export const LONGEST_OUTCOME = 6;
 
 const VERDICTS: readonly Verdict[] = ["reached", "nearly", "not"];
 const PUNCTUATION = /[.,!?;:()[\]…"“”„«»*]+/gu;
+const LOOK = new RegExp(`[${LOOK_OF_SIGN}]`, "u");
 const ISH = /-?ish$/;
 
 /**
@@ -44,13 +46,14 @@ export class OutcomeTable {
   /** The same for words one after another. */
   ofWords(words: readonly string[]): MeaningOf<"outcome"> | undefined {
     if (words.length === 1 && this.phrases.has(words[0]!)) return this.phrases.get(words[0]!);
+    if (words.some((word) => LOOK.test(word))) return this.ofWords(words.map((word) => word.replace(LOOK, "")));
     const key = keyOf(words.join(""));
     return key === "" ? undefined : (this.phrases.get(key) ?? this.withoutIntensifiers(words));
   }
 
   /** Whether a phrase may begin with a word. */
   opens(word: string): boolean {
-    return this.openers.has(keyOf(word)) || this.phrases.has(word) || ISH.test(word);
+    return this.openers.has(keyOf(word)) || this.phrases.has(word.replace(LOOK, "")) || ISH.test(word);
   }
 
   /** Whether a word changes what stands beside it: `not`, `but`. */

@@ -1,3 +1,4 @@
+import { LOOK_OF_SIGN, TICKS } from "../lexicon/outcomes/signs.ts";
 import type { Item, Meaning, MeaningOf, Verdict } from "./meaning.ts";
 import { LONGEST_OUTCOME } from "./outcome-table.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -10,15 +11,16 @@ import type { Found, Words } from "./words.ts";
 export function outcomePhrase(text: string, vocabulary: Vocabulary): Verdict | undefined {
   const whole = vocabulary.outcomes.of(text);
   if (whole) return whole.says;
-  const bunch = SIGNS.exec(text.trim());
-  return bunch && new Set(text.trim()).size === 1 ? vocabulary.outcomes.of(text.trim()[0]!)?.says : undefined;
+  const signs = SIGNS.test(text.trim()) ? [...text.trim().matchAll(ONE_SIGN)].map(([, sign]) => sign!) : [];
+  return new Set(signs).size === 1 ? vocabulary.outcomes.of(signs[0]!)?.says : undefined;
 }
 
 /** Signs that say how it went, several together: `✓✓✗`, `++–`. A dash says that it did not, and only among others. */
-const SIGNS = /^(?=.*[^–-])[✓✔☑✗✘✕+±~–-]{2,}$/su;
+const SIGNS = new RegExp(`^(?=.*[^–-])(?:[${TICKS}+±~–-][${LOOK_OF_SIGN}]?){2,}$`, "su");
+const ONE_SIGN = new RegExp(`([${TICKS}+±~–-])[${LOOK_OF_SIGN}]?`, "gu");
 const DASHES = "–-";
 /** Other signs than these mean something else as well: `+` joins, `~ 60` is about 60. */
-const TICKS = /^[✓✔☑✗✘✕]/u;
+const TICK = new RegExp(`^[${TICKS}][${LOOK_OF_SIGN}]?$`, "u");
 const JOINS = /^[+~±]$/;
 
 /**
@@ -95,11 +97,10 @@ function signRow({ tokens, vocabulary }: Words, i: number): { length: number; it
   let end = i;
   for (; end < tokens.length; end++) {
     const { text, start, quote } = tokens[end]!;
-    const signs = !quote && (SIGNS.test(text) || (text.length === 1 && TICKS.test(text)));
-    if (!signs) break;
-    for (let k = 0; k < text.length; k++) {
-      const meaning = DASHES.includes(text[k]!) ? DASH : vocabulary.outcomes.of(text[k]!)!;
-      items.push({ start: start + k, end: start + k + 1, meaning: { ...meaning, inRow: true } });
+    if (quote || !(SIGNS.test(text) || TICK.test(text))) break;
+    for (const { 0: typed, 1: sign, index } of text.matchAll(ONE_SIGN)) {
+      const meaning = DASHES.includes(sign!) ? DASH : vocabulary.outcomes.of(sign!)!;
+      items.push({ start: start + index, end: start + index + typed.length, meaning: { ...meaning, inRow: true } });
     }
   }
   return items.length > 1 ? { length: end - i, items } : undefined;

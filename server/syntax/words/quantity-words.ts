@@ -20,7 +20,7 @@ const STOPS = ["flute", "principal", "diapason", "reed", "stop", "stops", "gedac
 /** `10 min`, `10m`, `10'`, `1 h 20`, `1h20`, `2 hours`, `1,5 h`, `2 1/2 hrs`; `about 10 min`, `5 min each`. */
 export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
   const about = aboutAt(words, i);
-  const found = timeAt(words, i + about) ?? (about > 0 ? words.phrase(i + about, "amount") : undefined);
+  const found = timeAt(words, i + about) ?? spokenAt(words, i + about, about > 0);
   if (!found) return undefined;
   const ish = words.is(i + about + found.length, "ish") ? 1 : 0;
   const each = eachAt(words, i + about + found.length + ish);
@@ -30,6 +30,20 @@ export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | 
     ...(each > 0 ? { each: true as const } : {}),
   };
   return { length: about + found.length + ish + each, meaning };
+}
+
+/** `an hour`, and `an hour and ten minutes`; behind a word that it is not exact the phrase alone, too. */
+function spokenAt(words: Words, i: number, isAbout: boolean): Found<MeaningOf<"amount">> | undefined {
+  const phrase = words.phrase(i, "amount");
+  if (!phrase) return undefined;
+  const behind = i + phrase.length;
+  const more = words.is(behind, "and", "und", "et", "en", "e", "y") ? timeAt(words, behind + 1) : undefined;
+  const isMore = more !== undefined && phrase.meaning.minutes % 60 === 0 && more.meaning.minutes < 60;
+  if (!isMore) return isAbout ? phrase : undefined;
+  return {
+    length: phrase.length + 1 + more.length,
+    meaning: { ...phrase.meaning, minutes: phrase.meaning.minutes + more.meaning.minutes },
+  };
 }
 
 function timeAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {

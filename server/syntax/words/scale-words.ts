@@ -26,13 +26,19 @@ export function tonicAndKind(words: Words, i: number): Found<ScaleMeaning> | und
   if (name !== undefined)
     return { length: tonic.length + 1, meaning: { type: "scale", tonic: tonic.note, kind: name, declared: true } };
   const kind = kindAt(words, i + tonic.length);
-  if (!kind) return !tonic.lower && words.standard(i + tonic.length) === "scale" ? loneTonic(tonic, 1) : undefined;
+  if (!kind) return isNamedScale(words, i, tonic) ? loneTonic(tonic, 1) : undefined;
   const { id, unsaid } = kind.meaning;
   const length = withScaleWord(words, i, tonic.length + kind.length);
   return {
     length,
     meaning: { type: "scale", tonic: tonic.note, kind: id, declared: false, ...(unsaid ? { unsaid } : {}) },
   };
+}
+
+/** `F scale`; in English also `g scale`, but `a scale` is any. */
+function isNamedScale(words: Words, i: number, tonic: NoteRun): boolean {
+  if (!tonic.lower) return words.standard(i + tonic.length) === "scale";
+  return words.is(i + tonic.length, "scale") && words.typed(i) !== "a";
 }
 
 /** `H moll` and `fis moll` where notes are not named so: the German word tells. A `B` may be either, and stays open. */

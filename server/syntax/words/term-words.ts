@@ -1,4 +1,5 @@
 import { ON_INSTRUMENT } from "../lexicon/note-leads.ts";
+import { VERBS_BEFORE_WITH } from "../lexicon/verbs-before-with.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { amountAt } from "./quantity-words.ts";
 import { tempoAt } from "./tempo-words.ts";
@@ -15,6 +16,7 @@ export function rhythmAt(words: Words, i: number): Found<MeaningOf<"rhythm">> | 
 export function freeWordsAt(words: Words, i: number): Found<MeaningOf<"focus" | "with" | "sore">> | undefined {
   const word = words.word(i);
   if (word !== "focus" && word !== "with" && word !== "sore") return undefined;
+  if (word === "with" && VERBS_BEFORE_WITH.has(words.word(i - 1))) return undefined;
   if (words.phrase(i, "without click", "articulation", "manner", "rhythm", "place")) return undefined;
   let end = i + 1;
   while (end < words.tokens.length && !endsFreeWords(words, end)) end++;

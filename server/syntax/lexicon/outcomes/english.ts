@@ -17,7 +17,7 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     not bad | not too bad | ok | ok now | okay | perfect | pretty good | quite good | really good | relaxed | right
     | ringing | rock solid | secure | singing | sings | sits | sits now | smooth | solid | sorted | sounded good |
     sounded nice | sounds good | spot on | steady | strong | success | sweet | tidy | very good | warm | well | went
-    fine | went ok | went well | working | works | yay | yeah | yep | yes | ☑ | ✓ | ✔ | tidier | clean now | no
+    fine | went ok | went well | working | works | y | yay | yeah | yep | yes | whoop | woohoo | woo hoo | tidier | clean now | no
     wrong notes | without mistakes | not bad at all
   `,
   nearly: `
@@ -43,7 +43,7 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     sagging | sags | scratchy | shallow | sloppy | sluggish | smudged | sour | split | splits | squeak | squeaked |
     squeaks | squeaky | squealed | stiff | strangled | stuck | stumbled | tangled | terrible | thin | too fast | too
     hard | too loud | too quiet | too slow | train wreck | tripped | two lapses | ugh | ugly | weak | wonky | wrong
-    | yikes | yuck | ✕ | ✗ | ✘ | flat | sharp | not easy | not ok | not okay | not so good | no good | not great |
+    | n | naw | nah | yikes | yuck | flat | sharp | not easy | not ok | not okay | not so good | no good | not great |
     not really | not clean yet | wrong every time | wrong notes | gallops | squeal | squeals | squealing | splat | clams | lots of clams | flubbed | botched | gave up |
     lost it | ran out of breath | too high | too low | too tense | wooden | whiny | all over the place | no chance | no luck
   `,

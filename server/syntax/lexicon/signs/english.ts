@@ -40,11 +40,11 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   "practice-verb": {
     practice: joined(
-      "a bit of | also | also did | back to | bit of | did | did some | drilled | ended with | finished with",
+      "a bit of | also | also did | back to | began on | began with | bit of | did | did my | did some | did the | drilled | ended with | finished with",
       "first | i did | run | read | read through | played through | run through | had a go at | ended on | i played | i played through | i practised | i tried | i went over | i worked on",
-      "learned | learning | learnt | looked at | more | played | polished | practice | practiced | practise",
-      "practised | quick | ran | ran through | repeated | reviewed | revised | run through of | some | spent",
-      "spent some time on | start with | started | started on | started with | tackled | then | tried | try",
+      "i took | learned | learning | learnt | looked at | more | next | next the | played | played my | polished | practice | practiced | practise",
+      "practised | practised my | pushed | quick | ran | ran through | repeated | reviewed | revised | run through of | some | spent",
+      "spent some time on | start with | started | started on | started with | starting with | tackled | then | then the | tried | try",
       "warm up with | warmed up on | warmed up with | went over | went through | work on | worked at",
       "worked on | working on",
     ),
@@ -63,13 +63,13 @@ export const ENGLISH_SIGNS: SignTable = {
       "sonatina | song | strathspey | study | suite | symphony | tango | tarantella | toccata | trio | tune",
       "variations | vivace | waltz | étude | exc | exc. | exer | bagatelle | arabesque | rigaudon | passepied | loure | canzona | canzone | ricercar",
       "ostinato | estudio | sonatine | aubade | cavatina | schottische | slow air | choro | milonga | fandango | bolero | malagueña",
-      "zamba | vals | valse | hora | csardas | csárdás | chanson | ayre | ländler | landler | ritornello | entrée | contredanse | gallop",
+      "et | etuden | vocalise | zamba | vals | valse | hora | csardas | csárdás | chanson | ayre | ländler | landler | ritornello | entrée | contredanse | gallop",
       "galop | cancion | canción | sinfonia | villanelle | anglaise | polacca | bransle | basse danse | pavan | planxty",
     ),
   },
   "title-number": {
     "number of a title": joined(
-      "bk | book | grade | no | nr | exc | exer | number | op | opus | vol | study | étude | etude | exercise | ex | caprice",
+      "bk | book | et | grade | no | nr | exc | exer | number | op | opus | vol | study | étude | etude | exercise | ex | caprice",
       "hymn | psalm | lesson | track | unit | volume | nos | numbers",
     ),
   },
@@ -167,7 +167,7 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   "beside-total": {
     "beside a total": joined(
-      "a | about | all in | all together | all told | almost | altogether | and | day | did | done | for today",
+      "a | about | all in | all up | call it | all together | all told | almost | altogether | and | day | did | done | for today",
       "good | in all | in total | it | just | long | maybe | nearly | of practice | only | or so | overall",
       "played for | practice | practice time | practiced | practise | practised | roughly | session | short",
       "i think | i guess | i reckon | incl | incl. | including | break | breaks | with breaks | w/ breaks | reh | rehearsal |",

@@ -39,7 +39,7 @@ export const FRENCH_SIGNS: SignTable = {
     ),
   },
   "title-number": {
-    "number of a title": "n° | no | num | numéro | op | opus | étude | exercice | cahier | volume",
+    "number of a title": "n° | n | et | no | num | numéro | op | opus | étude | exercice | cahier | volume",
   },
   "title-end": { "end of a title": "par | avec | sans | encore | seulement | mais | de nouveau" },
   "title-joint": { "inside a title": "à | en | de | du | des | la | le | les | et | sur | au" },

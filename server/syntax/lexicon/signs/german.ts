@@ -33,7 +33,8 @@ export const GERMAN_SIGNS: SignTable = {
     ),
   },
   "title-number": {
-    "number of a title": "nr | no | op | opus | heft | band | stück | etüde | übung | seite",
+    "number of a title":
+      "nr | no | op | opus | choral | lied | etude | et | heft | band | stück | etüde | übung | seite",
   },
   "title-end": { "end of a title": "auswendig | mit | nochmal | ohne | nur | wieder | aber" },
   "title-joint": { "inside a title": "bei | auf | von | bis | der | die | das | und | mit | zu | im | am" },

@@ -116,7 +116,7 @@ export const ITALIAN_SIGNS: SignTable = {
   "beside-total": {
     "beside a total": joined(
       "totale | in totale | in tutto | tempo totale | oggi | circa | fatto | fatti | studiato | suonato | solo",
-      "appena | quasi | di studio",
+      "appena | quasi | scarsa | scarso | scarsi | abbondante | abbondanti | o poco più | di studio",
     ),
   },
   "set-work": {

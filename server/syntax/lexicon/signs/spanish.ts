@@ -120,7 +120,7 @@ export const SPANISH_SIGNS: SignTable = {
   "beside-total": {
     "beside a total": joined(
       "total | en total | en conjunto | tiempo total | hoy | unos | aproximadamente | más o menos | hecho",
-      "hechos | solo | sólo | apenas | casi | de estudio | de práctica",
+      "hechos | o así | o asi | por ahí | solo | sólo | apenas | casi | de estudio | de práctica",
     ),
   },
   "set-work": {
