@@ -171,8 +171,7 @@ function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intend
 
 /** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
 function standsAsTitle(words: LineWords, title: TitleWords): boolean {
-  const isPlaced = words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
-  const counts = words.has("tempo") || isPlaced || hasBareTempo(words) || opensWithTempo(words);
+  const counts = words.has("tempo") || isPlaced(words) || hasBareTempo(words) || opensWithTempo(words);
   const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
@@ -185,6 +184,11 @@ function standsAsTitle(words: LineWords, title: TitleWords): boolean {
     (title.capitals > 0 && isAgain(words, title.to) && isSaid) ||
     (title.capitals > 1 && ends && (isSaid || words.has("amount")))
   );
+}
+
+/** By a number: `bars 1-8`, `line 4`. */
+function isPlaced({ items }: LineWords): boolean {
+  return items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
 }
 
 /** `In the morning` says when, and names no piece. */
@@ -241,10 +245,12 @@ const OTHER_LINES = [
 
 /**
  * `gde gracenotes, 50, the last one late`, `grips @48`: words that nothing is known of, in front of a tempo that is
- * marked or stands apart. With a place they are a piece, else an exercise by its own words.
+ * marked or stands apart, or of a numbered place and how it went there. With a place they are a piece, else an exercise
+ * by its own words.
  */
 function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
-  if (intends || (sign >= 0 && sign < words.firstStop) || !(hasTempoApart(words) || hasMarkedTempo(words)))
+  if (intends || (sign >= 0 && sign < words.firstStop)) return undefined;
+  if (!hasTempoApart(words) && !hasMarkedTempo(words) && !(isPlaced(words) && words.has("outcome", "tries")))
     return undefined;
   const from = firstWord(words);
   let to = from;

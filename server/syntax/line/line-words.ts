@@ -111,7 +111,7 @@ export class LineWords {
     for (let i = 0; i < this.count; i++) {
       const type = this.found(i)?.meaning.type;
       if (type === "tempo" || type === "place" || type === "amount") return i;
-      if (i > 0 && /[,:;.]/.test(this.before(i))) return i;
+      if (i > 0 && /[,:;.|]/.test(this.before(i))) return i;
     }
     return this.count;
   }

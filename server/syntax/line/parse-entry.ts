@@ -6,7 +6,7 @@ import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
 import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
-import { resolveNumbers } from "./numbers.ts";
+import { isLeadingTempo, isNumber, resolveNumbers } from "./numbers.ts";
 import { type PartContext, partsOf } from "./parts.ts";
 import { placesOfPiece } from "./places-of-piece.ts";
 import { asSaid } from "./said.ts";
@@ -102,7 +102,7 @@ interface Found {
 /** `5' lip slurs`: amounts and hours before the subject stand beside it as those behind it do. */
 function behindLead(text: string, parts: readonly Part[], context: PartContext): Found {
   const [first, ...others] = parts;
-  const count = first ? leadLength(first.items) : 0;
+  const count = first ? leadLength(first.items, text) : 0;
   if (count === 0) return chainOf(text, parts) ?? tonicBehind(firstSubject(parts, context, text));
   const lead = first!.items.slice(0, count);
   const behind = { ...first!, items: first!.items.slice(count) };
@@ -114,10 +114,16 @@ function behindLead(text: string, parts: readonly Part[], context: PartContext):
   return { ...found, items: [...lead, ...found.items] };
 }
 
-function leadLength(items: readonly Item[]): number {
-  const first = items.findIndex(({ meaning }) => meaning.type !== "amount" && meaning.type !== "clock");
+/** Amounts, hours, and tempos that open the line: `72 76 flam taps`. */
+function leadLength(items: readonly Item[], text: string): number {
+  const areTempos = items[0]?.meaning.type === "tempo" || isLeadingTempo(items, 0, text);
+  const first = items.findIndex(
+    (item) => !LEADING.includes(item.meaning.type) && !(areTempos && (item.meaning.type === "tempo" || isNumber(item))),
+  );
   return first < 0 ? items.length : first;
 }
+
+const LEADING: readonly Meaning["type"][] = ["amount", "clock"];
 
 function tonicBehind({ subject, items }: Found): Found {
   return subject ? withTonicBehind({ subject, items }) : { items };

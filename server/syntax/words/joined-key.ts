@@ -148,7 +148,7 @@ function behindTonic(tokens: readonly Token[], i: number, vocabulary: Vocabulary
   if (!tonic || tonic.note.octave !== undefined) return undefined;
   const isTempo = /^\d/.test(tokens[i + 1]?.text ?? "") && /^\d+$/.test(tokens[i + 1]!.text);
   if (text === "M" || text === "m")
-    return isTempo || (tonic.lower && !syllabic) ? undefined : [{ ...token, text: MODES.get(text)! }];
+    return !syllabic && (isTempo || tonic.lower) ? undefined : [{ ...token, text: MODES.get(text)! }];
   const minor = MINORS.get(text);
   if (minor !== undefined) return isTempo && text === "mm" ? undefined : [{ ...token, text: minor }];
   const chord = /\d/.test(text) && /^[a-zA-Z]/.test(text) ? chordOf(text, vocabulary) : undefined;

@@ -5,7 +5,7 @@ import { type Found, longest, type Words } from "./words.ts";
 type Place = Found<MeaningOf<"place">>;
 
 /** `17`, `17-32`, `12a`, `17-end`. */
-const RANGE = /^\d{1,4}[a-f]?(?:[-–/](?:\d{1,4}[a-f]?|end|ende|schluss|fin|fine|einde|final))?$|^\d{1,4}ff?$/i;
+const RANGE = /^\d{1,4}[a-f]?(?:[-–/+](?:\d{1,4}[a-f]?|end|ende|schluss|fin|fine|einde|final))?$|^\d{1,4}ff?$/i;
 const ENDS = /[-–](?:end|ende|schluss|fin|fine|einde|final)$/i;
 /** `b.9-14`, `bars1-8`, `p12`, `T.25`: a word, a point or none, and what it counts. */
 const CLOSE = /^(\p{L}{1,8})(\.?)(\d{1,4}[a-f]?(?:[-–](?:\d{1,4}[a-f]?|end|ende|fin|fine|einde))?)$/iu;
@@ -289,5 +289,5 @@ function isOnwards(words: Words, next: number, { length }: Found): boolean {
 }
 
 function hyphened(range: string): string {
-  return range.replace(/[–/]/, "-").replace(/ff?$/i, "-end");
+  return range.replace(/[–/]/, "-").replace("+", ", ").replace(/ff?$/i, "-end");
 }

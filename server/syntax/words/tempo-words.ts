@@ -15,7 +15,7 @@ const FIGURES = "\\d{1,6}(?:\\.\\d{1,3})?";
 const NUMBER = new RegExp(`^${FIGURES}$`);
 const RANGE = new RegExp(`^(${FIGURES})[-–](${FIGURES})$`);
 /** With what may follow without a space: a unit, `ish`, and signs that end a sentence. */
-const RATE = new RegExp(`^~?(${FIGURES})(?:(?:[-–—→]|->)(${FIGURES}))?(bpm|-?ish)?[.!]*$`, "i");
+const RATE = new RegExp(`^~?(${FIGURES})(?:(?:[-–—→]|->)(${FIGURES}))?(bpm|-?ish)?[.!…]*$`, "i");
 /** What joins two numbers. */
 export const JOINTS = ["to", "-", "–", "—", "→", "->", "bis"];
 
@@ -78,12 +78,12 @@ export function markAt(words: Words, i: number): Mark {
   if (words.is(next, ...TEMPO_WORDS)) {
     says = "likely";
     next++;
-    if (words.typed(next) === "=") next++;
+    if (words.typed(next) === "=" || (words.is(next, "on", "to") && /^\d{2,3}$/.test(words.typed(next + 1)))) next++;
   }
   const isAt = words.is(next, "at", "@");
   if (isAt) says = "surely";
-  else if (words.is(next, ...AT_WORDS)) says = "likely";
-  if (isAt || words.is(next, ...AT_WORDS)) next++;
+  else if (isAtWord(words, next)) says = "likely";
+  if (isAt || isAtWord(words, next)) next++;
   const beat = beatAt(words, next);
   const equals = beat && words.typed(next + beat.length) === "=" ? 1 : 0;
   const isNamed = beat && (equals > 0 || isAt || isSaidAlone(words, next, beat.length));
@@ -99,6 +99,19 @@ export function markAt(words: Words, i: number): Mark {
   const isGlued = glued === "@" || glyph !== undefined;
   return { length: next - i, says, isGlued, beat: isNamed ? beat.value : glyph, isMeasures };
 }
+
+/** `bei 60`; `a 60` where notes are named by syllables or words, and `a` is none. */
+function isAtWord(words: Words, i: number): boolean {
+  if (words.is(i, ...AT_WORDS)) return true;
+  return (
+    words.vocabulary.notes.words !== null &&
+    words.typed(i) === "a" &&
+    AFTER_A.test(words.typed(i + 1)) &&
+    !words.note(i)
+  );
+}
+
+const AFTER_A = /^\d{2,3}(?:[-–/→]\d{2,3})*[.!,]*$/;
 
 /** Signs that stand before a number without a space. */
 const GLUED = /^(?:[@~](?=\d)|[♩♪](?=\d))/;

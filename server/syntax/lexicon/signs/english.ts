@@ -76,7 +76,7 @@ export const ENGLISH_SIGNS: SignTable = {
   "title-end": {
     "end of a title": joined(
       "con | con sord | again | same | from | w | with | only | still | but | now | without | w/o | by memory",
-      "by heart | over and over | cont | contd",
+      "by heart | over and over | cont | contd | next | tonight",
     ),
   },
   "title-joint": {
@@ -179,16 +179,18 @@ export const ENGLISH_SIGNS: SignTable = {
       "also for next week | assignment | before next lesson | bring | by next week | for friday | for lesson",
       "for monday | for next lesson | for next time | for next week | for the lesson | for thursday",
       "for tuesday | for wednesday | homework | hw | next lesson | next week | set | this week's work",
-      "till next lesson | to do | todo | until next week",
+      "till next lesson | to do | todo | until next week | hmwk | hmwrk | h/w | nxt wk | nxt week | nxt lesson | due",
+      "due mon | due tue | due wed | due thu | due fri | due sat | due sun | due monday | due tuesday | due wednesday",
+      "due thursday | due friday | due saturday | due sunday | due next week | due next lesson",
     ),
   },
-  "set-work-with-sign": { "set work": "set | todo | next week | next lesson", bring: "bring" },
+  "set-work-with-sign": { "set work": "set | due | todo | next week | next lesson", bring: "bring" },
   "teacher-verb": {
     said: "said",
     "says or wants": joined(
       "advised | advises | asked me | corrected | explained | insists | liked | likes | mentioned | noticed",
       "pointed out | reckons | recommends | reminded me | says | showed me | shows | suggested",
-      "suggests | tells me | thinks | told | told me | wanted | wants | warned | wrote",
+      "suggests | sez | tells me | thinks | told | told me | wanted | wants | warned | wrote",
     ),
   },
   "before-teacher": { "before the teacher": "the | my" },
@@ -203,7 +205,7 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   "same-as-above": {
     same: joined(
-      "as above | ditto | idem | same | same again | same as above | same exercise | same passage | same piece",
+      "as above | ditto | idem | same | same again | same but | same thing but | same one | same tune | same as above | same exercise | same passage | same piece",
       "same place | same scale | same thing",
     ),
     again: "again",

@@ -107,9 +107,11 @@ export const GERMAN_SIGNS: SignTable = {
   "set-work": {
     "set work": joined(
       "aufgabe | aufgaben | bis nächste woche | bis nächstes mal | bis zur nächsten stunde | für nächste woche",
-      "für nächstes mal | ha | hausaufgabe | hausaufgaben | nächste woche | zum nächsten mal",
+      "auf | zu montag | zu dienstag | zu mittwoch | zu donnerstag | zu freitag | zu samstag | zur nächsten stunde",
+      "bis montag | bis dienstag | bis mittwoch | bis donnerstag | bis freitag | für nächstes mal | ha | hausaufgabe | hausaufgaben | nächste woche | zum nächsten mal",
     ),
   },
+  "set-work-with-sign": { "set work": "auf" },
   "teacher-verb": {
     "says or wants": "empfiehlt | fand | findet | hat gesagt | meint | meinte | möchte | rät | sagt | sagte | will",
   },
@@ -124,7 +126,7 @@ export const GERMAN_SIGNS: SignTable = {
     question: "frage | frage an | fragen | fragen an",
   },
   "same-as-above": {
-    same: "das gleiche | dasselbe | dito | dito nochmal | ebenso | genauso | wie oben",
+    same: "das gleiche | derselbe | dieselbe | dieselben | dasselbe | dito | dito nochmal | ebenso | genauso | wie oben",
     again: "nochmal",
   },
   negation: {
