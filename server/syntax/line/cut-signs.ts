@@ -55,8 +55,16 @@ const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
 
 /** A bar between columns: `F major | 72 | clean`; not one between notes. */
 export function isBarBetween(text: string, start: number, i: number, to: number): boolean {
-  return (isSpaceAt(text, i - 1) || isSpaceAt(text, i + 1)) && !isRowAt(text, start, i, to);
+  if (!isSpaceAt(text, i - 1) && !isSpaceAt(text, i + 1)) return false;
+  const before = text.slice(Math.max(start, i - LONGEST_WORD), i).trimEnd();
+  const behind = text.slice(i + 1, Math.min(to, i + LONGEST_WORD)).trimStart();
+  return !(NOTELIKE_LAST.test(before) && NOTELIKE_FIRST.test(behind));
 }
+
+/** Notes, also such as there are none. */
+const NOTELIKE = "[A-Ha-h][#b♯♭x𝄪𝄫]{0,6}\\d?['’]*";
+const NOTELIKE_LAST = new RegExp(`(?:^|\\s)${NOTELIKE}$`, "u");
+const NOTELIKE_FIRST = new RegExp(`^${NOTELIKE}(?:\\s|,|$)`, "u");
 
 /**
  * A slash between the columns of a line, of which one has the tempo: `G minor / 2 octaves / ♩=66 / fine`. Not one in a

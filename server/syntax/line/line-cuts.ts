@@ -40,8 +40,7 @@ const { TAB, SPACE, DOUBLE_QUOTE, OPENING, CLOSING, COMMA, HYPHEN, STOP, ZERO, N
   CODES;
 const { LETTER_A, LETTER_B, LETTER_Z, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
 const { SLASH, BAR, OPENING_SQUARE, CLOSING_SQUARE } = CODES;
-/** The one bit that tells a capital from a small letter. */
-const SMALL = 32;
+const SMALL = SPACE; // the one bit that tells a small letter from a capital
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
 export const FIRST = 0;

@@ -66,7 +66,16 @@ export function missesOf(figure: Figure, lines: readonly WrittenLine[]): readonl
 }
 
 /** Players by the letter before their number; those of `all` are the tables' that were written first. */
-export const GROUPS: Readonly<Record<string, string>> = { a: "a", b: "b", all: "ab", new: "n", more: "c", kept: "k", further: "e", unseen: "f" };
+export const GROUPS: Readonly<Record<string, string>> = {
+  a: "a",
+  b: "b",
+  all: "ab",
+  new: "n",
+  more: "c",
+  kept: "k",
+  further: "e",
+  unseen: "f",
+};
 
 /** A group's or one player's. */
 export function linesOf(asked: string, lines: readonly WrittenLine[]): readonly WrittenLine[] {

@@ -41,7 +41,14 @@ export interface WrittenLine {
   readonly underlined: boolean;
 }
 
-export const TABLES = ["natural-lines", "new-hands", "more-hands", "kept-hands", "further-hands", "unseen-hands"] as const;
+export const TABLES = [
+  "natural-lines",
+  "new-hands",
+  "more-hands",
+  "kept-hands",
+  "further-hands",
+  "unseen-hands",
+] as const;
 type Table = (typeof TABLES)[number];
 
 /** The lines of one table, read in a journal for each player. `folder` is that of the tables. */

@@ -76,3 +76,24 @@ test("an amount before the subject stands beside it", () => {
     5 min stopped notes, uneven  => entry: stopped notes | 5 min | outcome uneven
   `);
 });
+
+test("columns are parted by bars, by brackets, and by slashes where one of them has the tempo", () => {
+  check(`
+    D minor | thirds | 72 | clean     => entry: D natural minor (natural unsaid) | pattern thirds | tempo 72 | outcome clean
+    D minor / thirds / ♩=72 / clean   => entry: D natural minor (natural unsaid) | pattern thirds | tempo 1/4=72 | outcome clean
+    D minor [thirds] 72 clean         => entry: D natural minor (natural unsaid) | pattern thirds | tempo 72 | outcome clean
+    D minor, 72 ok / 80 no            => entry: D natural minor (natural unsaid) | tempo 72 | outcome ok | tempo 80 | outcome no
+    D minor, slurred / tongued        => entry: D natural minor (natural unsaid) | articulation slurred (slurred) | unknown / | articulation tongued (single)
+    D major: D E F# G | A B C# D      => entry: D major | notes D E F# G A B C# D
+    notes E | F                       => entry: notes E F
+  `);
+});
+
+test("pictures say how it went as ticks and crosses do, whatever their colour", () => {
+  check(`
+    D minor, 60 66 72 ✅✅❌   => entry: D natural minor (natural unsaid) | tempo 60 | tempo 66 | tempo 72 | outcome ✅ | outcome ✅ | outcome ❌
+    D minor, 60 👍🏽, 66 👎     => entry: D natural minor (natural unsaid) | tempo 60 | outcome 👍 | tempo 66 | outcome 👎
+    D minor ✔️                 => entry: D natural minor (natural unsaid) | outcome ✔
+    D minor, 66😀             => entry: D natural minor (natural unsaid) | tempo 66 | outcome 😀
+  `);
+});
