@@ -55,10 +55,10 @@ const VERDICTS: readonly (readonly [Verdict, string])[] = [
 ];
 
 function verdictRow(says: Verdict, of: string, sentence: string): ListedRow {
-  const [english] = outcomeWords("english");
+  const words = outcomeWords("english").flatMap((english) => phrasesOf(english[says])); // and the signs
   const others = NOTE_NAMES.flatMap(({ id }) => {
     const [own] = outcomeWords(id);
     return id === "english" || !own ? [] : [[id, distinct(phrasesOf(own[says]))] as const];
   });
-  return termRow([says, ...distinct(phrasesOf(english![says]))], of, sentence, Object.fromEntries(others));
+  return termRow([says, ...distinct(words)], of, sentence, Object.fromEntries(others));
 }

@@ -137,7 +137,17 @@ test("subjects of aims are offered with their date", () => {
 });
 
 test("at the beginning of a line in a day stand phases too, those that it has not last", () => {
-  check("gr‸", ["Ground", "groundwork", "graces", "grace notes", "gruppetti", "grooves", "growl", "group practice"]);
+  check("gr‸", [
+    "Ground",
+    "groundwork",
+    "graces",
+    "grace notes",
+    "grips",
+    "gruppetti",
+    "grooves",
+    "growl",
+    "group practice",
+  ]);
   check("ma‸", ["market band", "mallet rolls"]);
   check("warmu‸", ["warm-up"]);
   const inDay = `${LAST_DAYS}2026-03-06 Fri\nwarm-up, 5 min\n`;
@@ -146,7 +156,17 @@ test("at the beginning of a line in a day stand phases too, those that it has no
 });
 
 test("titles by their short names, in quotes where they have none", () => {
-  check("  Gr‸", ["Ground", "groundwork", "graces", "grace notes", "gruppetti", "grooves", "growl", "group practice"]);
+  check("  Gr‸", [
+    "Ground",
+    "groundwork",
+    "graces",
+    "grace notes",
+    "grips",
+    "gruppetti",
+    "grooves",
+    "growl",
+    "group practice",
+  ]);
   check("  Dai‸", ['"Daily thirds no. 3"']);
   checkTaken('  "Gr‸"', "Ground", "  Ground");
   checkTaken("  “Dai‸”, slow", '"Daily thirds no. 3"', "  “Daily thirds no. 3”, slow");
@@ -500,7 +520,12 @@ test("a line that a completion was taken in is read as before it, and what stood
         const typed = typing(marked);
         const items = offered(typed);
         const item = items[pick % items.length]!;
-        const after = edited(typed.text, [item.edit]).split("\n")[typed.position.line]!;
+        const { line } = typed.position;
+        const count = item.edit.newText.split("\n").length; // a day with its first phase is two
+        const after = edited(typed.text, [item.edit])
+          .split("\n")
+          .slice(line, line + count)
+          .join("\n");
         const [before, behind] = marked.split("‸") as [string, string];
         expect(after.startsWith(before) || item.edit.range.start.character < before.length).toBe(true);
         expect(after.endsWith(behind)).toBe(true);
