@@ -38,7 +38,7 @@ const RANDOM = { setupFiles: ["test/support/random-runs.ts"] };
 const TWO_AT_A_TIME = {
   testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
   hookTimeout: 60_000,
-  maxWorkers: 2,
+  maxWorkers: Math.min(2, availableParallelism()),
   expect: { poll: { timeout: 10_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
   sequence: { groupOrder: 1 },
 };

@@ -21,7 +21,7 @@ export interface Address {
 }
 
 /** Of the first line, from 1: a cursor that stands behind the very beginning is not taken to today by the extension. */
-export const AT_THE_TOP = { startLineNumber: 1, startColumn: 2 };
+const AT_THE_TOP = { startLineNumber: 1, startColumn: 2 };
 
 /** As the command has it. */
 const ACTIVE_GROUP = -1;
