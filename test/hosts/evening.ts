@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { cursorAt, linesOf, todayOf } from "./typing.ts";
-import { hasStarted, type Window } from "./window.ts";
+import { hasStarted, untilDone, type Window } from "./window.ts";
 import type { InWindow } from "./workbench.ts";
 
 /**
@@ -61,8 +61,11 @@ export function evening(inWindow: InWindow): void {
       for (const word of line.match(/\S+\s*/g)!) {
         await page.keyboard.type(word.trimEnd(), { delay: DELAY });
         asked++;
-        await page.keyboard.press("Control+Space");
-        await page.locator(".suggest-widget.visible").waitFor();
+        // Pressed while an earlier offer is about to go, the key is lost with that.
+        await untilDone(async () => {
+          await page.keyboard.press("Control+Space");
+          await page.locator(".suggest-widget.visible").waitFor({ timeout: 3_000 });
+        });
         if (await hasOffers(page)) offered++;
         await page.keyboard.type(word.slice(word.trimEnd().length));
       }

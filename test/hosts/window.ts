@@ -125,7 +125,7 @@ export async function openPalette(page: Page, words: string): Promise<void> {
  * Does something again and again, as a person would, until it can be done. A key is lost when what had the focus has just
  * gone; and the palette closes when another part of the window, a preview that has just been drawn, takes the focus.
  */
-function untilDone(attempt: () => Promise<void>): Promise<void> {
+export function untilDone(attempt: () => Promise<void>): Promise<void> {
   return vi.waitFor(attempt, { timeout: START_LIMIT });
 }
 
