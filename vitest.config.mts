@@ -34,12 +34,11 @@ const SHARED_MODULES = { isolate: false };
 const TIMES = Math.max(1, Number(process.env["DAYSTAVE_RUNS"] ?? 1));
 const RANDOM = { setupFiles: ["test/support/random-runs.ts"] };
 
-/** What needs a browser or an editor. */
-const ONE_AT_A_TIME = {
+/** What needs a browser or an editor: two at once, on two cores, as each waits for half of its time. */
+const TWO_AT_A_TIME = {
   testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
   hookTimeout: 60_000,
-  fileParallelism: false,
-  maxWorkers: 1,
+  maxWorkers: Math.min(2, availableParallelism()),
   expect: { poll: { timeout: 10_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
   sequence: { groupOrder: 1 },
 };
@@ -72,13 +71,11 @@ export default defineConfig({
       { test: { ...SHARED_MODULES, ...RANDOM, name: "thorough", include: THOROUGH, testTimeout: 60_000 * TIMES } },
       /** The built server with a real client over stdio. */
       { test: { ...SHARED_MODULES, name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
-      /** Real editors, one at a time: two at once starve each other of processor time and miss their limits. */
-      {
-        test: { ...SHARED_MODULES, ...ONE_AT_A_TIME, name: "hosts", include: [HOSTS] },
-      },
+      /** Real editors, and pages alone. */
+      { test: { ...SHARED_MODULES, ...TWO_AT_A_TIME, name: "hosts", include: [HOSTS] } },
       {
         plugins: [vitePluginIn("de")],
-        test: { ...SHARED_MODULES, ...ONE_AT_A_TIME, name: "german-pages", include: [GERMAN_PAGES] },
+        test: { ...SHARED_MODULES, ...TWO_AT_A_TIME, name: "german-pages", include: [GERMAN_PAGES] },
       },
     ],
   },

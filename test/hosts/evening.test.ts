@@ -1,8 +1,11 @@
+import { describe } from "vitest";
+import { desk } from "./desk.ts";
 import { evening } from "./evening.ts";
-import { describeNodeHost, describeWorkbench } from "./workbench.ts";
+import { describeWorkbench } from "./workbench.ts";
 
-const NAME = "typing an evening";
-const JOURNAL = { sample: "test/hosts/journals/evening", open: "book.practice", asOpened: true };
+const BOOK = { sample: "test/hosts/journals/evening", open: "book.practice", asOpened: true };
 
-describeWorkbench(NAME, JOURNAL, evening);
-describeNodeHost(NAME, JOURNAL, evening);
+describeWorkbench("an evening's book", BOOK, (inWindow) => {
+  describe("at the desk", () => desk(inWindow));
+  describe("typing an evening", () => evening(inWindow));
+});

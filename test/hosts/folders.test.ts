@@ -1,8 +1,9 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
-import { expect } from "vitest";
+import { describe, expect } from "vitest";
 import { exerciseIn } from "./preview-page.ts";
+import { severalPreviews } from "./several-previews.ts";
 import { cursorAt, runByKeys } from "./typing.ts";
 import { openPalette, textHasFocus, type Window } from "./window.ts";
 import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
@@ -21,18 +22,24 @@ const NOTHING_EXPLAINED = '{ "daystave.explain": "none" }';
 const TWO_FOLDERS = {
   sample: "test/hosts/journals/two-folders",
   workspace: "both.code-workspace",
-  open: [SETTINGS_OF_BEN, "ben/b.practice", "anna/a.practice"],
+  open: ["ben/b.practice", "anna/a.practice"],
 };
 
 const NAME = "two folders in one window";
-describeWorkbench(NAME, TWO_FOLDERS, (inWindow) => ownSettings(inWindow, typeNothingExplained));
-describeWorkbench(NAME, { ...TWO_FOLDERS, open: ["ben/b.practice", "anna/a.practice"] }, twoJournals);
-describeNodeHost(NAME, { ...TWO_FOLDERS, open: "anna/a.practice" }, (inWindow, host) => {
-  ownSettings(inWindow, async () => writeFileSync(join(host().folder, SETTINGS_OF_BEN), NOTHING_EXPLAINED));
+describeWorkbench(NAME, TWO_FOLDERS, (inWindow) => {
   twoJournals(inWindow);
+  describe("several previews", () => severalPreviews(inWindow));
+  ownSettings(inWindow, typeNothingExplained);
+});
+describeNodeHost(NAME, TWO_FOLDERS, (inWindow, host) => {
+  inWindow("have a row each on the page of pupils", async ({ page, preview }) => {
+    await runByKeys(page, "Daystave: Show Pupils");
+    const names = preview().getByRole("heading", { level: 2 });
+    await expect.poll(() => names.allTextContents(), SOON).toEqual(["anna", "ben"]);
+  });
+  ownSettings(inWindow, async () => writeFileSync(join(host().folder, SETTINGS_OF_BEN), NOTHING_EXPLAINED));
 });
 
-/** In the tab that it has. */
 async function typeNothingExplained({ page }: Window): Promise<void> {
   await show(page, "settings.json");
   await page.locator(".editor-instance .view-line").first().click();

@@ -1,14 +1,14 @@
-import type { Page } from "playwright-core";
-import { expect } from "vitest";
-import { previewPaths } from "./preview-paths.ts";
-import { week } from "./week.ts";
+import { describe, expect } from "vitest";
+import { inGerman } from "./german.ts";
+import { followsAnEdit } from "./preview-paths.ts";
+import { completes, hoverShowsWeeks } from "./week.ts";
 import { describeNodeHost } from "./workbench.ts";
 
 // The package as a person installs it: what an editor lets it do, it reads from the manifest inside.
 describeNodeHost(
   "the installed package",
   { sample: "samples/quickstart", open: "week.practice", packaged: true, untrusted: true },
-  (inWindow) => {
+  (inWindow, host) => {
     inWindow(
       "checks and explains in a folder that is not trusted, and leaves it so",
       async ({ page, editor, hoverOnStartOf, showPreview }) => {
@@ -41,15 +41,10 @@ describeNodeHost(
       await page.locator(".editor-instance .view-line", { hasText: "player Ottilie" }).first().waitFor();
     });
 
-    week(inWindow);
-    previewPaths(inWindow, reloadAddressed);
+    completes(inWindow);
+    hoverShowsWeeks(inWindow);
+    followsAnEdit(inWindow);
+
+    describe("in a German editor", () => inGerman(inWindow, host)); // which the window stays
   },
 );
-
-/** The address names what to open; here the window is to remember it. */
-async function reloadAddressed(page: Page): Promise<void> {
-  const url = new URL(page.url());
-  const payload: [string, string][] = JSON.parse(url.searchParams.get("payload")!);
-  url.searchParams.set("payload", JSON.stringify(payload.filter(([name]) => name !== "openFile")));
-  await page.goto(url.href);
-}

@@ -6,6 +6,7 @@ import { tmpdir } from "node:os";
 import { basename, join, resolve } from "node:path";
 import { buildInto } from "../../build.mjs";
 import { vsixOf } from "../../client/packaging/vsix.mjs";
+import { byKey, choresWith, type DoChore, keysFor } from "./chores.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const MODULES = join(ROOT, ".hosts/node_modules");
@@ -22,14 +23,15 @@ export interface NodeHost {
   readonly folder: string;
   /** The server-side editor's own process. */
   readonly pid: number;
+  readonly doChore: DoChore;
   close(): Promise<void>;
 }
 
 export interface NodeHostOptions {
   /** A folder, relative to the top of the checkout. */
   readonly sample: string;
-  /** A file of the sample. */
-  readonly open: string;
+  /** Files of the sample; the last one is shown. */
+  readonly open: string | readonly string[];
   /** Whether the extension is installed from its package, as by a person; else the editor takes it from the checkout. */
   readonly packaged?: boolean;
   /** Whether the folder is one that nobody has said to trust; else the editor trusts every folder. */
@@ -62,17 +64,25 @@ export async function startNodeHost(options: NodeHostOptions): Promise<NodeHost>
   writeFileSync(join(home, "data/User/settings.json"), JSON.stringify({ ...USUAL_SETTINGS, ...options.settings }));
   if (packaged) await installPackage(home);
   const port = await freePort();
+  const authority = `127.0.0.1:${port}`; // which must equal the address's own
+  const paths = [open].flat().map((name) => join(folder, name));
+  const chores = choresWith(
+    paths.map((path) => ({ scheme: "vscode-remote", authority, path })),
+    false,
+  );
+  writeFileSync(join(home, "data/User/keybindings.json"), keysFor(chores));
   const { pid, stop } = await startServer(home, port, untrusted ? [] : ["--disable-workspace-trust"]);
-  const remote = (path: string) => `vscode-remote://127.0.0.1:${port}${path}`; // the authority must equal the address's own
+  const remote = (path: string) => `vscode-remote://${authority}${path}`;
   const payload = JSON.stringify([
     ...(packaged ? [] : [["extensionDevelopmentPath", remote(join(ROOT, options.extension ?? ""))]]),
     ...(tests ? [["extensionTestsPath", remote(join(ROOT, tests))]] : []),
-    ["openFile", remote(join(folder, open))],
+    ...paths.map((path) => ["openFile", remote(path)]),
   ]);
   return {
-    url: `http://127.0.0.1:${port}/?${new URLSearchParams({ ...windowOf(options, folder), payload })}`,
+    url: `http://${authority}/?${new URLSearchParams({ ...windowOf(options, folder), payload })}`,
     folder,
     pid,
+    doChore: byKey,
     async close() {
       await stop();
       rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });

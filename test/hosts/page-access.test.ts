@@ -24,8 +24,8 @@ lesson
 const CURSOR = 12;
 const NOTES = 15;
 
-async function unfolded(width: number, theme: Theme = "light"): Promise<PageAlone> {
-  const alone = await open({ journal: JOURNAL, cursor: CURSOR, width, theme });
+async function unfolded(width: number): Promise<PageAlone> {
+  const alone = await open({ journal: JOURNAL, cursor: CURSOR, width });
   const { page } = alone;
   const folded = page.locator('button[aria-expanded="false"]:not(.row-toggle):visible');
   for (let left = await folded.count(); left > 0; left = await folded.count()) await folded.first().click();
@@ -35,26 +35,33 @@ async function unfolded(width: number, theme: Theme = "light"): Promise<PageAlon
   return alone;
 }
 
+/** Opened once for what is asked in every theme. */
+const opened = new Map<number, Promise<PageAlone>>();
+async function unfoldedIn(theme: Theme, width = 1000): Promise<PageAlone> {
+  const alone = opened.get(width) ?? unfolded(width);
+  opened.set(width, alone);
+  await (await alone).wear(theme);
+  return alone;
+}
+
 describe.each(THEME_NAMES)("in the theme %s", (theme) => {
   // 320 px is also a window of 640 px at 200 %.
   test.each([1000, 320])("axe finds nothing at %i px", async (width) => {
-    const { page, thrown } = await unfolded(width, theme);
+    const { page, thrown } = await unfoldedIn(theme, width);
     await expectNoViolationIn(page.mainFrame());
     expect(thrown).toEqual([]);
-    await page.close();
   });
 
   test("words in charts and in fields can be read, which axe leaves to others", async () => {
-    const { page } = await unfolded(1000, theme);
+    const { page } = await unfoldedIn(theme);
     const texts = await page.evaluate(coloursOfTexts);
     expect(texts.length).toBeGreaterThan(10);
     for (const { words, colour, ground } of texts)
       expect(contrast(colour, ground), words).toBeGreaterThanOrEqual(READABLE);
-    await page.close();
   });
 
   test("wherever Tab leads, the focus is seen and nothing cuts it off", async () => {
-    const { page } = await unfolded(1000, theme);
+    const { page } = await unfoldedIn(theme);
     const rings: Ring[] = [];
     await page.locator("body").evaluate((body) => {
       body.tabIndex = -1; // from the top on
@@ -77,7 +84,6 @@ describe.each(THEME_NAMES)("in the theme %s", (theme) => {
       expect(contrast(colour, ground), name).toBeGreaterThanOrEqual(SEEN);
       expect(isCut, name).toBe(false);
     }
-    await page.close();
   });
 });
 

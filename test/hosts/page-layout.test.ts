@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { filesOfYear, journalOfFiles } from "../features/preview/preview-asked.ts";
 import { luminance, SEEN } from "./accessible.ts";
-import { pagesAlone, THEME_NAMES } from "./page-alone.ts";
+import { type PageAlone, pagesAlone, THEME_NAMES } from "./page-alone.ts";
 import { textsInTheWay } from "./page-texts.ts";
 
 const open = pagesAlone();
@@ -44,6 +44,15 @@ const OF_MANY = TONICS.flatMap((tonic) =>
   .map((name, at) => `2026-03-0${1 + (at % 8)}\n  ${name}, slurred, 8ths at ${60 + (at % 90)} clean\n`)
   .join("");
 
+/** The page of a year so wide, in the usual font or in a wide one, opened once: what is asked of it below changes nothing. */
+const opened = new Map<string, Promise<PageAlone>>();
+function yearAt(width: number, font?: typeof WIDE): Promise<PageAlone> {
+  const key = `${width} ${font}`;
+  const page = opened.get(key) ?? open({ ...YEAR, width, ...(font ? { font } : {}) });
+  opened.set(key, page);
+  return page;
+}
+
 describe("nothing lies on anything else, at any width and in any theme", () => {
   for (const [what, shown] of [
     ["a year", YEAR],
@@ -76,7 +85,7 @@ test("what does lie on something else is found", async () => {
 test("the heads of the columns stand apart, in the usual font and in a wide one", async () => {
   for (const font of [undefined, WIDE])
     for (const width of WIDTHS) {
-      const { page } = await open({ ...YEAR, width, ...(font ? { font } : {}) });
+      const { page } = await yearAt(width, font);
       const apart = await page.locator("#pieces .head-row").evaluate((head) => {
         const [latest, wanted] = [...head.querySelectorAll(".row-number")].map((cell) => {
           const range = document.createRange();
@@ -86,14 +95,13 @@ test("the heads of the columns stand apart, in the usual font and in a wide one"
         return wanted!.left - latest!.right;
       });
       expect(apart, `at ${width} px`).toBeGreaterThanOrEqual(6);
-      await page.close();
     }
 });
 
 test("what tells one row from another is whole: its name, and how it is played", async () => {
   for (const font of [undefined, WIDE])
     for (const width of WIDTHS) {
-      const { page } = await open({ ...YEAR, width, ...(font ? { font } : {}) });
+      const { page } = await yearAt(width, font);
       const cut = await page.locator(".row-name, .row-way, .line-text").evaluateAll((all) =>
         all
           .filter((each) => each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1)
@@ -101,14 +109,13 @@ test("what tells one row from another is whole: its name, and how it is played",
           .map((each) => each.textContent),
       );
       expect(cut, `at ${width} px`).toEqual([]);
-      await page.close();
     }
 });
 
 test("a trend is never cut within a word: where it has no room, `in four weeks` is left out, or it wraps", async () => {
   for (const font of [undefined, WIDE])
     for (const width of WIDTHS) {
-      const { page } = await open({ ...YEAR, width, ...(font ? { font } : {}) });
+      const { page } = await yearAt(width, font);
       const trends = await page.locator("#exercises .row-trend").evaluateAll((all) =>
         all.map((trend) => {
           const [said, within] = [...trend.children] as HTMLElement[];
@@ -121,7 +128,6 @@ test("a trend is never cut within a word: where it has no room, `in four weeks` 
       );
       expect(trends.length).toBeGreaterThan(10);
       for (const trend of trends) expect(trend, `at ${width} px`).toEqual({ whole: true, within: true });
-      await page.close();
     }
 });
 
@@ -142,7 +148,7 @@ function linesOf(element: Element): string[] {
 
 test("`weeks` is not alone on a line, and no aim breaks before its tempo", async () => {
   for (const width of WIDTHS) {
-    const { page } = await open({ ...YEAR, width });
+    const { page } = await yearAt(width);
     const lines = async (what: string) => {
       const found = await page.locator(what).all();
       return (await Promise.all(found.map((each) => each.evaluate(linesOf)))).flat();
@@ -153,7 +159,6 @@ test("`weeks` is not alone on a line, and no aim breaks before its tempo", async
     const aims = await lines("#aims .line-text");
     expect(aims, `at ${width} px`).toContainEqual(expect.stringMatching(/8ths at 100$/));
     if (width >= 500) expect(aims, `at ${width} px`).toContainEqual("D melodic minor, thirds, slurred, 8ths at 100");
-    await page.close();
   }
 });
 

@@ -18,12 +18,34 @@ function inTheWay(): string[] {
   }
   /** So much of a line of text is room above and below its letters, in pixels; beside them rounding alone. */
   const [ROOM, ROUNDING] = [3, 0.75];
+  /** What an element and those around it leave to be seen of what is in it; asked once for each. */
+  const clips = new Map<Element | null, Omit<Box, "words" | "node">>();
+  const everything = { left: -Infinity, top: -Infinity, right: Infinity, bottom: Infinity };
+  function clipOf(element: Element | null): Omit<Box, "words" | "node"> {
+    if (!element || element === document.body) return everything;
+    const known = clips.get(element);
+    if (known) return known;
+    const clip = { ...clipOf(element.parentElement) };
+    const { overflowX, overflowY } = getComputedStyle(element);
+    const own = element.getBoundingClientRect();
+    if (overflowX !== "visible" && !(element instanceof SVGElement)) {
+      clip.left = Math.max(clip.left, own.left);
+      clip.right = Math.min(clip.right, own.right);
+    }
+    if (overflowY !== "visible" && !(element instanceof SVGElement)) {
+      clip.top = Math.max(clip.top, own.top);
+      clip.bottom = Math.min(clip.bottom, own.bottom);
+    }
+    clips.set(element, clip);
+    return clip;
+  }
   const boxes: Box[] = [];
   const walker = document.createTreeWalker(document.querySelector("main")!, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const parent = node.parentElement!;
     const words = node.textContent!.trim();
     if (words === "" || parent.closest(".unseen, title, desc, option, nav") || !parent.checkVisibility()) continue;
+    const clip = clipOf(parent);
     const range = document.createRange();
     range.selectNodeContents(node);
     for (const { left, top, right, bottom } of range.getClientRects()) {
@@ -35,18 +57,10 @@ function inTheWay(): string[] {
         words,
         node,
       };
-      for (let each: Element | null = parent; each && each !== document.body; each = each.parentElement) {
-        const { overflowX, overflowY } = getComputedStyle(each);
-        const clip = each.getBoundingClientRect();
-        if (overflowX !== "visible" && !(each instanceof SVGElement)) {
-          box.left = Math.max(box.left, clip.left);
-          box.right = Math.min(box.right, clip.right);
-        }
-        if (overflowY !== "visible" && !(each instanceof SVGElement)) {
-          box.top = Math.max(box.top, clip.top);
-          box.bottom = Math.min(box.bottom, clip.bottom);
-        }
-      }
+      box.left = Math.max(box.left, clip.left);
+      box.right = Math.min(box.right, clip.right);
+      box.top = Math.max(box.top, clip.top);
+      box.bottom = Math.min(box.bottom, clip.bottom);
       if (box.right - box.left > 0 && box.bottom - box.top > 0) boxes.push(box);
     }
   }

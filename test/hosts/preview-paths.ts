@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import type { FrameLocator, Page } from "playwright-core";
+import type { FrameLocator } from "playwright-core";
 import { expect } from "vitest";
 import { exerciseIn, lineButtonIn, unfold } from "./preview-page.ts";
-import { focusInPreview, textHasFocus } from "./window.ts";
+import { focusInPreview, reloadServed, textHasFocus } from "./window.ts";
 import type { InWindow } from "./workbench.ts";
 
 const THIRDS = "D melodic minor, thirds";
@@ -11,12 +11,13 @@ const PARTS = ["Today", "Exercises", "Pieces", "Keys", "For the lesson", "Weeks"
 /** In milliseconds: the workbench writes down what it will remember every few seconds. */
 export const REMEMBER_LIMIT = 30_000;
 
-/**
- * What a player does with the preview beside the sample's week, in every editor.
- *
- * @param reload loads the window again so that it remembers what was open, as a person's own does
- */
-export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise<void>): void {
+/** What a player does with the preview beside the sample's week. */
+export function previewPaths(inWindow: InWindow): void {
+  followsAnEdit(inWindow);
+  leadsAndIsLed(inWindow);
+}
+
+export function followsAnEdit(inWindow: InWindow): void {
   inWindow(
     "has its parts in their order, and follows an edit: the row that changed and no other",
     async ({ page, editor, showPreview, goToEndOf }) => {
@@ -49,7 +50,9 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
       expect(await scrolled(preview)).toBe(120);
     },
   );
+}
 
+function leadsAndIsLed(inWindow: InWindow): void {
   inWindow(
     "marks the exercise at the cursor, and leads from it to its line by keyboard and by mouse",
     async (window) => {
@@ -117,7 +120,9 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
     await expect.poll(() => current.textContent()).toBe("Pieces");
     await expect.poll(() => preview.locator("#pieces h2").evaluate(isInSight)).toBe(true);
   });
+}
 
+export function comesBack(inWindow: InWindow): void {
   inWindow(
     "comes back when the window is loaded again, with the weeks that were chosen",
     async ({ page, editor, showPreview, preview }) => {
@@ -132,7 +137,7 @@ export function previewPaths(inWindow: InWindow, reload: (page: Page) => Promise
           timeout: REMEMBER_LIMIT,
         })
         .toBe(true);
-      await reload(page);
+      await reloadServed(page);
       await ofFourWeeks.waitFor();
       expect(await preview().getByLabel("Weeks", { exact: true }).inputValue()).toBe("4");
     },

@@ -2,7 +2,7 @@ import type { FrameLocator, Locator } from "playwright-core";
 import { expect } from "vitest";
 import { expectNoViolation } from "./accessible.ts";
 import { chooseTheme, openPalette, type Window } from "./window.ts";
-import { describeNodeHost, describeWorkbench, type InWindow } from "./workbench.ts";
+import { describeWorkbench } from "./workbench.ts";
 
 const PUPILS = { sample: "samples/pupils", open: "tobin/diary.practice" };
 
@@ -24,8 +24,7 @@ function fiveNotes(pupils: FrameLocator): Locator {
   return rowOf(pupils, "Tobin").getByRole("button", { name: "C major, five notes" });
 }
 
-/** What a teacher does on a Monday, in every editor. */
-function monday(inWindow: InWindow): void {
+describeWorkbench("the page of pupils", PUPILS, (inWindow) => {
   inWindow("has a row for each journal, leads to a line by Enter and by a click, follows an edit", async (window) => {
     const { page, editor, goToEndOf } = window;
     const pupils = await showPupils(window);
@@ -53,12 +52,6 @@ function monday(inWindow: InWindow): void {
     await page.keyboard.insertText(`\n${today}\n  C major, five notes, slow, easy`);
     await fiveNotes(pupils).getByText(words).waitFor();
   });
-}
-
-describeNodeHost("the page of pupils", PUPILS, monday);
-
-describeWorkbench("the page of pupils", PUPILS, (inWindow) => {
-  monday(inWindow);
 
   inWindow("goes by keys: Tab from pupil to pupil, arrows from line to line", async (window) => {
     const { page } = window;

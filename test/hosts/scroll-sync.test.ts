@@ -1,8 +1,8 @@
 import type { FrameLocator } from "playwright-core";
-import { expect } from "vitest";
+import { describe, expect } from "vitest";
 import { cursorAt } from "./typing.ts";
-import { focusInPreview, previewHasFocus, textHasFocus, type Window } from "./window.ts";
-import { describeWorkbench } from "./workbench.ts";
+import { focusInPreview, openPalette, previewHasFocus, SETTINGS, textHasFocus, type Window } from "./window.ts";
+import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 // Page and text go after each other. The journal has one scale a day, the latest last; the page has the latest first.
 
@@ -10,7 +10,13 @@ const JOURNAL = { sample: "test/hosts/journals/many-exercises", open: "days.prac
 /** Milliseconds in which whatever goes after something else has done so, many times over. */
 const SETTLED = 1_500;
 
-describeWorkbench("the preview goes after the text", JOURNAL, (inWindow) => {
+describeWorkbench("the preview and the text", JOURNAL, (inWindow) => {
+  describe("the preview goes after the text", () => goesAfterText(inWindow));
+  describe("the text goes after the preview, where the setting says so", () => goesAfterPreview(inWindow));
+  describe("each stays where it is, where the setting says so", () => eachStays(inWindow));
+});
+
+function goesAfterText(inWindow: InWindow): void {
   inWindow(
     "to the exercise of the cursor, which keeps the focus; typing on its line leaves the page",
     async (window) => {
@@ -53,52 +59,63 @@ describeWorkbench("the preview goes after the text", JOURNAL, (inWindow) => {
     await window.page.waitForTimeout(SETTLED);
     expect(await linesInSight(window)).toContain(1);
   });
-});
+}
 
-describeWorkbench(
-  "the text goes after the preview, where the setting says so",
-  { ...JOURNAL, settings: { "daystave.preview.scrollEditor": true } },
-  (inWindow) => {
-    inWindow("to the line of what comes first, and both rest there; the cursor stays", async (window) => {
-      const { page } = window;
-      const preview = await shown(window);
-      await goToLine(window, 1);
-      await wheel(window, preview, 700);
-      await expect.poll(() => leadsIntoSight(window, preview)).toBe(true);
-      expect(await linesInSight(window)).not.toContain(1);
-      const before = [await scrolled(preview), await linesInSight(window)];
-      await page.waitForTimeout(SETTLED);
-      expect([await scrolled(preview), await linesInSight(window)]).toEqual(before);
-      await page.getByRole("button", { name: "Ln 1, Col 1", exact: true }).waitFor();
-    });
+function goesAfterPreview(inWindow: InWindow): void {
+  inWindow("to the line of what comes first, and both rest there; the cursor stays", async (window) => {
+    await set(window, { scrollEditor: true });
+    const { page } = window;
+    const preview = await shown(window);
+    await goToLine(window, 1);
+    await wheel(window, preview, 700);
+    await expect.poll(() => leadsIntoSight(window, preview)).toBe(true);
+    expect(await linesInSight(window)).not.toContain(1);
+    const before = [await scrolled(preview), await linesInSight(window)];
+    await page.waitForTimeout(SETTLED);
+    expect([await scrolled(preview), await linesInSight(window)]).toEqual(before);
+    await page.getByRole("button", { name: "Ln 1, Col 1", exact: true }).waitFor();
+  });
 
-    inWindow("also by keys, and the page keeps the focus", async (window) => {
-      const { page } = window;
-      const preview = await shown(window);
-      await goToLine(window, 1);
-      await focusInPreview(window, preview.locator("#exercises .row-toggle").first());
-      await page.keyboard.press("End"); // the last row
-      await page.keyboard.press("PageDown");
-      await expect.poll(() => leadsIntoSight(window, preview)).toBe(true);
-      await previewHasFocus(window);
-    });
-  },
-);
+  inWindow("also by keys, and the page keeps the focus", async (window) => {
+    await set(window, { scrollEditor: true });
+    const { page } = window;
+    const preview = await shown(window);
+    await goToLine(window, 1);
+    await focusInPreview(window, preview.locator("#exercises .row-toggle").first());
+    await page.keyboard.press("End"); // the last row
+    await page.keyboard.press("PageDown");
+    await expect.poll(() => leadsIntoSight(window, preview)).toBe(true);
+    await previewHasFocus(window);
+  });
+}
 
-describeWorkbench(
-  "each stays where it is, where the setting says so",
-  { ...JOURNAL, settings: { "daystave.preview.scrollWithEditor": false } },
-  (inWindow) => {
-    inWindow("the exercise of the cursor is marked, out of sight", async (window) => {
-      const preview = await shown(window);
-      await scrollTo(preview, 0);
-      await goToLine(window, 7);
-      await preview.locator(".row[aria-current]", { hasText: "C major" }).waitFor();
-      await window.page.waitForTimeout(SETTLED);
-      expect(await scrolled(preview)).toBe(0);
-    });
-  },
-);
+function eachStays(inWindow: InWindow): void {
+  inWindow("the exercise of the cursor is marked, out of sight", async (window) => {
+    await set(window, { scrollWithEditor: false });
+    const preview = await shown(window);
+    await scrollTo(preview, 0);
+    await goToLine(window, 7);
+    await preview.locator(".row[aria-current]", { hasText: "C major" }).waitFor();
+    await window.page.waitForTimeout(SETTLED);
+    expect(await scrolled(preview)).toBe(0);
+  });
+}
+
+/** In the folder's settings, by keyboard: those of the preview that are not as usual. */
+async function set({ page }: Window, settings: Readonly<Record<string, boolean>>): Promise<void> {
+  const said = Object.entries(settings).map(([name, value]) => [`daystave.preview.${name}`, value]);
+  await openPalette(page, ".vscode/settings.json");
+  await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: "settings.json" }).waitFor();
+  await page.keyboard.press("Enter");
+  await page.locator(".tab.active", { hasText: "settings.json" }).waitFor();
+  await textHasFocus({ page });
+  await page.keyboard.press("Control+a");
+  await page.keyboard.insertText(JSON.stringify({ ...SETTINGS, ...Object.fromEntries(said) }));
+  await page.keyboard.press("Control+s");
+  await page.locator(".tab.active:not(.dirty)").waitFor();
+  await page.locator(".tab", { hasText: "days.practice" }).click();
+  await textHasFocus({ page });
+}
 
 async function shown(window: Window): Promise<FrameLocator> {
   const preview = await window.showPreview();

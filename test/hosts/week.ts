@@ -13,8 +13,15 @@ const HARMONIC = "G A Bb C D Eb F# G".split(" ");
 // The Mondays of 2026-W10 down to 2026-W05.
 const MONDAYS = ["2 Mar", "23 Feb", "16 Feb", "9 Feb", "2 Feb", "26 Jan"];
 
-/** The week that the sample opens with, in every editor; its two wrong notes are told to the reader in its first line. */
+/** The week that the sample opens with; its two wrong notes are told to the reader in its first line. */
 export function week(inWindow: InWindow): void {
+  mendsByKeyboard(inWindow);
+  completes(inWindow);
+  hoverShowsWeeks(inWindow);
+}
+
+/** What is underlined, and how it is mended. */
+export function mendsByKeyboard(inWindow: InWindow): void {
   inWindow("underlines a note with the wrong letter and mends it by keyboard", async ({ page, editor, goToEndOf }) => {
     const misspelt = editor.locator(".squiggly-warning");
     await misspelt.first().waitFor();
@@ -36,7 +43,9 @@ export function week(inWindow: InWindow): void {
     await editor.locator(".view-line", { hasText: `G harmonic minor: ${HARMONIC.join(" ")}` }).waitFor();
     await wrong.first().waitFor({ state: "detached" });
   });
+}
 
+export function completes(inWindow: InWindow): void {
   inWindow("completes a key and a pattern", async ({ page, editor, goToEndOf }) => {
     await editor.locator(".squiggly-error").first().waitFor();
     await goToEndOf("F# major:");
@@ -47,7 +56,10 @@ export function week(inWindow: InWindow): void {
     await takeSuggestion(page, "thirds");
     await editor.locator(".view-line", { hasText: "Eb major, thirds" }).waitFor();
   });
+}
 
+/** In pictures, too. */
+export function hoverShowsWeeks(inWindow: InWindow): void {
   inWindow(
     "shows the weeks of an exercise on hover, and the same figures in the preview",
     async ({ page, editor, hoverOnStartOf, showPreview }) => {

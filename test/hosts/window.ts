@@ -1,5 +1,6 @@
 import type { FrameLocator, Locator, Page } from "playwright-core";
 import { expect, vi } from "vitest";
+import type { DoChore } from "./chores.ts";
 
 /** The preview sits two frames deep; `ready` and `active-frame` say that its content has been swapped in. */
 const PREVIEW = 'iframe.webview.ready[src*="extensionId=daystave-dev.daystave"]';
@@ -66,8 +67,9 @@ export async function hasStarted({ editor }: Window): Promise<void> {
 }
 
 /** Waits until a key would reach the text: what gives it the focus may do so a moment after it has moved the cursor. */
-export async function textHasFocus({ page }: Pick<Window, "page">): Promise<void> {
-  await page.locator(".editor-group-container.active .editor-instance .monaco-editor.focused").waitFor();
+export async function textHasFocus({ page }: Pick<Window, "page">, timeout = START_LIMIT): Promise<void> {
+  const focused = page.locator(".editor-group-container.active .editor-instance .monaco-editor.focused");
+  await focused.waitFor({ timeout });
 }
 
 /** Likewise for the preview, within so many milliseconds. */
@@ -88,26 +90,27 @@ export async function focusInPreview(window: Window, target: Locator): Promise<v
   });
 }
 
-/** Closes whatever is open and saves nothing; then opens these files of the window's folder again, as they are on the disk. */
-export async function revert({ page, editor, runCommand }: Window, files: readonly string[]): Promise<void> {
+/** Closes whatever is open and saves nothing. */
+export async function revert({ page }: Window, doChore: DoChore): Promise<void> {
   await page.keyboard.press("Escape"); // a hover, a menu, a list
   const tabs = page.locator(".tab");
-  for (let left = await tabs.count(); left > 0; left--) {
-    await runCommand("View: Revert and Close Editor");
-    await expect.poll(() => tabs.count()).toBeLessThan(left);
-  }
-  if ((await page.locator(".notification-toast").count()) > 0)
-    await runCommand("Notifications: Clear All Notifications");
-  for (const file of files) {
-    const name = file.slice(file.lastIndexOf("/") + 1); // its folder stands apart from it
-    await untilDone(async () => {
-      await openPalette(page, file);
-      await page.locator(".quick-input-list .monaco-list-row.focused", { hasText: name }).waitFor({ timeout: 3_000 });
-      await page.keyboard.press("Enter");
-      await page.getByRole("tab", { name }).waitFor({ timeout: 3_000 });
-    });
-  }
-  await editor.locator(".view-line").first().waitFor();
+  await untilDone(async () => {
+    for (let left = await tabs.count(); left > 0; left--) {
+      await doChore(page, "close");
+      await expect.poll(() => tabs.count(), { interval: 20, timeout: 3_000 }).toBeLessThan(left);
+    }
+  });
+  if ((await page.locator(".notification-toast").count()) > 0) await doChore(page, "clear");
+}
+
+/** Opens the window's own files, or shows them again, until they are there: the cursor at the top, if that is where it is to be. */
+export async function openOwn({ page, editor }: Window, doChore: DoChore, asOpened: boolean): Promise<void> {
+  await untilDone(async () => {
+    await doChore(page, "open");
+    await editor.locator(".view-line").first().waitFor({ timeout: 3_000 });
+    if (asOpened) return;
+    await page.getByRole("button", { name: /^Ln [12], Col [12]$/ }).waitFor({ timeout: 3_000 });
+  });
 }
 
 /** Opens the line at the top of the window, which finds commands behind `>` and files without, and writes these words there. */
@@ -122,7 +125,7 @@ export async function openPalette(page: Page, words: string): Promise<void> {
  * Does something again and again, as a person would, until it can be done. A key is lost when what had the focus has just
  * gone; and the palette closes when another part of the window, a preview that has just been drawn, takes the focus.
  */
-function untilDone(attempt: () => Promise<void>): Promise<void> {
+export function untilDone(attempt: () => Promise<void>): Promise<void> {
   return vi.waitFor(attempt, { timeout: START_LIMIT });
 }
 

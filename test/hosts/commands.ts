@@ -2,14 +2,14 @@ import type { Locator } from "playwright-core";
 import { expect } from "vitest";
 import scales from "../reference/scales.json";
 import { cursorAt, linesBecome, linesOf, runByKeys, todayOf } from "./typing.ts";
-import { walkthroughIsTaken } from "./walkthrough.ts";
 import { openPalette } from "./window.ts";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
 // LilyPond 2.24.1; its octaves are of no matter here. See the file's own provenance.
 const SHARP = scales.major.find(({ tonic }) => tonic === "F#")!.scales.major.up.map((note) => note.replace(/\d$/, ""));
 
-describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "march.practice" }, (inWindow) => {
+/** In the journal of two files, that of March open. */
+export function commands(inWindow: InWindow): void {
   inWindow("New Day is a line to type below, and one undo takes it back", async ({ page, editor, goToEndOf }) => {
     await ready(editor);
     await goToEndOf("F# major");
@@ -135,9 +135,7 @@ describeWorkbench("commands", { sample: "test/hosts/journals/two-files", open: "
       for (const title of ours) expect(title).toMatch(/New Journal|Sample Journal|Show Pupils/); // which are about no journal at hand
     },
   );
-
-  walkthroughIsTaken(inWindow);
-});
+}
 
 /** Everything has started, and the journal is read: its one mistake is underlined. */
 async function ready(editor: Locator): Promise<void> {

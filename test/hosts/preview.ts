@@ -3,9 +3,8 @@ import { expect } from "vitest";
 import { expectNoViolation } from "./accessible.ts";
 import { exerciseIn, unfold } from "./preview-page.ts";
 import { chooseTheme, focusInPreview, textHasFocus, type Window } from "./window.ts";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
-const QUICKSTART = { sample: "samples/quickstart", open: "week.practice" };
 const THIRDS = "D melodic minor, thirds";
 
 /** Runs in the page: how far to the right anything reaches in a page of this width, but for what is scrolled by itself. */
@@ -36,7 +35,8 @@ function thirdsOf(preview: FrameLocator): Locator {
   return exerciseIn(preview, THIRDS);
 }
 
-describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
+/** The preview beside the sample's week. */
+export function preview(inWindow: InWindow): void {
   inWindow("breaks no rule of accessibility that can be checked by machine", async (window) => {
     const { showPreview, page, goToEndOf } = window;
     const preview = await showPreview();
@@ -123,8 +123,10 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       expect(wide, `at ${width} px`).toBeLessThanOrEqual(width);
     }
   });
+}
 
-  // The window keeps the last theme that it was given: nothing comes behind these.
+/** The window keeps the last theme that it was given: nothing comes behind these. */
+export function previewInThemes(inWindow: InWindow): void {
   for (const theme of ["Default Dark Modern", "Default High Contrast", "Default High Contrast Light"])
     inWindow(`can be read in the theme ${theme}`, async (window) => {
       await chooseTheme(window, theme.replace("Default ", ""));
@@ -135,4 +137,4 @@ describeWorkbench("the preview beside the sample", QUICKSTART, (inWindow) => {
       await unfoldItsSound(window, preview);
       await expectNoViolation(preview);
     });
-});
+}

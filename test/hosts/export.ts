@@ -1,11 +1,12 @@
 import { expect } from "vitest";
 import { runByKeys } from "./typing.ts";
-import { describeWorkbench } from "./workbench.ts";
+import type { InWindow } from "./workbench.ts";
 
 // A browser's window has the editor's own dialogue for files, and files that live in memory: what a desktop's window asks is
 // the system's.
 
-describeWorkbench("export", { sample: "test/hosts/journals/two-files", open: "march.practice" }, (inWindow) => {
+/** In the journal of two files, that of March open. */
+export function filesForOthers(inWindow: InWindow): void {
   inWindow("the exercise at the cursor is written where one says, as MusicXML", async ({ page, goToEndOf }) => {
     await goToEndOf("D minor, thirds");
     await runByKeys(page, "Daystave: Export Exercise...");
@@ -31,4 +32,4 @@ describeWorkbench("export", { sample: "test/hosts/journals/two-files", open: "ma
     await page.keyboard.press("Enter");
     await page.locator(".explorer-folders-view .monaco-list-row", { hasText: /^Exercises, .*\.html/ }).waitFor();
   });
-});
+}
