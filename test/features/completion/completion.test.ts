@@ -148,7 +148,7 @@ test("at the beginning of a line in a day stand phases too, those that it has no
     "growl",
     "group practice",
   ]);
-  check("ma‸", ["market band", "mallet rolls"]);
+  check("ma‸", ["market band", "mallet permutations", "mallet rolls"]);
   check("warmu‸", ["warm-up"]);
   const inDay = `${LAST_DAYS}2026-03-06 Fri\nwarm-up, 5 min\n`;
   const phases = labels("‸", inDay).filter((label) => ["warm-up", "groundwork", "pieces"].includes(label));
