@@ -104,7 +104,7 @@ export const ENGLISH_SIGNS: SignTable = {
       "articulation | basics | exercises | fundamentals | groundwork | sound | tech | technical",
       "technical work | technique | tone | tone work | tonguing work",
     ),
-    "warm-up": "warm up | warm ups | warm-up | warming up | warmup",
+    "warm-up": "wup | w/u | warm up | warm ups | warm-up | warming up | warmup",
   },
   rest: {
     away: "away | bank holiday | holiday | on holiday | traveling | travelling",
