@@ -19,3 +19,12 @@ export function missesOf(tests) {
     miss ? [{ claim: ancestorTitles.at(-1), player: title.replace(/^known miss: /, ""), ...miss }] : [],
   );
 }
+
+/** Shows each known miss beside the share that is recorded. */
+export function showMisses(misses) {
+  const perCent = (share) => `${(100 * share).toFixed(1)} %`.padStart(7);
+  for (const [at, { claim, player, recorded, measured }] of misses.entries()) {
+    if (claim !== misses[at - 1]?.claim) console.log(`\nMissed: ${claim}\n  now     recorded`);
+    console.log(`  ${perCent(measured)} ${perCent(recorded)}  ${player}`);
+  }
+}

@@ -3,6 +3,9 @@ import { exerciseKeyOf, strandKeyOf } from "../../server/history/strand-key.ts";
 import { parseIsoDate } from "../../server/journal/calendar.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 
+/** The day that attempts stand in unless said: one for all, as many of them are made. */
+const BLOCK = createDocument("").blocks[0]!;
+
 /** An attempt at D minor melodic in thirds, reached, with what differs. */
 export function attempt(different: Partial<AttemptRecord> = {}): AttemptRecord {
   const told = {
@@ -25,7 +28,7 @@ export function attempt(different: Partial<AttemptRecord> = {}): AttemptRecord {
     minutes: 5,
     about: false,
     uri: "file:///alto.practice",
-    block: createDocument("").blocks[0]!,
+    block: BLOCK,
     line: 0,
     ...different,
   } as Omit<AttemptRecord, "exerciseKey" | "strandKey">;

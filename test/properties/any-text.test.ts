@@ -8,6 +8,7 @@ import { Journal } from "../../server/journal/journal.ts";
 import { createDocument, lineAt, textOf } from "../../server/syntax/document/document.ts";
 import { LONGEST_LINE } from "../../server/syntax/line/line-reader.ts";
 import type { Item } from "../../server/syntax/words/meaning.ts";
+import { inTurns } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // Any text is read: parsing never fails, and every place that is told of lies in the text.
@@ -138,12 +139,18 @@ test("the longest line that is read has 4,096 units", () => {
   expect(codesOf(check(`2026-03-02\n-- ${"𝄪".repeat(2047)}`))).toEqual(["line-too-long"]);
 });
 
-test("lines as long as may be, of one sign or word again and again, are read in time", () => {
-  for (const word of ['"', '"a', "a ", "- ", ",", "E-F ", "at 1 ", "bars 1, ", "B double ", "\u00AD", "steps T "]) {
-    const line = word.repeat(Math.floor(4000 / word.length));
-    for (const before of ["", "D minor: ", "notes ", "aim "]) check(`${before}${line}\n2026-03-02\n${before}${line}`);
-  }
-});
+const WORDS = ['"', '"a', "a ", "- ", ",", "E-F ", "at 1 ", "bars 1, ", "B double ", "\u00AD", "steps T "];
+const OPENINGS = ["", "D minor: ", "notes ", "aim "];
+
+test.each(OPENINGS.map((opening, turn) => [opening, turn] as const))(
+  "lines as long as may be, of one sign or word again and again behind “%s”, are read in time",
+  (opening, turn) => {
+    for (const word of inTurns(WORDS, turn, OPENINGS.length)) {
+      const line = opening + word.repeat(Math.floor(4000 / word.length));
+      check(`${line}\n2026-03-02\n${line}`);
+    }
+  },
+);
 
 test("two hundred thousand lines", () => {
   const days = Array.from({ length: 2000 }, (_, i) => {

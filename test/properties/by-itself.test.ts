@@ -7,6 +7,7 @@ import { attemptsOfJournal } from "../../server/history/attempts.ts";
 import { isoDate, parseIsoDate } from "../../server/journal/calendar.ts";
 import { Journal } from "../../server/journal/journal.ts";
 import { blockIndexAt, createDocument } from "../../server/syntax/document/document.ts";
+import { times } from "../support/random-runs.ts";
 import { anyLine, anyVocabulary, HAND_NAMES, HANDS, kindredLinesBy, lineBy } from "./any-line.ts";
 
 // However a line is written and whatever was read before it: it says what it says by itself.
@@ -84,7 +85,7 @@ describe.each(HAND_NAMES)("the %s hand", (name) => {
   test("a line among others says what it says by itself", () => {
     fc.assert(
       fc.property(anyVocabulary, lines, (head, all) => check(head, all, hand.end)),
-      { seed: 71, numRuns: 16 },
+      { seed: 71, numRuns: times(4) },
     );
   });
 });
@@ -92,6 +93,6 @@ describe.each(HAND_NAMES)("the %s hand", (name) => {
 test("and so in all hands together, with slips of the fingers", () => {
   fc.assert(
     fc.property(anyVocabulary, oneByOne(linesOf(anyLine)), (head, lines) => check(head, lines)),
-    { seed: 72, numRuns: 40 },
+    { seed: 72, numRuns: times(8) },
   );
 });

@@ -13,7 +13,7 @@ import { type Block, createDocument } from "../../server/syntax/document/documen
 import { LineReader } from "../../server/syntax/line/line-reader.ts";
 import type { Item } from "../../server/syntax/words/meaning.ts";
 import type { Vocabulary } from "../../server/syntax/words/vocabulary.ts";
-import { MANY } from "../support/random-runs.ts";
+import { DAYS, inTurns, times } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
 
 // What is found on a day is found once for each set of pieces that bear on each other. Here it is held against reading and
@@ -158,7 +158,7 @@ test.each(JOURNALS)(
     const words = wordsOf(journalWith(head));
     fc.assert(
       fc.property(day, (lines) => check(words, lines)),
-      { seed: 11, numRuns: MANY },
+      { seed: 11, numRuns: DAYS },
     );
   },
 );
@@ -171,9 +171,9 @@ test("and so do checks that have seen nothing", () => {
   );
 });
 
-test.each(JOURNALS)(
+test.each(JOURNALS.map((each, turn) => [...each, turn] as const))(
   "every part alone behind every subject, and every third of two behind a sound one: %s",
-  (_, head) => {
+  (_, head, turn) => {
     const words = wordsOf(journalWith(head));
     const pairs = TERMS.flatMap((a, i) =>
       TERMS.slice(i % 3)
@@ -183,7 +183,7 @@ test.each(JOURNALS)(
     const single = [...SCALE_SUBJECTS, ...CHORD_SUBJECTS].flatMap((opening) =>
       TERMS.map((each) => `${opening}, ${each}`),
     );
-    for (const line of [...pairs, ...single]) check(words, ["2026-03-02", line]);
+    for (const line of inTurns([...pairs, ...single], turn, JOURNALS.length)) check(words, ["2026-03-02", line]);
   },
 );
 
@@ -300,7 +300,7 @@ test.each([
   const words = wordsOf(journalWith(HEAD + names));
   fc.assert(
     fc.property(usualDay, ([first, lines, end]) => check(words, [first, ...lines, ...(end ? [""] : [])])),
-    { seed: 13, numRuns: MANY },
+    { seed: 13, numRuns: DAYS },
   );
 });
 
@@ -343,6 +343,6 @@ test("a day of very many lines, edited, is found to be what it is afresh", () =>
         check(kept, lines);
       }
     }),
-    { seed: 14, numRuns: 40 },
+    { seed: 14, numRuns: times(8) },
   );
 });

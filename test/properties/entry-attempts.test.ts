@@ -6,7 +6,7 @@ import { Journal } from "../../server/journal/journal.ts";
 import { readBlock, withTitles } from "../../server/journal/read-block.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 import { LineReader } from "../../server/syntax/line/line-reader.ts";
-import { MANY } from "../support/random-runs.ts";
+import { DAYS } from "../support/random-runs.ts";
 import { CHORD_SUBJECTS, ROWS, SCALE_SUBJECTS, TERMS } from "./lines.ts";
 
 // How something was played is found out once for each set of pieces that tell it. Here it is held against reading every line
@@ -124,7 +124,7 @@ test.each(HEADS)("what is kept of how something was played is what each line tel
   const journal = journalWith(head);
   fc.assert(
     fc.property(fc.array(line, { maxLength: 12 }), (lines) => check(journal, lines)),
-    { seed: 21, numRuns: MANY },
+    { seed: 21, numRuns: DAYS },
   );
 });
 

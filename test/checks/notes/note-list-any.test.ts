@@ -8,6 +8,7 @@ import { NOTE_NAMES } from "../../../server/music/notes/note-names.ts";
 import { PATTERNS, VARIANTS } from "../../../server/music/patterns/pattern.ts";
 import type { Direction, Reach } from "../../../server/music/patterns/reach.ts";
 import { KINDS } from "../../../server/music/scales/kinds.ts";
+import { times } from "../../support/random-runs.ts";
 import { listed, mended } from "./claims.ts";
 
 const name = fc.record({ letter: fc.constantFrom(...LETTERS), alter: fc.integer({ min: -2, max: 2 }) });
@@ -112,5 +113,5 @@ test("mending finding after finding ends with a list that has none", () => {
     }),
     { seed: 82 },
   );
-  expect(mendedLists).toBeGreaterThan(240);
+  expect(mendedLists).toBeGreaterThan(times(48));
 });

@@ -2,13 +2,14 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { appendFileSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { IN_FULL } from "../../support/random-runs.ts";
 import { temporaryFolder } from "../../support/temporary-folder.ts";
 import { bundleCommandLine } from "../bundle.ts";
 import { removeBundle, runBundle } from "./command-process.ts";
 
 const FILES = 900;
-/** Of each command; more where random properties are tried on more cases. */
-const KILLS = 3 * Math.max(1, Number(process.env["DAYSTAVE_RUNS"] ?? 1));
+/** Of each command. */
+const KILLS = IN_FULL ? 6 : 3;
 
 /** Numbers from 0 to 1, the same in every run (Park and Miller, Communications of the ACM 31, 1988). */
 function* randomNumbers(seed: number): Generator<number, never> {

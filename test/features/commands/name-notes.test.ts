@@ -6,6 +6,7 @@ import type { CodeAction, Range } from "../../../server/features/types.ts";
 import { parseIsoDate } from "../../../server/journal/calendar.ts";
 import modes from "../../reference/modes.json" with { type: "json" };
 import scales from "../../reference/scales.json" with { type: "json" };
+import { times } from "../../support/random-runs.ts";
 import { anyText, edited, journalOf, journalText, URI } from "../journal-text.ts";
 
 const TODAY = parseIsoDate("2026-06-01")!;
@@ -152,5 +153,5 @@ test("whatever the text, there is an answer, and what is offered makes no error 
     }),
     { seed: 5 },
   );
-  expect(offered).toBeGreaterThan(10);
+  expect(offered).toBeGreaterThan(times(2));
 });

@@ -178,7 +178,7 @@ test("what a fix makes of kept words is kept no longer, and what was played at w
         offered++;
       }
     }),
-    { numRuns: FEW },
+    { seed: 20260309, numRuns: FEW },
   );
   expect(offered).toBeGreaterThan(FEW);
 });
@@ -194,6 +194,6 @@ test("in any text, at any place, edits that can be made", () => {
       for (const { edits } of askedFixesIn(journalOf(text), URI, { start: place, end: place }))
         expect(edited(text, edits)).not.toBe(text);
     }),
-    { numRuns: FEW },
+    { seed: 20260309, numRuns: FEW },
   );
 });

@@ -6,7 +6,7 @@ import { back, meanApart, type Part, settled, toldApart } from "./facts.ts";
 // courses of here with a slack of three standard errors beside. How real players swing: no source, an assumption.
 
 const IN_FULL = process.env["DAYSTAVE_SIMULATION"] === "in full"; // as in-full.mjs says
-const COURSES = IN_FULL ? 2000 : 200;
+const COURSES = IN_FULL ? 2000 : 100;
 const POINTS = 0.04;
 
 /** So many per cent of the courses. */

@@ -9,12 +9,12 @@ import { differingAsText } from "./runs.ts";
 // other players would get is told by `node test/bench/simulation.mjs`. How real ones swing: no source, an assumption.
 //
 // The limits are those that the trend is meant to keep. In full, 1,000 courses of each player must keep them to the letter. Here
-// are 200, the first of those, and a share of so few swings by chance: a limit p is given a slack of three standard errors
+// are 100, the first of those, and a share of so few swings by chance: a limit p is given a slack of three standard errors
 // of a binomial share, 3 √(p (1 − p) / n). Who misses a limit stands in misses.ts with the share that was measured in full.
 // That share must be met again within the same slack, in full within a hundredth: a better one is to be written down.
 
 const IN_FULL = process.env["DAYSTAVE_SIMULATION"] === "in full"; // as in-full.mjs says
-const COURSES = IN_FULL ? 1000 : 200;
+const COURSES = IN_FULL ? 1000 : 100;
 const STANDARD_ERRORS = 3;
 const HUNDREDTH = 0.01;
 

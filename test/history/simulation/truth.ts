@@ -35,6 +35,7 @@ export function expectedUsual(player: Player, lowest: number, week: number): num
 
 /** How likely more than half of an odd number of days climb a step that each climbs with this probability. */
 function mostOf(days: number, each: number): number {
+  if (each === 0 || each === 1) return each; // most steps are far below the level or above it
   let sum = 0;
   for (let k = (days + 1) / 2; k <= days; k++) sum += choose(days, k) * each ** k * (1 - each) ** (days - k);
   return sum;

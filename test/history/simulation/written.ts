@@ -8,10 +8,24 @@ const MONDAY = parseIsoDate("2026-01-05")!;
 /** The player counts quarters and plays 8ths. */
 export const NOTES_A_BEAT = 2;
 
+/** One of hundreds of thousands: what is the same in all of them is on the prototype. */
+class Played {
+  constructor(
+    readonly day: number,
+    readonly order: number,
+    readonly rate: number,
+    readonly reached: boolean,
+    readonly got = reached ? 1 : 0,
+  ) {}
+}
+Object.assign(Played.prototype, attempt());
+
 /** The sittings as the history takes them. */
 export function recordsOf(sittings: readonly Sitting[]): AttemptRecord[] {
   return sittings.flatMap(({ day, attempts }) =>
-    attempts.map(({ bpm, reached }, order) => attempt({ day: MONDAY + day, order, rate: NOTES_A_BEAT * bpm, reached })),
+    attempts.map(
+      ({ bpm, reached }, order) => new Played(MONDAY + day, order, NOTES_A_BEAT * bpm, reached) as AttemptRecord,
+    ),
   );
 }
 

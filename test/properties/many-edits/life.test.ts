@@ -25,10 +25,10 @@ const without =
     new Journal(ROOT, new Map(texts.map(([uri, text]) => [uri, createDocument(text.replaceAll(word, ""))])));
 
 test("a life ends at the first difference, and tells the fewest steps that show it", () => {
-  const { edits, failure } = life({ seed: 1, edits: 5000, every: 20, hands: HANDS, fresh: without("♭") });
+  const { edits, failure } = life({ seed: 5, edits: 5000, every: 20, hands: HANDS, fresh: without("♭") });
   expect(edits).toBeLessThan(5000);
   const [found, fewest, before, ...steps] = failure!.split("\n");
-  expect(found).toMatch(/^Seed 1, within \d+ edits, round \d+: text of file:.*♭/);
+  expect(found).toMatch(/^Seed 5, within \d+ edits, round \d+: text of file:.*♭/);
   expect(fewest).toMatch(/^The fewest steps show: text of file:/);
   expect(before).toMatch(/^\[\["file:/);
   expect(steps).toHaveLength(1);

@@ -11,7 +11,7 @@ import { answer, difference, told } from "./told.ts";
 export type Texts = readonly (readonly [string, string])[];
 
 /** Longer texts are cut: nobody learns more from them. In UTF-16 units. */
-const LONGEST = 700;
+const LONGEST = 400;
 
 /** The mood of one round after another. */
 const MOODS = ["calm", "tidy", "tidy", "tidy", "declaring", "declaring", "calm", "wild"] as const;
@@ -33,7 +33,7 @@ interface Replaced {
 class EditedJournal {
   journal: Journal;
   edits = 0;
-  /** An editor shows its files, and asks for diagnostics after each edit. */
+  /** An editor shows its files, and asks for diagnostics after every other edit. */
   isShown = false;
   readonly #texts: Map<string, TextDocument>;
   readonly #gone = new Map<string, string>();
@@ -125,7 +125,7 @@ class EditedJournal {
     if (stack.length > 20) stack.shift();
     TextDocument.update(document, [...changes], document.version + 1);
     this.journal = this.journal.with(file, applyChanges(this.journal.files.get(file)!, changes));
-    if (this.isShown) answer(this.journal, "typing", file, 0);
+    if (this.isShown && this.edits % 2 === 0) answer(this.journal, "typing", file, 0);
   }
 }
 

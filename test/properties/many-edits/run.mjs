@@ -11,7 +11,7 @@ import { build } from "esbuild";
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
-    every: { type: "string", default: "30" },
+    every: { type: "string", default: "60" },
     seed: { type: "string", default: "1" },
     workers: { type: "string", default: `${availableParallelism()}` },
   },

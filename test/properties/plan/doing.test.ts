@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { randomFrom } from "../../history/random.ts";
 import { dayOf, planFor } from "../../plan/planned.ts";
-import { FEW } from "../../support/random-runs.ts";
+import { times } from "../../support/random-runs.ts";
 import { aboveCeiling, asPlayed, type Done, doing, onTwoDays, pushed, whatHurt } from "./doing.ts";
 import { asJournal, dayToPlan, FIRST, type Invented, journals, textOf } from "./journals.ts";
 
@@ -12,14 +12,14 @@ import { asJournal, dayToPlan, FIRST, type Invented, journals, textOf } from "./
 const DAYS = 8;
 
 /** Plans of random journals, as if each had been played at once. */
-const PLAYED = fc.sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 41, numRuns: FEW }).map(([invented, at]) => {
+const PLAYED = fc.sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 41, numRuns: times(100) }).map(([invented, at]) => {
   const plan = planFor(asJournal(invented), dayToPlan(invented, at), { minutes: 10 + 5 * (at % 12) });
   return { invented, days: [asPlayed(invented, plan)] };
 });
 
 /** The days of players who do their plans for a week, and to whom now and then something hurts. */
 const DONE = fc
-  .sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 42, numRuns: Math.ceil(FEW / 4) })
+  .sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 42, numRuns: times(25) })
   .map(([invented, at]) => {
     const random = randomFrom(at);
     const { hand, days } = invented;
