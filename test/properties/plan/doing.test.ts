@@ -12,24 +12,24 @@ import { asJournal, dayToPlan, FIRST, type Invented, journals, textOf } from "./
 const DAYS = 8;
 
 /** Plans of random journals, as if each had been played at once. */
-const PLAYED = fc.sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 41, numRuns: times(100) }).map(([invented, at]) => {
-  const plan = planFor(asJournal(invented), dayToPlan(invented, at), { minutes: 10 + 5 * (at % 12) });
-  return { invented, days: [asPlayed(invented, plan)] };
-});
+const PLAYED = fc
+  .sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 41, numRuns: times(100) })
+  .map(([invented, at]) => {
+    const plan = planFor(asJournal(invented), dayToPlan(invented, at), { minutes: 10 + 5 * (at % 12) });
+    return { invented, days: [asPlayed(invented, plan)] };
+  });
 
 /** The days of players who do their plans for a week, and to whom now and then something hurts. */
-const DONE = fc
-  .sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 42, numRuns: times(25) })
-  .map(([invented, at]) => {
-    const random = randomFrom(at);
-    const { hand, days } = invented;
-    const first = (days.at(-1)?.day ?? FIRST) + 1;
-    const dates = Array.from({ length: DAYS }, (_, i) => first + i);
-    const reached = () => (random() < 0.6 ? "clean 5 in a row" : "clean");
-    const went = () => (random() < 0.75 ? reached() : hand.failed[0]!);
-    const sore = () => (random() < 0.04 ? hand.hurts[at % hand.hurts.length]! : "");
-    return { invented, days: [...doing(invented, dates, () => 15 + 5 * (at % 8), went, sore)] };
-  });
+const DONE = fc.sample(fc.tuple(journals(14), fc.nat(1000)), { seed: 42, numRuns: times(25) }).map(([invented, at]) => {
+  const random = randomFrom(at);
+  const { hand, days } = invented;
+  const first = (days.at(-1)?.day ?? FIRST) + 1;
+  const dates = Array.from({ length: DAYS }, (_, i) => first + i);
+  const reached = () => (random() < 0.6 ? "clean 5 in a row" : "clean");
+  const went = () => (random() < 0.75 ? reached() : hand.failed[0]!);
+  const sore = () => (random() < 0.04 ? hand.hurts[at % hand.hurts.length]! : "");
+  return { invented, days: [...doing(invented, dates, () => 15 + 5 * (at % 8), went, sore)] };
+});
 
 /** Nothing is found in any of them; else the journal before the last of the days is shown, and its plan. */
 function never(
