@@ -192,7 +192,7 @@ function isPlaced({ items }: LineWords): boolean {
 }
 
 /** `In the morning` says when, and names no piece. */
-function saysMore(words: LineWords, { from, to }: TitleWords): boolean {
+function saysMore(words: LineWords, { from, to }: Pick<TitleWords, "from" | "to">): boolean {
   for (let i = from; i < to; i++) if (!words.is(i, "filler", "heading") || words.is(i, "title-kind")) return true;
   return false;
 }
@@ -257,6 +257,7 @@ function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | undefin
   while (to < words.count && !endsName(words, from, to)) to++;
   if (to <= from || to - from > LONGEST_NAME || words.first(0, to, ...OTHER_LINES, "same-as-above") >= 0)
     return undefined;
+  if (!saysMore(words, { from, to })) return undefined;
   const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
   const name = words.text.slice(start, end);
   if ((name.match(/\p{L}/gu) ?? []).length < 3 || (words.is(from, "heading") && to - from === 1)) return undefined;
