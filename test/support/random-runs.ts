@@ -1,8 +1,8 @@
 import fc from "fast-check";
 
 /**
- * How many random cases a property is tried on; its seed stands beside it. DAYSTAVE_RUNS=5 tries five times as many, as
- * `.ci/run` does, and gives each test five times as long (vitest.config.mts, which runs this before every file).
+ * How many random cases a property is tried on; its seed stands beside it. DAYSTAVE_RUNS=4 tries four times as many, as
+ * `.ci/run` does, and gives each test four times as long (vitest.config.mts, which runs this before every file).
  */
 const TIMES = Number(process.env["DAYSTAVE_RUNS"] ?? 1);
 
@@ -21,7 +21,7 @@ export const FEW = times(20);
 fc.configureGlobal({ numRuns: SOME });
 
 /** With many more random cases, as `.ci/run` has them, what else has very many is not cut short either. */
-export const IN_FULL = TIMES >= 5;
+export const IN_FULL = TIMES >= 4;
 
 /**
  * The cases that one of several tests goes through which hold the same of all of them: each its share, and together all.

@@ -137,8 +137,10 @@ function blocksAfter(journal: Journal, document: Document, { document: past, blo
 
 function updated(journal: Journal, document: Document, earlier: FileFindings, bearing: Bearing): FileFindings {
   const { from, before, after, old, now, blocks } = blocksAfter(journal, document, earlier);
-  const stays =
-    earlier.regular && !bearsOnOthers(old) && !bearsOnOthers(now) && staysRegular(blocks, from, after, bearing);
+  const way = wayOf(blocks);
+  const isSameWay = [0, way].includes(wayOf(earlier.blocks));
+  const bears = bearsOnOthers(old) || bearsOnOthers(now);
+  const stays = earlier.regular && !bears && isSameWay && staysRegular(blocks, { from, after, way }, bearing);
   if (!stays) return { document, blocks, ...crossed(document, blocks, bearing), bearing };
   const indicesNow = (past: readonly number[], isOne: (facts: BlockFacts) => boolean): readonly number[] => [
     ...past.filter((index) => index < from),
@@ -155,11 +157,10 @@ function bearsOnOthers(blocks: readonly BlockFacts[]): boolean {
   return blocks.some(({ declarations }) => declarations.length > 0);
 }
 
-/** Whether the days around a change still go the way of the file's first and last, none twice and none ahead. */
+/** Whether the days around a change still go the way of all others, none twice and none ahead. */
 function staysRegular(
   blocks: readonly BlockFacts[],
-  from: number,
-  after: number,
+  { from, after, way }: { readonly from: number; readonly after: number; readonly way: number },
   { today, elsewhere }: Bearing,
 ): boolean {
   const dates: number[] = [];
@@ -171,7 +172,6 @@ function staysRegular(
     const date = blocks[i]!.day?.date;
     if (date !== undefined) dates.push(date);
   }
-  const way = Math.sign((lastDate(blocks) ?? 0) - (blocks.find(({ day }) => day)?.day?.date ?? 0));
   if (dates.some((date) => date > today || isElsewhere(elsewhere, date))) return false;
   return dates.every((date, i) => i === 0 || (way !== 0 && Math.sign(date - dates[i - 1]!) === way));
 }
@@ -180,8 +180,10 @@ function isElsewhere({ earlier, stray, siblings }: DaysElsewhere, date: DayNumbe
   return earlier.has(date) || stray.has(date) || siblings.has(date);
 }
 
-function lastDate(blocks: readonly BlockFacts[]): number | undefined {
-  return blocks.findLast(({ day }) => day)?.day?.date;
+/** Whether the last day of a file is later than the first, 1, or earlier, -1; 0 where it has no two. */
+function wayOf(blocks: readonly BlockFacts[]): number {
+  const [first, last] = [blocks.find(({ day }) => day), blocks.findLast(({ day }) => day)];
+  return Math.sign((last?.day?.date ?? 0) - (first?.day?.date ?? 0));
 }
 
 /** What comes of the blocks together. */
