@@ -27,6 +27,11 @@ import type { Handlers, Host } from "./host.ts";
 import { listenToNames } from "./listen-to-names.ts";
 import type { Place, Session } from "./session.ts";
 
+/**
+ * By then the answer to `initialize` has left, in milliseconds: loading the core holds up whatever is still to be written.
+ */
+const ANSWER_WRITTEN = 10;
+
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */
 const WALK_AT_LATEST = 500;
 
@@ -249,7 +254,7 @@ class Server {
     );
   }
 
-  /** Answers without the core, which is loaded while the client is busy with the answer: so it need not wait for it. */
+  /** Answers without the core, which is loaded while the client is busy with the answer. */
   #initialize(params: InitializeParams): InitializeResult {
     const options = readOptions(params.initializationOptions);
     const client = clientOf(params.capabilities, options);
@@ -265,7 +270,7 @@ class Server {
       warmHistory(session);
       return session;
     };
-    setTimeout(() => this.#load(), 0);
+    setTimeout(() => this.#load(), ANSWER_WRITTEN);
     return { capabilities: capabilitiesFor(client), serverInfo: { name: "Daystave" } };
   }
 
