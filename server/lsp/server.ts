@@ -27,9 +27,7 @@ import type { Handlers, Host } from "./host.ts";
 import { listenToNames } from "./listen-to-names.ts";
 import type { Place, Session } from "./session.ts";
 
-/**
- * By then the answer to `initialize` has left, in milliseconds: loading the core holds up whatever is still to be written.
- */
+/** By then the answer to `initialize` was written, in milliseconds: loading the core would hold it up. */
 const ANSWER_WRITTEN = 10;
 
 /** When nobody has asked for diagnostics by then, the files are read all the same; in milliseconds. */

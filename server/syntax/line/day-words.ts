@@ -21,7 +21,7 @@ const PRACTISED = ["scale", "chord", "chain", "figure", "title", "quoted", "temp
 const LONGEST_REST = 14;
 
 function rest(words: LineWords): DayWords | undefined {
-  if (words.has(...PRACTISED, "outcome") || hasNumberedPlace(words)) return undefined;
+  if (words.has(...PRACTISED, "outcome") || words.hasNumberedPlace) return undefined;
   const none = words.found(0)?.meaning;
   if (none?.type === "amount" && none.minutes === 0 && words.is(1, "rest")) return { type: "rest" }; // `0' - flu`
   const length = words.lengthOf(0, "rest");
@@ -37,10 +37,6 @@ function standsAsRest(words: LineWords, length: number): boolean {
   if (words.before(1) !== "") return true;
   const next = words.is(1, "sentence-sign") || (words.found(1) !== undefined && !words.is(1, "rest"));
   return !next && (words.is(1, "rest", "filler") || !words.is(0, "rest-or-sentence"));
-}
-
-function hasNumberedPlace(words: LineWords): boolean {
-  return words.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
 }
 
 function body(words: LineWords): DayWords | undefined {

@@ -171,7 +171,7 @@ function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intend
 
 /** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
 function standsAsTitle(words: LineWords, title: TitleWords): boolean {
-  const counts = words.has("tempo") || isPlaced(words) || hasBareTempo(words) || opensWithTempo(words);
+  const counts = words.has("tempo") || words.hasNumberedPlace || hasBareTempo(words) || opensWithTempo(words);
   const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
@@ -184,11 +184,6 @@ function standsAsTitle(words: LineWords, title: TitleWords): boolean {
     (title.capitals > 0 && isAgain(words, title.to) && isSaid) ||
     (title.capitals > 1 && ends && (isSaid || words.has("amount")))
   );
-}
-
-/** By a number: `bars 1-8`, `line 4`. */
-function isPlaced({ items }: LineWords): boolean {
-  return items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
 }
 
 /** `In the morning` says when, and names no piece. */
@@ -231,7 +226,7 @@ function isSentenceLater(words: LineWords, from: number): boolean {
 
 /** Words in front of a tempo that stands apart name what is practised when they are at most so many. */
 const LONGEST_NAME = 5;
-/** Of what has no number to it: words that begin a line of another kind. */
+/** Words of lines of another kind. */
 const OTHER_LINES = [
   "negation",
   "body-part",
@@ -250,7 +245,7 @@ const OTHER_LINES = [
  */
 function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
   if (intends || (sign >= 0 && sign < words.firstStop)) return undefined;
-  if (!hasTempoApart(words) && !hasMarkedTempo(words) && !(isPlaced(words) && words.has("outcome", "tries")))
+  if (!hasTempoApart(words) && !hasMarkedTempo(words) && !(words.hasNumberedPlace && words.has("outcome", "tries")))
     return undefined;
   const from = firstWord(words);
   let to = from;

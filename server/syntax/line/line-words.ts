@@ -63,6 +63,11 @@ export class LineWords {
     return this.items.some(({ meaning }) => types.includes(meaning.type));
   }
 
+  /** A place by its number: `bars 1-8`, `line 4`. */
+  get hasNumberedPlace(): boolean {
+    return this.items.some(({ meaning }) => meaning.type === "place" && /\d/.test(meaning.text));
+  }
+
   /** How many words the longest phrase of one of the classes is that begins at a word; 0 where none does. */
   lengthOf(i: number, ...classes: readonly SignClass[]): number {
     return this.phrasesAt(i).find((phrase) => phrase.classes.some((each) => classes.includes(each.class)))?.length ?? 0;
