@@ -108,11 +108,12 @@ export function isLeadingTempo(items: readonly Item[], i: number, text: string):
   const item = items[i];
   if (i > 0 || !item || !isNumber(item) || topOf(item.meaning) < SLOWEST_LEADING || !isBareValue(topOf(item.meaning)))
     return false;
-  return !countsElse(item, text) && OPENING_OF_LINE.test(text.slice(0, item.start));
+  return !countsElse(item, text) && OPENING_OF_LINE.test(text.slice(0, item.start).trim());
 }
 
 const SLOWEST_LEADING = 40;
-const OPENING_OF_LINE = /^[\s\uFEFF]*(?:[-*•]\s+)?[([]?\s*$/;
+/** A bullet, or a bracket; trimmed before, as a long row of spaces would be gone over again and again. */
+const OPENING_OF_LINE = /^(?:[-*•](?:\s+[([])?|[([])?$/;
 
 /** Whether a number with nothing beside it may be a tempo. */
 export function isBareValue(value: number): boolean {
