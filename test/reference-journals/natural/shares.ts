@@ -75,6 +75,9 @@ export const GROUPS: Readonly<Record<string, string>> = {
   kept: "k",
   further: "e",
   unseen: "f",
+  ordinary: "g",
+  various: "h",
+  mixed: "i",
 };
 
 /** A group's or one player's. */

@@ -48,6 +48,9 @@ export const TABLES = [
   "kept-hands",
   "further-hands",
   "unseen-hands",
+  "mixed-hands",
+  "ordinary-hands",
+  "various-hands",
 ] as const;
 type Table = (typeof TABLES)[number];
 
