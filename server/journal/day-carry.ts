@@ -72,7 +72,7 @@ export class DayCarry {
       return { type: this.spoken, start, end, from: start, remark, follows: true };
     }
     if (line.type !== "entry") return line;
-    const read = line.same ? this.going(line, text) : line;
+    const read = line.same ? this.going(line, text) : this.ofPieceAbove(line, text);
     if (read.type !== "entry") return read;
     this.above = read;
     this.to = -1;
@@ -84,6 +84,18 @@ export class DayCarry {
     if (above?.subject) return { ...sameAs(line, text, above, this.context), follows: true };
     const { start, end, subject, remark } = line;
     return subject ? { ...line, follows: true } : { type: "prose", start, end, remark, follows: true };
+  }
+
+  /** `bars 9-12, 50 then 56` below a piece is of that piece. */
+  private ofPieceAbove(line: EntryLine, text: string): Line {
+    if (line.subject || line.items[0]?.meaning.type !== "place") return line;
+    const above = this.entryAbove();
+    const { start } = line;
+    if (above?.subject?.meaning.type !== "title") return { ...line, follows: true };
+    return {
+      ...sameAs({ ...line, same: { start, end: start, terms: true } }, text, above, this.context),
+      follows: true,
+    };
   }
 
   private entryAbove(): EntryLine | undefined {

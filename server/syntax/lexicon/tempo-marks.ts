@@ -38,7 +38,11 @@ export const BEFORE_NO_TEMPO: ReadonlySet<string> = new Set(
 
 /** Nor is one that nothing else marks behind these: they say what it counts. */
 export const COUNTS_ELSE: ReadonlySet<string> = new Set(
-  "aim | target | until | no | nr | op | grade | take | over | within | than".split(" | "),
+  (
+    "aim | target | until | no | nr | op | grade | take | over | within | than | age | aged | bus | tram | train | platform | gate | " +
+    "room | flat | house | seat | route | bp | weight | paid | cost | costs | spent | bill | score | won | lost | zimmer | gleis | bahn | " +
+    "salle | quai | ligne | lijn | spoor | kamer | sala | aula | binario | andén"
+  ).split(" | "),
 );
 
 /** Nor is one before these. */
@@ -46,6 +50,6 @@ export const UNITS: ReadonlySet<string> = new Set(
   (
     "% | percent | cents | hz | hertz | min | min. | mins | mins. | minute | minutes | sec | secs | seconds | s | h | hr | hrs | hour | " +
     "hours | days | weeks | years | times | time | x | reps | bars | bar | measures | lines | pages | notes | note | octave | octaves | " +
-    "oct | degrees | beats | sharps | flats | strings | pieces | people | scales | of | ' | ′ | ’"
+    "oct | degrees | km | kg | miles | euro | euros | quid | pounds | people | beats | sharps | flats | strings | pieces | scales | of | ' | ′ | ’"
   ).split(" | "),
 );

@@ -19,3 +19,11 @@ export const BEFORE_KEY: ReadonlySet<string> = set("in | en");
 function set(words: string): ReadonlySet<string> {
   return new Set(words.split(" | "));
 }
+
+/** Words for something that is practised and has no title, in six languages: common practice, no source. */
+export const EXERCISE_WORDS: ReadonlySet<string> = new Set(
+  (
+    "exercise exercises drill drills warmup routine pattern patterns workout uebung uebungen übung übungen exercice exercices " +
+    "oefening oefeningen ejercicio ejercicios esercizio esercizi"
+  ).split(" "),
+);

@@ -4,10 +4,21 @@ import { END_OF_PIECE } from "../lexicon/places/bars.ts";
 import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
+import { CODES } from "./character-codes.ts";
 import { MARKED, NAMED_NUMBER, NOTE_FIRST, NOTE_LAST, NOTE_VALUES, NUMBER_FIRST, NUMBER_LAST } from "./cut-words.ts";
 
 // Whether a sign parts what stands beside it: each looks at a few characters. Columns are offsets in the text; a piece
 // begins at `start`, the line ends at `to`.
+
+const { HYPHEN, EN_DASH, EM_DASH, OPENING, CLOSING: CLOSING_BRACKET, OPENING_SQUARE, CLOSING_SQUARE } = CODES;
+
+export function isDash(code: number): boolean {
+  return code === HYPHEN || code === EN_DASH || code === EM_DASH;
+}
+
+export function isBracket(code: number): boolean {
+  return code === OPENING || code === CLOSING_BRACKET || code === OPENING_SQUARE || code === CLOSING_SQUARE;
+}
 
 /** In UTF-16 units: what is looked at behind a dash, and before one. */
 const BEHIND_DASH = 40;
@@ -20,7 +31,7 @@ const LONGEST_WORD = 24;
  */
 export function goesOnBehindDash(text: string, start: number, i: number, to: number): boolean {
   const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
-  if (MARKED.test(behind) || MARKED_LATER.test(behind)) return true;
+  if (behind.startsWith("|") || MARKED.test(behind) || MARKED_LATER.test(behind)) return true; // nothing in its column
   const number = NAMED_NUMBER.exec(behind);
   if (number && (BEATS.has(fold(number[1]!)) || NOTE_VALUES.test(number[1]!))) return true;
   return isRowAt(text, start, i, to);
@@ -52,6 +63,16 @@ const SIGN_FIRST = new RegExp(`^${SIGN}`, "u");
 const END_FIRST = new RegExp(`^(?:${END_OF_PIECE})\\b`, "i");
 /** What a range may begin with: `17 - end`, `D - end`. */
 const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
+
+/** Spaces between columns, three or more, or a tab: `letter C   slow 66 ok   104 mess`. */
+export function isGapBetween(text: string, start: number, i: number, to: number): boolean {
+  const before = text.slice(Math.max(start, i - 1), i);
+  const behind = text.slice(i, Math.min(to, i + BEHIND_DASH));
+  const gap = /^(?: {3,}|[ ]*\t\s*)(?=\S)/.exec(behind)?.[0];
+  return (
+    gap !== undefined && /[^\s([,;:|/<>=→–—-]/u.test(before) && !/^[)\],;:|/<>=→–—-]/u.test(behind.slice(gap.length))
+  );
+}
 
 /** A bar between columns: `F major | 72 | clean`; not one between notes. */
 export function isBarBetween(text: string, start: number, i: number, to: number): boolean {
@@ -110,10 +131,17 @@ export function isSentenceEnd(text: string, start: number, i: number, to: number
   if (text[i + 1] !== " " || !/^\s+["“(]?[\p{Lu}\d]/u.test(text.slice(i + 1, Math.min(to, i + 6)))) return false;
   const before = text.slice(Math.max(start, i - LONGEST_WORD), i);
   const word = /(?:^|[\s(/])([\p{L}\p{M}'’]+)$/u.exec(before)?.[1];
-  if (word === undefined) return /\)$/.test(before) || (TEMPO_LAST.test(before) && !isOrdinalPlace(text, i, to));
+  if (word === undefined)
+    return (
+      /\)$/.test(before) ||
+      (NUMBERED.test(before) && !isOrdinalPlace(text, i, to)) ||
+      (TEMPO_LAST.test(before) && !isOrdinalPlace(text, i, to))
+    );
   return word.length >= SHORTEST_WORD ? !ABBREVIATIONS.has(fold(word)) : SHORT_WORDS.has(fold(word));
 }
 
+/** `No 15. Awful`: the number of a piece. */
+const NUMBERED = /(?:^|\s)(?:no|nr|op|study|etude|étude|exercise|song|tune)\.?\s+\d{1,3}$/i;
 const TEMPO_LAST = /(?:^|\s)(?:[3-9]\d|1\d\d)$/;
 
 /** `60. Takt`: the point belongs to the number. */

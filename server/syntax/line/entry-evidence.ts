@@ -1,22 +1,29 @@
 import { TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
 import { BEFORE_KEY } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
-import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
+import type { Item, Meaning } from "../words/meaning.ts";
+import { byAmount } from "./amount-evidence.ts";
+import {
+  behindItem,
+  between,
+  type Evidence,
+  firstOf,
+  hasBareTempo,
+  hasPracticeWord,
+  isSentenceLater,
+  NAMED,
+  OTHER_LINES,
+  type Signs,
+  TERMS,
+} from "./evidence.ts";
 import type { LineWords } from "./line-words.ts";
-import { countsElse, isBareTempo, isLeadingTempo, isNumber } from "./numbers.ts";
-import { firstWord, isAgain, isTitleNumber, opensWithTempo, type TitleWords, titleIn } from "./title.ts";
-
-/** A line of practice by what was found in it, and what was practised. */
-export interface Evidence {
-  /** Missing where the first thing found names the subject. */
-  readonly subject?: Item<SubjectMeaning>;
-}
+import { isLeadingTempo } from "./numbers.ts";
+import { byTempo, hasTempoApart } from "./tempo-evidence.ts";
+import { firstWord, opensWithTempo, type TitleWords, titleIn } from "./title.ts";
+import { byTitle, isNumberedKind } from "./title-evidence.ts";
 
 /** Subjects with a tonic: strong wherever they stand. */
 const KEYED: readonly Meaning["type"][] = ["scale", "chord", "chain", "several", "faulty subject"];
-/** Subjects by a word of the trade: weak without a note, an amount or a comma. */
-const NAMED: readonly Meaning["type"][] = ["figure", "technique", "activity"];
-const TERMS: readonly Meaning["type"][] = ["pattern", "articulation", "note value", "span", "rhythm", "direction"];
 
 /**
  * Whether a line tells of practice: a subject is found in it, or words with a place, a tempo or an amount. A sentence
@@ -24,16 +31,21 @@ const TERMS: readonly Meaning["type"][] = ["pattern", "articulation", "note valu
  */
 export function evidenceIn(words: LineWords): Evidence | undefined {
   if (words.found(0)?.meaning.type === "quoted") return {};
-  const at = first(firstOf(words, KEYED), bareTonic(words));
+  const tonic = bareTonic(words);
+  const at = first(firstOf(words, KEYED), tonic);
   const named = firstOf(words, NAMED);
   const title = titleIn(words);
   const signs = signsIn(words);
   const isTitled = at >= 0 && title !== undefined && isTitleBefore(words, title, at);
+  if (title && at < 0 && !signs.intends && isNumberedKind(words, title)) return byTitle(words, title, signs);
   if (at >= 0 && !isTitled) {
     if (named >= 0 && named < at && !signs.intends) return {};
-    return isSentence(words, at, signs) ? undefined : {};
+    if (isSentence(words, at, signs)) return undefined;
+    return at === tonic && isBehindScaleWord(words, tonic) ? onTonic(words.found(tonic)!) : {};
   }
   if (!(isTitled && named >= title.to) && isPracticeByName(words, named, signs)) return {};
+  const narrower = narrowerName(words, named, signs);
+  if (narrower) return narrower;
   return byTitle(words, title, signs) ?? byTempo(words, signs) ?? byAmount(words, signs);
 }
 
@@ -55,29 +67,33 @@ function bareTonic(words: LineWords): number {
     if (meaning.note.octave !== undefined && !isChord) continue;
     const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || isBehindTonic(words, behind);
     const isIn = words.key(i - 1) === "in" && TERMS.includes(words.found(i - 2)?.meaning.type ?? "unknown");
-    return ends && (i === 0 || isIn) ? i : -1;
+    return ends && (i === 0 || isIn || isBehindScaleWord(words, i)) ? i : -1;
   }
   return -1;
+}
+
+/** A lone tonic is major. */
+function onTonic({ start, end, meaning }: Item): Evidence {
+  if (meaning.type !== "note") return {};
+  return {
+    subject: {
+      start,
+      end,
+      meaning: { type: "scale", tonic: meaning.note, kind: "major", declared: false, unsaid: "major" },
+    },
+  };
+}
+
+/** `scale C, 5 min`, `Tonleiter in Terzen F`. */
+function isBehindScaleWord(words: LineWords, i: number): boolean {
+  let before = i - 1;
+  while (before > 0 && (words.key(before) === "in" || TERMS.includes(words.found(before)?.meaning.type ?? "unknown")))
+    before--;
+  return words.isScaleWord(before) && words.first(0, before, "sentence-sign", "intention", "negation") < 0;
 }
 
 function isBehindTonic(words: LineWords, i: number): boolean {
   return BEHIND_TONIC.includes(words.found(i)?.meaning.type ?? "unknown");
-}
-
-/** The first word that is part of something of one of the types; -1 where there is none. */
-function firstOf(words: LineWords, types: readonly Meaning["type"][]): number {
-  for (let i = 0; i < words.count; i++) {
-    const type = words.found(i)?.meaning.type;
-    if (type !== undefined && types.includes(type)) return i;
-  }
-  return -1;
-}
-
-/** What makes a line a sentence, up to its first comma, tempo or place. */
-interface Signs {
-  /** A pronoun or a verb, by its word; -1 where there is none. */
-  readonly sign: number;
-  readonly intends: boolean;
 }
 
 function signsIn(words: LineWords): Signs {
@@ -91,17 +107,6 @@ function signsIn(words: LineWords): Signs {
   const intention = words.first(0, Math.max(stop, 4), "intention");
   const isReached = words.found(intention + words.lengthOf(intention, "intention"))?.meaning.type === "number";
   return { sign, intends: intention >= 0 && !isReached }; // `got to 80`
-}
-
-/** Words in front of a subject that have nothing to do with it. */
-function between(words: LineWords, to: number): number {
-  let count = 0;
-  for (let i = 0; i < to; i++) {
-    const length = words.lengthOf(i, "filler", "practice-verb", "heading", "same-as-above");
-    if (length > 0) i += length - 1;
-    else if (!words.found(i)) count++;
-  }
-  return count;
 }
 
 function isSentence(words: LineWords, subject: number, { sign, intends }: Signs): boolean {
@@ -120,14 +125,8 @@ function goesOnAsSentence(words: LineWords, subject: number): boolean {
   if (behind >= words.count || words.before(behind) !== "") return false;
   if (words.is(behind, "verb-behind")) return true; // `D minor is hard` is said of the scale
   const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
-  return isPlain && TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) && !words.found(behind);
-}
-
-function behindItem(words: LineWords, i: number): number {
-  const item = words.found(i);
-  let behind = i;
-  while (behind < words.count && words.found(behind) === item) behind++;
-  return behind;
+  const isWritten = behind - subject < 3; // `A min pent` is no prose
+  return isPlain && isWritten && TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) && !words.found(behind);
 }
 
 /** `Air in D minor`, `Minuet in G`: the key belongs to the title. */
@@ -137,16 +136,6 @@ function isTitleBefore(words: LineWords, title: TitleWords, subject: number): bo
   if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
   const leads = BEFORE_KEY.has(words.key(subject - 1));
   return named && (title.isKind || (leads && words.isCapital(title.from)));
-}
-
-/** Something is found that tells how or what one plays; a kind of piece may be a phase as well. */
-function hasPracticeWord(words: LineWords, from: number, to: number, ...but: readonly Meaning["type"][]): boolean {
-  for (let i = from; i < to; i++) {
-    const type = words.found(i)?.meaning.type;
-    const isTitle = words.is(i, "title-kind", "title-number") || isTitleNumber(words, i);
-    if (type && type !== "phase" && !but.includes(type) && !isTitle) return true;
-  }
-  return false;
 }
 
 /** A figure, an activity: at the head of the line, and not in passing. */
@@ -160,160 +149,16 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
   return (sign < 0 || sign < at) && (isStrong || ends || isSaid) && !words.is(behind, "verb-behind");
 }
 
-function byTitle(words: LineWords, title: TitleWords | undefined, { sign, intends }: Signs): Evidence | undefined {
-  if (!title || intends || (sign >= 0 && sign < title.to) || !standsAsTitle(words, title)) return undefined;
-  const first = words.found(title.from);
-  if (first && TRADE.includes(first.meaning.type) && !isNamedSo(words, title)) return byTrade(words, title, first);
-  const declared = words.titleOf(title.text);
-  const meaning = { type: "title", title: declared ?? title.text, declared: declared !== undefined } as const;
-  return { subject: { start: title.start, end: title.end, meaning } };
-}
-
-/** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
-function standsAsTitle(words: LineWords, title: TitleWords): boolean {
-  const counts = words.has("tempo") || words.hasNumberedPlace || hasBareTempo(words) || opensWithTempo(words);
-  const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
-  const isSaid = words.has("outcome", "tries", "times", "done", "without click");
-  const ends =
-    title.to >= words.count || /[,.:;!(–—-]/.test(words.before(title.to)) || words.found(title.to) !== undefined;
-  return (
-    (counts && isNamed) ||
-    (isNamed && words.has("place") && (title.isKind || title.capitals > 1)) ||
-    (title.isKind && title.capitals > 0 && (isAgain(words, title.to) || (ends && isSaid))) ||
-    (title.isKind && title.capitals > 0 && ends && (title.numbered || words.has("amount"))) ||
-    (title.capitals > 0 && isAgain(words, title.to) && isSaid) ||
-    (title.capitals > 1 && ends && (isSaid || words.has("amount")))
-  );
-}
-
-/** `In the morning` says when, and names no piece. */
-function saysMore(words: LineWords, { from, to }: Pick<TitleWords, "from" | "to">): boolean {
-  for (let i = from; i < to; i++) if (!words.is(i, "filler", "heading") || words.is(i, "title-kind")) return true;
-  return false;
-}
-
-/** Words of the trade that no title begins with: without a tonic they name what is practised by themselves. */
-const TRADE: readonly Meaning["type"][] = ["kind", "part of a kind", "chord kind", "pattern", "articulation", "rhythm"];
-
-/** `Blues for a Wet Dog`: two further words in capitals, of which nothing else is known. */
-function isNamedSo(words: LineWords, { from, to }: TitleWords): boolean {
-  let capitals = 0;
-  for (let i = from + 1; i < to; i++) if (words.isCapital(i) && !words.found(i)) capitals++;
-  return capitals > 1 && !isShouted(words);
-}
-
-/** Nothing is told by capitals where all is written in them. */
-function isShouted({ text, start, end }: LineWords): boolean {
-  return !/\p{Ll}{3}/u.test(text.slice(start, end));
-}
-
-/** `Major arpeggios legato`, `Double tonguing, G5`: an exercise by its own words. */
-function byTrade({ text }: LineWords, title: TitleWords, { start, end: itsEnd }: Item): Evidence {
-  const end = Math.max(itsEnd, title.end);
-  const meaning = { type: "technique", name: text.slice(start, end) } as const;
-  return { subject: { start, end, meaning } };
-}
-
-/** A number that is a tempo as it stands before how it went. */
-function hasBareTempo({ items, text }: LineWords): boolean {
-  return items.some((_, i) => isBareTempo(items, i, text, undefined));
-}
-
-/** `Harmonics over the middle octave, one in three speaks`: no verb and no pronoun in all of it. */
-function isSentenceLater(words: LineWords, from: number): boolean {
-  return words.first(from, words.count, "sentence-sign", "intention", "negation", "teacher-verb") >= 0;
-}
-
-/** Words in front of a tempo that stands apart name what is practised when they are at most so many. */
-const LONGEST_NAME = 5;
-/** Words of lines of another kind. */
-const OTHER_LINES = [
-  "negation",
-  "body-part",
-  "body-trouble",
-  "total",
-  "rest",
-  "question",
-  "teacher",
-  "set-work",
-] as const;
-
-/**
- * `gde gracenotes, 50, the last one late`, `grips @48`: words that nothing is known of, in front of a tempo that is
- * marked or stands apart, or of a numbered place and how it went there. With a place they are a piece, else an exercise
- * by its own words.
- */
-function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
-  if (intends || (sign >= 0 && sign < words.firstStop)) return undefined;
-  if (!hasTempoApart(words) && !hasMarkedTempo(words) && !(words.hasNumberedPlace && words.has("outcome", "tries")))
-    return undefined;
+/** `Finger trills Bb-C, x20`: a word or two that tell which, and how often or how long. */
+function narrowerName(words: LineWords, at: number, { sign, intends }: Signs): Evidence | undefined {
   const from = firstWord(words);
-  let to = from;
-  while (to < words.count && !endsName(words, from, to)) to++;
-  if (to <= from || to - from > LONGEST_NAME || words.first(0, to, ...OTHER_LINES, "same-as-above") >= 0)
+  const type = words.found(at)?.meaning.type;
+  if (at <= from || at - from > 2 || intends || sign >= 0 || (type !== "technique" && type !== "figure"))
     return undefined;
-  if (!saysMore(words, { from, to })) return undefined;
-  const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
-  const name = words.text.slice(start, end);
-  if ((name.match(/\p{L}/gu) ?? []).length < 3 || (words.is(from, "heading") && to - from === 1)) return undefined;
-  const declared = words.titleOf(name);
-  if (declared !== undefined || words.has("place"))
-    return {
-      subject: { start, end, meaning: { type: "title", title: declared ?? name, declared: declared !== undefined } },
-    };
-  return { subject: { start, end, meaning: { type: "technique", name } } };
-}
-
-function endsName(words: LineWords, from: number, i: number): boolean {
-  if (i > from && /[,;:|(!→>]|(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i))) return true;
-  const type = words.found(i)?.meaning.type;
-  return type !== undefined && ENDS_NAME.includes(type);
-}
-
-const ENDS_NAME: readonly Meaning["type"][] = [
-  "tempo",
-  "number",
-  "range",
-  "place",
-  "amount",
-  "tries",
-  "times",
-  "outcome",
-];
-
-/** A number that may be a tempo and stands between commas, or in a row of such: `grips, 48, clean`. */
-function hasTempoApart({ items, text }: LineWords): boolean {
-  return items.some((item) => {
-    if (!isNumber(item) || countsElse(item, text)) return false;
-    const { meaning } = item;
-    const [low, high] =
-      meaning.type === "range" ? [meaning.range.low, meaning.range.high] : [meaning.value, meaning.value];
-    if (low < SLOWEST_APART || high > FASTEST_APART) return false;
-    return /[,;|]\s*$/.test(text.slice(0, item.start)) && /^[.!]*\s*(?:$|[,;|!–—-]|then\b)/.test(text.slice(item.end));
-  });
-}
-
-/** Beats a minute: what stands apart and is less, or more, is likelier to count something else. */
-const SLOWEST_APART = 40;
-const FASTEST_APART = 220;
-
-/** `@72`, `♩=72`, `72 bpm`; `at 72` goes on with sentences, too. */
-function hasMarkedTempo({ items, text }: LineWords): boolean {
-  return items.some(
-    ({ meaning, start, end }) => meaning.type === "tempo" && /[@=♩♪]|bpm/i.test(text.slice(start, end)),
-  );
-}
-
-/** Words in front of an amount name an activity when they are at most so many. */
-const LONGEST_ACTIVITY = 4;
-
-function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
-  const amount = firstOf(words, ["amount"]);
-  if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
-  if (words.is(amount - 1, "before-time")) return undefined;
-  const isOther = words.first(0, amount, "negation", "body-part", "body-trouble", "heading", "total", "rest") >= 0;
-  if (isOther || hasPracticeWord(words, 0, amount, "activity")) return undefined;
-  const [start, end] = [words.words[0]!.start, words.words[amount - 1]!.end];
-  const meaning = { type: "activity", name: words.text.slice(start, end) } as const;
-  return { subject: { start, end, meaning } };
+  if (words.first(from, at, ...OTHER_LINES.filter((each) => each !== "body-part")) >= 0) return undefined;
+  for (let i = from; i < at; i++)
+    if (words.found(i) || words.is(i, "title-kind") || /[,;:.]/.test(words.before(i + 1))) return undefined;
+  if (!words.has("amount", "times", "tries")) return undefined;
+  const [start, end] = [words.words[from]!.start, words.words[behindItem(words, at) - 1]!.end];
+  return { subject: { start, end, meaning: { type: "technique", name: words.text.slice(start, end) } } };
 }

@@ -34,7 +34,8 @@ export function keysInRow(parts: readonly Part[], vocabulary: Vocabulary): KeysI
   const from = placed.findIndex(({ item }) => item.meaning.type === "note");
   if (from < 0) return undefined;
   const row = letters(placed, from);
-  const kinds = haveTempos(placed, from, row) ? ONLY_TONICS : kindsBefore(placed, from, vocabulary);
+  const isByItself = haveTempos(placed, from, row) || areFifthsApart(placed, from, row);
+  const kinds = isByItself ? ONLY_TONICS : kindsBefore(placed, from, vocabulary);
   if (!kinds || (kinds !== ONLY_TONICS && !isLed(placed, from, vocabulary))) return undefined;
   if (!isRow(row.notes, placed[from]!.after)) return undefined;
   const subjects = row.notes.map(({ meaning }) => subjectOn(meaning.note, kinds));
@@ -57,6 +58,30 @@ function haveTempos(placed: readonly Placed[], from: number, { notes }: ReturnTy
   if (from > 0) return false;
   const numbers = placed.filter(({ item }) => item.meaning.type === "number");
   return notes.length > 1 && notes.every(({ end }) => numbers.some(({ item }) => item.start === end));
+}
+
+/** `Bb Eb Ab Db, 1 octave`: three tonics or more, each a fifth or a fourth from the next, and how they were played. */
+function areFifthsApart(placed: readonly Placed[], from: number, { notes, end }: ReturnType<typeof letters>): boolean {
+  if (from > 0 || notes.length < 3 || notes.some(({ meaning }) => meaning.lower)) return false;
+  const behind = placed.find(({ item }) => item.start >= end)?.item.meaning.type ?? "unknown";
+  if (!AFTER_KEYS.includes(behind)) return false;
+  const fifths = notes.map(({ meaning }) => fifthsOf(meaning.note));
+  return fifths.every((each, i) => i === 0 || Math.abs(each - fifths[i - 1]!) === 1);
+}
+
+const AFTER_KEYS: readonly Meaning["type"][] = [
+  "span",
+  "articulation",
+  "note value",
+  "number",
+  "tempo",
+  "direction",
+  "pattern",
+];
+
+/** Along the line of fifths, C at 0. */
+function fifthsOf({ letter, alter }: WrittenNote): number {
+  return "FCGDAEB".indexOf(letter) - 1 + 7 * alter;
 }
 
 /** Where a tonic, a title or the like stands before the letters, these belong to that. */

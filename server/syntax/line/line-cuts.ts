@@ -8,8 +8,11 @@ import { CODES } from "./character-codes.ts";
 import {
   goesOnBehindDash,
   isBarBetween,
+  isBracket,
   isBracketApart,
+  isDash,
   isDashBetween,
+  isGapBetween,
   isSentenceEnd,
   isSlashBetween,
   withoutJoint,
@@ -36,10 +39,9 @@ import {
 } from "./cut-words.ts";
 import { isSpace } from "./day-line.ts";
 
-const { TAB, SPACE, DOUBLE_QUOTE, OPENING, CLOSING, COMMA, HYPHEN, STOP, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } =
-  CODES;
-const { LETTER_A, LETTER_B, LETTER_Z, FIRST_BEYOND_ASCII, EN_DASH, EM_DASH, ARROW } = CODES;
-const { SLASH, BAR, OPENING_SQUARE, CLOSING_SQUARE } = CODES;
+const { TAB, SPACE, DOUBLE_QUOTE, COMMA, HYPHEN, STOP, ZERO, NINE, COLON, EQUALS, GREATER, AT_SIGN } = CODES;
+const { LETTER_A, LETTER_B, LETTER_Z, FIRST_BEYOND_ASCII, ARROW } = CODES;
+const { SLASH, BAR } = CODES;
 const SMALL = SPACE; // the one bit that tells a small letter from a capital
 
 /** What stands before a piece: nothing, a comma, a colon, `>`, or no more than the space before a tempo. */
@@ -100,7 +102,8 @@ export class LineCuts {
     let i = from;
     while (i < to) {
       const code = text.charCodeAt(i);
-      if (code === SPACE || ((code | SMALL) >= LETTER_A && (code | SMALL) <= LETTER_Z)) {
+      const isGap = code === SPACE && text.charCodeAt(i + 2) === SPACE && text.charCodeAt(i + 1) === SPACE;
+      if ((code === SPACE && !isGap) || ((code | SMALL) >= LETTER_A && (code | SMALL) <= LETTER_Z)) {
         i++; // letters and spaces, most often
         continue;
       }
@@ -115,7 +118,7 @@ export class LineCuts {
           continue;
         }
       }
-      if ((code === HYPHEN || code === EN_DASH || code === EM_DASH) && this.isRemarkAt(i, code)) break;
+      if (isDash(code) && this.isRemarkAt(i, code)) break;
       const separator = this.separatorAt(i, code);
       if (separator !== FIRST) this.close(i, i + 1, separator);
       if (separator === AFTER_COLON) this.behindColon = true;
@@ -176,11 +179,10 @@ export class LineCuts {
   }
 
   private separatorAt(i: number, code: number): number {
+    if (code === SPACE || code === TAB) return isGapBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
-    if (code === HYPHEN || code === EN_DASH || code === EM_DASH)
-      return isDashBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
-    if (code === OPENING || code === CLOSING || code === OPENING_SQUARE || code === CLOSING_SQUARE)
-      return isBracketApart(this.text, i, this.to) ? AFTER_COMMA : FIRST;
+    if (isDash(code)) return isDashBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
+    if (isBracket(code)) return isBracketApart(this.text, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === BAR) return !this.behindColon && isBarBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === SLASH) return this.isSlashBetween(i) ? AFTER_COMMA : FIRST;
     if (code === STOP) return isSentenceEnd(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
@@ -258,7 +260,8 @@ export class LineCuts {
   private leadOf(at: number, end: number): number {
     const { text, start } = this;
     const before = at > start ? text.charCodeAt(at - 1) : SPACE;
-    if (before === AT_SIGN) return this.isWordStart(at - 1) ? this.unlessGoal(at - 1) : -1;
+    if (before === AT_SIGN)
+      return at - 1 === this.start || isSpace(this.text.charCodeAt(at - 2)) ? this.unlessGoal(at - 1) : -1;
     if (before !== SPACE && before !== TAB && before !== EQUALS) return -1;
     let last = at - 1;
     while (last >= start && isSpace(text.charCodeAt(last))) last--;
@@ -372,10 +375,6 @@ export class LineCuts {
     return MINUTES.test(this.behind(end));
   }
 
-  private isWordStart(i: number): boolean {
-    return i === this.start || isSpace(this.text.charCodeAt(i - 1));
-  }
-
   /** `60 bpm`, `60bpm`. */
   private isBpm(end: number): boolean {
     const code = end < this.to ? this.text.charCodeAt(end) : 0;
@@ -387,10 +386,10 @@ export class LineCuts {
     return code === SPACE || code === TAB || code === COMMA;
   }
 
-  /** `60-72`: the number of a piece that does not change. */
+  /** `60-72`. */
   private isRange(end: number): boolean {
     const code = end < this.to ? this.text.charCodeAt(end) : SPACE;
-    return (code === HYPHEN || code === EN_DASH) && this.isDigit(end + 1);
+    return isDash(code) && this.isDigit(end + 1);
   }
 
   private isFilledBefore(lead: number): boolean {

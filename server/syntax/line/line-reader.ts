@@ -6,7 +6,7 @@ import { dittoMark } from "./ditto-mark.ts";
 import { EntryFold, type Role } from "./entry-fold.ts";
 import { EntryRule } from "./entry-rule.ts";
 import type { Line, SameWords } from "./line.ts";
-import { JOINED, LineCuts } from "./line-cuts.ts";
+import { AFTER_COLON, JOINED, LineCuts } from "./line-cuts.ts";
 import { itemsOf, type Piece } from "./piece.ts";
 import { PieceTable } from "./pieces.ts";
 
@@ -211,7 +211,7 @@ export class LineReader {
     const first = this.pieces[0]!;
     const { opening } = first;
     if (opening === "phase" || opening === "line word") return this.kindOfFrame(first);
-    if (first.declares) return "open";
+    if (first.declares || this.isLetterBeforeSubject()) return "open";
     const { cuts, pieces, rule } = this;
     rule.reset();
     for (let i = 0; i < cuts.count; i++) rule.take(pieces[i]!.known, cuts.after[i] === JOINED);
@@ -225,6 +225,13 @@ export class LineReader {
     if (!this.pieces[0]!.known.opensEntry) return true;
     for (let i = 0; i < this.cuts.count; i++) if (this.pieces[i]!.strange) return true;
     return false;
+  }
+
+  /** `A: D dorian`, `A | F major`: a letter that is no tonic but stands for something else. */
+  private isLetterBeforeSubject(): boolean {
+    const { cuts, pieces, text } = this;
+    if (cuts.count < 2 || !pieces[0]!.onlyNotes || !pieces[1]!.known.opensSubject) return false;
+    return cuts.after[1] === AFTER_COLON || text.slice(cuts.ends[0], cuts.starts[1]).includes("|");
   }
 
   /** A line that opens with a phase, or with session, break, plan or rest, and is known throughout its first part. */

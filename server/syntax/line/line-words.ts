@@ -77,6 +77,12 @@ export class LineWords {
     return this.lengthOf(i, ...classes) > 0;
   }
 
+  /** `scale`, `scales`, `Tonleiter`, `gamme`: a word for scales that says no key. */
+  isScaleWord(i: number): boolean {
+    const key = this.key(i);
+    return key === "scale" || key === "scales" || this.vocabulary.standard(key) === "scale";
+  }
+
   /** What the longest phrase of a class that begins at a word means. */
   meaningOf(i: number, wordClass: SignClass): string | undefined {
     for (const { classes } of this.phrasesAt(i))

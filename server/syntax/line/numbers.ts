@@ -92,12 +92,20 @@ export function isBareTempo(items: readonly Item[], i: number, text: string, sub
   if (!isBareValue(topOf(item.meaning))) return false;
   const before = thingBefore(items, i, subject)?.meaning.type;
   const next = items[i + 1];
-  const isSaid = next !== undefined && BEHIND_TEMPO.includes(next.meaning.type);
+  const isSaid = (next !== undefined && BEHIND_TEMPO.includes(next.meaning.type)) || isBeforeAnother(items, i, text);
   if (subject && subject.start >= item.end && isLeadingTempo(items, i, text)) return true;
   const ends = /^\s*(?:$|[,;.)!–—-])/.test(text.slice(item.end));
-  const follows = before !== undefined && BEFORE_TEMPO.includes(before);
+  const isNamed = before === "technique" && topOf(item.meaning) >= SLOWEST_LEADING;
+  const follows = isNamed || (before !== undefined && BEFORE_TEMPO.includes(before));
   const isApart = before !== "unknown" || /[,;.–—-]\s*$/.test(text.slice(0, item.start)) || isLed(item, text);
   return follows || isSaid || (ends && before !== undefined && isApart);
+}
+
+/** `100 then 108`. */
+function isBeforeAnother(items: readonly Item[], i: number, text: string): boolean {
+  const [lead, next] = [items[i + 1], items[i + 2]];
+  if (!next || !isNumber(next) || lead?.meaning.type !== "unknown") return false;
+  return LEAD_TO_TEMPO.has(fold(lead.meaning.words)) && !countsElse(next, text) && isBareValue(topOf(next.meaning));
 }
 
 /**

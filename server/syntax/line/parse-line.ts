@@ -7,16 +7,15 @@ import { type DayWords, dayWordsIn } from "./day-words.ts";
 import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { evidenceIn } from "./entry-evidence.ts";
-import { isEntry } from "./entry-rule.ts";
-import { keysInRow } from "./keys-in-row.ts";
+import { entryOf } from "./entry-words.ts";
 import { knownTitleIn, type TitleMatch } from "./known-title.ts";
+import { entryBehindHeading, entryBehindLabel } from "./label.ts";
 import type { Line, Remark } from "./line.ts";
 import type { LineReader } from "./line-reader.ts";
 import { LineWords } from "./line-words.ts";
-import { isLead, parseEntry, withWordsBeside } from "./parse-entry.ts";
+import { parseEntry } from "./parse-entry.ts";
 import { partsOf } from "./parts.ts";
-import { parseSame, sameWords } from "./same-line.ts";
-import { isJoint } from "./several.ts";
+import { parseSame, placeAbove, sameWords } from "./same-line.ts";
 import { spokenIn } from "./spoken.ts";
 
 export interface LineContext {
@@ -74,6 +73,8 @@ function readParts(
   context: LineContext,
 ): Line {
   const frame = frameType(parts);
+  const underHeading = frame === "phase" ? entryBehindHeading(text, start, end, parts, context) : undefined;
+  if (underHeading) return { ...underHeading, remark };
   if (frame) return { type: frame, start, end, items: flat(parts), remark };
   const declared = declarationWordAt(text, start, end);
   if (declared && isDeclaration(text, declared, end, context, parts)) {
@@ -87,18 +88,14 @@ function readParts(
   const same = context.head ? undefined : sameWords(words);
   const going = same && parseSame(text, same, end, context);
   if (going) return { ...going, remark };
+  const labelled = context.head ? undefined : entryBehindLabel(words, context);
+  if (labelled) return { ...labelled, remark };
   const known = context.titles && knownTitleIn(words, context.titles);
-  if (known) {
-    const isTold = words.has("tempo", "place", "outcome");
-    const behindDash = isTold ? undefined : namedBeforeDash(text, start, remark, context);
-    if (behindDash) return behindDash;
-    return { ...withWordsBeside(parseEntry(text, start, end, parts, context, known), text, parts), remark };
-  }
-  if (hasKeysInRow(words, parts, context.vocabulary))
-    return { ...parseEntry(text, start, end, parts, context), remark };
-  const evidence = evidenceIn(words);
-  if (evidence) return { ...parseEntry(text, start, end, parts, context, evidence.subject), remark };
-  if (isEntry(parts) && !isStrange(words)) return { ...parseEntry(text, start, end, parts, context), remark };
+  const isTold = words.has("tempo", "place", "outcome");
+  const behindDash = known && !isTold ? namedBeforeDash(text, start, remark, context) : undefined;
+  if (behindDash) return behindDash;
+  const entry = entryOf(words, context, known) ?? (context.head ? undefined : placeAbove(words, context));
+  if (entry) return { ...entry, remark };
   return namedBeforeDash(text, start, remark, context) ?? readSentence(text, start, end, remark, context);
 }
 
@@ -144,18 +141,6 @@ const BEGIN_TERMS: readonly Meaning["type"][] = [
 ];
 /** In words: what is said behind a dash, where nothing is found at its beginning. */
 const LONGEST_NOTE = 3;
-
-/** Letters in a row are what is practised, where no sentence stands before them. */
-function hasKeysInRow(words: LineWords, parts: readonly Part[], vocabulary: Vocabulary): boolean {
-  const row = keysInRow(parts, vocabulary);
-  const before = row ? words.words.filter(({ end }) => end <= row.subject.start).length : 0;
-  return row !== undefined && words.first(0, before, "sentence-sign", "intention", "negation") < 0;
-}
-
-/** Words are not known, but for those that join others: `thirds in C`. */
-function isStrange({ items }: LineWords): boolean {
-  return items.some((item) => item.meaning.type === "unknown" && !isLead(item) && !isJoint(item.meaning));
-}
 
 /** A line about the day or the player, or one that others stand below. */
 function dayLine(said: DayWords, { text, start, end, items }: LineWords, remark: Remark | undefined): Line {

@@ -6,14 +6,19 @@ import type { EntryLine, SameWords } from "./line.ts";
 import { LineWords } from "./line-words.ts";
 import { parseEntry } from "./parse-entry.ts";
 import { type PartContext, partsOf } from "./parts.ts";
+import { hasTempo } from "./tempo-evidence.ts";
 
 /** `same`, `ditto`, `nochmal` at the beginning of a line; undefined where none stands there. */
 export function sameWords(words: LineWords): SameWords | undefined {
-  const length = words.lengthOf(0, "same-as-above");
+  const from = THEN.test(words.typed(0)) && words.before(1) === "" ? 1 : 0;
+  const length = words.lengthOf(from, "same-as-above");
   if (length === 0) return undefined;
-  const [start, end] = [words.words[0]!.start, words.words[length - 1]!.end];
-  return { start, end, terms: words.meaningOf(0, "same-as-above") === "same" };
+  const [start, end] = [words.words[from]!.start, words.words[from + length - 1]!.end];
+  return { start, end, terms: words.meaningOf(from, "same-as-above") === "same" };
 }
+
+/** `then same again`. */
+const THEN = /^(?:then|and|dann|und|puis|et|luego|y|dan|en|poi|e)$/i;
 
 /** What says that it was played again, and how. */
 const SAYS_HOW: readonly Meaning["type"][] = [
@@ -57,6 +62,17 @@ export function parseSame(
   const line = parseEntry(text, same.start, end, parts, context, carried);
   const stands = above ? true : line.subject ? same.terms && !isSentence(words) : goesOn(words, isSigned);
   return stands ? { ...line, same } : undefined;
+}
+
+/**
+ * `Bars 9 to 12 of it separately, 50 then 56`: a place, and how it went there, of the piece above. Undefined for other
+ * lines and sentences.
+ */
+export function placeAbove(words: LineWords, context: PartContext): EntryLine | undefined {
+  if (words.found(0)?.meaning.type !== "place" || !(words.has("tempo", "outcome", "tries", "times") || hasTempo(words)))
+    return undefined;
+  const { text, start, end } = words;
+  return parseSame(text, { start, end: start, terms: true }, end, context);
 }
 
 function partsFrom(text: string, from: number, end: number, context: PartContext): readonly Part[] {

@@ -28,6 +28,7 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
   const set = keySet(placed);
   if (set) return set;
   const row = new SubjectRow();
+  row.ledByKind = /^\p{Ll}{2}/u.test(text.slice(placed[0]?.item.start));
   let at = 0;
   while (at < placed.length) {
     const { item, first, after } = placed[at]!;
@@ -87,6 +88,8 @@ class SubjectRow {
   private refined: ScaleMeaning | undefined;
   private length = 0;
   private start = -1;
+  /** Its first subject begins with the word for it, and no tonic: `arp Bb`. */
+  ledByKind = false;
   /** Where the last stands that is more than a letter. */
   private lastNamed: readonly [number, number] = [0, 0];
   private end = 0;
@@ -165,9 +168,19 @@ class SubjectRow {
     if (this.waiting.length > 0 && (isOfItsOwn || (areSymbols && subject.type !== "chord"))) return false;
     const { waiting } = this;
     this.waiting = [];
+    const chord = this.asArpeggio(subject);
+    if (chord) return this.add(chord);
     if (subject.type === "scale" && subject.unsaid !== "major") this.tellKind(subject);
     for (const { note, at } of waiting) this.add(onNote(subject, note), at);
     return this.add(subject);
+  }
+
+  /** `arp Bb maj, F maj`: said before the first, what they are goes for the others. */
+  private asArpeggio(subject: ScaleMeaning | MeaningOf<"chord">): MeaningOf<"chord"> | undefined {
+    const [first] = this.subjects;
+    if (subject.type !== "scale" || first?.type !== "chord" || !this.ledByKind) return undefined;
+    const chord = TRIADS.get(subject.kind);
+    return chord === undefined ? undefined : { type: "chord", root: subject.tonic, chord, broken: first.broken };
   }
 
   /** `scales F C G maj`: what was left unsaid is told at the end. */
@@ -212,6 +225,11 @@ class SubjectRow {
     return true;
   }
 }
+
+const TRIADS: ReadonlyMap<string, string> = new Map([
+  ["major", "major"],
+  ["natural minor", "minor"],
+]);
 
 /** A kind on a note in the words of a subject. */
 const ON_A_NOTE = new RegExp(`\\s(?:${ON_NOTE.join("|")})\\s+\\S+$`, "iu");

@@ -1,4 +1,6 @@
+import type { Meaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
+import { isNumber } from "./numbers.ts";
 
 /** What is set, what the teacher said, and what is to be asked: kept for the lesson, and counted as nothing. */
 export interface Spoken {
@@ -73,7 +75,7 @@ function said(words: LineWords): Spoken | undefined {
     return words.count === 1
       ? { type: "said", from: words.end, opens: true }
       : { type: "said", from: words.words[1]!.start };
-  if (words.has("tempo", "place")) return undefined;
+  if (words.has("tempo", "place") && !isTeacherSigned(words)) return undefined;
   let at = afterLesson(words);
   if (words.is(at, "before-teacher")) at++;
   const isTeacher = words.is(at, "teacher");
@@ -85,10 +87,25 @@ function said(words: LineWords): Spoken | undefined {
   const ends = words.count === behind + verb && words.before(words.count).startsWith(":");
   if (ends && (verb > 0 || isTeacher)) return { type: "said", from: words.end, opens: true };
   if (verb > 0) return { type: "said", from };
-  const isSigned = words.before(behind).startsWith(":");
+  const isSigned = words.before(behind).startsWith(":") && (isTeacher || !isPlayed(words, behind));
   if (isSigned && (isTeacher || (second === 0 && words.count - behind >= 3 && isNoOther(words, at))))
     return { type: "said", from };
   return undefined;
+}
+
+/** What is practised stands right behind the sign, and how long or how often: it was played, and nobody said so. */
+function isPlayed(words: LineWords, i: number): boolean {
+  const type = words.found(i)?.meaning.type ?? "unknown";
+  const isTold = words.has("amount", "times", "tries", "outcome", "span") || words.items.some((item) => isNumber(item));
+  return PLAYED.includes(type) && isTold;
+}
+
+const PLAYED: readonly Meaning["type"][] = ["scale", "chord", "several", "figure", "technique"];
+
+/** `Prof: at 96 till Friday`: a tempo is no sign of practice where the teacher speaks and no outcome is told. */
+function isTeacherSigned(words: LineWords): boolean {
+  const length = words.lengthOf(0, "teacher");
+  return length > 0 && words.before(length).startsWith(":") && !words.has("outcome", "tries");
 }
 
 function isName(words: LineWords, i: number): boolean {

@@ -59,11 +59,15 @@ export function titleIn(words: LineWords): TitleWords | undefined {
     text,
     from,
     to,
-    capitals: stretch.filter((i) => words.isCapital(i)).length,
+    capitals: stretch.filter((i) => words.isCapital(i) && !NOTES_TOGETHER.test(words.typed(i))).length,
     isKind: stretch.some((i) => words.is(i, "title-kind")),
     numbered: stretch.some((i) => isTitleNumber(words, i)),
   };
 }
+
+/** `GDG`, `Bb-C`, `A+B`: notes or sections, and no name. */
+const NOTES_TOGETHER = /^[A-H][#b♯♭]?(?:[-+/&]?[A-H][#b♯♭]?)+$/u;
+const SECTIONS = /^[A-H](?:[+&/][A-H])+$/;
 
 function isJoint(words: LineWords, i: number): boolean {
   return words.is(i, "title-joint") && (!words.isCapital(i) || words.found(i) !== undefined);
@@ -95,10 +99,13 @@ export function opensWithTempo(words: LineWords): boolean {
 /** `study 14`, `no. 4`, `op. 3`: the number belongs to the title. */
 export function isTitleNumber(words: LineWords, i: number): boolean {
   const before = words.words[i - 1];
+  if (COUNTED.test(words.key(i + 1)) && /^\s*$/.test(words.before(i + 1))) return false; // `vocalise 5 notes`
   return (
     /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number")
   );
 }
+
+const COUNTED = /^(?:notes?|times|min|mins|minutes?|octaves?|oct)$/;
 
 function isEnd(words: LineWords, from: number, i: number): boolean {
   if (i === from) return ENDS.includes(words.found(i)?.meaning.type ?? "");
@@ -106,12 +113,19 @@ function isEnd(words: LineWords, from: number, i: number): boolean {
   if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4))
     return true;
   if (isTitleNumber(words, i)) return false;
+  if (/^(?:[x×]\d+|\d+\/\d+)$/i.test(words.typed(i)) || SECTIONS.test(words.typed(i))) return true;
+  if (isTitleNumber(words, i - 1) && endsBehindNumber(words, i)) return true;
   const found = words.found(i);
   const type = found?.meaning.type ?? "";
   if (isNameOfPlace(words, i) || isOrigin(words, i)) return false;
   if (ENDS.includes(type) || type === "number" || type === "range") return true;
   if (words.isCapital(i)) return false;
   return ENDS_SMALL.includes(type) || words.is(i, "title-end", "same-as-above");
+}
+
+/** `No 15. Awful`, `study 9 sight reading`. */
+function endsBehindNumber(words: LineWords, i: number): boolean {
+  return (/^\./.test(words.before(i)) && words.isCapital(i)) || words.found(i)?.meaning.type === "activity";
 }
 
 /** `Fanfare for a Bridge`: a capital makes a word of it that names a place elsewhere. */

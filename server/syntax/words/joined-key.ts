@@ -88,7 +88,7 @@ function joined(tokens: readonly Token[], i: number, vocabulary: Vocabulary): re
   const [, tonic = "", rest = ""] = match;
   const { notes } = vocabulary;
   if (!noteOf(tonic, notes) || noteOf(text, notes)) return undefined;
-  const kind = MODES.get(rest);
+  const kind = rest === "-" ? minorBefore(tokens[i + 1], vocabulary) : MODES.get(rest);
   if (kind === "minor" && isMinorLetters(tokens[i + 1]?.text ?? "")) return [{ ...token, text: tonic }];
   const meant = kind === undefined ? chordOf(rest, vocabulary) : isMode(tokens, i, rest, vocabulary) ? kind : undefined;
   if (meant === undefined || (kind === undefined && tonic[0]! >= "a")) return undefined;
@@ -110,6 +110,11 @@ function isMode(tokens: readonly Token[], i: number, mode: string, vocabulary: V
   if (/^[A-H]/.test(text))
     return text !== "Hm" && !(text === "Am" && (vocabulary.notes.words !== null || next === "i"));
   return /^[a-h][#♯b♭]m$/u.test(text) || (next !== "" && isKindWord(next, vocabulary));
+}
+
+/** `C- mel`, `E- pent`: a dash is minor where a kind stands behind it. */
+function minorBefore(next: Token | undefined, vocabulary: Vocabulary): string | undefined {
+  return next && !next.quote && isKindWord(fold(next.text), vocabulary) ? "minor" : undefined;
 }
 
 function isKindWord(word: string, vocabulary: Vocabulary): boolean {

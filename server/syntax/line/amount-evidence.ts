@@ -1,0 +1,30 @@
+import { behindItem, type Evidence, firstOf, hasPracticeWord, type Signs } from "./evidence.ts";
+import type { LineWords } from "./line-words.ts";
+
+/** Words in front of an amount name an activity when they are at most so many. */
+const LONGEST_ACTIVITY = 4;
+
+/** `40 minutes, so stopped there`, `10 min I waited`: a sentence follows. */
+function goesOnBehind(words: LineWords, amount: number): boolean {
+  const behind = behindItem(words, amount);
+  return /^so$/i.test(words.typed(behind)) || (words.before(behind) === "" && words.is(behind, "sentence-sign"));
+}
+
+/** `Rosin everywhere. 45 min`, `dog: 20 min`: what was done is written in one. */
+function hasSignWithin(words: LineWords, to: number): boolean {
+  for (let i = 1; i <= to; i++) if (/[.!:]/.test(words.before(i))) return true;
+  return false;
+}
+
+/** `room acoustics, 10 min`: whatever was done for so long. */
+export function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
+  const amount = firstOf(words, ["amount"]);
+  if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
+  if (words.is(amount - 1, "before-time") || hasSignWithin(words, amount) || goesOnBehind(words, amount))
+    return undefined;
+  const isOther = words.first(0, amount, "negation", "body-part", "body-trouble", "heading", "total", "rest") >= 0;
+  if (isOther || hasPracticeWord(words, 0, amount, "activity")) return undefined;
+  const [start, end] = [words.words[0]!.start, words.words[amount - 1]!.end];
+  const meaning = { type: "activity", name: words.text.slice(start, end) } as const;
+  return { subject: { start, end, meaning } };
+}
