@@ -15,7 +15,7 @@ const FAULTS = joined(
 );
 
 /**
- * How it went, in Dutch: from memory. A single word that also stands in what is said of a pain is none: `lekker`, `zit`.
+ * How it went, in Dutch: from memory. A single word that also stands in what is said of a pain is none: `lekker`.
  */
 export const DUTCH_OUTCOMES: OutcomeWords = {
   reached: `

@@ -31,72 +31,72 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     as it should be | at ease | at full speed | at last | at speed | at tempo | at the first attempt | awesome |
     bang in time | bang on | beautiful | beautifully | better than yesterday | big improvement | bingo | bravo |
     braw | breezy | brilliant | by heart now | came good | came out | came out clean | came out well | came together |
-    came together nicely | can do | can do it | can do it now | can play it | can play it now | clean all the way |
-    clean all through | clean and clear | clean and even | clean and in time | clean and in tune | clean and relaxed |
-    clean and smooth | clean and steady | clean at last | clean enough | clean every time | clean for once |
-    clean now | clean run | clean start to finish | clean throughout | clear | clear and even | comes easily |
-    comes easy | comes out | comes out now | comfortable | comfy | confident | convincing | correct | cracked it |
-    cracked it at last | crisp | crisp and clean | cruising | crushed it | dead easy | dead on | decent |
-    decent enough | decent run | decent sound | decent tone | dialed in | dialled in | did it | doable |
-    done and dusted | done it | easier | easy enough | easy now | easy peasy | effortless | even | even all through |
-    even and clean | even and clear | even and in time | even and relaxed | even and smooth | even enough | even now |
-    even throughout | even tone | everything works | excellent | fab | fantastic | fast and clean | fast enough |
-    faultless | feels comfortable | feels easy | feels good | feels good now | feels great | feels natural |
-    feels nice | feels right | feels secure | feels solid | fell into place | felt comfortable | felt easy |
-    felt easy enough | felt good | felt great | felt natural | felt nice | felt right | felt secure | felt solid |
-    finally | fine | fine all through | fine at last | fine by the end | fine now | fine throughout |
-    first time clean | first time lucky | flawless | flowed | flowed nicely | flowing | flowing nicely | flows |
-    flows now | flows well | fluent | fluently | full marks | full speed | gd | gelled | goes fine | goes nicely |
-    goes well | goes well now | going great | going nicely | going very well | going well | good | good all round |
-    good all through | good and clean | good and even | good and steady | good articulation | good attack |
-    good attacks | good balance | good by the end | good control | good dynamics | good energy | good enough |
-    good feel | good first go | good flow | good groove | good intonation | good job | good now | good phrasing |
-    good pitch | good progress | good pulse | good rhythm | good run | good sound | good stuff | good swing |
-    good tempo | good throughout | good timing | good tone | good tuning | good work | got it | got it at last |
-    got it clean | got it down | got it now | got it right | got the hang of it | got there | got there in the end |
-    got through | got through clean | got through it | got to the end | grand altogether | grand enough | grand now |
-    grand so | great | great control | great feel | great groove | great improvement | great progress | great run |
-    great sound | great stuff | great tone | had it | happy enough | happy with it | happy with that |
-    happy with this | held it | held it together | held steady | held tempo | held the tempo | held together |
-    held up | hit it | hit the tempo | holds together | hooray | hurrah | hurray | huzzah | i can do it | i did it |
-    impressive | in control | in good shape | in my fingers | in one go | in one take | in place | in sync |
-    in the bag | in the can | in the fingers | in the groove | in the pocket | in the zone | in time | in tune |
-    it clicked | it flows | it worked | it works | it's in | it's there | just grand | just right | kept going |
-    kept in time | kept it together | kept steady | kept the beat | kept time | kept up | killed it | killing it |
-    landed it | learnt it | light and even | like butter | like clockwork | like silk | locked | locked down |
-    locked in | looking good | lots better | loved it | lovely | lovely and even | lovely sound | lovely tone |
-    managed it | marvellous | marvelous | mastered | memorised | memorized | mint | more than ok | much better |
-    much cleaner | much easier | much improved | much more even | much more secure | much nicer | much smoother |
-    much steadier | musical | nae bad | nae bother | nailed | nailed it | nailed it at last | nailed that | neat |
-    neat and tidy | never better | nice | nice and clean | nice and clear | nice and crisp | nice and easy |
-    nice and even | nice and light | nice and relaxed | nice and smooth | nice and steady | nice and tidy |
-    nice feel | nice flow | nice groove | nice one | nice run | nice sound | nice tone | nice work | nicely |
-    nicely done | no bother | no bumps | no complaints | no fuss | no hitch | no hitches | no issues | no mistakes |
-    no problem | no problems | no slips | no stops | no stress | no stumbling | no sweat | no trouble | no worries |
-    no wrong notes | not a problem | not a single mistake | not bad | not bad at all | not half bad | not shabby |
-    not too bad | not too shabby | note perfect | ok | ok now | okay | on it | on point | on tempo | on the ball |
-    on the beat | on the button | on the money | on the nose | on top of it | one clean run | out of the park |
-    outstanding | peachy | perfect | perfectly | perfecto | played it through | played well | pleased with it |
-    pleased with that | pleased with this | presentable | pretty good | pukka | quick and clean | quite good |
-    ready for lesson | ready for the concert | ready for the lesson | ready to go | ready to move on |
-    ready to perform | ready to play | really good | relaxed | relaxed and even | reliable | resonant | right |
-    right at last | right every time | right notes | right on | ringing | rock solid | rock steady | runs well |
-    sat better | sat nicely | sat well | satisfactory | satisfying | scrumptious | secure | settled | settled in |
-    settled nicely | settled now | singing | sings | sings now | sits | sits nicely | sits now | sits well | slick |
-    smashed it | smashing | smooth | smooth all through | smooth and even | smooth as silk | smooth enough |
-    smooth sailing | smooth throughout | smoothly | so much better | solid | sorted | sorted now | sounded fab |
-    sounded fine | sounded good | sounded great | sounded lovely | sounded nice | sounded right | sounded well |
-    sounding good | sounding great | sounding lovely | sounding nice | sounds clean | sounds fine | sounds good |
-    sounds good now | sounds great | sounds like music | sounds lovely | sounds nice | sounds right | sparkling |
-    splendid | spot on | spot on at last | spotless | stayed in time | stayed steady | stayed together | steady |
-    steady all through | steady and clean | steady as a rock | steady enough | steady now | steady throughout |
-    strong | sublime | success | superb | sweet | sweet as | sweet spot | sweet tone | ten out of ten | terrific |
-    that clicked | that was good | that worked | that's it | there at last | there now | they're good | tickety boo |
-    tidier | tidy | tidy enough | tip top | to tempo | together at last | together now | top notch | under control |
-    under my fingers | under the belt | under the fingers | unhurried | up to scratch | up to speed | up to tempo |
-    v gd | v v good | very good | very well indeed | vg | wahey | warm | way better | way cleaner | way easier |
-    well | well controlled | well done | well done me | well in time | well in tune | well under the fingers |
-    well worth it | went beautifully | went fine | went great | went nicely | went ok | went smoothly | went to plan |
+    came together nicely | can play it | can play it now | clean all the way | clean all through | clean and clear |
+    clean and even | clean and in time | clean and in tune | clean and relaxed | clean and smooth | clean and steady |
+    clean at last | clean enough | clean every time | clean for once | clean now | clean run | clean start to finish |
+    clean throughout | clear | clear and even | comes easily | comes easy | comes out | comes out now | comfortable |
+    comfy | confident | convincing | correct | cracked it | cracked it at last | crisp | crisp and clean | cruising |
+    crushed it | dead easy | dead on | decent | decent enough | decent run | decent sound | decent tone | dialed in |
+    dialled in | did it | doable | done and dusted | done it | easier | easy enough | easy now | easy peasy |
+    effortless | even | even all through | even and clean | even and clear | even and in time | even and relaxed |
+    even and smooth | even enough | even now | even throughout | even tone | everything works | excellent | fab |
+    fantastic | fast and clean | fast enough | faultless | feels comfortable | feels easy | feels good |
+    feels good now | feels great | feels natural | feels nice | feels right | feels secure | feels solid |
+    fell into place | felt comfortable | felt easy | felt easy enough | felt good | felt great | felt natural |
+    felt nice | felt right | felt secure | felt solid | finally | fine | fine all through | fine at last |
+    fine by the end | fine now | fine throughout | first time clean | first time lucky | flawless | flowed |
+    flowed nicely | flowing | flowing nicely | flows | flows now | flows well | fluent | fluently | full marks |
+    full speed | gd | gelled | goes fine | goes nicely | goes well | goes well now | going great | going nicely |
+    going very well | going well | good | good all round | good all through | good and clean | good and even |
+    good and steady | good articulation | good attack | good attacks | good balance | good by the end | good control |
+    good dynamics | good energy | good enough | good feel | good first go | good flow | good groove |
+    good intonation | good job | good now | good phrasing | good pitch | good progress | good pulse | good rhythm |
+    good run | good sound | good stuff | good swing | good tempo | good throughout | good timing | good tone |
+    good tuning | good work | got it | got it at last | got it clean | got it down | got it now | got it right |
+    got the hang of it | got there | got there in the end | got through | got through clean | got through it |
+    got to the end | grand altogether | grand enough | grand now | grand so | great | great control | great feel |
+    great groove | great improvement | great progress | great run | great sound | great stuff | great tone | had it |
+    happy enough | happy with it | happy with that | happy with this | held it | held it together | held steady |
+    held tempo | held the tempo | held together | held up | hit it | hit the tempo | holds together | hooray |
+    hurrah | hurray | huzzah | i did it | impressive | in control | in good shape | in my fingers | in one go |
+    in one take | in place | in sync | in the bag | in the can | in the fingers | in the groove | in the pocket |
+    in the zone | in time | in tune | it clicked | it flows | it worked | it works | it's in | it's there |
+    just grand | just right | kept going | kept in time | kept it together | kept steady | kept the beat | kept time |
+    kept up | killed it | killing it | landed it | learnt it | light and even | like butter | like clockwork |
+    like silk | locked | locked down | locked in | looking good | lots better | loved it | lovely | lovely and even |
+    lovely sound | lovely tone | managed it | marvellous | marvelous | mastered | memorised | memorized | mint |
+    more than ok | much better | much cleaner | much easier | much improved | much more even | much more secure |
+    much nicer | much smoother | much steadier | musical | nae bad | nae bother | nailed | nailed it |
+    nailed it at last | nailed that | neat | neat and tidy | never better | nice | nice and clean | nice and clear |
+    nice and crisp | nice and easy | nice and even | nice and light | nice and relaxed | nice and smooth |
+    nice and steady | nice and tidy | nice feel | nice flow | nice groove | nice one | nice run | nice sound |
+    nice tone | nice work | nicely | nicely done | no bother | no bumps | no complaints | no fuss | no hitch |
+    no hitches | no issues | no mistakes | no problem | no problems | no slips | no stops | no stress | no stumbling |
+    no sweat | no trouble | no worries | no wrong notes | not a problem | not a single mistake | not bad |
+    not bad at all | not half bad | not shabby | not too bad | not too shabby | note perfect | ok | ok now | okay |
+    on it | on point | on tempo | on the ball | on the beat | on the button | on the money | on the nose |
+    on top of it | one clean run | out of the park | outstanding | peachy | perfect | perfectly | perfecto |
+    played it through | played well | pleased with it | pleased with that | pleased with this | presentable |
+    pretty good | pukka | quick and clean | quite good | ready for lesson | ready for the concert |
+    ready for the lesson | ready to go | ready to move on | ready to perform | ready to play | really good | relaxed |
+    relaxed and even | reliable | resonant | right | right at last | right every time | right notes | right on |
+    ringing | rock solid | rock steady | runs well | sat better | sat nicely | sat well | satisfactory | satisfying |
+    scrumptious | secure | settled | settled in | settled nicely | settled now | singing | sings | sings now | sits |
+    sits nicely | sits now | sits well | slick | smashed it | smashing | smooth | smooth all through |
+    smooth and even | smooth as silk | smooth enough | smooth sailing | smooth throughout | smoothly |
+    so much better | solid | sorted | sorted now | sounded fab | sounded fine | sounded good | sounded great |
+    sounded lovely | sounded nice | sounded right | sounded well | sounding good | sounding great | sounding lovely |
+    sounding nice | sounds clean | sounds fine | sounds good | sounds good now | sounds great | sounds like music |
+    sounds lovely | sounds nice | sounds right | sparkling | splendid | spot on | spot on at last | spotless |
+    stayed in time | stayed steady | stayed together | steady | steady all through | steady and clean |
+    steady as a rock | steady enough | steady now | steady throughout | strong | sublime | success | superb | sweet |
+    sweet as | sweet spot | sweet tone | ten out of ten | terrific | that clicked | that was good | that worked |
+    that's it | there at last | there now | they're good | tickety boo | tidier | tidy | tidy enough | tip top |
+    to tempo | together at last | together now | top notch | under control | under my fingers | under the belt |
+    under the fingers | unhurried | up to scratch | up to speed | up to tempo | v gd | v v good | very good |
+    very well indeed | vg | wahey | warm | way better | way cleaner | way easier | well | well controlled |
+    well done | well done me | well in time | well in tune | well under the fingers | well worth it |
+    went beautifully | went fine | went great | went nicely | went ok | went smoothly | went to plan |
     went very well | went well | went well enough | whoop | with confidence | with ease | without a hitch |
     without a slip | without mistakes | without slips | without stopping | without stops | without stumbling |
     without trouble | wonderful | woohoo | woohooo | woot | worked a treat | worked at last | worked fine |
@@ -114,18 +114,18 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     better but not great | better but not there | better but slow | better but uneven | better by the end |
     better each time | better every time | better in places | better ish | better than before | better than it was |
     better than last time | better than last week | better than monday | better with metronome | bit better |
-    bit by bit | bit of progress | bit rough | bitty | borderline | bumpy | by a whisker | calmer | can nearly do it |
-    careful | clean but slow | clean in places | clean mostly | clean slowly | clean till the end |
-    clean until the end | cleaner | cleanish | close | close but no cigar | close enough | comes and goes | coming |
-    coming along | coming on | coming on nicely | coming slowly | coming together | coming up | could be better |
-    could be cleaner | could be smoother | could be tighter | could be worse | decentish | easier but not easy |
-    easier than yesterday | easing up | even ish | even mostly | evening out | every other time | fair | fair enough |
-    fair to middling | fairly close | feels better | feels easier | feels safer | fell at the last | felt better |
-    felt easier | few mistakes | fiddly but ok | fifty fifty | fine but slow | fine in places | fine mostly |
-    fine slowly | fine until the end | fineish | fits and starts | gd but slow | getting better |
-    getting better slowly | getting cleaner | getting closer | getting easier | getting faster | getting it |
-    getting smoother | getting somewhere | getting steadier | getting there | getting there slowly | getting warmer |
-    good but slow | good but tiring | good first half | good in parts | good in places | good mostly | good slowly |
+    bit by bit | bit of progress | bit rough | bitty | borderline | bumpy | by a whisker | calmer | careful |
+    clean but slow | clean in places | clean mostly | clean slowly | clean till the end | clean until the end |
+    cleaner | cleanish | close | close but no cigar | close enough | comes and goes | coming | coming along |
+    coming on | coming on nicely | coming slowly | coming together | coming up | could be better | could be cleaner |
+    could be smoother | could be tighter | could be worse | decentish | easier but not easy | easier than yesterday |
+    easing up | even ish | even mostly | evening out | every other time | fair | fair enough | fair to middling |
+    fairly close | feels better | feels easier | feels safer | fell at the last | felt better | felt easier |
+    few mistakes | fiddly but ok | fifty fifty | fine but slow | fine in places | fine mostly | fine slowly |
+    fine until the end | fineish | fits and starts | gd but slow | getting better | getting better slowly |
+    getting cleaner | getting closer | getting easier | getting faster | getting it | getting smoother |
+    getting somewhere | getting steadier | getting there | getting there slowly | getting warmer | good but slow |
+    good but tiring | good first half | good in parts | good in places | good mostly | good slowly |
     good start bad end | good until the end | goodish | had it then lost it | half and half | half decent |
     half good | half ok | half there | halfway there | hit and miss | hit or miss | hm | hmm | hmmm | iffy |
     improved | improving | improving daily | improving slowly | in and out | in parts | in patches | in places |
@@ -160,8 +160,8 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     still improving | still rusty | still shaky | still to polish | stops | sufficient | tad better |
     there or thereabouts | thereabouts | thereish | tidyish | tolerable | touch and go | tricky but ok |
     two mistakes | two slips | two stops | unsteady | unsure | useable | variable | very close | wee bit better |
-    will do | wip | within reach | wobbled a bit | wobbly | wobbly but ok | wobbly in places | wobbly start |
-    work in progress | works in parts | works slowly | would do | yes and no | yes but slow | yesish |
+    wip | within reach | wobbled a bit | wobbly | wobbly but ok | wobbly in places | wobbly start | work in progress |
+    works in parts | works slowly | yes and no | yes but slow | yesish |
     ${combined("almost | nearly | not always | not fully | not quite", GOOD)} |
     ${combined("1 | a | one | only one", FAULT)} |
     ${combined("2 | a couple of | a few | couple of | few | some | two", FAULTS)}
@@ -172,48 +172,47 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     bad articulation | bad intonation | bad rhythm | bad sound | bad start | bad timing | bad tone | bad tuning |
     bailed | bailed out | behind | beyond me | bit messy | bits missing | blah | blanked | bleh | blergh | bleurgh |
     blew it | blurred | bodged | bombed | botched | breathy | bum notes | bungled | butchered | buzzes | buzzing |
-    buzzy | can't | can't do it | can't get it | can't play it | cannot | cannot do it | cant do it | catches |
-    chaos | choked | choppy | clams | clattered | clattery | clumsy | clunky | cocked up | collapse | collapsed |
-    complete mess | couldn't do it | couldn't get it | couldn't keep up | cracked | crackly | cracks | crap |
-    crashed | crashed and burned | crawled | crunchy | d'oh | dies | dire | disaster | disjointed | dodgy |
-    dodgy intonation | dodgy tuning | doesn't speak | doesn't work | doh | dragged | dragging | dreadful | drifted |
-    drifting | dropped a stick | dropped notes | dropped out | dropped sticks | early | eek | fail | failed |
-    falling apart | falling over | falls apart | fell apart | fell apart at the end | fell down | fell off |
-    fell off the end | fell over | fell over it | fell over my fingers | fell to bits | fell to pieces | flailed |
-    flaky | flat | flubbed | fluff | fluffed | fluffs | fluffy | flunked | foggy | forced | forgot it | frantic |
-    frustrating | fudged | fumbled | fumbling | fumbly | fuzzy | gallops | garbage | garbled | gave up |
-    getting worse | ghastly | glissy | gone to pot | gone wrong | got lost | got slower | got stuck | got worse |
-    grim | gritty | grotty | grr | grrr | gruesome | had to stop | hard | hated it | haywire | heavy | heavy going |
-    hell no | hellish | hesitant | hesitating | hit a wall | honking | hopeless | horrendous | horrible | horrid |
-    hot mess | i can't | impossible | in bits | in pieces | jerky | jittery | jumbled | jumpy | just no |
-    keeps falling apart | keeps stopping | kept falling apart | kept stopping | kept stumbling | labored | laboured |
-    lagging | lapse | lapses | late | limped | limping | lost | lost control | lost count | lost it |
-    lost it completely | lost my place | lost place | lost the beat | lost the place | lost the plot |
-    lost the pulse | lots of clams | lots of mistakes | lots of slips | lots of stops | lousy | lumpy | lurching |
-    mangled | massacred | memory lapses | memory slips | mess | messed it up | messed up | messy | missed |
-    missed it | missed notes | misses | missing notes | much too fast | much worse | mucked up | muddled | muddy |
-    mush | mushy | n | nae good | nae luck | naff | nah | naw | needs a lot of work | needs loads of work |
-    needs lots of work | needs slowing down | nervous | never again | no | no air | no better | no breath |
-    no chance | no chance yet | no control | no flow | no go | no good | no hope | no improvement | no joy | no luck |
-    no progress | no rhythm | no tone | no way | noisy | nooo | nooope | nope | nope nope nope | nope not yet |
-    not a chance | not a hope | not again | not any better | not clean | not clean yet | not close | not coming |
-    not easy | not even | not even close | not even nearly | not fast enough | not for me | not going in |
-    not going to happen | not going well | not good | not great | not happening | not near | not nearly | not ok |
-    not okay | not really | not so good | not sticking | not there | not there by a mile | not there today |
-    not today | not together | not up to it | not up to scratch | not working | not yet | nowhere near | off key |
-    off pitch | off the beat | off the rails | oh dear | omg no | oof | oops | ouch | out of breath | out of control |
-    out of phase | out of sync | out of time | out of tune | outpaced | over the place | overblew | overblows |
-    overshot | panic | panicked | pants | pathetic | pear shaped | pinched | pitch off | pitchy | played badly |
-    plodding | poor | poor intonation | poor sound | poor tone | pushed too hard | raced | racing | racing ahead |
-    ragged | ran away | ran away from me | ran away with me | ran out of air | ran out of bow | ran out of breath |
-    raspy | ropey | ropy | rotten | rough | rough as | rubbish | ruined | running away | rushed badly | rushed it |
-    rushed the end | rushed the ending | rushed the last bit | rushes | rushing | rushy | sagging | sags |
-    same mistakes | same old mistakes | scrambled | scraped | scrappy | scratchy | screechy | screwed up |
-    shaky and slow | shallow | shambolic | sharp | shit | shite | shocking | shrill | sigh | sketchy | slapdash |
-    slid off | slipshod | sloppy | slowing down | sluggish | smudged | smudgy | snatched | snatchy | sounded awful |
-    sounded bad | sounded horrible | sounded terrible | sounds awful | sounds bad | sounds horrible |
-    sounds terrible | sour | speeding up | splat | split | splits | spluttered | squeak | squeaked | squeaks |
-    squeaky | squeal | squealed | squealing | squeals | stalled | sticky | stiff | still awful | still no |
+    buzzy | can't | can't get it | can't play it | cannot | catches | chaos | choked | choppy | clams | clattered |
+    clattery | clumsy | clunky | cocked up | collapse | collapsed | complete mess | couldn't get it |
+    couldn't keep up | cracked | crackly | cracks | crap | crashed | crashed and burned | crawled | crunchy | d'oh |
+    dies | dire | disaster | disjointed | dodgy | dodgy intonation | dodgy tuning | doesn't speak | doesn't work |
+    doh | dragged | dragging | dreadful | drifted | drifting | dropped a stick | dropped notes | dropped out |
+    dropped sticks | early | eek | fail | failed | falling apart | falling over | falls apart | fell apart |
+    fell apart at the end | fell down | fell off | fell off the end | fell over | fell over it |
+    fell over my fingers | fell to bits | fell to pieces | flailed | flaky | flat | flubbed | fluff | fluffed |
+    fluffs | fluffy | flunked | foggy | forced | forgot it | frantic | frustrating | fudged | fumbled | fumbling |
+    fumbly | fuzzy | gallops | garbage | garbled | gave up | getting worse | ghastly | glissy | gone to pot |
+    gone wrong | got lost | got slower | got stuck | got worse | grim | gritty | grotty | grr | grrr | gruesome |
+    had to stop | hard | hated it | haywire | heavy | heavy going | hell no | hellish | hesitant | hesitating |
+    hit a wall | honking | hopeless | horrendous | horrible | horrid | hot mess | i can't | impossible | in bits |
+    in pieces | jerky | jittery | jumbled | jumpy | just no | keeps falling apart | keeps stopping |
+    kept falling apart | kept stopping | kept stumbling | labored | laboured | lagging | lapse | lapses | late |
+    limped | limping | lost | lost control | lost count | lost it | lost it completely | lost my place | lost place |
+    lost the beat | lost the place | lost the plot | lost the pulse | lots of clams | lots of mistakes |
+    lots of slips | lots of stops | lousy | lumpy | lurching | mangled | massacred | memory lapses | memory slips |
+    mess | messed it up | messed up | messy | missed | missed it | missed notes | misses | missing notes |
+    much too fast | much worse | mucked up | muddled | muddy | mush | mushy | n | nae good | nae luck | naff | nah |
+    naw | needs a lot of work | needs loads of work | needs lots of work | needs slowing down | nervous |
+    never again | no | no air | no better | no breath | no chance | no chance yet | no control | no flow | no go |
+    no good | no hope | no improvement | no joy | no luck | no progress | no rhythm | no tone | no way | noisy |
+    nooo | nooope | nope | nope nope nope | nope not yet | not a chance | not a hope | not again | not any better |
+    not clean | not clean yet | not close | not coming | not easy | not even | not even close | not even nearly |
+    not fast enough | not for me | not going in | not going to happen | not going well | not good | not great |
+    not happening | not near | not nearly | not ok | not okay | not really | not so good | not sticking | not there |
+    not there by a mile | not there today | not today | not together | not up to it | not up to scratch |
+    not working | not yet | nowhere near | off key | off pitch | off the beat | off the rails | oh dear | omg no |
+    oof | oops | ouch | out of breath | out of control | out of phase | out of sync | out of time | out of tune |
+    outpaced | over the place | overblew | overblows | overshot | panic | panicked | pants | pathetic | pear shaped |
+    pinched | pitch off | pitchy | played badly | plodding | poor | poor intonation | poor sound | poor tone |
+    pushed too hard | raced | racing | racing ahead | ragged | ran away | ran away from me | ran away with me |
+    ran out of air | ran out of bow | ran out of breath | raspy | ropey | ropy | rotten | rubbish | ruined |
+    running away | rushed badly | rushed it | rushed the end | rushed the ending | rushed the last bit | rushes |
+    rushing | rushy | sagging | sags | same mistakes | same old mistakes | scrambled | scraped | scrappy | scratchy |
+    screechy | screwed up | shaky and slow | shallow | shambolic | sharp | shit | shite | shocking | shrill | sigh |
+    sketchy | slapdash | slid off | slipshod | sloppy | slowing down | sluggish | smudged | smudgy | snatched |
+    snatchy | sounded awful | sounded bad | sounded horrible | sounded terrible | sounds awful | sounds bad |
+    sounds horrible | sounds terrible | sour | speeding up | splat | split | splits | spluttered | squeak | squeaked |
+    squeaks | squeaky | squeal | squealed | squealing | squeals | stalled | sticky | stiff | still awful | still no |
     still no good | still not | still wrong | stilted | stodgy | stop start | stopping | stopping and starting |
     stops and starts | strangled | struggled | struggling | stuck | stuck every time | stumbled | stumbles |
     stumbling | stumbly | stuttered | stuttering | stuttery | sucked | sucks | tangled | tatty | terrible | thin |

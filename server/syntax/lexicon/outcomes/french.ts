@@ -14,8 +14,8 @@ const FAULTS = joined(
 );
 
 /**
- * How it went, in French. Words: reference lexicon of practice words, class outcome, and from memory. A single word that
- * also stands in what is said of a pain is none: `précis`, `facilement`.
+ * How it went, in French. Words: reference lexicon of practice words, class outcome, and from memory. A single word
+ * that also stands in what is said of a pain is none: `précis`, `facilement`.
  */
 export const FRENCH_OUTCOMES: OutcomeWords = {
   reached: `

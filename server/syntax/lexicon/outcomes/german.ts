@@ -14,8 +14,8 @@ const FAULTS = joined(
 );
 
 /**
- * How it went, in German. Words: reference lexicon of practice words, class outcome, and from memory. A single word that
- * also stands in what is said of a pain is none: `regelmäßig`, `richtig`.
+ * How it went, in German. Words: reference lexicon of practice words, class outcome, and from memory. A single word
+ * that also stands in what is said of a pain is none: `regelmäßig`, `richtig`.
  */
 export const GERMAN_OUTCOMES: OutcomeWords = {
   reached: `

@@ -14,7 +14,7 @@ const FAULTS = "errori | inciampi | intoppi | sbagli";
 const FAULTS_FEMININE = "esitazioni | fermate | imprecisioni | incertezze | note false | note sbagliate | stecche";
 
 /**
- * How it went, in Italian: from memory. A single word that also stands in what is said of a pain is none: `stabile`, `va`.
+ * How it went, in Italian: from memory. A single word that also stands in what is said of a pain is none: `va`.
  */
 export const ITALIAN_OUTCOMES: OutcomeWords = {
   reached: `
