@@ -1,0 +1,52 @@
+import { joined } from "../../joined.ts";
+
+/** English techniques of keyboards and accordions: common practice, no source. */
+export const KEYBOARD_TECHNIQUES: readonly string[] = [
+  joined(
+    "thumb under | thumb unders | thumb passage | passing the thumb | thumb under exercise | thumb under drill",
+    "thumbs under | thumb crossings | thumb crossing",
+  ),
+  "finger substitution | finger substitutions | substitution exercise | finger subs",
+  "contrary motion exercise",
+  joined(
+    "pedalling | pedaling | pedal exercise | pedal exercises | pedal technique | pedal work | pedal drill",
+    "pedal practice | pedalling exercise | pedalling exercises | pedaling exercise | legato pedalling",
+    "legato pedaling | half pedalling | half pedaling",
+  ),
+  "pedal scales",
+  "figured bass | continuo | figured bass exercise | figured bass exercises",
+  "rule of the octave",
+  "hand independence | hand independence exercise | hand independence exercises | hands independence",
+  "hand crossing | hand crossings | crossing hands",
+  "double notes | double note exercise",
+  "octaves exercise | octave exercise | octave exercises | octave technique | octave drill | octave passages",
+  "rotation | forearm rotation | rotation exercise | rotation exercises | wrist rotation | rotation drill",
+  joined(
+    "five finger exercise | five finger exercises | 5 finger exercise | 5 finger exercises | five finger pattern",
+    "five finger patterns | 5 finger pattern | 5 finger patterns | five finger drill | 5 finger drill | 5 finger ex",
+  ),
+  "chord exercise | chord exercises | chord drill | chord drills | chord work | chord practice",
+  "chord inversions | triad inversions | inversion exercise | inversion exercises | inversion drill",
+  "alberti bass",
+  joined(
+    "bellows control | bellows exercise | bellows exercises | bellows work | bellows changes | bellows drill",
+    "bellow control",
+  ),
+  "bellows shake | bellows shakes | bellow shake | bellow shakes",
+  "block chords | block chord exercise",
+  "boogie bass | boogie left hand",
+  "heel and toe | heel and toe exercise | heel toe pedalling",
+  "keyboard harmony | harmonising melodies | harmonising a melody | harmonisation | harmonization",
+  "left hand patterns | left hand pattern | lh patterns | lh pattern | left hand accompaniment",
+  "manual changes | manual change",
+  "primary chords | primary triads | three chord trick",
+  "quartal voicings | quartal voicing",
+  "drop 2 voicings | drop 2 voicing | drop 2 | drop two voicings",
+  "rolled chords | rolled chord",
+  "rootless voicings | rootless voicing",
+  "shell voicings | shell voicing | shell chords",
+  "spread voicings | spread triads",
+  "stop changes | registration changes | organ registration",
+  "stradella bass | stradella | bass buttons | alternating bass",
+  "stride bass | stride left hand | stride exercise",
+];

@@ -1,0 +1,78 @@
+import { joined } from "../../joined.ts";
+
+/** English techniques of plucked strings: common practice, no source. */
+export const PLUCKED_TECHNIQUES: readonly string[] = [
+  joined(
+    "barre chords | barre | barré | barre exercise | bar chords | barres | barre chord | barre chord exercise",
+    "bar chord | barre exercises | barre chord changes | barre chord drill | half barre | mini barre",
+  ),
+  joined(
+    "chord changes | chord change | changes exercise | chord changes exercise | chord change exercise",
+    "chord change drill | chord change practice | chord switching | chord switches | one minute changes",
+    "1 minute changes | chord transitions | chord transition",
+  ),
+  "chord shapes | chord shape | open chords | open chord shapes | movable chords | moveable chords",
+  "power chords | power chord exercise",
+  joined(
+    "fretboard notes | fretboard | fretboard knowledge | notes on the fretboard | fretboard navigation",
+    "fretboard drill",
+  ),
+  "hammer ons | hammer on | hammers | hammer on exercise | hammer ons exercise",
+  "pull offs | pull off | pull off exercise | pull offs exercise",
+  "hammer ons and pull offs | hammer ons pull offs",
+  "slurs",
+  "slides | sliding exercise",
+  "string skipping | string skipping exercise | string skips",
+  joined(
+    "spider exercise | spider | 1 2 3 4 exercise | spider walk | spiders | spider exercises | spider drill",
+    "spider walks",
+  ),
+  joined(
+    "strumming | strum pattern | strum patterns | strumming pattern | strumming patterns | strumming exercise",
+    "strumming exercises | strumming practice | strumming drill | strumming technique | strum exercise",
+    "strum practice | strums | island strum | calypso strum | triple strum | fan strum | chunk strum | down up strum",
+  ),
+  joined(
+    "fingerpicking | picking patterns | picking pattern | right hand patterns | right hand pattern",
+    "fingerpicking exercise | fingerpicking exercises | fingerpicking pattern | fingerpicking patterns",
+    "travis picking | travis pick | right hand arpeggios | rh arpeggios | rh patterns | rh pattern | pima patterns",
+    "pima exercise | right hand exercise | right hand exercises | fingerstyle pattern | fingerstyle patterns",
+  ),
+  joined(
+    "picking exercise | picking exercises | picking drill | picking drills | pick control | picking technique",
+    "picking speed | speed picking",
+  ),
+  "arpeggio pattern | arpeggio patterns",
+  "rasgueado | rasgueados | rasgueado exercise | rasgueado practice",
+  "golpe | golpes",
+  "string bends | string bending | string bend | bending strings | unison bends | bends exercise",
+  "tapping | two hand tapping | tapping exercise | tapping licks",
+  "walking bass | walking bass lines | walking lines | walking line | walking bassline",
+  "ghost notes | dead notes | ghost note | ghost note exercise | ghost notes exercise",
+  "slap and pop | slap bass | slap technique | slap exercise | slapping and popping",
+  "comping | comping exercise | comping practice | comping pattern | comping patterns",
+  joined(
+    "plucking exercise | plucking exercises | plucking drill | plucking pattern | plucking patterns",
+    "two finger plucking",
+  ),
+  "raking",
+  joined(
+    "alternate picking exercise | alternate picking exercises | alternate picking drill | alt picking exercise",
+    "alt picking drill",
+  ),
+  "banjo rolls | banjo roll | alternating thumb roll",
+  "bass lines | bass line",
+  "CAGED shapes | caged system | caged chords | caged positions",
+  "clawhammer | clawhammer exercise",
+  "closing exercise | raising exercise",
+  "crosspicking",
+  "finger alternation | i m alternation | alternation exercise | alternation exercises",
+  "lever changes | lever change",
+  "muting exercise | palm muting exercise | left hand muting",
+  "pedal changes | pedal change",
+  "placing exercise | placing exercises | finger placing",
+  "split strokes | split stroke",
+  "sweep arpeggios | sweep exercise | sweep picking exercise | sweep picking drill",
+  "thumb slides | thumb slide",
+  "étouffés | etouffés | muffling exercise",
+];
