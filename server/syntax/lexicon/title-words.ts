@@ -27,3 +27,11 @@ export const EXERCISE_WORDS: ReadonlySet<string> = new Set(
     "oefening oefeningen ejercicio ejercicios esercizio esercizi"
   ).split(" "),
 );
+
+/** Kinds of piece that books number through: common practice, no source. */
+export const NUMBERED: ReadonlySet<string> = new Set(
+  (
+    "song songs tune piece number lied canción cancion chanson stuk stück brano pieza hymn psalm carol chorale choral exercise ex " +
+    "duet duo trio solo invention caprice prelude"
+  ).split(" "),
+);

@@ -56,6 +56,8 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
     const { number, top } = { number: item.meaning, top: topOf(item.meaning) };
     if (open?.type === "place" && open.at === resolved.length - 1 && !isBehindBars(resolved[open.at]!, item, text)) {
       resolved[open.at] = extended(resolved[open.at] as Item<MeaningOf<"place">>, item.end, number);
+    } else if (areBars(items, i, subject)) {
+      resolved.push({ ...item, meaning: barsOf(item, text) });
     } else if (open?.type === "tempo" && top >= SLOWEST && top <= FASTEST && !countsElse(item, text)) {
       resolved.push({ ...item, meaning: goingOn(number, open.beat) });
     } else if (isBareTempo(items, i, text, subject)) {
@@ -66,6 +68,19 @@ export function resolveNumbers(items: readonly Item[], text: string, subject: It
     } else resolved.push(item);
   }
   return resolved;
+}
+
+/** `bars 1-16 @ 58, then 17-34 @ 50`: of a piece, too slow for a tempo or right in front of one. */
+function areBars(items: readonly Item[], i: number, subject: Item | undefined): boolean {
+  const { meaning } = items[i]!;
+  if (meaning.type !== "range" || subject?.meaning.type !== "title") return false;
+  const isTooSlow = Math.min(meaning.range.low, meaning.range.high) < SLOWEST;
+  const isBeforeTempo = items[i + 1]?.meaning.type === "tempo" && items.some((each) => each.meaning.type === "place");
+  return isTooSlow || isBeforeTempo;
+}
+
+function barsOf({ start, end }: Item, text: string): MeaningOf<"place"> {
+  return { type: "place", word: "bars", text: text.slice(start, end) };
 }
 
 /**
@@ -119,7 +134,7 @@ export function isLeadingTempo(items: readonly Item[], i: number, text: string):
   return !countsElse(item, text) && OPENING_OF_LINE.test(text.slice(0, item.start).trim());
 }
 
-const SLOWEST_LEADING = 40;
+export const SLOWEST_LEADING = 40;
 /** A bullet, or a bracket; trimmed before, as a long row of spaces would be gone over again and again. */
 const OPENING_OF_LINE = /^(?:[-*•](?:\s+[([])?|[([])?$/;
 

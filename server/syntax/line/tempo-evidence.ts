@@ -28,7 +28,8 @@ export function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | 
   while (to < words.count && !endsName(words, from, to)) to++;
   while (to > from && !/[\p{L}\p{N}]/u.test(words.typed(to - 1))) to--;
   const isOther = words.first(0, to, ...(row ? OTHER_LINES.filter((each) => each !== "body-part") : OTHER_LINES)) >= 0;
-  if (to <= from || to - from > LONGEST_NAME || isOther || words.first(0, to, "same-as-above") >= 0) return undefined;
+  if (to <= from || strangeWords(words, from, to) > LONGEST_NAME || isOther || words.first(0, to, "same-as-above") >= 0)
+    return undefined;
   if (!saysMore(words, { from, to })) return undefined;
   const [start, end] = [words.words[from]!.start, words.words[to - 1]!.end];
   const name = words.text.slice(start, end);
@@ -39,6 +40,12 @@ export function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | 
       subject: { start, end, meaning: { type: "title", title: declared ?? name, declared: declared !== undefined } },
     };
   return { subject: { start, end, meaning: { type: "technique", name } } };
+}
+
+function strangeWords(words: LineWords, from: number, to: number): number {
+  let count = 0;
+  for (let i = from; i < to; i++) if (!words.found(i)) count++;
+  return count;
 }
 
 /** A number is a tempo by its mark, by where it stands, or beside others. */

@@ -1,6 +1,6 @@
-import { BEFORE_KEY_OF_TITLE } from "../lexicon/title-words.ts";
+import { BEFORE_KEY_OF_TITLE, NUMBERED } from "../lexicon/title-words.ts";
 import type { LineWords } from "./line-words.ts";
-import { isLeadingTempo } from "./numbers.ts";
+import { isLeadingTempo, SLOWEST_LEADING } from "./numbers.ts";
 
 /** Words that may be the title of a piece, by their place in the line. */
 export interface TitleWords {
@@ -67,6 +67,8 @@ export function titleIn(words: LineWords): TitleWords | undefined {
 
 /** `GDG`, `Bb-C`, `A+B`: notes or sections, and no name. */
 const NOTES_TOGETHER = /^[A-H][#b♯♭]?(?:[-+/&]?[A-H][#b♯♭]?)+$/u;
+/** Of a part: `Sarabande 2e deel`. */
+const ORDINAL = /^\d(?:st|nd|rd|th|er|re|ère|e|ème|eme|de|ste|ª|º)$/i;
 const SECTIONS = /^[A-H](?:[+&/][A-H])+$/;
 
 function isJoint(words: LineWords, i: number): boolean {
@@ -99,10 +101,16 @@ export function opensWithTempo(words: LineWords): boolean {
 /** `study 14`, `no. 4`, `op. 3`: the number belongs to the title. */
 export function isTitleNumber(words: LineWords, i: number): boolean {
   const before = words.words[i - 1];
+  if (words.is(i - 1, "title-kind") && !words.is(i - 1, "title-number") && !mayBeNumbered(words, i)) return false;
   if (COUNTED.test(words.key(i + 1)) && /^\s*$/.test(words.before(i + 1))) return false; // `vocalise 5 notes`
   return (
     /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number")
   );
+}
+
+/** `song 41`, but `minuet 96 wobbly`: a dance and the like are seldom numbered so high. */
+function mayBeNumbered(words: LineWords, i: number): boolean {
+  return NUMBERED.has(words.key(i - 1)) || Number(words.typed(i).replace(/\D/g, "")) < SLOWEST_LEADING;
 }
 
 const COUNTED = /^(?:notes?|times|min|mins|minutes?|octaves?|oct)$/;
@@ -114,6 +122,7 @@ function isEnd(words: LineWords, from: number, i: number): boolean {
     return true;
   if (isTitleNumber(words, i)) return false;
   if (/^(?:[x×]\d+|\d+\/\d+)$/i.test(words.typed(i)) || SECTIONS.test(words.typed(i))) return true;
+  if (ORDINAL.test(words.typed(i))) return true;
   if (isTitleNumber(words, i - 1) && endsBehindNumber(words, i)) return true;
   const found = words.found(i);
   const type = found?.meaning.type ?? "";
@@ -138,7 +147,8 @@ function isNameOfPlace(words: LineWords, i: number): boolean {
 /** `Giga from the green book`: where the piece comes from; `from the top` is a place. */
 function isOrigin(words: LineWords, i: number): boolean {
   const length = words.lengthOf(i, "title-origin");
-  return length > 0 && !words.found(i) && !words.found(i + length);
+  const isWhole = isTitleNumber(words, i - 1); // `Study no 3 from the green book`
+  return length > 0 && !isWhole && !words.found(i) && !words.found(i + length);
 }
 
 /** Words that end a title and say that it was played: `again`, `from memory`, `with the CD`. */

@@ -2,7 +2,7 @@ import { chordAt } from "./chord-words.ts";
 import { faultyAt } from "./faulty-subject.ts";
 import { figureAt } from "./figure-words.ts";
 import { keySetAt } from "./key-sets.ts";
-import type { FaultySubject, MeaningOf, SubjectMeaning } from "./meaning.ts";
+import type { FaultySubject, MeaningOf, ScaleMeaning, SubjectMeaning } from "./meaning.ts";
 import { loneTonic, scaleAt, tonicAndKind } from "./scale-words.ts";
 import { type Found, longest, type Words } from "./words.ts";
 
@@ -11,6 +11,7 @@ export function subjectAt(words: Words, i: number): Found<SubjectMeaning | Fault
   return longest([
     chordAt(words, i),
     scaleAt(words, i),
+    atConcertPitch(words, i),
     formsOfMinor(words, i),
     keySetAt(words, i),
     figureAt(words, i),
@@ -45,6 +46,14 @@ function allForms(words: Words, i: number): number | undefined {
   const three = words.is(start + all, "three", "3") ? 1 : 0;
   const named = words.is(start + all + three, "forms", "kinds", "minors", "versions");
   return named && all + three > 0 ? start - i + all + three + 1 : undefined;
+}
+
+/** `concert Bb`, `concert eb scale`: a key as it sounds, and no concert. */
+function atConcertPitch(words: Words, i: number): Found<ScaleMeaning> | undefined {
+  if (!words.is(i, "concert")) return undefined;
+  const lone = words.note(i + 1);
+  const scale = scaleAt(words, i + 1) ?? (lone && lone.note.octave === undefined ? loneTonic(lone, 0) : undefined);
+  return scale && { length: 1 + scale.length, meaning: scale.meaning };
 }
 
 function freeAt(words: Words, i: number): Found<MeaningOf<"free">> | undefined {

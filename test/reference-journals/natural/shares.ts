@@ -78,6 +78,7 @@ export const GROUPS: Readonly<Record<string, string>> = {
   ordinary: "g",
   various: "h",
   mixed: "i",
+  late: "j",
 };
 
 /** A group's or one player's. */

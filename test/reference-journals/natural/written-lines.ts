@@ -51,6 +51,7 @@ export const TABLES = [
   "mixed-hands",
   "ordinary-hands",
   "various-hands",
+  "late-hands",
 ] as const;
 type Table = (typeof TABLES)[number];
 
