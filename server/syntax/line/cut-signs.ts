@@ -151,7 +151,7 @@ function isOrdinalPlace(text: string, i: number, to: number): boolean {
 }
 
 /** What is counted in pieces, in every language. */
-const COUNTED_PLACES: ReadonlySet<string> = new Set(
+export const COUNTED_PLACES: ReadonlySet<string> = new Set(
   Object.values(PLACE_TABLES).flatMap(({ numbered, parts }) =>
     [...Object.values(numbered), parts].flatMap((words) => words.split(" | ").map(fold)),
   ),

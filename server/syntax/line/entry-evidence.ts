@@ -30,7 +30,7 @@ const KEYED: readonly Meaning["type"][] = ["scale", "chord", "chain", "several",
  * in which such things occur in passing is none: a wrong count is worse than silence.
  */
 export function evidenceIn(words: LineWords): Evidence | undefined {
-  if (words.found(0)?.meaning.type === "quoted") return {};
+  if (words.found(0)?.meaning.type === "quoted") return isSpeech(words) ? undefined : {};
   const tonic = bareTonic(words);
   const at = first(firstOf(words, KEYED), tonic);
   const named = firstOf(words, NAMED);
@@ -46,8 +46,38 @@ export function evidenceIn(words: LineWords): Evidence | undefined {
   if (!(isTitled && named >= title.to) && isPracticeByName(words, named, signs)) return {};
   const narrower = narrowerName(words, named, signs);
   if (narrower) return narrower;
-  return byTitle(words, title, signs) ?? byTempo(words, signs) ?? byAmount(words, signs);
+  return quotedLater(words, signs) ?? byTitle(words, title, signs) ?? byTempo(words, signs) ?? byAmount(words, signs);
 }
+
+/** `"my thumb hurts" - she presses so hard`: what somebody said, where nothing tells how a piece went. */
+function isSpeech(words: LineWords): boolean {
+  const quoted = words.found(0);
+  if (quoted?.meaning.type !== "quoted" || words.has("tempo", "place", "amount", "outcome", "tries", "times"))
+    return false;
+  const spoken = quoted.meaning.text.split(/\s+/);
+  return spoken.length > 2 && spoken.some((word, i) => !(i > 0 && /^\p{Lu}/u.test(word)) && words.isPronoun(word));
+}
+
+/** `new piece "Harvest", bars 1-8`: a title in quotes behind a few words; -1 where none is. */
+function quotedLater(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
+  const at = firstOf(words, ["quoted"]);
+  if (at < 1 || words.isCapital(0) || at > LONGEST_LEAD || intends || (sign >= 0 && sign < at)) return undefined;
+  const isTold =
+    words.has("tempo", "place", "amount", "outcome", "tries", "times") || hasBareTempo(words) || hasTempoApart(words);
+  const isOther = words.first(0, at, ...OTHER_LINES) >= 0 || words.first(0, at, "teacher-verb") >= 0;
+  const item = words.found(at)!;
+  if (!isTold || isOther || item.meaning.type !== "quoted" || /[:,;.]/.test(words.before(at))) return undefined;
+  const declared = words.titleOf(item.meaning.text);
+  const meaning = {
+    type: "title",
+    title: declared ?? item.meaning.text.trim(),
+    declared: declared !== undefined,
+  } as const;
+  return { subject: { start: item.start, end: item.end, meaning } };
+}
+
+/** In words. */
+const LONGEST_LEAD = 3;
 
 /** The lesser of two places; -1 where neither is one. */
 function first(a: number, b: number): number {

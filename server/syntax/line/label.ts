@@ -53,7 +53,7 @@ const IS_NO_LABEL: readonly Meaning["type"][] = [...PRACTISED, "instrument", "te
  */
 export function entryBehindLabel(words: LineWords, context: LabelContext): EntryLine | undefined {
   const { text, start, end } = words;
-  const length = LABEL.exec(text.slice(start, end))![0].length;
+  const length = LABEL.exec(text.slice(start, end))![0].length || instrumentLength(words);
   if (length === 0 || start + length >= end) return undefined;
   const count = words.words.filter((word) => word.start < start + length).length;
   if (words.first(0, count, ...NO_LABELS) >= 0 || words.titleOf(text.slice(start, start + length)) !== undefined)
@@ -68,6 +68,13 @@ export function entryBehindLabel(words: LineWords, context: LabelContext): Entry
   );
   const entry = entryOf(behind, context, known);
   return entry && isSaidOfPractice(entry, behind) ? withLabel(entry, text, start, start + length) : undefined;
+}
+
+/** `Treble. Long tones, 5 min`, `TENOR - Pavan, 92`: behind the name of an instrument other signs part as well. */
+function instrumentLength(words: LineWords): number {
+  const count = words.lengthOf(0, "instrument");
+  const sign = count > 0 && count < words.count ? /^(?:\.|[–-])/.exec(words.before(count).trimStart()) : null;
+  return sign ? words.words[count]!.start - words.start : 0;
 }
 
 /** Words before an amount (`walked 20 min`) name no practice behind what may be anybody's name. */

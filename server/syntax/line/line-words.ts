@@ -83,6 +83,11 @@ export class LineWords {
     return key === "scale" || key === "scales" || this.vocabulary.standard(key) === "scale";
   }
 
+  isPronoun(word: string): boolean {
+    const classes = this.vocabulary.classesOfWord(phraseKey(word)) ?? [];
+    return classes.some((each) => each.class === "sentence-sign" && each.meaning === "pronoun");
+  }
+
   /** What the longest phrase of a class that begins at a word means. */
   meaningOf(i: number, wordClass: SignClass): string | undefined {
     for (const { classes } of this.phrasesAt(i))
@@ -122,7 +127,7 @@ export class LineWords {
     for (let i = 0; i < this.count; i++) {
       const type = this.found(i)?.meaning.type;
       if (type === "tempo" || type === "place" || type === "amount") return i;
-      if (i > 0 && /[,:;.|]/.test(this.before(i))) return i;
+      if (i > 0 && /[,:;.|]|(?:^|\s)[–-]+(?:\s|$)/.test(this.before(i))) return i;
     }
     return this.count;
   }

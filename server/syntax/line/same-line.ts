@@ -37,6 +37,8 @@ const SAYS_HOW: readonly Meaning["type"][] = [
 const SAYS_MORE: readonly Meaning["type"][] = ["tempo", "outcome", "tries", "times", "place", "number", "range"];
 /** Words that nothing was made of, where only terms say that it is practice. */
 const MOST_STRANGE = 2;
+/** Where a tempo stands apart. */
+const MOST_STRANGE_BEFORE_TEMPO = 3;
 
 /**
  * A line that begins with `same`, as an entry whose subject the entry above it tells; with a subject of its own one
@@ -89,7 +91,9 @@ function tonicBehindLead([first]: readonly Part[]): Item | undefined {
 function goesOn(words: LineWords, isSigned: boolean): boolean {
   if (words.count === 0 || isSentence(words)) return false;
   const opening = strangeBefore(words);
-  if (opening > (isSigned ? MOST_STRANGE : 0)) return false;
+  const isCounted = hasTempo(words);
+  if (opening > (isCounted ? MOST_STRANGE_BEFORE_TEMPO : isSigned ? MOST_STRANGE : 0)) return false;
+  if (isCounted) return true;
   if (words.has(...SAYS_MORE)) return true;
   return words.has(...SAYS_HOW) && strange(words, words.count) <= MOST_STRANGE;
 }

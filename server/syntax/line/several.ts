@@ -1,4 +1,5 @@
 import { JOINTS_OF_SUBJECTS, ON_NOTE } from "../lexicon/note-leads.ts";
+import { ARTICLES } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Columns, Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
 import type { Part } from "./cut.ts";
@@ -35,13 +36,18 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
     if (first && at > 0 && after !== "," && !(after === ":" && row.takesKinds(item.meaning))) break;
     const joint =
       isJoint(item.meaning) || (isDash(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning)) ? 1 : 0;
-    const next = placed[at + joint];
+    const article = isArticle(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning) ? 1 : 0; // `(the melodic one)`
+    const next = placed[at + joint + article];
     if (!next || (joint && (next.first || at === 0))) break;
     const led = item.meaning.type === "unknown" && / (?:from|on)$/i.test(item.meaning.words);
     const onNote = next.item.meaning.type === "note" && (joint > 0 || next.first) && row.endsOnNote(text);
-    const standing = { joined: joint > 0, led: (led && joint > 0) || onNote, behindComma: next.first && at > 0 };
-    if (!row.take(next.item, standing, at + joint + 1)) break;
-    at += joint + 1;
+    const standing = {
+      joined: joint > 0,
+      led: (led && joint > 0) || onNote,
+      behindComma: (next.first || article > 0) && at > 0,
+    };
+    if (!row.take(next.item, standing, at + joint + article + 1)) break;
+    at += joint + article + 1;
   }
   return row.found();
 }
@@ -63,6 +69,10 @@ const JOINT = new RegExp(`^(?:${JOINTS_OF_SUBJECTS})(?: from| on)?$`, "i");
 /** Whether words join two subjects: `C and G major`, `E major / E minor`. */
 export function isJoint(meaning: Meaning): boolean {
   return meaning.type === "unknown" && JOINT.test(meaning.words);
+}
+
+function isArticle(meaning: Meaning): boolean {
+  return meaning.type === "unknown" && ARTICLES.has(meaning.words.toLowerCase());
 }
 
 function isDash(meaning: Meaning): boolean {

@@ -1,4 +1,5 @@
 import { BEFORE_KEY_OF_TITLE, NUMBERED } from "../lexicon/title-words.ts";
+import { COUNTED_PLACES } from "./cut-signs.ts";
 import type { LineWords } from "./line-words.ts";
 import { isLeadingTempo, SLOWEST_LEADING } from "./numbers.ts";
 
@@ -102,6 +103,7 @@ export function opensWithTempo(words: LineWords): boolean {
 export function isTitleNumber(words: LineWords, i: number): boolean {
   const before = words.words[i - 1];
   if (words.is(i - 1, "title-kind") && !words.is(i - 1, "title-number") && !mayBeNumbered(words, i)) return false;
+  if (/^\./.test(words.before(i + 1)) && COUNTED_PLACES.has(words.key(i + 1))) return false; // `Allegro 2. Seite`
   if (COUNTED.test(words.key(i + 1)) && /^\s*$/.test(words.before(i + 1))) return false; // `vocalise 5 notes`
   return (
     /^#?\d{1,3}[a-z]?$/.test(words.typed(i)) && before !== undefined && words.is(i - 1, "title-kind", "title-number")

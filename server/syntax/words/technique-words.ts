@@ -18,7 +18,10 @@ export function techniqueAt(words: Words, i: number): Found<Technique> | undefin
   const named = technique ?? articulation;
   if (!named) return undefined;
   const name = technique ? technique.meaning.name : practisedAs(articulation!.meaning);
-  const notes = practisedOn(words, i + named.length) ?? (technique && trilled(words, i + named.length, name));
+  const isProgression = technique !== undefined && PROGRESSION.test(name);
+  const notes =
+    practisedOn(words, i + named.length, isProgression ? IN_KEY : ON_NOTE) ??
+    (technique && trilled(words, i + named.length, name));
   if (!notes) return technique && { length: named.length, meaning: { type: "technique", name } };
   return { length: named.length + notes.length, meaning: { type: "technique", name, notes: notes.notes } };
 }
@@ -37,6 +40,10 @@ export function practisedAs({ id, tonguing }: MeaningOf<"articulation">): string
   return THREES.test(id) ? PRACTISED_AS["triple tongued"]! : PRACTISED_AS["double tongued"]!;
 }
 
+/** `ii V I`, `I IV V`: chords by their degrees, which are practised in a key. */
+const PROGRESSION = /^[iv]+(?: [iv]+)+$/i;
+const IN_KEY = [...ON_NOTE, "in"];
+
 /** Strokes in threes: `ttk`, `t-t-k`, `t-k-t`. */
 const THREES = /^(?:(?:ttk|tkt|ddg|dgd)+|t-t-k|t-k-t|d-d-g|d-g-d)$/;
 
@@ -48,8 +55,8 @@ function trilled(words: Words, i: number, name: string): Notes | undefined {
 }
 
 /** `on G`, `on F and G`, `on one note, G`. An instrument is no note, nor is a string, and `G major` is a scale. */
-function practisedOn(words: Words, i: number): Notes | undefined {
-  if (!words.is(i, ...ON_NOTE) || words.phrase(i + 1, "instrument")) return undefined;
+function practisedOn(words: Words, i: number, leads: readonly string[]): Notes | undefined {
+  if (!words.is(i, ...leads) || words.phrase(i + 1, "instrument")) return undefined;
   const one = words.is(i + 1, "one", "a", "the") && words.is(i + 2, "note") ? 2 : 0;
   const at = i + 1 + one;
   const first = noteIn(words, at) ?? notesAt(words, at);
