@@ -1,132 +1,233 @@
 import { joined } from "../joined.ts";
+import { GERMAN_BODY_SIGNS } from "./body/german.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in German: common practice, no source. */
 export const GERMAN_SIGNS: SignTable = {
+  ...GERMAN_BODY_SIGNS,
   "sentence-sign": {
     verb: joined(
-      "bin | brauche | finde | freue | fühlt | gefällt | geht | gekauft | gemacht | gemerkt | gibt | ging",
-      "glaube | habe | haben | hat | hatte | höre | ist | kam | kann | klang | klingt | kommt | liegt | macht",
-      "mag | merke | muss | musste | sind | soll | sollte | war | waren | weiß | werden | will | wird | wollte",
+      "bekam | bekomme | bekommen | bin | bin ich | bleibt | blieb | brachte | brauche | brauchte | dachte | darf",
+      "denke | denken | denkt | durfte | erklärt | erklärte | fand | fehlt | fehlte | fiel | finde | findet",
+      "fing | freue | freute | fuhr | fährt | fühlt | gab | gefunden | gefällt | gegangen | geht | gehört",
+      "gekauft | gekommen | gemacht | gemerkt | gesagt | gesehen | gewesen | gibt | ging | glaube | habe",
+      "habe ich | haben | haben wir | half | hat | hatte | hatten | hieß | hilft | hoffe | hofft | hätte | höre",
+      "hörte | ist | ist es | kam | kann | kannst | klang | klingt | kommt | konnte | konnten | könnte | lag",
+      "liegt | ließ | macht | mag | merke | merkte | mochte | muss | muss ich | musste | mussten | möchte | nahm",
+      "nehme | regnet | rief | sagt | sagte | sah | scheint | schien | schneit | sieht | sind | soll | soll ich",
+      "sollte | sollten | spüre | spürte | stand | steht | traf | treffe | vergaß | vergessen | verstanden",
+      "verstehe | war | waren | warten | wartet | weiss | weiß | werden | will | wird | wirkt | wollen | wollte",
+      "wurde | wurden | wusste | wäre | wünsche | würde | zeigte | zog",
     ),
-    conjunction: "dass | ob | wann | warum | was | weil | wer | wie",
-    pronoun: "du | er | es | ich | man | mein | meine | meinem | meinen | mich | mir | sie | wir",
+    conjunction: joined(
+      "bevor | damit | dass | denn | deshalb | falls | nachdem | ob | obwohl | sobald | sodass | trotzdem | wann",
+      "warum | was | weil | wenn | wer | weshalb | wie | wieso | wo | während",
+    ),
+    pronoun: joined(
+      "dein | deine | dich | dir | du | er | es | ich | ihm | ihn | ihnen | ihr | ihre | jeder | jemand",
+      "jemanden | keiner | man | mein | meine | meinem | meinen | meiner | meines | mich | mir | niemand | sein",
+      "seine | selbst | sie | uns | unser | unsere | unseren | unserer | wir",
+    ),
   },
   intention: {
-    intention: "daran denken | merken | morgen | muss | nicht vergessen | nächstes mal | sollte",
+    intention: joined(
+      "besorgen | bestellen | daran denken | demnächst | dran denken | ich muss | ich möchte | ich sollte",
+      "ich will | kaufen | mehr zeit für | mehr üben | merke | merken | mitbringen | morgen | muss | muss mehr",
+      "muss noch | nicht vergessen | noch üben | nächstes mal | nächstes mal mehr | sollte | sollte ich",
+      "unbedingt | vornehmen | weiter üben | ziel | übermorgen",
+    ),
   },
   filler: {
     filler: joined(
-      "aber | als | auf | auswendig | bis | dann | das | dem | den | der | die | ein | eine | etwas | ganz | im",
-      "immer | in | jetzt | mit | mit metronom | mit stimmgerät | noch | noch mal | nochmal | nur | schon",
-      "sehr | und | von | wieder | zu | zum",
+      "aber | als | auch | auf | auswendig | bis | bisschen | danach | dann | das | dazu | dem | den | der | die",
+      "ein | ein bisschen | ein paar | eine | einige | einmal | erstmal | etwas | für | ganz | hauptsächlich | im",
+      "immer | in | jetzt | kurz noch | mehr | mit | mit dem metronom | mit dem stimmgerät | mit klick",
+      "mit metronom | mit stimmgerät | mit tuner | noch | noch mal | nochmal | nochmals | nur | ohne noten",
+      "schon | sehr | so | und | viel | vom blatt noch | von | vor allem | weiter | wie immer | wieder | zu | zum",
+      "zusätzlich | über",
     ),
   },
   "practice-verb": {
-    practice: "angefangen | angefangen mit | dann | durchgespielt | erst | gespielt | geübt | zuerst",
+    practice: joined(
+      "als erstes | als letztes | angefangen | angefangen mit | angeschaut | angesehen | angespielt",
+      "anschliessend | anschließend | arbeit an | außerdem | begonnen mit | danach | danach noch | danach nur",
+      "dann | dann noch | dann nochmal | dann nur | dann wieder | daran gearbeitet | durchgearbeitet",
+      "durchgespielt | durchgesungen | ein bisschen | ein paar | ein wenig | einstudiert | erst | erstmal | etwas",
+      "gearbeitet an | gelernt von | geprobt | gespielt | gestartet mit | gesungen | geübt | habe gespielt",
+      "habe geübt | ich habe gespielt | ich habe geübt | ich spielte | ich übte | kurz angespielt | los mit",
+      "mit dem anfang von | neu angefangen | noch etwas | schließlich | viel | weiter an | weiter mit",
+      "weitergearbeitet an | weitergemacht mit | wiederholt | wiederholung | wiederholung von | zu beginn",
+      "zuerst | zuletzt | zum abschluss | zum aufwärmen | zum einspielen | zum ende | zum schluss | zum schluß",
+      "zunächst",
+    ),
   },
   "title-kind": {
     "kind of piece": joined(
-      "adagio | arie | choral | duo | etüde | fantasie | fuge | gavotte | invention | kanon | konzert | lied",
-      "ländler | marsch | menuett | ouvertüre | polka | präludium | romanze | rondo | sonate | sonatine",
-      "spielstück | stück | suite | tanz | triosonate | variationen | volkslied | walzer | übung",
+      "adagio | albumblatt | allemande | arabeske | aria | arie | bagatelle | ballade | blues | boarischer",
+      "boogie | bossa | bourrée | canzone | capriccio | caprice | chaconne | charakterstück | choral",
+      "choralvorspiel | concertino | courante | deutscher tanz | divertimento | duett | duo | etude | etuden",
+      "etüde | fantasie | filmmusik | fuge | fugen | galopp | gavotte | gesang | gigue | humoreske | hymne",
+      "impromptu | intermezzo | invention | jodler | kanon | kantate | kanzone | kinderlied | kirchenlied",
+      "klavierstück | konzert | konzertstück | lied | lieder | ländler | marsch | mazurka | melodie | menuett",
+      "menuette | moritat | motette | musette | märsche | nachtstück | nocturne | oktett | oratorium | orgelstück",
+      "ouvertüre | passacaglia | pflichtstück | polka | polonaise | popsong | probespielstelle",
+      "probespielstellen | präludien | präludium | prüfungsstück | psalm | quartett | quintett | ragtime | reigen",
+      "requiem | rheinländer | romanze | rondo | rumba | sarabande | scherzo | schlager | schottisch | serenade",
+      "sextett | siciliano | sinfonie | solostück | sonate | sonatine | song | spielstück | ständchen | stück",
+      "stücklein | suite | symphonie | tango | tanz | thema mit variationen | toccata | tokkata | trio",
+      "triosonate | tänze | variation | variationen | volkslied | volkslieder | vorspiel und fuge | vorspielstück",
+      "vortragsstück | walzer | weihnachtslied | weihnachtslieder | weise | wiegenlied | zwiefacher | übung",
+      "übungsstück",
     ),
   },
   "title-number": {
-    "number of a title":
-      "nr | no | op | opus | choral | lied | etude | et | heft | band | stück | etüde | übung | seite",
+    "number of a title": joined(
+      "band | choral | duett | et | etude | etüde | heft | invention | kapitel | lektion | lied | menuett | no",
+      "nr | nummer | op | opus | präludium | psalm | seite | sonate | sonatine | stück | stücke | variation",
+      "walzer | übung | übungen",
+    ),
   },
-  "title-end": { "end of a title": "auswendig | mit | nochmal | ohne | nur | wieder | aber" },
-  "title-joint": { "inside a title": "bei | auf | von | bis | der | die | das | und | mit | zu | im | am" },
-  "title-lead": { "before a title": "die | den | das | der | am | an" },
-  "verb-behind": { verb: "ist | war | sind | klingt | klang" },
-  "before-time": { "before a time": "nach | vor | bis | seit | in" },
+  "title-end": {
+    "end of a title": "aber | auswendig | mit | nochmal | nochmals | nur | nur noch | ohne | ohne noten | wieder",
+  },
+  "title-joint": {
+    "inside a title": "am | auf | bei | bis | das | der | die | im | mit | und | von | zu",
+  },
+  "title-lead": {
+    "before a title": "am | an | das | den | der | die",
+  },
+  "verb-behind": {
+    verb: "braucht | geht nicht | ist | klang | klangen | klingt | sind | war",
+  },
+  "before-time": {
+    "before a time": "bis | ersten | in | innerhalb | letzten | nach | seit | vor | während | über",
+  },
   heading: {
-    sitting: "abends | mittags | morgens | nachmittags | vormittags",
-    lesson: "flötenstunde | geigenstunde | klavierstunde | stunde | unterricht | unterrichtsstunde",
-    pieces: "literatur | repertoire | stück | stücke",
-    scales: "tonleitern",
-    studies: "etüde | etüden",
-    technique: "grundlagen | klang | technik | tonübungen | übungen",
-    "warm-up": "aufwärmen | einblasen | einspielen | warmspielen",
+    sitting: joined(
+      "abend | abends | am abend | am mittag | am morgen | am nachmittag | am vormittag | dienstag | donnerstag",
+      "einheit 1 | einheit 2 | erste einheit | erste session | freitag | früh | heute abend | heute früh",
+      "heute morgen | heute nachmittag | in der früh | mittag | mittags | mittwoch | montag | morgens",
+      "nach dem essen | nach der arbeit | nach der schule | nachmittag | nachmittags | samstag | sonntag",
+      "spät abends | später | vor der arbeit | vor der schule | vormittag | vormittags | zweite einheit",
+      "zweite runde | zweite session",
+    ),
+    lesson: joined(
+      "aus der stunde | blockflötenstunde | bratschenunterricht | cellostunde | cellounterricht | flötenstunde",
+      "flötenunterricht | geigenstunde | geigenunterricht | gesangsstunde | gesangsunterricht | gitarrenstunde",
+      "gitarrenunterricht | hornunterricht | in der stunde | klarinettenunterricht | klavierstunde",
+      "klavierunterricht | musikstunde | musikunterricht | nach der stunde | oboenunterricht | online unterricht",
+      "orgelunterricht | saxophonunterricht | schlagzeugstunde | schlagzeugunterricht | stunde | stunde heute",
+      "trompetenstunde | trompetenunterricht | unterricht | unterricht heute | unterrichtsstunde",
+    ),
+    pieces: joined(
+      "alte stücke | konzertprogramm | konzertstücke | lieder | literatur | meine stücke | musik | neue stücke",
+      "orchesternoten | orchesterstücke | programm | prüfungsprogramm | prüfungsstücke | repertoire | songs",
+      "stück | stücke | vorspielstücke",
+    ),
+    scales: joined(
+      "dreiklänge und tonleitern | skalen | skalen und arpeggien | tonleitern | tonleitern & dreiklänge",
+      "tonleitern und arpeggien | tonleitern und dreiklänge | tonleiterübung | tonleiterübungen",
+    ),
+    studies: "etuden | etüde | etüden | studien",
+    technique: joined(
+      "basics | basisübungen | grundlagen | grundübungen | handwerk | klang | mechanik | routine | technik",
+      "techniktraining | technische übungen | ton | tonübungen | tägliche übungen | tägliches | übungen",
+    ),
+    "warm-up": joined(
+      "aufwärmen | aufwärmübungen | einblasen | einblasübungen | einsingen | einspielen | einspielübungen",
+      "einstimmen und einspielen | warm machen | warm up | warmblasen | warmspielen",
+    ),
+    reading: "blattlesen heute",
   },
   rest: {
     rest: joined(
-      "ausgefallen | frei | gar nichts | heute nichts | kein üben | nicht gespielt | nicht geübt | nichts | nix",
-      "pause | ruhetag | übefrei",
+      "ausgefallen | ein tag pause | frei | freier tag | gar nicht gespielt | gar nicht geübt | gar nichts",
+      "heute frei | heute nicht gespielt | heute nicht geübt | heute nichts | kein bock | kein cello",
+      "kein gesang | kein horn | kein instrument | kein klavier | kein kontrabass | kein saxophon",
+      "kein schlagzeug | kein üben | keine bratsche | keine flöte | keine geige | keine gitarre",
+      "keine klarinette | keine lust | keine oboe | keine orgel | keine posaune | keine trompete | keine übung",
+      "nicht dazu gekommen | nicht gespielt | nicht geübt | nichts | nichts gemacht | nichts gespielt",
+      "nichts geübt | nix | null bock | pause | pausentag | pausiert | ruhetag | tag frei | vergessen zu üben",
+      "übefrei | übepause",
     ),
-    away: "ferien | urlaub",
-    "no time": "keine zeit",
-    ill: "krank | erkältet | grippe | kopfweh | kopfschmerzen",
+    away: joined(
+      "auf reisen | dienstreise | feiertag | ferien | im urlaub | klassenfahrt | urlaub | verreist",
+      "wochenende weg",
+    ),
+    "no time": joined(
+      "keine zeit | keine zeit gehabt | keine zeit zum üben | zu müde zum üben | zu spät zum üben",
+      "zu viel arbeit",
+    ),
+    ill: joined(
+      "corona | erkältet | erkältung | fieber | grippe | husten | immer noch krank | kopfschmerzen | kopfweh",
+      "krank | krank im bett | krankgeschrieben | magen darm | migräne | noch krank | schnupfen",
+    ),
   },
-  "body-part": {
-    "arm or leg": joined(
-      "arm | arme | daumen | ellbogen | finger | hand | handgelenk | hände | zeigefinger | ellenbogen",
-      "fingerkuppe | fingerkuppen | fingerspitze | fingerspitzen | mittelfinger | ringfinger | kleiner finger | unterarm",
-      "unterarme | oberarm | handgelenke | sehnenscheide | sehnenscheiden | daumengelenk | fingergelenk | fingergelenke",
-      "knöchel | knie | hüfte | bein | beine | fuß | füße | daumenballen | handballen",
-    ),
-    ear: "ohr | ohren | gehör | ohrensausen | tinnitus",
-    "part of the body": joined(
-      "hals | kiefer | kopf | lippe | lippen | nacken | rücken | schulter | schultern | zunge | brust | kehle",
-      "sehne | sehnen | schulterblatt | wirbelsäule | zahn | zähne | augen | auge | gelenk | gelenke",
-      "muskel | muskeln | bauch | stimmbänder | unterlippe | oberlippe | mundwinkel | wange | wangen",
-    ),
-  },
-  "body-trouble": {
-    hurts: joined(
-      "schmerz | schmerzen | schmerzhaft | schmerzt | taub | taubheit | tun weh | tut weh | tat weh",
-      "taten weh | weh | weh getan | kribbeln | kribbelt | krampf | krämpfe | geschwollen | schwindelig",
-      "schwindlig | heiser | stimme weg | schmerzte | schmerzten | schmerzende | schmerzender | sehnenscheidenentzündung",
-      "karpaltunnel | verkrampfung | verkrampfungen | gefühllos | schwellung | muskelkater | hexenschuss",
-    ),
-    sore: joined(
-      "brennen | brennt | steif | wund | zieht | schwach | zittern | zittert | ohrensausen | tinnitus",
-      "blase | blasen | entzündet | pocht | gehorcht nicht | gehorchen nicht | klingeln | klingelt | pfeifen",
-      "pfeift | rauschen | rauscht | sausen | dumpf | zwickt | zwicken | ziept | ziepen | sticht | stechen | meldet sich",
-      "melden sich | kaputt | überlastet | überanstrengt | gereizt | blockiert | gezerrt | verrenkt | verstaucht | rissig",
-      "wunde | spannt | knackt | zuckt | kraftlos | eingeschlafen | taube",
-    ),
-    tight: "verkrampft | verspannt | verspannung | verspannungen | verhärtet",
-    tense: "angespannt",
-    tired: "müde | erschöpft",
-    cold: "kalt | schwer",
-  },
-  "body-trouble-ending": { hurts: "schmerz | schmerzen | weh | krampf | krämpfe | entzündung" },
-  eased: { eased: "besser | weg", free: "schmerzfrei | beschwerdefrei" },
   total: {
-    total:
-      "zus | zus. | insg | insg. | ges | ges. | total | alles zusammen | alles in allem | gesamt | gesamtzeit | insgesamt | summe | zusammen | übezeit",
+    total: joined(
+      "alles in allem | alles zusammen | ges | ges. | gesamt | gesamtdauer | gesamtzeit | gesamtübezeit",
+      "heute gesamt | heute insgesamt | insg | insg. | insgesamt | macht zusammen | summe | summe heute",
+      "tagessumme | total | zus | zus. | zusammen | zusammen heute | üben insgesamt | übezeit",
+    ),
   },
   "beside-total": {
     "beside a total": joined(
-      "alles | etwa | gesamt | gesamtzeit | geübt | heute | in summe | insgesamt | nur | summe | total",
-      "ungefähr | zusammen | übezeit",
+      "alles | am stück | ca | circa | etwa | fast | gerade mal | gesamt | gesamtzeit | geschafft | gespielt",
+      "geübt | gut | heute | höchstens | immerhin | in summe | insgesamt | knapp | maximal | mindestens",
+      "mit pause | mit pausen | nur | oder so | rund | summe | total | ungefähr | verteilt | zusammen | üben",
+      "über den tag | übezeit | übung",
     ),
   },
   "set-work": {
     "set work": joined(
-      "aufgabe | aufgaben | bis nächste woche | bis nächstes mal | bis zur nächsten stunde | für nächste woche",
-      "auf | zu montag | zu dienstag | zu mittwoch | zu donnerstag | zu freitag | zu samstag | zur nächsten stunde",
-      "bis montag | bis dienstag | bis mittwoch | bis donnerstag | bis freitag | für nächstes mal | ha | hausaufgabe | hausaufgaben | nächste woche | zum nächsten mal",
+      "auf | auf nächste woche | aufgabe | aufgaben | aufgegeben | bis dienstag | bis donnerstag | bis freitag",
+      "bis mittwoch | bis montag | bis nächste woche | bis nächstes mal | bis samstag | bis sonntag",
+      "bis zum nächsten mal | bis zum unterricht | bis zur nächsten stunde | bis zur stunde | für den unterricht",
+      "für die nächste stunde | für die stunde | für dienstag | für donnerstag | für freitag | für mittwoch",
+      "für montag | für nächste stunde | für nächste woche | für nächstes mal | für samstag | für sonntag | ha",
+      "hausaufgabe | hausaufgaben | hausi | hausis | hausübung | hausübungen | nächste woche | zu dienstag",
+      "zu donnerstag | zu freitag | zu mittwoch | zu montag | zu samstag | zu sonntag | zu üben",
+      "zum nächsten mal | zum nächsten unterricht | zum unterricht | zur nächsten stunde | übeauftrag",
     ),
   },
-  "set-work-with-sign": { "set work": "auf" },
-  "teacher-verb": {
-    "says or wants": "empfiehlt | fand | findet | hat gesagt | meint | meinte | möchte | rät | sagt | sagte | will",
+  "set-work-with-sign": {
+    "set work": "auf",
   },
-  "before-teacher": { "before the teacher": "der | die | mein | meine" },
+  "teacher-verb": {
+    "says or wants": joined(
+      "bat | betont | betonte | empfahl | empfiehlt | erinnert | erinnerte | erklärt | erklärte | fand | findet",
+      "fordert | hat empfohlen | hat gemeint | hat gesagt | hat gezeigt | lobt | lobte | meint | meinte | möchte",
+      "riet | rät | sagt | sagte | sagte mir | schlug vor | schlägt vor | verlangt | will | wollte | wünscht",
+      "zeigt | zeigte",
+    ),
+  },
+  "before-teacher": {
+    "before the teacher": "der | die | mein | meine",
+  },
   teacher: {
-    teacher: "dirigent | lehrer | lehrerin",
+    teacher: joined(
+      "cellolehrer | cellolehrerin | chorleiter | chorleiterin | coach | dirigent | dirigentin | dozent",
+      "dozentin | flötenlehrer | flötenlehrerin | geigenlehrer | geigenlehrerin | gesangslehrer | gesangslehrerin",
+      "gitarrenlehrer | gitarrenlehrerin | kapellmeister | klavierlehrer | klavierlehrerin | korrepetitor",
+      "lehrer | lehrerin | lehrkraft | mein lehrer | meine lehrerin | musiklehrer | musiklehrerin",
+      "orchesterleiter | prof | professor | professorin | registerführer | stimmführer",
+    ),
   },
   title: {
     "form of address": "fr | frau | herr | hr",
   },
   question: {
-    question: "frage | frage an | fragen | fragen an",
+    question: joined(
+      "frage | frage an | frage für | frage zu | fragen | fragen an | fragen für | fragen zu | lehrer fragen",
+      "lehrerin fragen | nachfragen | rückfrage | zu fragen | zu klären",
+    ),
   },
   "same-as-above": {
-    same: "das gleiche | derselbe | dieselbe | dieselben | dasselbe | dito | dito nochmal | ebenso | genauso | wie oben",
+    same: joined(
+      "das gleiche | dasselbe | dasselbe stück | derselbe | dieselbe | dieselbe übung | dieselben | dito",
+      "dito nochmal | ebenso | genauso | gleiche stelle | gleiche übung | gleiches stück | idem | selbe stelle",
+      "selbe übung | selbes stück | wie eben | wie oben | wie vorher | wie zuvor",
+    ),
     again: "nochmal",
   },
   negation: {
@@ -137,14 +238,22 @@ export const GERMAN_SIGNS: SignTable = {
   },
   instrument: {
     instrument: joined(
-      "altblockflöte | altflöte | blockflöte | bratsche | cembalo | geige | gitarre | klarinette | klavier",
-      "orgel | posaune | querflöte | sopranblockflöte | tenorflöte | trompete",
+      "akkordeon | alphorn | altblockflöte | altflöte | baritonsaxophon | bassblockflöte | bassgitarre",
+      "blockflöte | bratsche | cello | cembalo | e-bass | e-gitarre | euphonium | fagott | flöte | flügelhorn",
+      "gambe | geige | gesang | gitarre | hackbrett | harfe | horn | klarinette | klavichord | klavier",
+      "kontrabass | laute | mandoline | mundharmonika | oboe | orgel | pauken | percussion | posaune | querflöte",
+      "saxofon | saxophon | schlagzeug | sopranblockflöte | steirische | stimme | tenorflöte | tenorhorn",
+      "tenorsaxophon | theorbe | traversflöte | trompete | tuba | ukulele | vibraphon | viola | violine",
+      "waldhorn | xylophon | zither",
     ),
   },
   scope: {
-    "all majors": "alle dur tonleitern | alle durtonleitern",
-    "all minors": "alle molltonleitern",
-    "all keys": "alle tonarten | alle tonleitern",
+    "all majors": "alle dur skalen | alle dur tonleitern | alle durtonarten | alle durtonleitern",
+    "all minors": "alle moll skalen | alle molltonarten | alle molltonleitern",
+    "all keys": joined(
+      "alle arpeggien | alle dreiklänge | alle skalen | alle tonarten | alle tonleitern | durch alle tonarten",
+      "in allen tonarten",
+    ),
     "circle of fifths": "quintenzirkel",
   },
 };

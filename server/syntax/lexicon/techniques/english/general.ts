@@ -62,7 +62,7 @@ export const GENERAL_TECHNIQUES: readonly string[] = [
     "finger twisters | finger ex | finger exs | fingering exercises | fingering drill | fingering drills",
     "fingers drill | fing ex | fing exercise | fing exercises",
   ),
-  "finger independence | finger independence exercise | finger independence exercises | finger independance",
+  "finger independence | finger independence exercise | finger independence exercises",
   "finger stretches | finger stretching | finger stretch | finger stretching exercise",
   "thumb exercise | thumb exercises | thumb drill | thumb drills",
   "wrist exercise | wrist exercises | wrist drill | wrist drills",

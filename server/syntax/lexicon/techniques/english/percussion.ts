@@ -21,7 +21,7 @@ export const PERCUSSION_TECHNIQUES: readonly string[] = [
   "Swiss army triplets | swiss triplets | swiss trips | swiss army triplet | swiss army | swiss triplet",
   joined(
     "paradiddles | paradiddle | single paradiddles | paradiddle exercise | paradiddle exercises | paradiddle drill",
-    "single paradiddle | diddle exercise | paras | paradidle | paradidles | paradiddels | paradiddel",
+    "single paradiddle | diddle exercise | paras",
   ),
   "double paradiddles | double paradiddle | dbl paradiddles | dbl paradiddle",
   "flams | flam | flam exercise | flam exercises | flam drill | flam practice",
@@ -36,7 +36,7 @@ export const PERCUSSION_TECHNIQUES: readonly string[] = [
   "ruffs | ruff | four stroke ruff | four stroke ruffs | 4 stroke ruff | 4 stroke ruffs",
   joined(
     "ratamacues | ratamacue | single ratamacue | single ratamacues | double ratamacue | double ratamacues",
-    "triple ratamacue | triple ratamacues | ratamaque | ratamaques",
+    "triple ratamacue | triple ratamacues",
   ),
   "paradiddle-diddles | paradiddle diddle | paradiddle diddles | single paradiddle diddle | single paradiddle diddles",
   "inverted paradiddles | inverted paradiddle",
