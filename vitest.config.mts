@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { configDefaults, defineConfig } from "vitest/config";
-import { vitePluginIn } from "./client/packaging/languages.mjs";
+import type { VitestPluginContext } from "vitest/node";
+import { textModules, vitePluginIn } from "./client/packaging/languages.mjs";
 
 const HOSTS = "test/hosts/**/*.test.ts";
 const PROTOCOL = "test/lsp/**/*.test.ts";
@@ -34,6 +35,18 @@ const SHARED_MODULES = { isolate: false };
 const TIMES = Math.max(1, Number(process.env["DAYSTAVE_RUNS"] ?? 1));
 const RANDOM = { setupFiles: ["test/support/random-runs.ts"] };
 
+/**
+ * What Vite makes of a module is kept from run to run, by the module's text and the names of the plugins; in German it depends on
+ * which texts there are in German as well.
+ */
+const KEPT = { experimental: { fsModuleCache: true } };
+const texts = textModules(["server", "shared", "client"]).join();
+const keptByTexts = {
+  name: "kept-by-texts",
+  configureVitest: (context: VitestPluginContext) => context.experimental_defineCacheKeyGenerator(() => texts),
+};
+const inGerman = [vitePluginIn("de"), keptByTexts];
+
 /** What needs a browser or an editor: two at once, on two cores, as each waits for half of its time. */
 const TWO_AT_A_TIME = {
   testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
@@ -45,6 +58,7 @@ const TWO_AT_A_TIME = {
 
 export default defineConfig({
   test: {
+    ...KEPT,
     maxWorkers: availableParallelism(),
     projects: [
       /** Everything that needs no build: `npm run check`. */
@@ -59,7 +73,7 @@ export default defineConfig({
         },
       },
       {
-        plugins: [vitePluginIn("de")],
+        plugins: inGerman,
         test: {
           ...SHARED_MODULES,
           name: "german",
@@ -74,7 +88,7 @@ export default defineConfig({
       /** Real editors, and pages alone. */
       { test: { ...SHARED_MODULES, ...TWO_AT_A_TIME, name: "hosts", include: [HOSTS] } },
       {
-        plugins: [vitePluginIn("de")],
+        plugins: inGerman,
         test: { ...SHARED_MODULES, ...TWO_AT_A_TIME, name: "german-pages", include: [GERMAN_PAGES] },
       },
     ],

@@ -3,7 +3,15 @@ import { spawnSync } from "node:child_process";
 import { accessSync, constants } from "node:fs";
 import { delimiter, join } from "node:path";
 
-const NAMES = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "microsoft-edge"];
+/** The shell first: it draws the same pages without a browser's own window around them, for two thirds of the work. */
+const NAMES = [
+  "chromium-headless-shell",
+  "chromium",
+  "chromium-browser",
+  "google-chrome-stable",
+  "google-chrome",
+  "microsoft-edge",
+];
 const PLACES = [
   "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
   "/Applications/Chromium.app/Contents/MacOS/Chromium",
@@ -21,14 +29,16 @@ export function findChromium() {
   const found = look();
   if (found) return found;
   if (isRoot && onPath("apt-get")) {
-    console.error("No Chromium found; installing Debian's (about 350 MB on disk) …");
+    console.error("No Chromium found; installing Debian's (about 300 MB on disk) …");
     spawnSync("apt-get", ["update", "-qq"], { stdio: "inherit" });
-    spawnSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium"], {
-      stdio: ["ignore", "ignore", "inherit"],
-      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
-    });
-    const installed = look();
-    if (installed) return installed;
+    for (const name of ["chromium-headless-shell", "chromium"]) {
+      spawnSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", name], {
+        stdio: ["ignore", "ignore", "inherit"],
+        env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+      });
+      const installed = look();
+      if (installed) return installed;
+    }
   }
   return complain("No Chromium found.");
 }
