@@ -73,6 +73,7 @@ export function parseSame(
 export function placeAbove(words: LineWords, context: PartContext): EntryLine | undefined {
   if (words.found(0)?.meaning.type !== "place" || !(words.has("tempo", "outcome", "tries", "times") || hasTempo(words)))
     return undefined;
+  if (!words.hasNumberedPlace && strange(words, words.count) > 0) return undefined; // `Head office at 10`
   const { text, start, end } = words;
   return parseSame(text, { start, end: start, terms: true }, end, context);
 }

@@ -83,7 +83,8 @@ function said(words: LineWords): Spoken | undefined {
   const second = words.isCapital(at + 1) && !words.is(at + 1, "teacher-verb") && words.before(at + 1) === "" ? 1 : 0;
   const behind = at + Math.max(1, words.lengthOf(at, "teacher")) + second;
   const from = words.words[at]!.start;
-  const verb = /[,:;]/.test(words.before(behind)) ? 0 : words.lengthOf(behind, "teacher-verb");
+  const isNamed = words.isCapital(behind) && !isTeacher; // `Waltz Nobody Asked For`
+  const verb = isNamed || /[,:;]/.test(words.before(behind)) ? 0 : words.lengthOf(behind, "teacher-verb");
   const ends = words.count === behind + verb && words.before(words.count).startsWith(":");
   if (ends && (verb > 0 || isTeacher)) return { type: "said", from: words.end, opens: true };
   if (verb > 0) return { type: "said", from };

@@ -15,26 +15,28 @@ import { type Meant, TABLES, writtenLines } from "./written-lines.ts";
  * none.
  */
 const REACHED: Readonly<Record<string, Readonly<Record<Figure, number>>>> = {
-  a: { read: 203, false: 5, underlined: 0, tempos: 148, outcomes: 100, places: 46, minutes: 67 },
-  b: { read: 169, false: 4, underlined: 0, tempos: 109, outcomes: 92, places: 71, minutes: 65 },
-  all: { read: 372, false: 10, underlined: 0, tempos: 257, outcomes: 192, places: 117, minutes: 132 },
-  new: { read: 36, false: 2, underlined: 0, tempos: 27, outcomes: 31, places: 8, minutes: 18 },
-  more: { read: 180, false: 4, underlined: 0, tempos: 128, outcomes: 142, places: 50, minutes: 64 },
-  kept: { read: 145, false: 3, underlined: 0, tempos: 118, outcomes: 134, places: 41, minutes: 59 },
-  further: { read: 99, false: 3, underlined: 0, tempos: 83, outcomes: 41, places: 20, minutes: 26 },
+  a: { read: 202, false: 5, underlined: 0, tempos: 149, outcomes: 100, places: 46, minutes: 67 },
+  b: { read: 170, false: 4, underlined: 0, tempos: 109, outcomes: 92, places: 71, minutes: 65 },
+  all: { read: 372, false: 10, underlined: 0, tempos: 258, outcomes: 192, places: 117, minutes: 132 },
+  new: { read: 36, false: 2, underlined: 0, tempos: 27, outcomes: 31, places: 9, minutes: 18 },
+  more: { read: 180, false: 4, underlined: 0, tempos: 128, outcomes: 143, places: 49, minutes: 65 },
+  kept: { read: 145, false: 3, underlined: 0, tempos: 119, outcomes: 134, places: 41, minutes: 61 },
+  further: { read: 102, false: 3, underlined: 0, tempos: 85, outcomes: 43, places: 22, minutes: 27 },
   /** Eight in a hundred are counted that are no practice. */
-  unseen: { read: 89, false: 5, underlined: 0, tempos: 77, outcomes: 68, places: 26, minutes: 24 },
-  ordinary: { read: 93, false: 4, underlined: 0, tempos: 56, outcomes: 34, places: 19, minutes: 33 },
-  various: { read: 74, false: 7, underlined: 0, tempos: 69, outcomes: 42, places: 25, minutes: 32 },
-  mixed: { read: 58, false: 6, underlined: 2, tempos: 39, outcomes: 29, places: 8, minutes: 27 },
+  unseen: { read: 90, false: 4, underlined: 0, tempos: 79, outcomes: 70, places: 27, minutes: 25 },
+  ordinary: { read: 93, false: 4, underlined: 0, tempos: 56, outcomes: 37, places: 20, minutes: 33 },
+  various: { read: 75, false: 4, underlined: 0, tempos: 68, outcomes: 44, places: 26, minutes: 32 },
+  mixed: { read: 61, false: 6, underlined: 0, tempos: 45, outcomes: 31, places: 13, minutes: 29 },
 };
 
 const LINES = TABLES.flatMap((table) => writtenLines(table));
 
-test("the tables have the lines of twenty players, and of seventy-one more", () => {
-  expect(personsOf(LINES)).toHaveLength(91);
-  const groups = ["all", "new", "more", "kept", "further", "unseen", "ordinary", "various", "mixed"];
-  expect(groups.map((group) => linesOf(group, LINES).length)).toEqual([900, 108, 310, 278, 232, 236, 253, 253, 235]);
+test("the tables have the lines of twenty players, and of eighty-one more", () => {
+  expect(personsOf(LINES)).toHaveLength(101);
+  const groups = ["all", "new", "more", "kept", "further", "unseen", "ordinary", "various", "mixed", "late"];
+  expect(groups.map((group) => linesOf(group, LINES).length)).toEqual([
+    900, 108, 310, 278, 232, 236, 253, 253, 235, 243,
+  ]);
 });
 
 describe.each(Object.keys(REACHED))("of the lines of %s", (group) => {

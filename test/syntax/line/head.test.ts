@@ -30,7 +30,7 @@ test("a word near one that declares", () => {
     playr Noor        => near declaration: playr for player
     instruments: alto => near declaration: instruments for instrument
     peice "X"         => near declaration: peice for piece
-    phrase "x"        => near declaration: phrase for phase
+    phaze "x"         => near declaration: phaze for phase
     name german       => near declaration: name for names
   `);
 });
