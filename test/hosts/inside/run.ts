@@ -7,7 +7,10 @@ const ID = "daystave-dev.daystave";
 /** Milliseconds. */
 const LIMIT = 30_000;
 
-/** Called by the editor; a rejection is a failure, of which it says no reason. Who runs it looks for lines with the mark `[test]`. */
+/**
+ * Called by the editor; a rejection is a failure, of which it says no reason. Who runs it looks for lines with the mark
+ * `[test]`.
+ */
 export async function run(): Promise<void> {
   await givesAll().catch((reason: unknown) => {
     console.log(`[test] failed: ${reason instanceof Error ? reason.stack : reason}`);
