@@ -36,8 +36,8 @@ const TIMES = Math.max(1, Number(process.env["DAYSTAVE_RUNS"] ?? 1));
 const RANDOM = { setupFiles: ["test/support/random-runs.ts"] };
 
 /**
- * What Vite makes of a module is kept from run to run, by the module's text and the names of the plugins; in German it depends on
- * which texts there are in German as well.
+ * What Vite makes of a module is kept from run to run, by the module's text and the names of the plugins; in German it
+ * depends on which texts there are in German as well.
  */
 const KEPT = { experimental: { fsModuleCache: true } };
 const texts = textModules(["server", "shared", "client"]).join();

@@ -99,8 +99,8 @@ describe.skipIf(!desktop)(`the editor's own interface, on the desktop (${named})
 });
 
 /**
- * Opens an editor that runs a test bundle; it reports through two functions that must be there before it loads. The lines of ours
- * among all that the editor says; throws all of them where something failed.
+ * Opens an editor that runs a test bundle; it reports through two functions that must be there before it loads. Gives
+ * the lines of ours among all that the editor says; throws all of them where something failed.
  */
 async function ranIn(page: Page, url: string): Promise<readonly string[]> {
   const all: string[] = [];

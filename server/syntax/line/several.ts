@@ -36,7 +36,8 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
     if (first && at > 0 && after !== "," && !(after === ":" && row.takesKinds(item.meaning))) break;
     const joint =
       isJoint(item.meaning) || (isDash(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning)) ? 1 : 0;
-    const article = isArticle(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning) ? 1 : 0; // `(the melodic one)`
+    // `(the melodic one)`
+    const article = isArticle(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning) ? 1 : 0;
     const next = placed[at + joint + article];
     if (!next || (joint && (next.first || at === 0))) break;
     const led = item.meaning.type === "unknown" && / (?:from|on)$/i.test(item.meaning.words);

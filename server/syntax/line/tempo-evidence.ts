@@ -20,7 +20,7 @@ export function byTempo(words: LineWords, { sign, intends }: Signs): Evidence | 
     hasTempo(words) ||
     hasNamedTempo(words) ||
     hasTempoAtLast(words) ||
-    (isTold && words.hasNumberedPlace) ||
+    ((isTold || words.has("tempo")) && words.hasNumberedPlace) ||
     (hasBareTempo(words) && words.has(...WAYS, ...(isTold ? (["place"] as const) : [])));
   if (!isCounted) return undefined;
   const from = firstWord(words);

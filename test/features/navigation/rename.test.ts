@@ -85,8 +85,8 @@ describe("quotes", () => {
   test("come where the new name is not read as a title without them, and there alone", () => {
     check(
       "2026-03-02\nThe Sleepy Frog‸, bars 1-8, at 60\nThe Sleepy Frog 2 times good\n",
-      "wet collie",
-      '2026-03-02\nwet collie, bars 1-8, at 60\n"wet collie" 2 times good\n',
+      "odd beetle",
+      '2026-03-02\nodd beetle, bars 1-8, at 60\n"odd beetle" 2 times good\n',
     );
   });
 

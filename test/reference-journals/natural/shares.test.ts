@@ -15,11 +15,11 @@ import { type Meant, TABLES, writtenLines } from "./written-lines.ts";
  * none.
  */
 const REACHED: Readonly<Record<string, Readonly<Record<Figure, number>>>> = {
-  a: { read: 202, false: 5, underlined: 0, tempos: 149, outcomes: 100, places: 46, minutes: 67 },
+  a: { read: 202, false: 5, underlined: 0, tempos: 149, outcomes: 101, places: 46, minutes: 67 },
   b: { read: 170, false: 4, underlined: 0, tempos: 109, outcomes: 92, places: 71, minutes: 65 },
-  all: { read: 372, false: 10, underlined: 0, tempos: 258, outcomes: 192, places: 117, minutes: 132 },
+  all: { read: 372, false: 10, underlined: 0, tempos: 258, outcomes: 193, places: 117, minutes: 132 },
   new: { read: 36, false: 2, underlined: 0, tempos: 27, outcomes: 31, places: 9, minutes: 18 },
-  more: { read: 180, false: 4, underlined: 0, tempos: 128, outcomes: 143, places: 49, minutes: 65 },
+  more: { read: 180, false: 4, underlined: 0, tempos: 128, outcomes: 143, places: 50, minutes: 65 },
   kept: { read: 145, false: 3, underlined: 0, tempos: 119, outcomes: 134, places: 41, minutes: 61 },
   further: { read: 102, false: 3, underlined: 0, tempos: 85, outcomes: 43, places: 22, minutes: 27 },
   /** Eight in a hundred are counted that are no practice. */

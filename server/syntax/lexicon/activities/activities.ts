@@ -90,7 +90,7 @@ export const ENGLISH_ACTIVITIES: readonly string[] = [
 export const ACTIVITIES: Readonly<Record<Exclude<LexiconLanguage, "english">, Readonly<Record<string, string>>>> = {
   german: {
     "sight-reading": joined(
-      "Blattlesen | Blattspiel | Vomblattspiel | vom Blatt spielen | prima vista | vom Blatt gespielt",
+      "Blattlesen | Blattspiel | Vomblattspiel | vom Blatt spielen | prima vista",
       "vom Blatt lesen | Blattspielübung | Blattspielen",
     ),
     improvising: joined(

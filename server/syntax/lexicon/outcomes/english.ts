@@ -109,7 +109,7 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     1 mistake | 1 slip | 1 stop | 2 mistakes | 2 slips | 2 stops | :/ | ~ | ± | a bit better | a bit of progress |
     a bit rough | a bit uneven | a few bumps | a few slips | a little better | a little hesitant | a slip |
     a tad better | a work in progress | acceptable | adequate | all but | all but one | all right ish | almost |
-    almost all | almost clean | almost got it | almost had it | almost ish | almost nailed it | almost ok |
+    almost all | almost clean | almost got it | almost had it | almost ish | almost ok |
     almost right | almost there | alright ish | basics there | better | better again | better but not clean |
     better but not great | better but not there | better but slow | better but uneven | better by the end |
     better each time | better every time | better in places | better ish | better than before | better than it was |
@@ -138,7 +138,7 @@ export const ENGLISH_OUTCOMES: OutcomeWords = {
     more solid | more steady | mostly | mostly clean | mostly even | mostly fine | mostly good | mostly in time |
     mostly in tune | mostly ok | mostly right | mostly steady | mostly there | mostly there now | near enough |
     nearer | nearly all | nearly all right | nearly clean | nearly got it | nearly had it | nearly ish |
-    nearly nailed it | nearly ok | nearly right | nearly there | needs more | needs more time | needs more work |
+    nearly ok | nearly right | nearly there | needs more | needs more time | needs more work |
     needs polish | needs polishing | needs time | needs work | nice but slow | no worse | not a disaster |
     not as bad | not as bad as i thought | not bad but slow | not brilliant | not every time | not far off |
     not hopeless | not perfect | not quite | not so bad but slow | not terrible | not the best | not the worst |

@@ -68,7 +68,7 @@ export const ENGLISH_PLACES: PlaceTable = {
     "w/o repeats | A part | B part | C part | A section | B section | C section | A part only | B part only",
     "all repeats | anacrusis | b section only | both repeats | both halves | chorus out | codetta",
     "countersubject | ending only | first subject | from the bridge | from the coda | from the development",
-    "from the recap | from the recapitulation | from the repeat | from the sign | head in | in head | key change",
+    "from the recap | from the recapitulation | from the repeat | from the sign | in head | key change",
     "the key change | middle 8 | middle eight | modulation | opening only | pick up bar | pickup | pickup notes",
     "pickups | retransition | second subject | segno | shout chorus | solo section | start only | tag ending",
     "the bridge | the chorus | the coda | the development | the ending only | the intro | the melody | the recap",

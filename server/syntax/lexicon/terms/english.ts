@@ -62,7 +62,7 @@ export const ENGLISH_TERMS: TermTable = {
   groups: "groups of | in groups of",
   slow: joined(
     "slow | slowly | dead slow | half speed | half tempo | nice and slow | really slow | really slowly | slow mo",
-    "slow practice | slow tempo | slow motion | under tempo | very slow | very slowly | v slow | v slowly",
+    "slow practice | slow tempo | slow motion | very slow | very slowly | v slow | v slowly",
     "super slow | slow and careful",
   ),
   manners: {

@@ -5,14 +5,14 @@ import type { SignTable } from "../sign-table.ts";
 export const ENGLISH_BODY_SIGNS: SignTable = {
   "body-part": {
     "arm or leg": joined(
-      "1st finger | 2nd finger | 3rd finger | 4th finger | 5th finger | ankle | ankles | arm | arms | bicep",
+      "4th finger | 5th finger | ankle | ankles | arm | arms | bicep",
       "biceps | calf | calves | elbow | elbows | feet | finger | finger joint | finger joints | finger tip",
-      "finger tips | fingernail | fingernails | fingers | fingertip | fingertips | first finger | foot | forearm",
-      "forearms | forefinger | fourth finger | hamstring | hamstrings | hand | hands | hip | hips | index finger",
+      "finger tips | fingernail | fingernails | fingers | fingertip | fingertips | foot | forearm",
+      "forearms | forefinger | hamstring | hamstrings | hand | hands | hip | hips | index finger",
       "knee | knees | knuckle | knuckles | l hand | l thumb | l wrist | left arm | left hand | left thumb",
       "left wrist | leg | legs | little finger | lower arm | middle finger | palm | palms | pinkie | pinkies",
       "pinky | pinkys | r hand | r thumb | r wrist | right arm | right hand | right thumb | right wrist",
-      "ring finger | second finger | shin | shins | thigh | thighs | third finger | thumb | thumb joint",
+      "ring finger | shin | shins | thigh | thighs | thumb | thumb joint",
       "thumbnail | thumbs | toe | toes | tricep | triceps | upper arm | wrist | wrist bone | wrist joint | wrists",
     ),
     ear: "ear | eardrum | eardrums | ears | hearing | tinnitus",

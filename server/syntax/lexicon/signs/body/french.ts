@@ -6,10 +6,10 @@ export const FRENCH_BODY_SIGNS: SignTable = {
   "body-part": {
     "arm or leg": joined(
       "annulaire | auriculaire | avant bras | biceps | bout des doigts | bout du doigt | bras | cheville",
-      "chevilles | cinquième doigt | coude | coudes | cuisse | cuisses | doigt | doigts | genou | genoux | hanche",
+      "chevilles | coude | coudes | cuisse | cuisses | doigt | doigts | genou | genoux | hanche",
       "index | jambe | jambes | main | main droite | main gauche | mains | majeur gauche | mollet | mollets",
       "ongle | ongles | orteil | orteils | paume | paumes | petit doigt | phalange | phalanges | pied | pieds",
-      "poignet | poignets | pouce | pouces | quatrième doigt | triceps",
+      "poignet | poignets | pouce | pouces | triceps",
     ),
     ear: "acouphène | acouphènes | audition | oreille | oreilles | tympan | tympans",
     "part of the body": joined(

@@ -6,13 +6,13 @@ export const GERMAN_BODY_SIGNS: SignTable = {
   "body-part": {
     "arm or leg": joined(
       "arm | arme | bein | beine | daumen | daumenballen | daumengelenk | daumennagel | daumensattelgelenk",
-      "dritter finger | ellbogen | ellbogengelenk | ellenbogen | finger | fingergelenk | fingergelenke",
+      "ellbogen | ellbogengelenk | ellenbogen | finger | fingergelenk | fingergelenke",
       "fingerknöchel | fingerkuppe | fingerkuppen | fingernagel | fingerspitze | fingerspitzen | fuß | füße",
       "hand | handballen | handgelenk | handgelenke | handrücken | hände | hüfte | kleiner finger | knie",
       "knöchel | li hand | linke hand | linker arm | linker daumen | mittelfinger | nagel | nägel | oberarm",
       "oberarme | oberschenkel | re hand | rechte hand | rechter arm | rechter daumen | ringfinger",
-      "sehnenscheide | sehnenscheiden | unterarm | unterarme | vierter finger | wade | waden | zeh | zehen",
-      "zeigefinger | zweiter finger",
+      "sehnenscheide | sehnenscheiden | unterarm | unterarme | wade | waden | zeh | zehen",
+      "zeigefinger",
     ),
     ear: "gehör | hörsturz | ohr | ohren | ohrensausen | tinnitus | trommelfell",
     "part of the body": joined(

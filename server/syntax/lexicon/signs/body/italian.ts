@@ -10,7 +10,7 @@ export const ITALIAN_BODY_SIGNS: SignTable = {
       "gamba | gambe | ginocchia | ginocchio | gomiti | gomito | indice | mani | mano | mano destra",
       "mano sinistra | medio | mignolo | nocca | nocche | palmo | piede | piedi | pollice | pollice destro",
       "pollice sinistro | pollici | polpacci | polpaccio | polpastrelli | polpastrello | polsi | polso",
-      "polso destro | polso sinistro | quarto dito | quinto dito | tricipite | unghia | unghie",
+      "polso destro | polso sinistro | tricipite | unghia | unghie",
     ),
     ear: "acufene | acufeni | orecchie | orecchio | timpano destro | timpano sinistro | udito",
     "part of the body": joined(

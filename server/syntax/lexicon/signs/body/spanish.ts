@@ -6,10 +6,10 @@ export const SPANISH_BODY_SIGNS: SignTable = {
   "body-part": {
     "arm or leg": joined(
       "antebrazo | antebrazo derecho | antebrazo izquierdo | antebrazos | anular | brazo | brazo derecho",
-      "brazo izquierdo | brazos | bíceps | cadera | caderas | codo | codos | cuarto dedo | dedo | dedo gordo",
+      "brazo izquierdo | brazos | bíceps | cadera | caderas | codo | codos | dedo | dedo gordo",
       "dedos | gemelos | mano | mano derecha | mano izquierda | manos | meñique | muslo | muslos | muñeca",
       "muñeca derecha | muñeca izquierda | muñecas | nudillo | nudillos | palma | palmas de las manos | pie",
-      "pierna | piernas | pies | pulgar | pulgar derecho | pulgar izquierdo | pulgares | quinto dedo | rodilla",
+      "pierna | piernas | pies | pulgar | pulgar derecho | pulgar izquierdo | pulgares | rodilla",
       "rodillas | tobillo | tobillos | tríceps | uña | uñas | yema | yemas | índice",
     ),
     ear: "acúfenos | oreja | orejas | oído | oídos | tímpano",
