@@ -84,9 +84,9 @@ test("a pattern, a scale and the journal's own words", () => {
 describe("quotes", () => {
   test("come where the new name is not read as a title without them, and there alone", () => {
     check(
-      "2026-03-02\nThe Sleepy Frog‸, bars 1-8, at 60\nThe Sleepy Frog 2 times good\n",
-      "odd beetle",
-      '2026-03-02\nodd beetle, bars 1-8, at 60\n"odd beetle" 2 times good\n',
+      "2026-03-02\nThe Sleepy Frog‸, bars 1-8, at 60\nThe Sleepy Frog 2 good\n",
+      "slow study",
+      '2026-03-02\nslow study, bars 1-8, at 60\n"slow study" 2 good\n',
     );
   });
 
