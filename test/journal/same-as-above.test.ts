@@ -39,6 +39,14 @@ describe("the subject above", () => {
     ["long tones, 5 min\nsame, 3 min", "long tones, 3 min"],
   ])("%j", (day, expected) => expect(last(day)).toBe(expected));
 
+  test.each([
+    ["Gavotte, bars 1-8, at 60\nbars 9-16, 50 then 56", "Gavotte, bars 9-16, 50 56"],
+    ["Gavotte, at 60\nbars 9-16 of it, slurred, at 50 clean", "Gavotte, slurred, bars 9-16, 50, clean"],
+    ["Gavotte, at 60\nbars 9-16, 50\nbar 20 clean", "Gavotte, bar 20, clean"],
+    ["D minor at 60\nbars 9-16, 50", "bars 9-16, 50"],
+    ["bars 9-16 of it, 50 then 56", "remark"],
+  ])("a place is of the piece above: %j", (day, expected) => expect(last(day)).toBe(expected));
+
   test("German", () =>
     expect(last("d-Moll, 60\ndito, 66 sauber", "names german\n")).toBe("d-Moll natürlich, 66, sauber"));
 });

@@ -289,6 +289,7 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "technique":
       return techniqueAt(words, i);
     case "place":
+      if (phrase.length === 1 && SECTION.test(phrase.meaning.text)) return undefined; // `apart` is no `A part`
       return furtherPlace(words, i, { length: phrase.length, meaning: phrase.meaning });
     case "direction":
       return phrase.length === 1 && endsVerb(words, i) ? undefined : phrase;
@@ -298,6 +299,9 @@ function phraseAt(words: Words, i: number): Found | undefined {
       return phrase;
   }
 }
+
+/** A section by its letter, which is a word of its own. */
+const SECTION = /^\p{L} /u;
 
 /** No kind where no tonic stands before. */
 const MINUTES = ["min", "min."];

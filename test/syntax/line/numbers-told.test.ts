@@ -62,3 +62,12 @@ test("words of an exercise in a name make no title of it", () => {
     Galliard 3/2, bars 9-16, 100      => entry: title Galliard (undeclared) | place bars 9-16 | tempo 100
   `);
 });
+
+test("of a piece a range in front of a tempo is bars, as one too slow for a tempo is", () => {
+  check(`
+    "Giga", bars 1-16 @ 58, 17-34 @ 50   => entry: title Giga (undeclared) | place bars 1-16 | tempo 58 | place bars 17-34 | tempo 50
+    "Giga", 1st mvt 17-34, 56            => entry: title Giga (undeclared) | place mvt 1 | place 17-34 | tempo 56
+    minuet 96 wobbly                     => entry: title minuet (undeclared) | tempo 96 | outcome wobbly
+    song 41, clean                       => entry: title song 41 (undeclared) | outcome clean
+  `);
+});
