@@ -116,9 +116,9 @@ export class LineWords {
     return this.vocabulary.title(text);
   }
 
-  /** The signs between a word and the one before it, or before the first or behind the last. */
+  /** The signs between a word and the one before it, or before the first or behind the last; "" further on. */
   before(i: number): string {
-    const from = i > 0 ? this.words[i - 1]!.end : this.start;
+    const from = i > 0 ? (this.words[i - 1]?.end ?? this.end) : this.start;
     return this.text.slice(from, this.words[i]?.start ?? this.end).trim();
   }
 

@@ -34,6 +34,8 @@ test("a kind of piece with its number is a piece, and no count is one", () => {
     no 5 today                        => prose
     song 2 is stuck in my head        => prose
     March 3, snow                     => prose
+    study                             => phase: phase studies
+    No                                => prose
     vocalise 5 notes, 80              => entry: vocalises | span 5 degrees | tempo 80
   `);
 });
