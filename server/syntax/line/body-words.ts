@@ -1,3 +1,4 @@
+import { ARTICLES } from "../lexicon/title-words.ts";
 import type { LineWords } from "./line-words.ts";
 
 /**
@@ -76,8 +77,14 @@ function isDenied(words: LineWords, trouble: number): boolean {
 export function isTakenBack(words: LineWords, trouble: number): boolean {
   const { to } = clauseAt(words, trouble);
   for (let i = trouble + 1; i < to; i++)
-    if (words.is(i, "eased") || (words.isGood(i) && !isSide(words, i))) return true;
+    if (words.is(i, "eased") || (words.isGood(i) && !isSide(words, i) && !isOfElse(words, i))) return true;
   return false;
+}
+
+/** `hurts even at rest`, `sore after a good run`, `hurts, not good`, `schmerzt leicht`: that eases nothing. */
+function isOfElse(words: LineWords, i: number): boolean {
+  const isAdverb = /^(?:even|leicht|lightly|easily)$/i.test(words.typed(i));
+  return isAdverb || words.is(i - 1, "negation") || ARTICLES.has(words.key(i - 1));
 }
 
 /** `right` says that something went well, or which of two it is. */

@@ -145,10 +145,12 @@ test("at the beginning of a line in a day stand phases too, those that it has no
     "grips",
     "gruppetti",
     "grooves",
+    "grip exercise",
     "growl",
     "group practice",
+    "grade exam",
   ]);
-  check("ma‸", ["market band", "mallet permutations", "mallet rolls"]);
+  check("ma‸", ["market band", "martelé exercise", "mallet permutations", "mallet rolls", "manual changes", "…"]);
   check("warmu‸", ["warm-up"]);
   const inDay = `${LAST_DAYS}2026-03-06 Fri\nwarm-up, 5 min\n`;
   const phases = labels("‸", inDay).filter((label) => ["warm-up", "groundwork", "pieces"].includes(label));
@@ -164,8 +166,10 @@ test("titles by their short names, in quotes where they have none", () => {
     "grips",
     "gruppetti",
     "grooves",
+    "grip exercise",
     "growl",
     "group practice",
+    "grade exam",
   ]);
   check("  Dai‸", ['"Daily thirds no. 3"']);
   checkTaken('  "Gr‸"', "Ground", "  Ground");

@@ -115,3 +115,8 @@ test("what does not hurt is no alarm", () => {
   check("german", "-", "Daumen locker\nSchulter locker\nHandgelenk leicht");
   check("dutch", "eased", "geen rugpijn\npijnvrij");
 });
+
+test("a good word eases a pain only where it is said of it", () => {
+  check("english", "hurts", "wrist hurts even at rest\nwrist sore after a good run\nshoulder hurts not good");
+  check("german", "hurts", "Schulter schmerzt leicht");
+});

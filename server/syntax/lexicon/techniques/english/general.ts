@@ -146,7 +146,7 @@ export const GENERAL_TECHNIQUES: readonly string[] = [
   "legato exercise | legato exercises | legato drill | legato drills | legato study | legato studies",
   "metronome exercise | metronome exercises | metronome drill | metronome games",
   joined(
-    "polyrhythms | polyrhythm | polyrhythm exercise | cross rhythms | cross rhythm | 3 against 2 | 2 against 3",
+    "polyrhythms | polyrhythm | polyrhythm exercise | cross rhythms | cross rhythm | three against two | two against three",
     "three against two | two against three | 4 against 3 | four against three | hemiolas | hemiola",
   ),
   "posture exercise | posture check | posture work",
