@@ -64,11 +64,14 @@ const END_FIRST = new RegExp(`^(?:${END_OF_PIECE})\\b`, "i");
 /** What a range may begin with: `17 - end`, `D - end`. */
 const PLACE_LAST = /(?:\d[a-f]?|(?:^|\s)[A-Z])$/;
 
-/** Spaces between columns, three or more, or a tab: `letter C   slow 66 ok   104 mess`. */
+const TONIC_LAST = /(?:^|\s)[A-Ha-h][#b♯♭]?$/u;
+
+/** Spaces between columns, three or more: `letter C   slow 66 ok   104 mess`. */
 export function isGapBetween(text: string, start: number, i: number, to: number): boolean {
+  if (TONIC_LAST.test(text.slice(Math.max(start, i - 4), i))) return false; // `D   minor`
   const before = text.slice(Math.max(start, i - 1), i);
   const behind = text.slice(i, Math.min(to, i + BEHIND_DASH));
-  const gap = /^(?: {3,}|[ ]*\t\s*)(?=\S)/.exec(behind)?.[0];
+  const gap = /^ {3,}(?=\S)/.exec(behind)?.[0];
   return (
     gap !== undefined && /[^\s([,;:|/<>=→–—-]/u.test(before) && !/^[)\],;:|/<>=→–—-]/u.test(behind.slice(gap.length))
   );

@@ -179,7 +179,7 @@ export class LineCuts {
   }
 
   private separatorAt(i: number, code: number): number {
-    if (code === SPACE || code === TAB) return isGapBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
+    if (code === SPACE) return isGapBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (code === COMMA) return this.isDecimal(i) ? FIRST : AFTER_COMMA;
     if (isDash(code)) return isDashBetween(this.text, this.start, i, this.to) ? AFTER_COMMA : FIRST;
     if (isBracket(code)) return isBracketApart(this.text, i, this.to) ? AFTER_COMMA : FIRST;

@@ -150,7 +150,7 @@ test("at the beginning of a line in a day stand phases too, those that it has no
     "group practice",
     "grade exam",
   ]);
-  check("ma‸", ["market band", "martelé exercise", "mallet permutations", "mallet rolls", "manual changes", "…"]);
+  check("ma‸", ["market band", "martelé exercise", "manual changes", "mallet permutations", "mallet rolls", "…"]);
   check("warmu‸", ["warm-up"]);
   const inDay = `${LAST_DAYS}2026-03-06 Fri\nwarm-up, 5 min\n`;
   const phases = labels("‸", inDay).filter((label) => ["warm-up", "groundwork", "pieces"].includes(label));
