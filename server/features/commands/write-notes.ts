@@ -73,9 +73,11 @@ interface ClaimPlace {
 
 function placeOfClaim(text: string, source: EntryLine): ClaimPlace {
   const { cuts } = cutLine(text.slice(0, source.end), source.start);
-  const colon = separatorsOf(text, cuts).find(({ sign }) => sign === ":")?.column;
+  const subject = source.subject!;
+  // that of a label comes before
+  const colon = separatorsOf(text, cuts).find(({ sign, column }) => sign === ":" && column > subject.start)?.column;
   if (colon === undefined) {
-    const start = source.subject!.end;
+    const start = subject.end;
     const rest = text.slice(start, source.end).trim();
     return { start, end: start, before: ": ", after: rest === "" || rest.startsWith(",") ? "" : "," };
   }

@@ -56,6 +56,10 @@ export const JOINTS_OF_SUBJECTS = "and|&|\\+|\\/|und|et|e|y|en|u";
 /** What joins one thing with the next. */
 export const AND: readonly string[] = list("and | & | + | und | et | en | e | y");
 
+/** What leads from one thing that was played to the next: `100 then 108`, `then same again`. */
+export const THEN: readonly string[] = list("then | dann | puis | luego | poi | dan");
+export const LEADS_ON: ReadonlySet<string> = new Set([...THEN, ...AND]);
+
 function list(words: string): readonly string[] {
   return words.split(" | ");
 }

@@ -2,6 +2,7 @@ import { ABBREVIATIONS, SHORT_WORDS } from "../lexicon/abbreviations.ts";
 import { TICKS } from "../lexicon/outcomes/signs.ts";
 import { END_OF_PIECE } from "../lexicon/places/bars.ts";
 import { PLACE_TABLES } from "../lexicon/places/place-tables.ts";
+import { NUMBERED } from "../lexicon/title-words.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
 import { CODES } from "./character-codes.ts";
@@ -136,15 +137,16 @@ export function isSentenceEnd(text: string, start: number, i: number, to: number
   const word = /(?:^|[\s(/])([\p{L}\p{M}'’]+)$/u.exec(before)?.[1];
   if (word === undefined)
     return (
-      /\)$/.test(before) ||
-      (NUMBERED.test(before) && !isOrdinalPlace(text, i, to)) ||
-      (TEMPO_LAST.test(before) && !isOrdinalPlace(text, i, to))
+      /\)$/.test(before) || ((NUMBERED_LAST.test(before) || TEMPO_LAST.test(before)) && !isOrdinalPlace(text, i, to))
     );
   return word.length >= SHORTEST_WORD ? !ABBREVIATIONS.has(fold(word)) : SHORT_WORDS.has(fold(word));
 }
 
 /** `No 15. Awful`: the number of a piece. */
-const NUMBERED = /(?:^|\s)(?:no|nr|op|study|etude|étude|exercise|song|tune)\.?\s+\d{1,3}$/i;
+const NUMBERED_LAST = new RegExp(
+  `(?:^|\\s)(?:no|nr|op|study|etude|étude|${[...NUMBERED].join("|")})\\.?\\s+\\d{1,3}$`,
+  "iu",
+);
 const TEMPO_LAST = /(?:^|\s)(?:[3-9]\d|1\d\d)$/;
 
 /** `60. Takt`: the point belongs to the number. */

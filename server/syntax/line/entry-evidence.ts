@@ -58,7 +58,7 @@ function isSpeech(words: LineWords): boolean {
   return spoken.length > 2 && spoken.some((word, i) => !(i > 0 && /^\p{Lu}/u.test(word)) && words.isPronoun(word));
 }
 
-/** `new piece "Harvest", bars 1-8`: a title in quotes behind a few words; -1 where none is. */
+/** `new piece "Harvest", bars 1-8`: a title in quotes behind a few words. */
 function quotedLater(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
   const at = firstOf(words, ["quoted"]);
   if (at < 1 || words.isCapital(0) || at > LONGEST_LEAD || intends || (sign >= 0 && sign < at)) return undefined;

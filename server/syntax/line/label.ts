@@ -1,8 +1,7 @@
 import type { Item, Meaning } from "../words/meaning.ts";
 import { cutLine, type Part } from "./cut.ts";
 import { entryOf } from "./entry-words.ts";
-import type { TitleMatch } from "./known-title.ts";
-import { knownTitleIn } from "./known-title.ts";
+import { knownTitleIn, type TitleMatch } from "./known-title.ts";
 import type { EntryLine } from "./line.ts";
 import { LineWords } from "./line-words.ts";
 import { type PartContext, partsOf } from "./parts.ts";

@@ -1,3 +1,4 @@
+import { LEADS_ON } from "../lexicon/note-leads.ts";
 import type { Item, Meaning, SubjectMeaning } from "../words/meaning.ts";
 import type { Part } from "./cut.ts";
 import { cutLine } from "./cut.ts";
@@ -10,15 +11,12 @@ import { hasTempo } from "./tempo-evidence.ts";
 
 /** `same`, `ditto`, `nochmal` at the beginning of a line; undefined where none stands there. */
 export function sameWords(words: LineWords): SameWords | undefined {
-  const from = THEN.test(words.typed(0)) && words.before(1) === "" ? 1 : 0;
+  const from = LEADS_ON.has(words.typed(0).toLowerCase()) && words.before(1) === "" ? 1 : 0;
   const length = words.lengthOf(from, "same-as-above");
   if (length === 0) return undefined;
   const [start, end] = [words.words[from]!.start, words.words[from + length - 1]!.end];
   return { start, end, terms: words.meaningOf(from, "same-as-above") === "same" };
 }
-
-/** `then same again`. */
-const THEN = /^(?:then|and|dann|und|puis|et|luego|y|dan|en|poi|e)$/i;
 
 /** What says that it was played again, and how. */
 const SAYS_HOW: readonly Meaning["type"][] = [

@@ -28,8 +28,7 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
   const placed = placedItems(parts).slice(from);
   const set = keySet(placed);
   if (set) return set;
-  const row = new SubjectRow();
-  row.ledByKind = /^\p{Ll}{2}/u.test(text.slice(placed[0]?.item.start));
+  const row = new SubjectRow(LED_BY_KIND.test(text.slice(placed[0]?.item.start)));
   let at = 0;
   while (at < placed.length) {
     const { item, first, after } = placed[at]!;
@@ -52,6 +51,9 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
   }
   return row.found();
 }
+
+/** A tonic is a letter, or a capital and what alters it. */
+const LED_BY_KIND = /^(?:\p{Ll}{2}|\p{Lu}\p{Ll}{2})/u;
 
 function placedItems(parts: readonly Part[]): readonly Placed[] {
   return parts.flatMap(({ items, after }) => items.map((item, i) => ({ item, first: i === 0, after })));
@@ -99,11 +101,12 @@ class SubjectRow {
   private refined: ScaleMeaning | undefined;
   private length = 0;
   private start = -1;
-  /** Its first subject begins with the word for it, and no tonic: `arp Bb`. */
-  ledByKind = false;
   /** Where the last stands that is more than a letter. */
   private lastNamed: readonly [number, number] = [0, 0];
   private end = 0;
+
+  /** @param ledByKind the first subject begins with the word for it, and no tonic: `arp Bb` */
+  constructor(private readonly ledByKind: boolean) {}
 
   /** False where an item does not go on with the row. @param length with it, in items */
   take(item: Item, standing: Standing, length: number): boolean {
@@ -179,11 +182,10 @@ class SubjectRow {
     if (this.waiting.length > 0 && (isOfItsOwn || (areSymbols && subject.type !== "chord"))) return false;
     const { waiting } = this;
     this.waiting = [];
-    const chord = this.asArpeggio(subject);
-    if (chord) return this.add(chord);
-    if (subject.type === "scale" && subject.unsaid !== "major") this.tellKind(subject);
-    for (const { note, at } of waiting) this.add(onNote(subject, note), at);
-    return this.add(subject);
+    const named = this.asArpeggio(subject) ?? subject;
+    if (named.type === "scale" && named.unsaid !== "major") this.tellKind(named);
+    for (const { note, at } of waiting) this.add(onNote(named, note), at);
+    return this.add(named);
   }
 
   /** `arp Bb maj, F maj`: said before the first, what they are goes for the others. */

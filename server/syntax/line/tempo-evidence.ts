@@ -1,3 +1,4 @@
+import { THEN } from "../lexicon/note-leads.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
 import { type Evidence, hasBareTempo, NAMED, OTHER_LINES, type Signs, saysMore, WAYS } from "./evidence.ts";
 import type { LineWords } from "./line-words.ts";
@@ -6,6 +7,7 @@ import { firstWord } from "./title.ts";
 
 /** Words in front of a tempo that stands apart name what is practised when they are at most so many. */
 const LONGEST_NAME = 5;
+
 /**
  * `gde gracenotes, 50, the last one late`, `grips @48`: words that nothing is known of, in front of a tempo that is
  * marked or stands apart, or of a numbered place and how it went there. With a place they are a piece, else an exercise
@@ -122,7 +124,7 @@ function hasNamedTempo({ items, text }: LineWords): boolean {
   });
 }
 
-const IN_ROW = /^\s*(?:[/→>,–-]|->|then|dann|puis|luego|poi|dan)?\s*$/;
+const IN_ROW = new RegExp(`^\\s*(?:[/→>,–-]|->|${THEN.join("|")})?\\s*$`);
 
 function lowestOf({ meaning }: Item): number {
   if (meaning.type === "number") return meaning.value;

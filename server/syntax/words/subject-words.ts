@@ -1,3 +1,4 @@
+import { TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
 import { chordAt } from "./chord-words.ts";
 import { faultyAt } from "./faulty-subject.ts";
 import { figureAt } from "./figure-words.ts";
@@ -51,7 +52,7 @@ function allForms(words: Words, i: number): number | undefined {
 /** `concert Bb`, `concert eb scale`: a key as it sounds, and no concert. */
 function atConcertPitch(words: Words, i: number): Found<ScaleMeaning> | undefined {
   if (!words.is(i, "concert")) return undefined;
-  const lone = words.note(i + 1);
+  const lone = TONICS_THAT_ARE_WORDS.has(words.typed(i + 1)) ? undefined : words.note(i + 1); // `concert a week later`
   const scale = scaleAt(words, i + 1) ?? (lone && lone.note.octave === undefined ? loneTonic(lone, 0) : undefined);
   return scale && { length: 1 + scale.length, meaning: scale.meaning };
 }

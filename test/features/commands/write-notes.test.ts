@@ -54,6 +54,11 @@ test("over the span, in the pattern and the direction that are stated", () => {
   check("F major, five notes, top down", "F major: C Bb A G F G A Bb C‸, five notes, top down");
 });
 
+test("behind what is played, and not behind the colon of a label", () => {
+  check("tenor: C major, 60", "tenor: C major: C D E F G A B C‸, 60");
+  check("A | F major | 72", "A | F major: F G A Bb C D E F‸, | 72");
+});
+
 test("of leaps the order of the day that the entry stands on, whatever the direction", () => {
   const onDay = (date: string, entry: string) =>
     run((journal, uri, at) => writeNotes(journal, uri, at, { today: parseIsoDate(date)! }), `${date}\n‸${entry}`);

@@ -45,6 +45,7 @@ test("keys a fifth apart are practised in turn, and what is said before the firs
     Bb Eb Ab Db 1 octave, 88          => entry: Bb major, Eb major, Ab major, Db major | span 1 octaves | tempo 88
     D E F, 88                         => entry: (no subject) | note D | note E | note F | tempo 88
     arp Bb major, F major, 80         => entry: Bb major arpeggio, F major arpeggio | tempo 80
+    Arp Bb major, F major, 80         => entry: Bb major arpeggio, F major arpeggio | tempo 80
     C- mel, F- mel, 92                => entry: C melodic minor, F melodic minor | tempo 92
     scale C 60                        => entry: C major (major unsaid) | unknown scale | tempo 60
   `);

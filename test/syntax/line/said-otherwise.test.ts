@@ -11,6 +11,7 @@ test("concert pitch says how a key sounds, and is no concert", () => {
   check(`
     concert Bb scale, twice              => entry: Bb major (major unsaid) | times 2
     concert eb 80                        => entry: Eb major (major unsaid) | tempo 80
+    concert a week later                 => entry: gig | note A (lower) | unknown week later
     concert, 90 min                      => entry: gig | 90 min
   `);
 });
