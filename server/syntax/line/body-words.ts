@@ -1,3 +1,4 @@
+import { TURNS } from "../lexicon/signs/turns.ts";
 import { ARTICLES } from "../lexicon/title-words.ts";
 import type { LineWords } from "./line-words.ts";
 
@@ -77,14 +78,15 @@ function isDenied(words: LineWords, trouble: number): boolean {
 export function isTakenBack(words: LineWords, trouble: number): boolean {
   const { to } = clauseAt(words, trouble);
   for (let i = trouble + 1; i < to; i++)
-    if (words.is(i, "eased") || (words.isGood(i) && !isSide(words, i) && !isOfElse(words, i))) return true;
+    if (words.is(i, "eased") || (words.isGood(i) && !isSide(words, i) && isTurned(words, trouble, i))) return true;
   return false;
 }
 
-/** `hurts even at rest`, `sore after a good run`, `hurts, not good`, `schmerzt leicht`: that eases nothing. */
-function isOfElse(words: LineWords, i: number): boolean {
-  const isAdverb = /^(?:even|leicht|lightly|easily)$/i.test(words.typed(i));
-  return isAdverb || words.is(i - 1, "negation") || ARTICLES.has(words.key(i - 1));
+/** `stiff but fine`; `hurts even at rest`, `douleur bien présente` and `Schmerz geht durch` ease nothing. */
+function isTurned(words: LineWords, trouble: number, good: number): boolean {
+  for (let i = good - 1; i > trouble; i--) if (words.is(i, "negation") || ARTICLES.has(words.key(i))) return false;
+  for (let i = good - 1; i > trouble; i--) if (TURNS.has(words.key(i))) return true;
+  return false;
 }
 
 /** `right` says that something went well, or which of two it is. */

@@ -118,5 +118,9 @@ test("what does not hurt is no alarm", () => {
 
 test("a good word eases a pain only where it is said of it", () => {
   check("english", "hurts", "wrist hurts even at rest\nwrist sore after a good run\nshoulder hurts not good");
-  check("german", "hurts", "Schulter schmerzt leicht");
+  check("english", "hurts", "wrist pain still strong\nthumb stiff but not good");
+  check("english", "eased", "thumb stiff but fine\nwrist sore but ok now");
+  check("german", "hurts", "Schulter schmerzt leicht\nSchmerz geht durch den Arm\nSchmerz sitzt tief");
+  check("french", "hurts", "douleur au pouce bien présente");
+  check("spanish", "hurts", "dolor de mano y codo");
 });
