@@ -13,7 +13,7 @@ interface LabelContext extends PartContext {
 }
 
 /** `[own]`, `tenor:`, `A |`, `[own] T:`, of at most two words each. */
-const LABEL = /^(?:\[[^\][\d]{1,20}\]\s+)?(?:\p{L}[\p{L}'’.]*(?:\s\p{L}[\p{L}'’.]*)?\s*(?::\s|\|))?\s*/u;
+const LABEL = /^(?:\[[^\][\d]{1,20}\]\s+)?(?:\p{L}[\p{L}'’.]*(?:\s\p{L}[\p{L}'’.]*)?\s*[:|])?\s*/u;
 
 /** Words that say what kind of line it is, or who speaks. */
 const NO_LABELS = [
@@ -46,6 +46,12 @@ const PRACTISED: readonly Meaning["type"][] = [
 
 const IS_NO_LABEL: readonly Meaning["type"][] = [...PRACTISED, "instrument", "tempo", "place"];
 
+/** The German `Alt` is short for a scale as well. */
+function isNoLabel(words: LineWords, i: number): boolean {
+  const type = words.found(i)?.meaning.type ?? "unknown";
+  return IS_NO_LABEL.includes(type) && !(type === "kind" && words.is(i, "instrument"));
+}
+
 /**
  * `A | F major | 92 | clean`, `tenor: long tones, 8 min`, `[own] G major`: an entry by what stands behind the label
  * alone. Undefined where the line has no label, or tells of no practice behind it.
@@ -57,7 +63,7 @@ export function entryBehindLabel(words: LineWords, context: LabelContext): Entry
   const count = words.words.filter((word) => word.start < start + length).length;
   if (words.first(0, count, ...NO_LABELS) >= 0 || words.titleOf(text.slice(start, start + length)) !== undefined)
     return undefined;
-  for (let i = 0; i < count; i++) if (IS_NO_LABEL.includes(words.found(i)?.meaning.type ?? "unknown")) return undefined;
+  for (let i = 0; i < count; i++) if (isNoLabel(words, i)) return undefined;
   const behind = wordsFrom(text, start + length, end, context);
   if (behind.found(0)?.meaning.type === "quoted") return undefined; // what somebody said
   const titles = (context.titles ?? []).map((match) => ({ ...match, from: match.from - count, to: match.to - count }));

@@ -165,8 +165,8 @@ function itemsAt(words: readonly Token[], items: readonly Item[]): readonly (Ite
   });
 }
 
-const SIGNS_BEFORE = /^[\s.,;:!?()[\]{}…*~–—-]+/u;
-const SIGNS_BEHIND = /[\s.,;:!?()[\]{}…*~–—-]+$/u;
+const SIGNS_BEFORE = /^[\s.,;:!?()[\]{}…*~→–—-]+/u;
+const SIGNS_BEHIND = /[\s.,;:!?()[\]{}…*~→–—-]+$/u;
 
 /** A word without the signs around it; nothing where it is no more than signs. */
 function trimmed(token: Token): readonly Token[] {

@@ -14,6 +14,7 @@ test("an instrument, a person or a place is kept, and the line is read behind it
     T | long tones | – | 6 min              => entry: long tones | unknown T | 6 min
     tenor: long tones, no vibrato, 8 min    => entry: long tones | unknown tenor | unknown no vibrato | 8 min
     [own] tenor: G major 60                 => entry: G major | unknown [own] tenor | tempo 60
+    Tenor:long tones, 5 min                 => entry: long tones | unknown Tenor | 5 min
     at home: string crossings, 8x, tidy     => entry: string crossings | unknown at home | times 8 | outcome tidy
     band: Overture to a Fair, letter C, 66  => entry: title Overture to a Fair (undeclared) | unknown band | place letter C | tempo 66
   `);

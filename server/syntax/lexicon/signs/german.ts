@@ -238,7 +238,7 @@ export const GERMAN_SIGNS: SignTable = {
   },
   instrument: {
     instrument: joined(
-      "akkordeon | alphorn | altblockflöte | altflöte | baritonsaxophon | bassblockflöte | bassgitarre",
+      "akkordeon | alphorn | alt | altblockflöte | altflöte | baritonsaxophon | bassblockflöte | bassgitarre",
       "blockflöte | bratsche | cello | cembalo | e-bass | e-gitarre | euphonium | fagott | flöte | flügelhorn",
       "gambe | geige | gesang | gitarre | hackbrett | harfe | horn | klarinette | klavichord | klavier",
       "kontrabass | laute | mandoline | mundharmonika | oboe | orgel | pauken | percussion | posaune | querflöte",
