@@ -73,6 +73,7 @@ export function firstOfPart(text: string, vocabulary: Vocabulary): { first: Item
   const { meaning, length } = recognise(words, 0, undefined);
   const next = tokens[length];
   if (words.is(length, "mm")) return undefined; // tempo or measures: what stands before tells
+  if (hasNumberBefore(words, length) && hasNumberBefore(words, tokens.length, length)) return undefined;
   if (!next || BEARS_ON_NEXT.includes(meaning.type) || isWrittenOut(next, text) || LEANING.test(next.text))
     return undefined;
   const { end } = tokens[length - 1]!;
@@ -114,12 +115,18 @@ function rowAt(
   return tempos ?? (mayFollow(before) ? outcomeRowAt(words, i) : undefined);
 }
 
-/** What the words from one token on mean; words that nothing else takes may say as a whole how it went. */
+/**
+ * What the words from one token on mean; words that nothing else takes may say as a whole how it went. Behind a number
+ * they may do so in front of the next, where a line is cut.
+ */
 function recognise(words: Words, i: number, before: Meaning | undefined): Found {
   const known = termAt(words, i, before);
   if (known?.meaning.type === "outcome" && isDenied(words, i, known.length, before)) return unknownAt(words, i);
   if (known?.meaning.type !== "tries" && mayFollow(before)) {
-    const outcome = outcomeAt(words, i, (next) => isTerm(termAt(words, next, OUTCOME)?.meaning));
+    const isKnown = (next: number): boolean =>
+      isTerm(termAt(words, next, OUTCOME)?.meaning) ||
+      (NEXT_NUMBER.test(words.typed(next)) && hasNumberBefore(words, i));
+    const outcome = outcomeAt(words, i, isKnown);
     if (outcome && outcome.length > (known?.length ?? 0)) return outcome;
   }
   return known ?? numberAt(words, i) ?? unknownAt(words, i);
@@ -129,7 +136,12 @@ function unknownAt(words: Words, i: number): Found {
   return { length: 1, meaning: { type: "unknown", words: words.typed(i) } };
 }
 
+const NEXT_NUMBER = /^[1-9]\d\d?$/;
 const OUTCOME = { type: "outcome", id: "", says: "not" } as const;
+
+function hasNumberBefore({ tokens }: Words, end: number, start = 0): boolean {
+  return tokens.slice(start, end).some(({ text }) => NEXT_NUMBER.test(text));
+}
 
 /** What may stand behind an outcome and leave it whole: terms of an entry. */
 function isTerm(meaning: Meaning | undefined): boolean {
