@@ -79,6 +79,8 @@ export const GROUPS: Readonly<Record<string, string>> = {
   various: "h",
   mixed: "i",
   late: "j",
+  later: "l",
+  latest: "m",
 };
 
 /** A group's or one player's. */

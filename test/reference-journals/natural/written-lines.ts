@@ -52,6 +52,8 @@ export const TABLES = [
   "ordinary-hands",
   "various-hands",
   "late-hands",
+  "later-hands",
+  "latest-hands",
 ] as const;
 type Table = (typeof TABLES)[number];
 
