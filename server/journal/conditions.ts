@@ -69,15 +69,23 @@ function trialsOf(items: readonly Item[]): readonly Trial[] {
   const trials: Trial[] = [{ outcomes: [], said: [], after: [] }];
   const swapped = swappedOutcomes(items);
   const dealt = dealtOutcomes(items);
+  let named: Trial | undefined; // again, for what is said of it
   for (const [i, item] of items.entries()) {
     if (swapped.some(({ from, to }) => i >= from && i < to)) continue;
+    if (item.meaning.type === "tempo") named = item.meaning.again && trialAt(trials, item.meaning);
+    if (named && item.meaning.type === "tempo") continue;
     const back = dealt.get(i);
-    if (back !== undefined) say(trials.at(-1 - back)!, item as Item<MeaningOf<"outcome">>);
-    if (back !== undefined) continue;
+    const trial = back === undefined ? named : trials.at(-1 - back);
+    if (trial && isSaying(item)) say(trial, item);
+    if (trial && isSaying(item)) continue;
     const pair = swapped.find(({ tempo }) => tempo === i);
     for (const each of pair ? [item, ...items.slice(pair.from, pair.to)] : [item]) take(trials, each);
   }
   return trials;
+}
+
+function trialAt(trials: readonly Trial[], { bpm }: MeaningOf<"tempo">): Trial | undefined {
+  return trials.find(({ tempo }) => tempo?.bpm === bpm);
 }
 
 function take(trials: Trial[], item: Item): void {
@@ -90,9 +98,15 @@ function take(trials: Trial[], item: Item): void {
   else if (isTerm(item)) trial.after.push(item);
 }
 
-function say(trial: Trial, outcome: Item<MeaningOf<"outcome">>): void {
-  trial.outcomes.push(outcome.meaning.id);
-  trial.said.push(outcome);
+type Saying = Item<MeaningOf<"outcome" | "unknown">>;
+
+function isSaying(item: Item): item is Saying {
+  return item.meaning.type === "outcome" || item.meaning.type === "unknown";
+}
+
+function say(trial: Trial, saying: Saying): void {
+  if (saying.meaning.type === "outcome") trial.outcomes.push(saying.meaning.id);
+  trial.said.push(saying);
 }
 
 /** Words right behind a tempo say how it went, whatever they mean. */
@@ -120,7 +134,7 @@ function dealtOutcomes(items: readonly Item[]): ReadonlyMap<number, number> {
 }
 
 function isInRow(item: Item | undefined): boolean {
-  return item?.meaning.type === "outcome" && item.meaning.inRow === true;
+  return item !== undefined && isSaying(item) && item.meaning.inRow === true;
 }
 
 /** Outcomes, by their indexes, that stand before the tempo they can only belong to. */

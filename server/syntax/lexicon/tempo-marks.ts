@@ -12,6 +12,9 @@ export const TEMPO_WORDS: readonly string[] =
 /** `at` in other languages. */
 export const AT_WORDS: readonly string[] = "bei | auf | à | bij".split(" | ");
 
+/** Behind several tempos they lead back to one of them: `72, 80, at 80 tense`. */
+export const BACK_TO_TEMPO: ReadonlySet<string> = new Set(["at", ...AT_WORDS, "bij", "op", "con", "sur"]);
+
 /** About so many. */
 export const APPROXIMATELY: readonly string[] =
   "ca | ca. | c. | circa | about | abt | abt. | approx | approx. | around | roughly | env. | environ | etwa | ungefähr".split(

@@ -55,4 +55,6 @@ export const FREE_WORDS = new RegExp(`(?:^|\\s)(?:${FREE_WORDS_BEHIND})\\s`, "i"
 /** Words that a number belongs to: `60 to 72`, `bars 17 and 32`, `goal 84`, `1 h 20`. */
 export const JOINS = new RegExp(`^(?:${JOINED_TO_NUMBER})$`, "i");
 export const DECIMAL_HOURS = new RegExp(`^,\\d{1,2}\\s*(?:${HOURS_BEHIND})(?:\\s|[,.]|$)`, "i");
+/** `88 v 96 x`: behind a further tempo it says how it went. */
+export const CROSS = /^\s+x(?:\s*$|\s*[,;.]|\s+\d{2,3}\b)/i;
 export const COUNTED = new RegExp(`^\\s+(?:${COUNTED_BEHIND})(?:\\s|,|$)`, "i");

@@ -34,6 +34,11 @@ export class EntryFold {
   private noteLast = false;
   private claim = false;
   private colons = 0;
+  /** The tempos of a row of which nothing is said yet, and how many outcomes stand behind it: as many are dealt out. */
+  private readonly row: number[] = [];
+  private answers = 0;
+  /** The first tempos of which nothing was said: one of them may be named again. */
+  private readonly bare: number[] = [];
 
   begin(): void {
     this.tangled = false;
@@ -53,6 +58,9 @@ export class EntryFold {
     this.noteLast = false;
     this.claim = false;
     this.colons = 0;
+    this.row.length = 0;
+    this.answers = 0;
+    this.bare.length = 0;
   }
 
   /** @param number the piece's own number, where it has one that may change */
@@ -69,6 +77,8 @@ export class EntryFold {
     if (piece.ends !== "as before") this.state = piece.ends;
     else if (this.state === "other") this.state = "leading";
     this.outcomeLast = piece.endsInOutcome;
+    this.answers += piece.outcomes;
+    if (this.answers > 1 && this.answers === this.row.length) this.tangled = true;
     return piece.hasTempo ? "tempo" : "term";
   }
 
@@ -116,14 +126,26 @@ export class EntryFold {
     return "bars";
   }
 
-  private takeTempo({ begins, oncePerTempo, bars }: Piece, number: number | undefined): void {
+  private takeTempo({ begins, oncePerTempo, bars, bpm }: Piece, number: number | undefined): void {
     if (begins === "number" && this.open !== "tempo") this.tangled = true;
     if (this.state === "leading" || (this.outcomeBefore && !this.hasTempo)) this.tangled = true;
     if (number !== undefined && (number < SLOWEST || number > FASTEST)) this.tangled = true;
+    this.takeInRow(number ?? bpm ?? 0);
     this.hasTempo = true;
     this.open = bars ? "bars" : "tempo";
     this.barsLast = bars;
     this.since = oncePerTempo;
+  }
+
+  private takeInRow(bpm: number): void {
+    if (this.bare.length > 1 && this.bare.includes(bpm)) this.tangled = true;
+    if (this.answers > 0) this.row.length = 0;
+    this.answers = 0;
+    this.row.push(bpm);
+    if (this.row.length > this.bare.length) {
+      this.bare.length = 0;
+      this.bare.push(...this.row);
+    }
   }
 
   private takeTerm({ begins, oncePerTempo, bars }: Piece): void {

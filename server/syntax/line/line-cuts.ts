@@ -24,6 +24,7 @@ import {
   BEHIND_NUMBERS,
   BPM,
   COUNTED,
+  CROSS,
   DECIMAL_HOURS,
   FACE,
   FREE_WORDS,
@@ -281,7 +282,7 @@ export class LineCuts {
       return BEFORE_NO_TEMPO.has(wordBefore) ? -1 : at;
     if (BEFORE_NO_TEMPO.has(wordBefore)) return -1;
     const goesOn = this.number >= 0 && this.isFree(end) && !FREE_WORDS.test(text.slice(this.numberEnd, at));
-    return goesOn && !this.isCounted(end) ? at : -1;
+    return goesOn && (!this.isCounted(end) || CROSS.test(this.behind(end))) ? at : -1;
   }
 
   /** Where the word begins that ends at a column. */

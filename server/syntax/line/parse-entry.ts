@@ -4,6 +4,7 @@ import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMean
 import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
+import { dealtOutcomes } from "./dealt-outcomes.ts";
 import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { isLeadingTempo, isNumber, resolveNumbers } from "./numbers.ts";
@@ -34,7 +35,9 @@ export function parseEntry(
     found.subject?.meaning.type === "title"
       ? placesOfPiece(found.items, found.subject.end, text.slice(0, end))
       : found.items;
-  const items = asSaid(resolveNumbers(placed, text, found.subject), text, context.vocabulary);
+  const { vocabulary } = context;
+  const said = asSaid(resolveNumbers(placed, text, found.subject), text, vocabulary);
+  const items = dealtOutcomes(said, text, vocabulary);
   for (const item of items) {
     if (item.meaning.type === "signature")
       claims.push({ type: "signature", start: item.start, end: item.end, fifths: item.meaning.fifths });

@@ -90,7 +90,7 @@ function isWrittenOut({ start, end, text: meant, quote }: Token, text: string): 
 }
 
 /** What may mean another thing behind what stands before: `in 4s` behind a tempo, `mm` behind a scale, `gave up`. */
-const LEANING = /^(?:[/&+]|in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
+const LEANING = /^(?:[/&+]|v|in|mm\.?|bb|up|down|\d(?:\+\d)+)$/i;
 
 /**
  * In words, `4 of 5`, `5 in a row`, tries are told wherever they stand; `5x` and `3 times` may be an amount of the

@@ -71,6 +71,8 @@ export interface Piece {
   readonly strange: boolean;
   /** Says of the tempo before it, or of its own. */
   readonly said?: Said;
+  /** How many outcomes it has. */
+  readonly outcomes: number;
   readonly counted: boolean;
   readonly minutes?: number;
   /** Names a subject, a kind or notes: at the beginning of a line, in a chain or in a claim only. */
@@ -161,6 +163,7 @@ export function pieceOf(
     tellsHow: walk.tellsHow,
     toldAs: only && toldAs(only),
     said: walk.said,
+    outcomes: walk.outcomes,
     counted: walk.counted,
     minutes: walk.minutes,
     strange: items.some(({ meaning }) => meaning.type === "unknown"),
@@ -214,6 +217,7 @@ class Walk {
   beside = 0;
   tellsWhat = false;
   tellsHow = false;
+  outcomes = 0;
   counted = false;
   subject = false;
   minutes: number | undefined;
@@ -271,6 +275,7 @@ class Walk {
 
   private takeOutcome(meaning: MeaningOf<"outcome">): void {
     this.counted = true;
+    this.outcomes++;
     this.tangled ||= meaning.inRow === true;
     this.say({ good: meaning.says === "reached", amiss: isAmiss(meaning) });
   }

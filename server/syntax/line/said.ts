@@ -1,7 +1,8 @@
 import { UP_TO } from "../lexicon/note-leads.ts";
+import { LEADS_TO_OUTCOME } from "../lexicon/outcomes/marks.ts";
 import { LEAD_TO_TEMPO } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
-import type { Item, Meaning } from "../words/meaning.ts";
+import type { Item, Meaning, MeaningOf } from "../words/meaning.ts";
 import { DASH } from "../words/outcome-words.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 
@@ -24,9 +25,21 @@ export function asSaid(items: readonly Item[], text: string, vocabulary: Vocabul
   return said.map((item, i) => {
     if (item.meaning.type !== "unknown" || said[i - 1]?.meaning.type !== "tempo") return item;
     const isClose = said[i - 1]!.end === item.start;
-    const outcome = isClose && DASHES.includes(item.meaning.words) ? DASH : vocabulary.outcomes.of(item.meaning.words);
-    return outcome ? { ...item, meaning: outcome } : item;
+    if (isClose && DASHES.includes(item.meaning.words)) return { ...item, meaning: DASH };
+    return outcomeBehindLead(item as Item<MeaningOf<"unknown">>, vocabulary) ?? item;
   });
+}
+
+/** What words say of a tempo, with no more before it than a word that leads to it: `and steady`, `the last no good`. */
+function outcomeBehindLead(item: Item<MeaningOf<"unknown">>, vocabulary: Vocabulary): Item | undefined {
+  const { words } = item.meaning;
+  const whole = vocabulary.outcomes.of(words);
+  if (whole) return { ...item, meaning: whole };
+  const key = words.toLowerCase();
+  const lead = LEADS_TO_OUTCOME.find((each) => key.startsWith(`${each} `));
+  if (lead === undefined) return undefined;
+  const outcome = vocabulary.outcomes.of(words.slice(lead.length));
+  return outcome && { ...item, meaning: outcome };
 }
 
 /** `at 60, then 72`: a word that leads from one tempo to the next says nothing of either. */

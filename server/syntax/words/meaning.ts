@@ -122,7 +122,14 @@ export type Meaning =
     }
   | { readonly type: "rhythm"; readonly id: string; readonly even: boolean }
   | { readonly type: "note value"; readonly value: Fraction }
-  | { readonly type: "tempo"; readonly bpm: number; readonly low?: number; readonly beat?: Fraction }
+  | {
+      readonly type: "tempo";
+      readonly bpm: number;
+      readonly low?: number;
+      readonly beat?: Fraction;
+      /** One of the tempos before, named again for what is said of it: no further one. */
+      readonly again?: true;
+    }
   | { readonly type: "without click"; readonly id: "slow" | "free" | "no click" }
   | {
       readonly type: "outcome";
@@ -187,7 +194,12 @@ export type Meaning =
   | { readonly type: "bars"; readonly count: number }
   | { readonly type: "days"; readonly count: number }
   | { readonly type: "last note"; readonly note: WrittenNote }
-  | { readonly type: "unknown"; readonly words: string };
+  | {
+      readonly type: "unknown";
+      readonly words: string;
+      /** Of a row of outcomes the words that are not known. */
+      readonly inRow?: true;
+    };
 
 /** A meaning and where its words stand: UTF-16 columns, the end excluded. */
 export interface Item<M extends Meaning = Meaning> {

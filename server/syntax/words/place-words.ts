@@ -29,6 +29,7 @@ export function looksLikePlace(word: string): boolean {
  * `second line`, `first 8 bars`, `A section`, `from the top to bar 16`, `coda`.
  */
 export function placeAt(words: Words, i: number): Place | undefined {
+  if (isTick(words, i)) return undefined;
   const found = longest([
     upbeat(words, i),
     joinedPlace(words, i),
@@ -42,6 +43,13 @@ export function placeAt(words: Words, i: number): Place | undefined {
   ]);
   return found ?? withArticle(words, i);
 }
+
+/** `88 v 96`: between two tempos it is a tick, no verse. */
+function isTick(words: Words, i: number): boolean {
+  return words.is(i, "v") && TWO_FIGURES.test(words.typed(i - 1)) && TWO_FIGURES.test(words.typed(i + 1));
+}
+
+const TWO_FIGURES = /^[1-9]\d\d?$/;
 
 /** The same behind a place with a name: `from the top to bar 16`. */
 export function furtherPlace(words: Words, i: number, named: Place): Place {

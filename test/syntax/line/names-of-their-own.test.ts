@@ -9,7 +9,7 @@ function check(rows: string): void {
 
 test("words in front of a tempo that is marked, or that stands between commas, name an exercise", () => {
   check(`
-    gde gracing, 48, the last one late => entry: gde gracing | tempo 48 | unknown the last one late
+    gde gracing, 48, the last one late => entry: gde gracing | tempo 48 | outcome late
     gde gracing @48 clean              => entry: gde gracing | tempo 48 | outcome clean
     gde gracing ♩=48                   => entry: gde gracing | tempo 1/4=48
     gde gracing, 44, 48, 52            => entry: gde gracing | tempo 44 | tempo 48 | tempo 52
