@@ -22,6 +22,11 @@ const PLACES = [
 export const isRoot = process.getuid?.() === 0;
 export const launchArguments = isRoot ? ["--no-sandbox"] : []; // Chromium refuses its sandbox to root
 
+/** Two test files may want it at once: one installs, the other waits for it, and looks again where it was locked out. */
+const WAITING = ["-o", "DPkg::Lock::Timeout=300"];
+const ROUNDS = 4;
+const SECONDS_BETWEEN = 10;
+
 /** A path, or undefined after saying on stderr what to install. */
 export function findChromium() {
   const named = process.env.CHROMIUM_PATH;
@@ -30,14 +35,17 @@ export function findChromium() {
   if (found) return found;
   if (isRoot && onPath("apt-get")) {
     console.error("No Chromium found; installing Debian's (about 300 MB on disk) …");
-    spawnSync("apt-get", ["update", "-qq"], { stdio: "inherit" });
-    for (const name of ["chromium-headless-shell", "chromium"]) {
-      spawnSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", name], {
-        stdio: ["ignore", "ignore", "inherit"],
-        env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
-      });
-      const installed = look();
-      if (installed) return installed;
+    for (let round = 0; round < ROUNDS; round++) {
+      spawnSync("apt-get", ["update", "-qq"], { stdio: "inherit" });
+      for (const name of ["chromium-headless-shell", "chromium"]) {
+        spawnSync("apt-get", [...WAITING, "install", "-y", "-qq", "--no-install-recommends", name], {
+          stdio: ["ignore", "ignore", "inherit"],
+          env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+        });
+        const installed = look();
+        if (installed) return installed;
+      }
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, SECONDS_BETWEEN * 1000);
     }
   }
   return complain("No Chromium found.");
