@@ -23,5 +23,6 @@ export function outcomeWords(names: string): readonly OutcomeWords[] {
 
 /** The phrases of such a text. */
 export function phrasesOf(text: string): readonly string[] {
-  return text.split("|").flatMap((phrase) => phrase.trim().replace(/\s+/g, " ") || []);
+  const phrases = text.replace(/\s+/g, " ").split("|");
+  return phrases.map((phrase) => phrase.trim()).filter((phrase) => phrase !== "");
 }

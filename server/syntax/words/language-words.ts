@@ -34,7 +34,11 @@ export class LanguageWords {
     this.bodyNear = new BodyWordsNear(classes);
     this.standards = new StandardWords(phrases, otherWords);
     for (const { words, meaning } of phrases)
-      for (const key of words.map(phraseKey)) this.byKey.set(key, [meaning, ...(this.byKey.get(key) ?? [])]);
+      for (const word of words) {
+        const key = phraseKey(word);
+        const known = this.byKey.get(key);
+        this.byKey.set(key, known ? [meaning, ...known] : [meaning]);
+      }
     this.byKey.delete("");
   }
 

@@ -74,14 +74,24 @@ export class OutcomeTable {
   }
 
   private add(phrase: string, meaning: MeaningOf<"outcome">): void {
+    const space = phrase.indexOf(" ");
     // A face, such as `:/`, is itself alone: without its eyes it is another sign.
-    const isSign = !/[\p{L}\p{N}]/u.test(phrase);
-    const key = isSign ? phrase : keyOf(phrase);
-    this.openers.add(isSign ? phrase : keyOf(phrase.split(" ")[0]!));
+    const key = isSign(phrase) ? phrase : keyOf(phrase);
+    this.openers.add(space < 0 ? key : keyOf(phrase.slice(0, space)));
     if (!this.phrases.has(key)) this.phrases.set(key, meaning);
   }
 }
 
+function isSign(phrase: string): boolean {
+  const first = phrase.charCodeAt(0);
+  return !(first >= LETTER_A && first <= LETTER_Z) && !/[\p{L}\p{N}]/u.test(phrase);
+}
+
+const LETTER_A = 97;
+const LETTER_Z = 122;
+/** Small letters as most phrases have them: these are their key, but for the spaces. */
+const PLAIN = /^[a-z' ]*$/;
+
 function keyOf(text: string): string {
-  return phraseKey(text).replace(PUNCTUATION, "");
+  return PLAIN.test(text) ? text.replaceAll(" ", "") : phraseKey(text).replace(PUNCTUATION, "");
 }

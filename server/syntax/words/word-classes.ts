@@ -33,12 +33,15 @@ function classesOf(table: SignTable): ReadonlyMap<string, readonly WordClass[]> 
         if (!classes.some((one) => one.class === name)) classes.push({ class: name as SignClass, meaning });
         found.set(key, classes);
       }
-  for (const [key, classes] of [...found]) {
+  const accented = [...found.keys()].filter((key) => BEYOND_ASCII.test(key));
+  for (const key of accented) {
     const plain = withoutAccents(key);
-    if (!found.has(plain)) found.set(plain, classes);
+    if (!found.has(plain)) found.set(plain, found.get(key)!);
   }
   return found;
 }
+
+const BEYOND_ASCII = /[^\x20-\x7E]/;
 
 const SIGNS: Readonly<Record<LexiconLanguage, SignTable>> = {
   english: ENGLISH_SIGNS,
