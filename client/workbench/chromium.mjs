@@ -22,7 +22,7 @@ const PLACES = [
 export const isRoot = process.getuid?.() === 0;
 export const launchArguments = isRoot ? ["--no-sandbox"] : []; // Chromium refuses its sandbox to root
 
-/** Two test files may want it at once: one installs, the other waits for it, and looks again where it was locked out. */
+/** Two test files may want it at once: one installs, the other waits, and looks again where it was locked out. */
 const WAITING = ["-o", "DPkg::Lock::Timeout=300"];
 const ROUNDS = 4;
 const SECONDS_BETWEEN = 10;

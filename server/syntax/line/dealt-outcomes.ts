@@ -1,16 +1,17 @@
-import { MARKS_OF_ONE, OUTCOME_MARKS } from "../lexicon/outcomes/marks.ts";
+import { MARKS_OF_ONE } from "../lexicon/outcomes/marks.ts";
 import { TICKS } from "../lexicon/outcomes/signs.ts";
 import { BACK_TO_TEMPO } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import type { Item, Meaning, MeaningOf } from "../words/meaning.ts";
+import { verdictOfMark } from "../words/outcome-words.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 
 type TempoItem = Item<MeaningOf<"tempo">>;
 
 /**
- * What was said of several tempos, at the tempo that it was said of: `100 120 140 good good ok` and `66 / 72 - clean / one
- * flub` are dealt out where there are as many of both; a mark stands right behind its tempo (`84 v, 92 x`); a tempo that is
- * named again is the one of before (`88, 96, 104 - 96 sticky`).
+ * What was said of several tempos, at the tempo that it was said of: `100 120 140 good good ok` and `66 / 72 - clean /
+ * one flub` are dealt out where there are as many of both; a mark stands right behind its tempo (`84 v, 92 x`); a tempo
+ * that is named again is the one of before (`88, 96, 104 - 96 sticky`).
  */
 export function dealtOutcomes(items: readonly Item[], text: string, vocabulary: Vocabulary): readonly Item[] {
   if (!items.some(isTempo)) return items;
@@ -59,13 +60,13 @@ interface Stretch {
 /** As many outcomes as tempos, behind them; undefined where what stands there is none. */
 function rowIn(items: readonly Item[], count: number, text: string, vocabulary: Vocabulary): Item[] | undefined {
   if (count < 2) return undefined;
-  const [from, to] = [items[count - 1]!.end, items.at(-1)!.end];
-  const lead = LEAD.exec(text.slice(from, to))![0];
-  const body = { start: from + lead.length, end: to };
+  const [from, to] = [items[count]!.start, items.at(-1)!.end];
+  const body = { start: from + LEAD.exec(text.slice(from, to))![0].length, end: to };
+  const lead = text.slice(items[count - 1]!.end, body.start);
   const typed = text.slice(body.start, body.end);
   const separator = SEPARATORS.find((each) => each.test(typed)) ?? (MARKS_TOGETHER.test(typed) ? /(?:)/ : /\s+/);
   const words = stretches(text, body, separator);
-  if (words.length !== count || (items.length === count + 1 && vocabulary.outcomes.of(typed))) return undefined; // `not bad`
+  if (words.length !== count || (items.length === count + 1 && vocabulary.outcomes.of(typed))) return undefined;
   const row = words.map((each) => outcomeOf(each, text, vocabulary));
   const known = row.filter(({ meaning }) => meaning.type === "outcome").length;
   const isSlashed = separator === SLASH && known > 0 && words.every(({ start, end }) => end - start <= LONGEST_WORDS);
@@ -108,7 +109,7 @@ function stretches(text: string, { start, end }: Stretch, separator: RegExp): St
 function outcomeOf({ start, end }: Stretch, text: string, vocabulary: Vocabulary): Item {
   const words = text.slice(start, end);
   const known = vocabulary.outcomes.of(words);
-  const says = known ? undefined : OUTCOME_MARKS.get(fold(words).replace(/[).!]+$/, ""));
+  const says = known ? undefined : verdictOfMark(words.replace(/[).!]+$/, ""));
   if (known) return { start, end, meaning: { ...known, inRow: true } };
   return {
     start,
@@ -121,13 +122,13 @@ function outcomeOf({ start, end }: Stretch, text: string, vocabulary: Vocabulary
 function markOf(item: Item): Item | undefined {
   if (item.meaning.type !== "unknown") return undefined;
   const { words } = item.meaning;
-  const says = MARKS_OF_ONE.includes(fold(words)) ? OUTCOME_MARKS.get(fold(words)) : undefined;
+  const says = MARKS_OF_ONE.includes(fold(words)) ? verdictOfMark(words) : undefined;
   return says && { ...item, meaning: { type: "outcome", id: words, says } };
 }
 
 /**
- * `88, 96, 104 - 96 sticky`, `84/92/100 -> 100 tense`, `72, 80, nope at 80`: behind several tempos of which nothing was said
- * one of them, set apart and with what is said of it; and more of them in a row.
+ * `88, 96, 104 - 96 sticky`, `84/92/100 -> 100 tense`, `72, 80, nope at 80`: behind several tempos of which nothing was
+ * said one of them, set apart and with what is said of it; and more of them in a row.
  */
 function namedAgain(items: readonly Item[], text: string): readonly Item[] {
   const again = new Set<number>();

@@ -1,4 +1,6 @@
+import { OUTCOME_MARKS } from "../lexicon/outcomes/marks.ts";
 import { LOOK_OF_SIGN, TICKS } from "../lexicon/outcomes/signs.ts";
+import { withoutAccents } from "./fold.ts";
 import type { Item, Meaning, MeaningOf, Verdict } from "./meaning.ts";
 import { LONGEST_OUTCOME } from "./outcome-table.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -14,6 +16,17 @@ export function outcomePhrase(text: string, vocabulary: Vocabulary): Verdict | u
   const signs = SIGNS.test(text.trim()) ? [...text.trim().matchAll(ONE_SIGN)].map(([, sign]) => sign!) : [];
   return new Set(signs).size === 1 ? vocabulary.outcomes.of(signs[0]!)?.says : undefined;
 }
+
+/** What a mark says where marks may stand: `v`, `x`; see `OUTCOME_MARKS`. */
+export function verdictOfMark(typed: string): Verdict | undefined {
+  return MARKS.get(withoutAccents(typed));
+}
+
+const MARKS: ReadonlyMap<string, Verdict> = new Map(
+  (["reached", "nearly", "not"] as const).flatMap((says) =>
+    OUTCOME_MARKS[says].split(" | ").map((mark) => [mark, says] as const),
+  ),
+);
 
 /** Signs that say how it went, several together: `✓✓✗`, `++–`. A dash says that it did not, and only among others. */
 const SIGNS = new RegExp(`^(?=.*[^–-])(?:[${TICKS}+±~–-][${LOOK_OF_SIGN}]?){2,}$`, "su");
