@@ -150,6 +150,23 @@ function temposOf(
     .map(([opening, trials]) => opening + trials.join(", "));
 }
 
+/** Of several tempos, and what was said of each, or of one that is named again. */
+const TOLD_TOGETHER = [
+  "60, 66, 72 clean clean slips",
+  "at 60 / 66 - clean, tense",
+  "60, 66 clean, tense",
+  "60 66 72 y y n",
+  "60/72 ✓x",
+  "at 60 v, 66 x",
+  "60 v 66 v 72 x",
+  "60, 66, 72 (66 tense)",
+  "60 - 66 - 72 -> 60 clean",
+  "63, 72, clean at 72",
+  "60, 66, 60 slips, 66 clean",
+  "at 60, at 66, at 60 clean",
+  "8ths at 60, 66, 16ths at 60 clean, clean",
+];
+
 const fittingTempos = temposOf(
   ["at ", "at ", "8ths at ", "8ths at ", "16ths at ", "at quarter=", "8ths at half=", "♩=", "triplets at "],
   FIGURES,
@@ -200,7 +217,10 @@ const fitting: fc.Arbitrary<Said> = fc.record({
       sometimes("on tenor recorder", "on flute", "by heart", "sung", "no click"),
     )
     .map((terms) => terms.filter((each) => each !== "")),
-  tempos: fc.oneof({ weight: 4, arbitrary: fittingTempos }, { weight: 1, arbitrary: fc.constantFrom("", "slow") }),
+  tempos: fc.oneof(
+    { weight: 4, arbitrary: fittingTempos },
+    { weight: 1, arbitrary: fc.constantFrom("", "slow", ...TOLD_TOGETHER) },
+  ),
 });
 
 /** Anything next to anything. */
@@ -209,7 +229,7 @@ const anything: fc.Arbitrary<Said> = fc.record({
   subject: fc.constantFrom(...SCALE_SUBJECTS, ...CHORD_SUBJECTS, ...FITTING, ...LOCAL_SUBJECTS, ...PROSE_SUBJECTS),
   claim: fc.oneof({ weight: 5, arbitrary: fc.constant("") }, { weight: 1, arbitrary: fc.constantFrom(...CLAIMS) }),
   terms: fc.array(fc.constantFrom(...TERMS.filter((each) => each !== "")), { maxLength: 3 }),
-  tempos: fc.oneof({ weight: 2, arbitrary: tempos }, { weight: 1, arbitrary: fc.constant("") }),
+  tempos: fc.oneof({ weight: 2, arbitrary: tempos }, { weight: 1, arbitrary: fc.constantFrom("", ...TOLD_TOGETHER) }),
   place: sometimes("bars 5-8", "letter B", "at letter B", "at home", "bars 5-8 at 60"),
   minutes: sometimes("10 min", "0 min", "25 hours"),
   remark: sometimes("--x", ",", " ", " -- so"),
