@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, WHOLE_LINES } from "./lines.ts";
+import { CHORD_SUBJECTS, SCALE_SUBJECTS, TERMS, TOLD_TOGETHER, WHOLE_LINES } from "./lines.ts";
 
 // Lines in the hands of many players, and the names that their journals declare; invented. For whatever must hold of
 // any line in any journal.
@@ -149,23 +149,6 @@ function temposOf(
     .tuple(fc.constantFrom(...openings), fc.array(trial, { minLength: 1, maxLength: 4 }))
     .map(([opening, trials]) => opening + trials.join(", "));
 }
-
-/** Of several tempos, and what was said of each, or of one that is named again. */
-const TOLD_TOGETHER = [
-  "60, 66, 72 clean clean slips",
-  "at 60 / 66 - clean, tense",
-  "60, 66 clean, tense",
-  "60 66 72 y y n",
-  "60/72 ✓x",
-  "at 60 v, 66 x",
-  "60 v 66 v 72 x",
-  "60, 66, 72 (66 tense)",
-  "60 - 66 - 72 -> 60 clean",
-  "63, 72, clean at 72",
-  "60, 66, 60 slips, 66 clean",
-  "at 60, at 66, at 60 clean",
-  "8ths at 60, 66, 16ths at 60 clean, clean",
-];
 
 const fittingTempos = temposOf(
   ["at ", "at ", "8ths at ", "8ths at ", "16ths at ", "at quarter=", "8ths at half=", "♩=", "triplets at "],

@@ -7,7 +7,7 @@ import { readBlock, withTitles } from "../../server/journal/read-block.ts";
 import { createDocument } from "../../server/syntax/document/document.ts";
 import { LineReader } from "../../server/syntax/line/line-reader.ts";
 import { DAYS } from "../support/random-runs.ts";
-import { CHORD_SUBJECTS, ROWS, SCALE_SUBJECTS, TERMS } from "./lines.ts";
+import { CHORD_SUBJECTS, ROWS, SCALE_SUBJECTS, TERMS, TOLD_TOGETHER } from "./lines.ts";
 
 // How something was played is found out once for each set of pieces that tell it. Here it is held against reading every line
 // by itself, with nothing kept.
@@ -104,6 +104,7 @@ const place = fc.tuple(fc.constantFrom("bars ", "page ", "mvt ", ""), fc.constan
 const term = fc.oneof(
   { weight: 4, arbitrary: trial },
   { weight: 3, arbitrary: fc.constantFrom(...TERMS) },
+  { weight: 1, arbitrary: fc.constantFrom(...TOLD_TOGETHER) },
   { weight: 1, arbitrary: place.map((parts) => parts.join("")) },
   { weight: 1, arbitrary: fc.integer({ min: 1, max: 90 }).map((minutes) => `${minutes} min`) },
 );

@@ -34,6 +34,23 @@ export const SCALE_SUBJECTS = [
   "E4 major",
 ];
 
+/** Of several tempos, and what was said of each, or of one that is named again. */
+export const TOLD_TOGETHER = [
+  "60, 66, 72 clean clean slips",
+  "at 60 / 66 - clean, tense",
+  "60, 66 clean, tense",
+  "60 66 72 y y n",
+  "60/72 ✓x",
+  "at 60 v, 66 x",
+  "60 v 66 v 72 x",
+  "60, 66, 72 (66 tense)",
+  "60 - 66 - 72 -> 60 clean",
+  "63, 72, clean at 72",
+  "60, 66, 60 slips, 66 clean",
+  "at 60, at 66, at 60 clean",
+  "8ths at 60, 66, 16ths at 60 clean, clean",
+];
+
 /** Several subjects in a row, some with tempos of their own. */
 export const ROWS = [
   "F maj, C maj, G maj",

@@ -34,7 +34,7 @@ export class EntryFold {
   private noteLast = false;
   private claim = false;
   private colons = 0;
-  /** The tempos of a row of which nothing is said yet, and how many outcomes stand behind it: as many are dealt out. */
+  /** The tempos of which nothing is said yet, and the outcomes behind them: as many as stand in a row are dealt out. */
   private readonly row: number[] = [];
   private answers = 0;
   /** The first tempos of which nothing was said: one of them may be named again. */
@@ -78,7 +78,7 @@ export class EntryFold {
     else if (this.state === "other") this.state = "leading";
     this.outcomeLast = piece.endsInOutcome;
     this.answers += piece.outcomes;
-    if (this.answers > 1 && this.answers === this.row.length) this.tangled = true;
+    if (this.answers > 1 && this.answers <= this.row.length) this.tangled = true;
     return piece.hasTempo ? "tempo" : "term";
   }
 
