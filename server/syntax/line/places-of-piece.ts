@@ -1,3 +1,4 @@
+import { END_OF_PIECE } from "../lexicon/places/bars.ts";
 import { BESIDE_TITLE, JOINTS_OF_SECTIONS } from "../lexicon/places/beside-title.ts";
 import type { Item, MeaningOf } from "../words/meaning.ts";
 import { SLOWEST } from "../words/tempo-words.ts";
@@ -10,33 +11,39 @@ const SHAPES: readonly (readonly [shape: RegExp, word: MeaningOf<"place">["word"
   [/^[[(]?(\d{1,3})\s?[-–]\s?(\d{1,3})[\])]?/, "bars"],
   [/^(?:top of |end of |bottom of )?pp?\.?\s?\d{1,2}(?: (?:top|bottom|end))?/i, "page"],
   [/^[ivx]{1,4}/, "mvt"],
+  [new RegExp(`^(?:from )?[A-Z]\\s?(?:${JOINTS_OF_SECTIONS})\\s?(?:the )?(?:${END_OF_PIECE})`, "i"), "section"],
   [new RegExp(`^(?:from )?[A-H](?:\\s?(?:${JOINTS_OF_SECTIONS})\\s?[A-H])*(?: only)?`), "section"],
   [new RegExp(`^(?:${BESIDE_TITLE})`, "i"), "named"],
 ];
 /** Behind it something else begins: the next part, or a tempo. */
-const ENDS = /^\s*(?:$|[,;:]|\s(?:[–-]\s|@|at\s|\d{2,3}(?:\D|$)|[^\s=]{1,12}\s?=))/;
+const ENDS = /^\s*(?:$|[,;:]|\s(?:[–/-]\s|\s\s|@|at\s|\d{2,3}(?:\D|$)|[^\s=]{1,12}\s?=))/;
 
 /**
  * Behind the title of a piece letters, ranges of numbers and the like are places, which mean other things behind a
- * scale: `17-24`, `[17-24]`, `B`, `A + B`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the line by
+ * scale: `17-24`, `[17-24]`, `B`, `A + B`, `G to end`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the line by
  * itself, or stands before a tempo at the beginning of one.
  */
 export function placesOfPiece(items: readonly Item[], from: number, text: string): readonly Item[] {
   let placed = items;
-  for (const start of partStarts(text, from)) {
+  for (const start of partStarts(text, from, items)) {
     const found = placeFrom(text, start, items);
     if (found) placed = replaced(placed, found);
   }
   return placed;
 }
 
-/** Where parts begin behind a column: behind commas and other signs. */
-function partStarts(text: string, from: number): readonly number[] {
+/** Where parts begin behind a column: behind commas and other signs, and right behind another place. */
+function partStarts(text: string, from: number, items: readonly Item[]): readonly number[] {
   const starts = [from + (/^\s*/.exec(text.slice(from))?.[0].length ?? 0)];
-  for (const { index, 0: sign } of text.slice(from).matchAll(/[,;:]\s*|\s[–-]\s+/g))
+  for (const { index, 0: sign } of text.slice(from).matchAll(/[,;:]\s*|\s[–/-]\s+|\s{3,}/g))
     starts.push(from + index + sign.length);
+  for (const { end, meaning } of items)
+    if (meaning.type === "place" && SECTIONS.test(text.slice(end))) starts.push(end + 1);
   return starts;
 }
+
+/** `mvt 1 A-C`: letters alone go on without a sign. */
+const SECTIONS = new RegExp(`^ [A-H]\\s?(?:${JOINTS_OF_SECTIONS})\\s?[A-H]\\b`);
 
 function placeFrom(text: string, start: number, items: readonly Item[]): Place | undefined {
   const rest = text.slice(start);
@@ -69,7 +76,9 @@ function isBehindBars(items: readonly Item[], start: number): boolean {
 /** Something else was found there that no letter or number makes. */
 function isRead(items: readonly Item[], start: number, end: number): boolean {
   const within = items.filter((item) => item.start < end && item.end > start);
-  return within.length === 0 || within.some((item) => item.start < start || !OPEN.includes(item.meaning.type));
+  const isOpen = ({ meaning, ...at }: Item) =>
+    OPEN.includes(meaning.type) || (meaning.type === "place" && at.start > start && at.end === end); // `G` before `to end`
+  return within.length === 0 || within.some((item) => item.start < start || !isOpen(item));
 }
 
 const OPEN: readonly Item["meaning"]["type"][] = ["unknown", "note", "number", "range", "place word"];

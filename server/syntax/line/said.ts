@@ -39,7 +39,7 @@ function outcomeBehindLead(item: Item<MeaningOf<"unknown">>, vocabulary: Vocabul
   const lead = LEADS_TO_OUTCOME.find((each) => key.startsWith(`${each} `));
   if (lead === undefined) return undefined;
   const outcome = vocabulary.outcomes.of(words.slice(lead.length));
-  return outcome && { ...item, meaning: outcome };
+  return outcome && { ...item, start: item.end - words.slice(lead.length).trimStart().length, meaning: outcome };
 }
 
 /** `at 60, then 72`: a word that leads from one tempo to the next says nothing of either. */
