@@ -172,11 +172,38 @@ export const GERMAN_SIGNS: SignTable = {
   },
   "beside-total": {
     "beside a total": joined(
-      "alles | am stück | ca | circa | etwa | fast | gerade mal | gesamt | gesamtzeit | geschafft | gespielt",
-      "geübt | gut | heute | höchstens | immerhin | in summe | insgesamt | knapp | maximal | mindestens",
-      "mit pause | mit pausen | nur | oder so | rund | summe | total | ungefähr | verteilt | zusammen | üben",
+      "alles | am flügel | am klavier | am stück | an der orgel | bisher | ca | circa | eigenes üben | etwa",
+      "fast | gerade mal | gesamt | gesamtzeit | geschafft | gespielt | geübt | gut | heute | höchstens",
+      "immerhin | in summe | insgesamt | knapp | maximal | mindestens | mit pause | mit pausen | mit päuschen",
+      "mit unterbrechungen | nur | oder so | ohne pause | ohne pausen | ohne probe | ohne stunde",
+      "ohne unterricht | rund | selbst geübt | summe | total | ungefähr | verteilt | zusammen | üben",
       "über den tag | übezeit | übung",
     ),
+  },
+  "counted-with": {
+    "what is in it": joined(
+      "darunter | davon | einschl | einschl. | einschließlich | incl. | inkl | inkl. | inklusive",
+      "nicht gerechnet | plus probe | plus stunde | plus unterricht | zuzüglich | zzgl.",
+    ),
+  },
+  "goes-on": {
+    "goes on": "aber | und",
+  },
+  "longer-time": {
+    "more than a day": joined(
+      "diese woche | dieser monat | diesen monat | dieses jahr | dieses semester | jahr | letzte woche",
+      "letzten monat | monat | monat bisher | monatssumme | monatszeit | semester | woche | woche bisher",
+      "wochensumme | wochenzeit",
+    ),
+  },
+  meeting: {
+    meeting: joined(
+      "bandprobe | chor | duo | ensemble | gruppe | kammermusik | orchester | probe | quartett | quintett",
+      "session | spielkreis | stunde | trio | unterricht",
+    ),
+  },
+  "called-off": {
+    "called off": "abgesagt | ausgefallen | entfällt | fiel aus | fällt aus | verlegt | verschoben",
   },
   "set-work": {
     "set work": joined(
