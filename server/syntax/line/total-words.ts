@@ -23,8 +23,9 @@ const PRACTISED = [
 ] as const;
 
 /**
- * The amount alone, or with words that say no more than that it is one; a sign behind it may lead to a short remark, and
- * so may a word that says what is in it or not. Behind `total` or `=` a number is minutes, and so it is before `total`.
+ * The amount alone, or with words that say no more than that it is one; a sign behind it may lead to a short remark,
+ * and so may a word that says what is in it or not. Behind `total` or `=` a number is minutes, and so it is before
+ * `total`.
  */
 export function totalIn(words: LineWords): TotalWords | undefined {
   let [amounts, longer] = [0, false];

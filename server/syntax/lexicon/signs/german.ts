@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { GERMAN_AMOUNT_SIGNS } from "./amounts/german.ts";
 import { GERMAN_BODY_SIGNS } from "./body/german.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in German: common practice, no source. */
 export const GERMAN_SIGNS: SignTable = {
   ...GERMAN_BODY_SIGNS,
+  ...GERMAN_AMOUNT_SIGNS,
   "sentence-sign": {
     verb: joined(
       "bekam | bekomme | bekommen | bin | bin ich | bleibt | blieb | brachte | brauche | brauchte | dachte | darf",
@@ -162,48 +164,6 @@ export const GERMAN_SIGNS: SignTable = {
       "corona | erkältet | erkältung | fieber | grippe | husten | immer noch krank | kopfschmerzen | kopfweh",
       "krank | krank im bett | krankgeschrieben | magen darm | migräne | noch krank | schnupfen",
     ),
-  },
-  total: {
-    total: joined(
-      "alles in allem | alles zusammen | ges | ges. | gesamt | gesamtdauer | gesamtzeit | gesamtübezeit",
-      "heute gesamt | heute insgesamt | insg | insg. | insgesamt | macht zusammen | summe | summe heute",
-      "tagessumme | total | zus | zus. | zusammen | zusammen heute | üben insgesamt | übezeit",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "alles | am flügel | am klavier | am stück | an der orgel | bisher | ca | circa | eigenes üben | etwa",
-      "fast | gerade mal | gesamt | gesamtzeit | geschafft | gespielt | geübt | gut | heute | höchstens",
-      "immerhin | in summe | insgesamt | knapp | maximal | mindestens | mit pause | mit pausen | mit päuschen",
-      "mit unterbrechungen | nur | oder so | ohne pause | ohne pausen | ohne probe | ohne stunde",
-      "ohne unterricht | rund | selbst geübt | summe | total | ungefähr | verteilt | zusammen | üben",
-      "über den tag | übezeit | übung",
-    ),
-  },
-  "counted-with": {
-    "what is in it": joined(
-      "darunter | davon | einschl | einschl. | einschließlich | incl. | inkl | inkl. | inklusive",
-      "nicht gerechnet | plus probe | plus stunde | plus unterricht | zuzüglich | zzgl.",
-    ),
-  },
-  "goes-on": {
-    "goes on": "aber | und",
-  },
-  "longer-time": {
-    "more than a day": joined(
-      "diese woche | dieser monat | diesen monat | dieses jahr | dieses semester | jahr | letzte woche",
-      "letzten monat | monat | monat bisher | monatssumme | monatszeit | semester | woche | woche bisher",
-      "wochensumme | wochenzeit",
-    ),
-  },
-  meeting: {
-    meeting: joined(
-      "bandprobe | chor | duo | ensemble | gruppe | kammermusik | orchester | probe | quartett | quintett",
-      "session | spielkreis | stunde | trio | unterricht",
-    ),
-  },
-  "called-off": {
-    "called off": "abgesagt | ausgefallen | entfällt | fiel aus | fällt aus | verlegt | verschoben",
   },
   "set-work": {
     "set work": joined(

@@ -41,7 +41,7 @@ export type SignClass =
   | "eased"
   | "total"
   | "beside-total"
-  /** Behind an amount: what was counted in it follows, or what was not: `1h20 incl lesson`, `45' of which scales 15`. */
+  /** Behind an amount: what was counted in it follows, or what was not: `1h20 incl lesson`, `45' of which scales`. */
   | "counted-with"
   /** Behind an amount: a few words on how it was follow: `45 minutes and lips still alive`. */
   | "goes-on"
