@@ -3,8 +3,6 @@ import type { LineWords } from "./line-words.ts";
 
 /** Words in front of an amount name an activity when they are at most so many. */
 const LONGEST_ACTIVITY = 4;
-/** One of them names a group or the like: `Played with the Wednesday group`. */
-const LONGEST_MEETING = 6;
 
 /** `40 minutes, so stopped there`, `10 min I waited`: a sentence follows. */
 function goesOnBehind(words: LineWords, amount: number): boolean {
@@ -33,7 +31,7 @@ function hasOther(words: LineWords, to: number, isMeeting: boolean): boolean {
 export function byAmount(words: LineWords, { sign, intends }: Signs): Evidence | undefined {
   const amount = firstOf(words, ["amount"]);
   const isMeeting = words.first(0, amount, "meeting") >= 0;
-  if (amount < 1 || amount > (isMeeting ? LONGEST_MEETING : LONGEST_ACTIVITY) || sign >= 0 || intends) return undefined;
+  if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
   if (words.is(amount - 1, "before-time") || hasSignWithin(words, amount) || goesOnBehind(words, amount))
     return undefined;
   const clock = firstOf(words, ["clock"]); // `Band 7.30, 2 hrs`

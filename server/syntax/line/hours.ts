@@ -2,6 +2,7 @@ import { HOUR_NAMES, TO_THE_HOUR, UNITS_OF_HOURS } from "../lexicon/hours.ts";
 import type { Item } from "../words/meaning.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
 import type { Part } from "./cut.ts";
+import { behindItem } from "./evidence.ts";
 import { LineWords } from "./line-words.ts";
 
 // Hours of the clock, from when to when a rehearsal was: as minutes.
@@ -20,7 +21,7 @@ const SPAN = new RegExp(
   "iu",
 );
 /** Something like it is in the line: asked first, as most lines have no such thing. */
-const LIKELY = /\d\s*(?:[-–]|\s\p{L}{1,5}\s)\s*(?:\d|half\s)|\p{L}\s+\d{1,2}[.:]\d\d\b/iu;
+const LIKELY = /\d\s?\p{L}{0,7}\s*(?:[-–]|\s\p{L}{1,5}\s)\s*(?:\d|half\s)|\p{L}\s+\d{1,2}[.:]\d\d\b/iu;
 
 interface Hours {
   readonly start: number;
@@ -43,7 +44,7 @@ export function withHours(text: string, parts: readonly Part[], vocabulary: Voca
   const hours = hoursIn(text);
   if (words.items.some((item) => item.meaning.type === "amount" && !isWithin(item, hours)))
     return withBeginning(text, parts, words);
-  if (!hours || hours.end > to || !isOfMeeting(words, hours)) return parts;
+  if (!hours || hours.end > to || !isOfMeeting(words, text, hours)) return parts;
   const meaning = { type: "amount", minutes: hours.minutes, possible: true } as const;
   return replaced(text, parts, { start: hours.start, end: hours.end, meaning });
 }
@@ -69,17 +70,29 @@ function minutesAt(hour: string, minute = "0"): number {
   return Number(hour) * 60 + Number(minute);
 }
 
-/** A rehearsal or the like stands before the hours; or anywhere, where minutes or a unit say that they are hours. */
-function isOfMeeting(words: LineWords, { start, sure, minutes }: Hours): boolean {
-  const at = words.words.findIndex((word) => word.end > start);
-  if (words.first(0, at, "negation", "intention") >= 0 || words.items.some((item) => tellsMusic(item, start)))
+/** A rehearsal or the like stands right before the hours, or says between where it was, or with whom. */
+function isOfMeeting(words: LineWords, text: string, hours: Hours): boolean {
+  const at = words.words.findIndex((word) => word.end > hours.start);
+  if (words.first(0, at, "negation", "intention") >= 0 || words.items.some((item) => tellsMusic(item, hours.start)))
     return false;
-  if (sure) return meetingBefore(words, words.count) >= 0;
   const meeting = meetingBefore(words, at);
-  if (meeting < 0 || words.is(meeting, "title-kind") || minutes > LONGEST_BARE) return false; // `trio 1-8`
+  if (meeting < 0) return false;
+  const behind = behindMeeting(words, meeting);
+  const isBeside = behind >= at || words.is(behind, "title-lead", "filler") || /^[,;:.(]/.test(words.before(behind));
+  return isBeside && (hours.sure || areHours(words, text, hours, meeting, at));
+}
+
+function behindMeeting(words: LineWords, meeting: number): number {
+  return words.found(meeting)?.meaning.type === "activity"
+    ? behindItem(words, meeting)
+    : meeting + words.lengthOf(meeting, "meeting", "heading");
+}
+
+/** `session at the Anchor 8-11`: numbers alone, with no sign before them and no word behind; not `trio 8-10`. */
+function areHours(words: LineWords, text: string, hours: Hours, meeting: number, at: number): boolean {
+  if (words.is(meeting, "title-kind") || words.meaningOf(meeting, "heading") === "lesson") return false;
   for (let i = meeting + 1; i <= at; i++) if (/[,;:.]/.test(words.before(i))) return false;
-  const behind = meeting + Math.max(1, words.lengthOf(meeting, "meeting"));
-  return behind >= at || words.is(behind, "title-lead"); // `session at the Anchor 8-11`
+  return hours.minutes <= LONGEST_BARE && /^\s*(?:$|[,;.(!])/.test(text.slice(hours.end));
 }
 
 /** Before the hours, or with bars: what is counted may be no hours. */
@@ -94,14 +107,14 @@ const BARS: readonly string[] = ["bars", "line", "page"];
 function meetingBefore(words: LineWords, to: number): number {
   for (let i = to - 1; i >= 0; i--) {
     const meaning = words.found(i)?.meaning;
-    const isRehearsal = meaning?.type === "activity" && MEETINGS.includes(meaning.name);
+    const isRehearsal = meaning?.type === "activity" && meaning.name === REHEARSAL;
     if (isRehearsal || words.is(i, "meeting") || words.meaningOf(i, "heading") === "lesson") return i;
   }
   return -1;
 }
 
-/** Activities by their names in the lexicon. */
-const MEETINGS: readonly string[] = ["rehearsal", "gig"];
+/** By its name in the lexicon. */
+const REHEARSAL = "rehearsal";
 
 /** `Band 7.30, 2 hrs`: when it began, behind its word. */
 function withBeginning(text: string, parts: readonly Part[], words: LineWords): readonly Part[] {

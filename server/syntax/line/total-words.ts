@@ -77,11 +77,14 @@ function isSum(words: LineWords): boolean {
 
 /** A number or a time of day that a word beside it says to be minutes, or hours and minutes. */
 function isMinutes(words: LineWords, i: number): boolean {
-  const type = words.found(i)?.meaning.type;
-  if (type !== "number" && type !== "clock") return false;
+  const meaning = words.found(i)?.meaning;
+  if (meaning?.type !== "number" && meaning?.type !== "clock") return false;
   if (i > 0 && (words.is(0, "total") || (isSum(words) && i === 1))) return true;
+  if (meaning.type === "number" && meaning.value < LEAST_MINUTES) return false; // `3 in all`
   return i === 0 && words.is(1, "total") && words.count === 1 + words.lengthOf(1, "total");
 }
+
+const LEAST_MINUTES = 5;
 
 /** In words: where the remark behind an amount begins at the latest, and how long it may be. */
 const LONGEST_TOTAL = 8;

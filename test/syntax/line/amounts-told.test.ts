@@ -58,6 +58,7 @@ describe("totals", () => {
       1:20 total          => total 80
       70                  => prose
       12 total strangers  => prose
+      3 in all            => prose
     `,
     );
     check("german", "1:40 ges. => total 100");
@@ -192,6 +193,7 @@ describe("hours of the clock are minutes", () => {
     check("german", "Probe 19.30 bis 21.30 => entry 120");
     check("french", "répétition 20h30 à 22h => entry 90");
     check("dutch", "Les van 10.30 - 11.00 => phase 30");
+    check("french", "Orchestre 20h-22h => entry 120");
     check("spanish", "ensayo 20.00-22.15 => entry 135");
   });
 
@@ -200,6 +202,11 @@ describe("hours of the clock are minutes", () => {
       "english",
       `
       band 88-96              => prose
+      group of 10-12 people   => prose
+      Class photo 10.15-10.30 => prose
+      Group chat 9-10 pm      => prose
+      Practice room closed 7-8 pm => prose
+      band members 3-4 ill    => prose
       trio 1-8                => prose
       Orchestra, bars 8-10    => entry
       Orchestra: Overture 1-4 => entry
@@ -209,6 +216,12 @@ describe("hours of the clock are minutes", () => {
       7-9 pm                  => prose
     `,
     );
+  });
+
+  test("nor are people and mistakes that are counted", () => {
+    check("german", "Gruppe 3-4 Leute => prose");
+    check("french", "groupe de 8-10 ans => prose");
+    check("dutch", "groep 3-4 kinderen => prose");
   });
 
   test("nor is what did not take place", () => {

@@ -47,9 +47,9 @@ export const ENGLISH_AMOUNT_SIGNS: SignTable = {
   },
   meeting: {
     meeting: joined(
-      "band | choir | chorus | class | consort | duo | ensemble | group | jam | lesson | octet | orch",
-      "orchestra | own | own practice | own practise | own work | pit | practice | practise | quartet | quintet",
-      "reh | rehearsal | section | sectional | session | sextet | trio | workshop",
+      "band | choir | chorus | consort | duo | ensemble | group | jam | lesson | octet | orch | orchestra | own",
+      "own practice | own practise | own work | practice | practise | quartet | quintet | reh | rehearsal",
+      "sectional | session | sextet | trio",
     ),
   },
   "called-off": {
