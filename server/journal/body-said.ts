@@ -1,6 +1,6 @@
 import type { Block } from "../syntax/document/document.ts";
 import { type BodySays, bodySays } from "../syntax/line/body-words.ts";
-import type { EntryLine, Line } from "../syntax/line/line.ts";
+import type { EntryLine, Line, LineOf } from "../syntax/line/line.ts";
 import { LineWords } from "../syntax/line/line-words.ts";
 import type { Vocabulary } from "../syntax/words/vocabulary.ts";
 import type { Journal } from "./journal.ts";
@@ -73,6 +73,8 @@ function saidIn(line: Line, text: string, at: number, vocabulary: Vocabulary): r
     }
     case "prose":
       return [...said(text.slice(line.start, line.end), true), ...inRemark];
+    case "total":
+      return [...said(behindTotal(line, text), false), ...inRemark];
     case "rest":
     case "day": {
       const parts = text.slice(line.type === "day" ? line.dateEnd : line.start, line.end).split(",");
@@ -88,6 +90,13 @@ function saidIn(line: Line, text: string, at: number, vocabulary: Vocabulary): r
     default:
       return inRemark;
   }
+}
+
+/** What is said behind the amount of a total, or before it: `20 min and lips swolen`. */
+function behindTotal({ start, end, items }: LineOf<"total">, text: string): string {
+  const amount = items[0]!;
+  const behind = text.slice(amount.end, end).replace(/^[\s,.;!?()–-]+/, "");
+  return behind === "" ? text.slice(start, amount.start).trim() : behind;
 }
 
 /** `sore left thumb`, as the format has it. */

@@ -83,7 +83,8 @@ export function openHeading(skeleton: DaySkeleton, line: Line, index: number): v
   }
   if (line.type === "session") skeleton.openSitting(index, minutesOf(line));
   else if (line.type === "phase") skeleton.openPhase(index, phaseOf(line), minutesOf(line), says(line, "plan"));
-  else if (line.type === "total") skeleton.addTotal(index, minutesOf(line));
+  else if (line.type === "total" && !line.longer) skeleton.addTotal(index, minutesOf(line));
+  else if (line.type === "body" && line.total) skeleton.addTotal(index, minutesOf({ items: [line.total] }));
   else if (line.type === "break") skeleton.addBreak(index);
   else if (line.type === "plan") skeleton.planDay();
   else if (line.type === "rest") skeleton.rest = true;
@@ -125,7 +126,7 @@ function says(line: LineOf<"day" | "phase">, word: "plan" | "rest"): boolean {
   return line.items.some(({ meaning }) => meaning.type === "line word" && meaning.id === word);
 }
 
-function minutesOf(line: LineOf<"day" | "session" | "phase" | "total">): number | undefined {
+function minutesOf(line: Pick<LineOf<"day" | "session" | "phase" | "total">, "items">): number | undefined {
   const amount = line.items.find((item) => item.meaning.type === "amount")?.meaning as MeaningOf<"amount"> | undefined;
   return amount?.possible ? amount.minutes : undefined;
 }

@@ -23,6 +23,7 @@ export function linesWithoutBody(
     const remark = line.remark && (isCare(line, journal) || own.some((each) => isIn(each, line))) ? line.remark : null;
     const words = own.filter((each) => !isIn(each, line));
     if (!remark && words.length === 0) return [text];
+    if (line.type === "body" && line.total) return [text.slice(0, line.total.end)]; // the day's total stays
     if (line.type === "body" || line.type === "prose") return [];
     const kept = words.reduce(cut, remark ? text.slice(0, remark.start) : text).trimEnd();
     return kept === "" ? [] : [kept];

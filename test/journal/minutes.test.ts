@@ -69,6 +69,16 @@ test("over an hour in one sitting with no break, but not with others or in a les
   checkFindings(["2026-03-02, rest", "away, 90 min"], []);
 });
 
+test("what a line says that a week came to is none of its day; an amount in front of a pain is the day's total", () => {
+  check(["2026-03-02", "D minor", "week 5h20"], ["0"]);
+  check(["2026-03-02", "D minor", "20 min"], ["about 20"]);
+  check(["2026-03-02", "D minor", "20 min. thumb sore"], ["about 20"]);
+  const { sore } = journalOf(["2026-03-02", "D minor", "20 min. thumb sore"]).model(
+    createDocument("2026-03-02\nD minor\n20 min. thumb sore").blocks[0]!,
+  );
+  expect(sore.map(({ words }) => words)).toEqual(["20 min. thumb sore"]);
+});
+
 test("minutes that cannot be", () => {
   checkFindings(
     ["2026-03-02, 0 min", "pieces, 1441 min", "D minor, 1 h 75"],

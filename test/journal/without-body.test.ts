@@ -53,6 +53,12 @@ describe("cut out", () => {
     check("2026-03-04\n  My wrist hurts today.\n  We played outside.", "2026-03-04\n  We played outside.");
   });
 
+  test("what is said behind a day's total, which stays", () => {
+    check("2026-03-04\n  20 min. thumb sore\n  D minor", "2026-03-04\n  20 min.\n  D minor");
+    check("2026-03-04\n  20 min and lips swolen\n  D minor", "2026-03-04\n  20 min\n  D minor");
+    check("2026-03-04\n  45 min, no pain", "2026-03-04\n  45 min");
+  });
+
   test("what is tired, and what is better again", () => {
     check("2026-03-04, tired\n  thumb better\n  D minor", "2026-03-04\n  D minor");
   });

@@ -35,6 +35,16 @@ export const ABOUT_AMOUNT = expression(
   ),
 );
 
+/** Behind an amount: nothing took so long, as something was so much too late, or so far away. */
+export const BEHIND_NO_AMOUNT: ReadonlySet<string> = new Set(
+  joined(
+    "late | too late | early | too early | ago | later | away | zu spät | zu früh | später | verspätung | entfernt",
+    "de retard | en retard | d'avance | en avance | plus tard | plus tôt | te laat | te vroeg | later | geleden",
+    "vertraging | di ritardo | in ritardo | di anticipo | in anticipo | più tardi | de retraso | tarde | más tarde",
+    "antes",
+  ).split(" | "),
+);
+
 /** What follows them is as typed, numbers too. */
 export const FREE_WORDS_BEHIND = expression("focus | with | sore");
 

@@ -131,6 +131,7 @@ function signsIn(words: LineWords): Signs {
   const opening = words.lengthOf(0, "practice-verb");
   let sign = -1;
   for (let i = opening; i < stop && sign < 0; i++) {
+    if (words.found(i)?.meaning.type === "activity") continue; // `made up my own tune`
     const isName = i > 0 && words.isCapital(i) && words.typed(i) !== "I" && !/^I'/.test(words.typed(i));
     if (!isName && words.is(i, "sentence-sign")) sign = i;
   }

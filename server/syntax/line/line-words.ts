@@ -142,6 +142,7 @@ export class LineWords {
       const own = this.key(i + n);
       if (n > 0 && own.length === 1 && (key.length === n || /[A-H]/.test(this.typed(i + n)))) break; // steps, or notes
       key += own;
+      if (n === 0 && SINGLE_LETTERS.test(this.typed(i))) break;
       const classes = n === 0 ? this.vocabulary.classesOfWord(key) : this.vocabulary.classes(key);
       if (classes) found.unshift({ length: n + 1, classes });
     }
@@ -149,6 +150,9 @@ export class LineWords {
     return found;
   }
 }
+
+/** `i-m`, `p-i-m-a`: fingers, and no `I'm`. */
+const SINGLE_LETTERS = /^\p{L}(?:[-‐‑]\p{L})+$/u;
 
 /** The words of a line as they are compared with those of titles. */
 export function keysOf(words: LineWords, most = words.count): readonly string[] {

@@ -65,6 +65,20 @@ interface FrameLine<T extends string> extends Base {
   readonly items: readonly Item[];
 }
 
+/** How long was practised in all. Of more than its day it is kept, and counts as nothing: `week 5h20`. */
+interface TotalLine extends FrameLine<"total"> {
+  readonly longer?: true;
+}
+
+/** What is said of the player's body; an amount before it is the day's total: `35'. thumb stiff`. */
+interface BodyLine extends Base {
+  readonly type: "body";
+  readonly start: number;
+  readonly end: number;
+  readonly sore: boolean;
+  readonly total?: Item;
+}
+
 /** What is kept for the lesson: set work, the teacher's word, a question. What is said begins at `from`. */
 interface SpokenLine<T extends string> extends Base {
   readonly type: T;
@@ -92,11 +106,11 @@ export type Line =
   | FrameLine<"break">
   | FrameLine<"plan">
   | FrameLine<"rest">
-  | FrameLine<"total">
+  | TotalLine
   | SpokenLine<"set">
   | SpokenLine<"said">
   | SpokenLine<"asked">
-  | ({ readonly type: "body"; readonly start: number; readonly end: number; readonly sore: boolean } & Base)
+  | BodyLine
   | DeclarationLine
   | EntryLine
   | ({

@@ -156,12 +156,20 @@ function isLed({ start }: Item, text: string): boolean {
 
 function isBareMinutes(items: readonly Item[], i: number, text: string, subject: Item | undefined): boolean {
   const item = items[i]!;
-  if (!isNumber(item) || item.meaning.type !== "number" || i > 0 || !subject) return false;
+  if (!isNumber(item) || item.meaning.type !== "number" || !subject || !isFirst(items, i, text)) return false;
   const { value } = item.meaning;
   const isTimed =
     subject.meaning.type === "activity" ||
     (subject.meaning.type === "figure" && subject.meaning.figure === "long tones");
   return isTimed && value >= LEAST_MINUTES && value <= MOST_MINUTES && /^\s*(?:$|,)/.test(text.slice(item.end));
+}
+
+/** `long notes, 10`; `long notes again, 10`, with one word and a comma between. */
+function isFirst(items: readonly Item[], i: number, text: string): boolean {
+  if (i === 0) return true;
+  const before = items[0]!;
+  const isWord = before.meaning.type === "unknown" && /^\p{L}+$/u.test(before.meaning.words);
+  return i === 1 && isWord && /^\s*,\s*$/.test(text.slice(before.end, items[i]!.start));
 }
 
 export function isNumber(item: Item): item is NumberItem {

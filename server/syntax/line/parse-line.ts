@@ -3,11 +3,12 @@ import type { Vocabulary } from "../words/vocabulary.ts";
 import { cutLine, type Part, remarkText } from "./cut.ts";
 import { dayItems } from "./day-items.ts";
 import { dateWord } from "./day-line.ts";
-import { type DayWords, dayWordsIn } from "./day-words.ts";
+import { type DayWords, dayWordsIn, withMinutes } from "./day-words.ts";
 import { isDeclaration, nearestDeclarationWord } from "./declaration-rule.ts";
 import { declarationWordAt } from "./declaration-word.ts";
 import { evidenceIn } from "./entry-evidence.ts";
 import { entryOf } from "./entry-words.ts";
+import { withHours } from "./hours.ts";
 import { knownTitleIn, type TitleMatch } from "./known-title.ts";
 import { entryBehindHeading, entryBehindLabel } from "./label.ts";
 import type { Line, Remark } from "./line.ts";
@@ -17,6 +18,7 @@ import { parseEntry } from "./parse-entry.ts";
 import { partsOf } from "./parts.ts";
 import { parseSame, placeAbove, sameWords } from "./same-line.ts";
 import { spokenIn } from "./spoken.ts";
+import { asAmount } from "./total-words.ts";
 
 export interface LineContext {
   readonly vocabulary: Vocabulary;
@@ -45,7 +47,7 @@ export function lineRead(reader: LineReader, text: string, context: LineContext)
   const at = reader.cuts.remark - from;
   const remark: Remark | undefined = at < text.length ? { start: at, text: remarkText(text, at) } : undefined;
   const end = reader.contentEnd() - from;
-  const parts = reader.parts();
+  const parts = kind === "day" ? reader.parts() : withHours(text.slice(0, end), reader.parts(), context.vocabulary);
   if (kind === "day") {
     const date = dateWord(text)!;
     const items = dayItems(text, flat(parts), context.vocabulary);
@@ -75,7 +77,7 @@ function readParts(
   const frame = frameType(parts);
   const underHeading = frame === "phase" ? entryBehindHeading(text, start, end, parts, context) : undefined;
   if (underHeading) return { ...underHeading, remark };
-  if (frame) return { type: frame, start, end, items: flat(parts), remark };
+  if (frame) return { type: frame, start, end, items: withMinutes(frameName(parts), flat(parts)), remark };
   const declared = declarationWordAt(text, start, end);
   if (declared && isDeclaration(text, declared, end, context, parts)) {
     return { type: "declaration", start, end, word: declared.word, wordEnd: declared.end, remark };
@@ -143,9 +145,11 @@ const BEGIN_TERMS: readonly Meaning["type"][] = [
 const LONGEST_NOTE = 3;
 
 /** A line about the day or the player, or one that others stand below. */
-function dayLine(said: DayWords, { text, start, end, items }: LineWords, remark: Remark | undefined): Line {
-  if (said.type === "body") return { type: "body", start, end, sore: said.sore, remark };
-  if (said.type === "total") return { type: "total", start, end, items: items.map(asAmount).filter(isAmount), remark };
+function dayLine(said: DayWords, words: LineWords, remark: Remark | undefined): Line {
+  const { text, start, end } = words;
+  const items = said.type === "heading" ? withMinutes(said.name, words.items) : words.items;
+  if (said.type === "body") return { start, end, ...said, remark };
+  if (said.type === "total") return { start, end, ...said, items: amountsOf(items, said.longer === true), remark };
   if (said.type === "rest") return { type: "rest", start, end, items: items.filter((item) => !isAmount(item)), remark };
   const others = items.filter(({ meaning }) => meaning.type === "amount" || meaning.type === "clock");
   if (said.sitting)
@@ -156,17 +160,14 @@ function dayLine(said: DayWords, { text, start, end, items }: LineWords, remark:
   return { type: "phase", start, end, items: [name, ...others], remark };
 }
 
-function isAmount({ meaning }: Item): boolean {
-  return meaning.type === "amount";
+/** In `week 12: 4 h` the number says which week. */
+function amountsOf(items: readonly Item[], longer: boolean): readonly Item[] {
+  const counted = longer && items.some(isAmount) ? items.filter(isAmount) : items;
+  return counted.map((item) => asAmount(item, longer)).filter(isAmount);
 }
 
-/** Behind the word for a total a number is minutes, and `0:45` three quarters of an hour. */
-function asAmount(item: Item): Item {
-  const { meaning } = item;
-  if (meaning.type === "number")
-    return { ...item, meaning: { type: "amount", minutes: meaning.value, possible: true } };
-  if (meaning.type !== "clock") return item;
-  return { ...item, meaning: { type: "amount", minutes: meaning.hour * 60 + meaning.minute, possible: true } };
+function isAmount({ meaning }: Item): boolean {
+  return meaning.type === "amount";
 }
 
 /** `evening session`: the words of a sitting, up to its time of day or its amount. */
@@ -194,6 +195,12 @@ function frameType(parts: readonly Part[]): "session" | "phase" | "break" | "pla
     return undefined;
   if (opening.type === "phase") return "phase";
   return opening.type === "line word" ? opening.id : undefined;
+}
+
+/** The phase that a line opens with; "" where it opens with none. */
+function frameName(parts: readonly Part[]): string {
+  const opening = parts[0]?.items[0]?.meaning;
+  return opening?.type === "phase" ? opening.id : "";
 }
 
 function flat(parts: readonly Part[]): Part["items"] {

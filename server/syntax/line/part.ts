@@ -1,4 +1,5 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
+import { MINUTES_IN_WORDS } from "../lexicon/minutes-in-words.ts";
 import { ON_INSTRUMENT } from "../lexicon/note-leads.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
@@ -253,6 +254,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = byOpening([
   ["at @", [tempoAt, clockAt]],
   [[...BEATS.keys()].filter((name) => !NOTES_TOO.test(name)).join(" "), [tempoAt]],
   [[...TEMPO_WORDS, ...AT_WORDS, ...APPROXIMATELY, ...DOTTED_BEFORE, "~"].join(" "), [tempoAt]],
+  [["~", ...[...MINUTES_IN_WORDS.keys()].filter((word) => wholeNumberOf(word) === undefined)].join(" "), [amountAt]],
   ["goal", [goalAt]],
   ["from range", [spanAt, dateAt, placeAt]],
   ["to up", [spanAt, placeAt]],
@@ -303,6 +305,8 @@ function phraseAt(words: Words, i: number): Found | undefined {
     case "place":
       if (phrase.length === 1 && SECTION.test(phrase.meaning.text)) return undefined; // `apart` is no `A part`
       return furtherPlace(words, i, { length: phrase.length, meaning: phrase.meaning });
+    case "amount":
+      return amountAt(words, i) ?? phrase; // `an hour and twenty`
     case "direction":
       return phrase.length === 1 && endsVerb(words, i) ? undefined : phrase;
     case "instrument":

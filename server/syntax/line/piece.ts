@@ -321,7 +321,10 @@ function topOf(meaning: MeaningOf<"tempo" | "number" | "range">): number {
   return meaning.type === "range" ? Math.max(meaning.range.low, meaning.range.high) : meaning.bpm;
 }
 
+/** A range of tempos is in whole beats: `20.00-22.30` are hours. */
 function isInRange(meaning: MeaningOf<"tempo" | "number" | "range">): boolean {
+  if (meaning.type === "range" && !(Number.isInteger(meaning.range.low) && Number.isInteger(meaning.range.high)))
+    return false;
   if (meaning.type === "number") return meaning.value >= SLOWEST && meaning.value <= FASTEST;
   const { low, high } =
     meaning.type === "range" ? meaning.range : { low: meaning.low ?? meaning.bpm, high: meaning.bpm };

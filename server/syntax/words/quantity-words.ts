@@ -1,5 +1,7 @@
+import { BEHIND_NO_AMOUNT } from "../lexicon/beside-numbers.ts";
+import { MINUTES_IN_WORDS } from "../lexicon/minutes-in-words.ts";
 import { wordsOf } from "../lexicon/terms/term-tables.ts";
-import { wholeNumberOf } from "./fold.ts";
+import { fold, wholeNumberOf } from "./fold.ts";
 import type { MeaningOf } from "./meaning.ts";
 import type { Found, Words } from "./words.ts";
 
@@ -22,11 +24,13 @@ export function amountAt(words: Words, i: number): Found<MeaningOf<"amount">> | 
   const about = aboutAt(words, i);
   const found = timeAt(words, i + about) ?? spokenAt(words, i + about, about > 0);
   if (!found) return undefined;
+  if (lengthIn(BEHIND_NO_AMOUNT, words, i + about + found.length) > 0) return undefined;
   const ish = words.is(i + about + found.length, "ish") ? 1 : 0;
+  const isAbout = about + ish > 0 || /^\(?~/.test(words.typed(i));
   const each = eachAt(words, i + about + found.length + ish);
   const meaning = {
     ...found.meaning,
-    ...(about + ish > 0 ? { about: true as const } : {}),
+    ...(isAbout ? { about: true as const } : {}),
     ...(each > 0 ? { each: true as const } : {}),
   };
   return { length: about + found.length + ish + each, meaning };
@@ -37,13 +41,24 @@ function spokenAt(words: Words, i: number, isAbout: boolean): Found<MeaningOf<"a
   const phrase = words.phrase(i, "amount");
   if (!phrase) return undefined;
   const behind = i + phrase.length;
-  const more = words.is(behind, "and", "und", "et", "en", "e", "y") ? timeAt(words, behind + 1) : undefined;
+  const isJoined = words.is(behind, "and", "und", "et", "en", "e", "y");
+  const more = isJoined ? (timeAt(words, behind + 1) ?? minutesInWords(words, behind + 1)) : undefined;
   const isMore = more !== undefined && phrase.meaning.minutes % 60 === 0 && more.meaning.minutes < 60;
   if (!isMore) return isAbout ? phrase : undefined;
   return {
     length: phrase.length + 1 + more.length,
     meaning: { ...phrase.meaning, minutes: phrase.meaning.minutes + more.meaning.minutes },
   };
+}
+
+/** `an hour and twenty`, `un'ora e dieci`. */
+function minutesInWords(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
+  const minutes = MINUTES_IN_WORDS.get(withoutStop(words.word(i)));
+  return minutes === undefined ? undefined : amount(1, undefined, minutes);
+}
+
+function withoutStop(word: string): string {
+  return word.replace(/[.!?]+$/, "");
 }
 
 function timeAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined {
@@ -64,9 +79,9 @@ function timeAt(words: Words, i: number): Found<MeaningOf<"amount">> | undefined
   return amount(number.length + 1 + (onward?.length ?? 0), number.value, onward?.minutes);
 }
 
-/** Without what stands around a thing said in passing: `(6 min)`, `40 min!!`. */
+/** Without what stands around a thing said in passing: `(6 min)`, `40 min!!`, `~1 hr`. */
 function unsigned(word: string): string {
-  return word.replace(/^\(/, "").replace(/(?<=[\p{L}'′’])[.!)]+$/u, "");
+  return word.replace(/^\(?~?(?=\d)|^\(/, "").replace(/(?<=[\p{L}'′’])[.!?)]+$/u, "");
 }
 
 /** `2.5`, `1,5`, `2 1/2`, `½`, `1½`, `25ish`, `ten`. */
@@ -75,14 +90,14 @@ function decimalAt(words: Words, i: number): { readonly value: number; readonly 
   if (/^\d{1,6}[.,]\d{1,2}$/.test(typed)) return { value: Number(typed.replace(",", ".")), length: 1 };
   if (/^\d{0,2}½$/.test(typed)) return { value: Number(typed.slice(0, -1)) + 0.5, length: 1 };
   if (typed === "1/2") return { value: 0.5, length: 1 };
-  const whole = wholeNumberOf(typed);
+  const whole = wholeNumberOf(typed) ?? MINUTES_IN_WORDS.get(fold(typed));
   if (whole === undefined) return undefined;
   return words.typed(i + 1) === "1/2" ? { value: whole + 0.5, length: 2 } : { value: whole, length: 1 };
 }
 
 /** How many words say that an amount is not exact. */
 function aboutAt(words: Words, i: number): number {
-  return lengthIn(ABOUT_WORDS, words, i);
+  return words.typed(i) === "~" ? 1 : lengthIn(ABOUT_WORDS, words, i);
 }
 
 function eachAt(words: Words, i: number): number {

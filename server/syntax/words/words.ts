@@ -97,10 +97,20 @@ export class Words {
       standardKey += this.standardKey(i + n - 1, own);
       const meanings = this.vocabulary.meanings(key);
       const others = standardKey === key ? undefined : this.vocabulary.meanings(standardKey);
-      if (meanings || others) found.unshift({ length: n, meanings: [...(meanings ?? []), ...(others ?? [])] });
+      const amounts = this.amountsBeforeStop(key);
+      if (meanings || others || amounts)
+        found.unshift({ length: n, meanings: [...(meanings ?? []), ...(others ?? []), ...(amounts ?? [])] });
     }
     this.phrases[i] = found;
     return found;
+  }
+
+  /** `half an hour.`, `mezz'ora!`: amounts end sentences. */
+  private amountsBeforeStop(key: string): readonly Meaning[] | undefined {
+    const plain = key.replace(/[.!?]+$/, "");
+    if (plain === key) return undefined;
+    const amounts = this.vocabulary.meanings(plain)?.filter(({ type }) => type === "amount") ?? [];
+    return amounts.length > 0 ? amounts : undefined;
   }
 
   private standardKey(i: number, key: string): string {

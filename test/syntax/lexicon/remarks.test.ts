@@ -26,6 +26,14 @@ const REMARKS: Readonly<Record<string, string>> = {
     Head office at 10
     Opening night, 200 seats sold
     Weather grand, 18 degrees
+    5 min late to the lesson
+    20 minutes on the phone with the bank
+    bus 10 min late
+    Dentist 10-11, then the shops
+    Library open 9-5 pm on Saturdays
+    Last week 5 min from the station we met Tom
+    This week 2 hours of rain a day
+    Group of 8-11 year olds on the train
   `,
   german: `
     Der Zug hatte 20 Minuten Verspätung
@@ -38,6 +46,8 @@ const REMARKS: Readonly<Record<string, string>> = {
     Parkplatz 12 Euro
     Nachbar klopft um 9 an die Wand
     5 km gelaufen vor dem Frühstück
+    Zug 15 Min zu spät
+    Zahnarzt 10-11 Uhr
   `,
   french: `
     Le train avait 20 minutes de retard
@@ -48,6 +58,7 @@ const REMARKS: Readonly<Record<string, string>> = {
     Parking 12 euros
     5 km de course avant le petit déjeuner
     Neige, école fermée 2 jours
+    train 20 min de retard
   `,
   dutch: `
     De trein had 20 minuten vertraging

@@ -11,6 +11,7 @@ export const ENGLISH_ACTIVITIES: readonly string[] = [
   joined(
     "improvising | improvisation | improv | improvised | jamming | noodling | free improv | free improvisation",
     "free playing | improv practice | jam session | jammed along | noodle | noodled | noodling about",
+    "made up a song | made up a tune | made up my own song | made up my own tune | making up songs | making up tunes",
     "noodling around | soloing",
   ),
   "tuning | tuning up | retuning",
@@ -32,7 +33,8 @@ export const ENGLISH_ACTIVITIES: readonly string[] = [
     "ensemble practice | full rehearsal | jazz band | jazz band rehearsal | orch | orch reh | orch rehearsal",
     "orchestra | pipe band | pipe band practice | pit rehearsal | quartet practice | section rehearsal | sectional",
     "sectionals | string quartet rehearsal | trad session | trio practice | trio rehearsal | tune session",
-    "wind band rehearsal | worship practice | youth orchestra",
+    "wind band rehearsal | worship practice | youth orchestra | band reh | quartet reh | quintet reh",
+    "quintet rehearsal | trio reh | duo reh | consort reh | consort rehearsal | group rehearsal",
   ),
   "sight-singing | sight singing",
   joined(

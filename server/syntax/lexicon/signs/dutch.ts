@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { DUTCH_AMOUNT_SIGNS } from "./amounts/dutch.ts";
 import { DUTCH_BODY_SIGNS } from "./body/dutch.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in Dutch: from memory, no source. */
 export const DUTCH_SIGNS: SignTable = {
   ...DUTCH_BODY_SIGNS,
+  ...DUTCH_AMOUNT_SIGNS,
   "sentence-sign": {
     pronoun: joined(
       "alles wat | dat is | dat was | die van | elkaar | er is | er was | er zijn | haar | hem | hen | het ging",
@@ -148,20 +150,6 @@ export const DUTCH_SIGNS: SignTable = {
     "no time": joined(
       "geen tijd | geen tijd gehad | geen tijd om te oefenen | te druk | te laat thuis | te moe",
       "te moe om te oefenen | te weinig tijd",
-    ),
-  },
-  total: {
-    total: joined(
-      "al met al | alles bij elkaar | alles samen | bij elkaar | dagtotaal | in totaal | opgeteld | samen | tot",
-      "tot. | totaal | totaal vandaag | total | totale oefentijd | totale tijd | vandaag totaal",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "alleen | alles bij elkaar | bij elkaar | bijna | circa | dik | een klein | gedaan | geoefend | gespeeld",
-      "gestudeerd | goed | hooguit | in totaal | klaar | krap | maar | max | met pauze | met pauzes | minstens",
-      "net | net geen | oefenen | oefentijd | of zo | ongeveer | ruim | samen | slechts | studeren | totaal",
-      "vanavond | vandaag | vanochtend | verdeeld over de dag | zeker | zo'n",
     ),
   },
   "set-work": {

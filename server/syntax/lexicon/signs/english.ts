@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { ENGLISH_AMOUNT_SIGNS } from "./amounts/english.ts";
 import { ENGLISH_BODY_SIGNS } from "./body/english.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in English: common practice, no source. */
 export const ENGLISH_SIGNS: SignTable = {
   ...ENGLISH_BODY_SIGNS,
+  ...ENGLISH_AMOUNT_SIGNS,
   "sentence-sign": {
     verb: joined(
       "ain't | am | are | aren't | arrived | asked | ate | be | became | become | becomes | been | being",
@@ -254,27 +256,6 @@ export const ENGLISH_SIGNS: SignTable = {
   },
   "rest-or-sentence": {
     "rest or sentence": "away | missed | none | nothing | off | rest",
-  },
-  total: {
-    total: joined(
-      "all in | all together | all told | altogether | daily total | day total | grand total | in all | in total",
-      "overall | practice total | session total | sum | sum total | time spent | time today | today's total",
-      "todays total | tot | tot. | total | total for the day | total for today | total mins | total minutes",
-      "total practice | total practiced | total practised | total time | total today | ttl",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "a | about | all in | all together | all told | all up | almost | altogether | and | approx | at least",
-      "at most | break | breaks | call it | clocked | day | did | done | for today | full | give or take | good",
-      "got in | i guess | i reckon | i think | in all | in bits | in total | in two goes | in two sessions | incl",
-      "incl. | including | it | just | logged | long | managed | maybe | mins | nearly | of playing | of practice",
-      "of practise | of practising | only | or so | or thereabouts | overall | played for | playing | practice",
-      "practice time | practiced | practicing | practise | practised | practising | reh | rehearsal | roughly",
-      "session | short | so | solid | spread over the day | squeezed in | sum | that's | think | this afternoon",
-      "this evening | this morning | time | tired | today | tonight | tops | total | total practice | total time",
-      "w/ breaks | with breaks | with gaps | worth",
-    ),
   },
   "set-work": {
     "set work": joined(

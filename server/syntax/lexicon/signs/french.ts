@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { FRENCH_AMOUNT_SIGNS } from "./amounts/french.ts";
 import { FRENCH_BODY_SIGNS } from "./body/french.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in French: common practice, no source. */
 export const FRENCH_SIGNS: SignTable = {
   ...FRENCH_BODY_SIGNS,
+  ...FRENCH_AMOUNT_SIGNS,
   "sentence-sign": {
     verb: joined(
       "a | a été | acheté | ai | ai eu | aimait | aime | aimerais | allais | allait | allé | allée | arrive",
@@ -150,21 +152,6 @@ export const FRENCH_SIGNS: SignTable = {
     "no time": joined(
       "manque de temps | pas de temps | pas eu le temps | pas eu une minute | pas le temps",
       "pas le temps aujourd'hui | pas trouvé le temps | trop de travail | trop fatigué | trop fatiguée",
-    ),
-  },
-  total: {
-    total: joined(
-      "au total | cumul | durée totale | en tout | en tout et pour tout | temps de jeu | temps de travail",
-      "temps total | tot | tot. | total | total aujourd'hui | total du jour | totale",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "au maximum | au moins | au total | aujourd'hui | avec pauses | bien | ce matin | ce soir | d'instrument",
-      "de flûte | de guitare | de piano | de pratique | de travail | de violon | durée | en deux fois | en tout",
-      "environ | fait | j'ai joué | joué | maxi | mini | pas plus | pauses comprises | pratique | pratiqué",
-      "presque | seulement | temps total | total | travaillé | travaillées | travaillés | à la louche | à peine",
-      "à peu près | à tout casser",
     ),
   },
   "set-work": {

@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { GERMAN_AMOUNT_SIGNS } from "./amounts/german.ts";
 import { GERMAN_BODY_SIGNS } from "./body/german.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in German: common practice, no source. */
 export const GERMAN_SIGNS: SignTable = {
   ...GERMAN_BODY_SIGNS,
+  ...GERMAN_AMOUNT_SIGNS,
   "sentence-sign": {
     verb: joined(
       "bekam | bekomme | bekommen | bin | bin ich | bleibt | blieb | brachte | brauche | brauchte | dachte | darf",
@@ -161,21 +163,6 @@ export const GERMAN_SIGNS: SignTable = {
     ill: joined(
       "corona | erkältet | erkältung | fieber | grippe | husten | immer noch krank | kopfschmerzen | kopfweh",
       "krank | krank im bett | krankgeschrieben | magen darm | migräne | noch krank | schnupfen",
-    ),
-  },
-  total: {
-    total: joined(
-      "alles in allem | alles zusammen | ges | ges. | gesamt | gesamtdauer | gesamtzeit | gesamtübezeit",
-      "heute gesamt | heute insgesamt | insg | insg. | insgesamt | macht zusammen | summe | summe heute",
-      "tagessumme | total | zus | zus. | zusammen | zusammen heute | üben insgesamt | übezeit",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "alles | am stück | ca | circa | etwa | fast | gerade mal | gesamt | gesamtzeit | geschafft | gespielt",
-      "geübt | gut | heute | höchstens | immerhin | in summe | insgesamt | knapp | maximal | mindestens",
-      "mit pause | mit pausen | nur | oder so | rund | summe | total | ungefähr | verteilt | zusammen | üben",
-      "über den tag | übezeit | übung",
     ),
   },
   "set-work": {

@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { ITALIAN_AMOUNT_SIGNS } from "./amounts/italian.ts";
 import { ITALIAN_BODY_SIGNS } from "./body/italian.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in Italian: from memory, no source. */
 export const ITALIAN_SIGNS: SignTable = {
   ...ITALIAN_BODY_SIGNS,
+  ...ITALIAN_AMOUNT_SIGNS,
   "sentence-sign": {
     pronoun: joined(
       "c'era | c'è | ce n'è | ci sono | gli ho | io | le ho | lei | loro | lui | me lo | me ne | mi ha",
@@ -145,20 +147,6 @@ export const ITALIAN_SIGNS: SignTable = {
       "mancanza di tempo | niente tempo | niente tempo oggi | non ho avuto tempo | poco tempo | senza tempo",
       "troppo impegnata | troppo impegnato | troppo lavoro | troppo stanca | troppo stanco",
       "troppo tardi per suonare",
-    ),
-  },
-  total: {
-    total: joined(
-      "complessivamente | durata totale | in totale | in tutto | in tutto oggi | tempo di studio | tempo totale",
-      "tot | tot. | totale | totale di oggi | totale giornaliero | totale oggi",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "abbondante | abbondanti | al massimo | almeno | appena | ben | circa | con le pause | con pause",
-      "di esercizio | di piano | di pratica | di studio | di violino | effettivi | fatti | fatto | in due volte",
-      "in totale | in tutto | netti | o poco più | oggi | più o meno | quasi | scarsa | scarsi | scarso | solo",
-      "stamattina | stasera | studiato | suonato | tempo totale | totale",
     ),
   },
   "set-work": {

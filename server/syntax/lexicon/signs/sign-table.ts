@@ -41,6 +41,16 @@ export type SignClass =
   | "eased"
   | "total"
   | "beside-total"
+  /** Behind an amount: what was counted in it follows, or what was not: `1h20 incl lesson`, `45' of which scales`. */
+  | "counted-with"
+  /** Behind an amount: a few words on how it was follow: `45 minutes and lips still alive`. */
+  | "goes-on"
+  /** A total beside it is of more than a day: `week 5h20`. */
+  | "longer-time"
+  /** One plays with others there, or has set aside the time: the hours of the clock beside it are minutes. */
+  | "meeting"
+  /** Of such a thing: it did not take place then. */
+  | "called-off"
   | "set-work"
   /** Sets work only with a sign behind it: it begins other lines as well. `bring` does so behind `lesson:`, too. */
   | "set-work-with-sign"

@@ -1,10 +1,12 @@
 import { joined } from "../joined.ts";
+import { SPANISH_AMOUNT_SIGNS } from "./amounts/spanish.ts";
 import { SPANISH_BODY_SIGNS } from "./body/spanish.ts";
 import type { SignTable } from "./sign-table.ts";
 
 /** What tells the kinds of lines in Spanish: from memory, no source. */
 export const SPANISH_SIGNS: SignTable = {
   ...SPANISH_BODY_SIGNS,
+  ...SPANISH_AMOUNT_SIGNS,
   "sentence-sign": {
     pronoun: joined(
       "algo que | alguien | alguno | conmigo | contigo | ella | ellas | ello | ellos | eso | eso es | esto | le",
@@ -149,21 +151,6 @@ export const SPANISH_SIGNS: SignTable = {
     "no time": joined(
       "cero tiempo | demasiado cansada | demasiado cansado | demasiado trabajo | falta de tiempo | mucho trabajo",
       "no hubo tiempo | no tuve tiempo | poco tiempo | sin tiempo | sin tiempo hoy",
-    ),
-  },
-  total: {
-    total: joined(
-      "duración total | en conjunto | en total | sumando todo | tiempo de estudio | tiempo total | tot | tot.",
-      "total | total de hoy | total del día | total hoy",
-    ),
-  },
-  "beside-total": {
-    "beside a total": joined(
-      "al menos | apenas | aproximadamente | casi | como mucho | con descansos | con pausas | de ensayo",
-      "de estudio | de instrumento | de piano | de práctica | de violín | en conjunto | en dos ratos | en total",
-      "escasos | esta mañana | esta noche | estudiados | estudiando | hecho | hechos | hoy | largos | más o menos",
-      "máximo | mínimo | netos | o asi | o así | por ahí | practicados | solo | sólo | tiempo total | tocando",
-      "total | unos",
     ),
   },
   "set-work": {
