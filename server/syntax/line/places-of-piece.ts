@@ -20,8 +20,8 @@ const ENDS = /^\s*(?:$|[,;:]|\s(?:[–/-]\s|\s\s|@|at\s|\d{2,3}(?:\D|$)|[^\s=]{1
 
 /**
  * Behind the title of a piece letters, ranges of numbers and the like are places, which mean other things behind a
- * scale: `17-24`, `[17-24]`, `B`, `A + B`, `G to end`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the line by
- * itself, or stands before a tempo at the beginning of one.
+ * scale: `17-24`, `[17-24]`, `B`, `A + B`, `G to end`, `from C to D`, `p2`, `iii`, `last 8`. One that is a part of the
+ * line by itself, or stands before a tempo at the beginning of one.
  */
 export function placesOfPiece(items: readonly Item[], from: number, text: string): readonly Item[] {
   let placed = items;
@@ -76,8 +76,8 @@ function isBehindBars(items: readonly Item[], start: number): boolean {
 /** Something else was found there that no letter or number makes. */
 function isRead(items: readonly Item[], start: number, end: number): boolean {
   const within = items.filter((item) => item.start < end && item.end > start);
-  const isOpen = ({ meaning, ...at }: Item) =>
-    OPEN.includes(meaning.type) || (meaning.type === "place" && at.start > start && at.end === end); // `G` before `to end`
+  const isEnd = (item: Item) => item.meaning.type === "place" && item.start > start && item.end === end; // `G` before it
+  const isOpen = (item: Item) => OPEN.includes(item.meaning.type) || isEnd(item);
   return within.length === 0 || within.some((item) => item.start < start || !isOpen(item));
 }
 

@@ -1,5 +1,5 @@
 import { UP_TO } from "../lexicon/note-leads.ts";
-import { LEADS_TO_OUTCOME } from "../lexicon/outcomes/marks.ts";
+import { LEADS_TO_OUTCOME, NAMES_THE_LAST } from "../lexicon/outcomes/marks.ts";
 import { LEAD_TO_TEMPO } from "../lexicon/tempo-marks.ts";
 import { fold } from "../words/fold.ts";
 import type { Item, Meaning, MeaningOf } from "../words/meaning.ts";
@@ -36,10 +36,12 @@ function outcomeBehindLead(item: Item<MeaningOf<"unknown">>, vocabulary: Vocabul
   const whole = vocabulary.outcomes.of(words);
   if (whole) return { ...item, meaning: whole };
   const key = words.toLowerCase();
-  const lead = LEADS_TO_OUTCOME.find((each) => key.startsWith(`${each} `));
-  if (lead === undefined) return undefined;
-  const outcome = vocabulary.outcomes.of(words.slice(lead.length));
-  return outcome && { ...item, start: item.end - words.slice(lead.length).trimStart().length, meaning: outcome };
+  const isBefore = (lead: string): boolean => key.startsWith(`${lead} `);
+  const name = NAMES_THE_LAST.find(isBefore);
+  const lead = name ?? LEADS_TO_OUTCOME.find(isBefore);
+  const rest = lead === undefined ? "" : words.slice(lead.length).trimStart();
+  const outcome = vocabulary.outcomes.of(rest);
+  return outcome && { ...item, start: name === undefined ? item.end - rest.length : item.start, meaning: outcome };
 }
 
 /** `at 60, then 72`: a word that leads from one tempo to the next says nothing of either. */
