@@ -76,7 +76,7 @@ function isBehindBars(items: readonly Item[], start: number): boolean {
 /** Something else was found there that no letter or number makes. */
 function isRead(items: readonly Item[], start: number, end: number): boolean {
   const within = items.filter((item) => item.start < end && item.end > start);
-  const isEnd = (item: Item) => item.meaning.type === "place" && item.start > start && item.end === end; // `G` before it
+  const isEnd = (item: Item) => item.meaning.type === "place" && item.start > start && item.end === end;
   const isOpen = (item: Item) => OPEN.includes(item.meaning.type) || isEnd(item);
   return within.length === 0 || within.some((item) => item.start < start || !isOpen(item));
 }
