@@ -7,14 +7,14 @@ import { joined } from "./joined.ts";
 
 /** `double tonguing on G`, `overtones off B`, `Doppelzunge auf a`. */
 export const ON_NOTE: readonly string[] = list(
-  joined("on | from | off | auf | von | ab | sur | depuis | op | van | vanaf | su | da | en | sobre | desde"),
+  joined("on | from | off | auf | von | ab | sur | depuis | vom | op | van | vanaf | su | da | dal | en | sobre | desde"),
 );
 
 /** `on tenor recorder`, `auf Tenorblockflöte`. */
-export const ON_INSTRUMENT: readonly string[] = list("on | auf | sur");
+export const ON_INSTRUMENT: readonly string[] = list("on | auf | sur | op");
 
 /** Those among them that may open a range: `long tones from G to D`. */
-export const FROM_NOTE: readonly string[] = list("from | von | ab | depuis | van | vanaf | da | desde");
+export const FROM_NOTE: readonly string[] = list("from | von | vom | ab | depuis | van | vanaf | da | dal | desde | del");
 
 /** `chromatic starting on C`: what may stand before `on` and `from`. */
 export const BEFORE_LEAD: readonly string[] = list("starting | beginning | start | starts | begin | begins");
@@ -39,7 +39,7 @@ export const STRINGS: readonly string[] = list(
 
 /** What stands between the two notes of a range or a pair. */
 export const BETWEEN_NOTES: readonly string[] = list(
-  joined("with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to"),
+  joined("with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to | bis zum | au | al"),
 );
 
 /** `F4 to G6`: how far. */
