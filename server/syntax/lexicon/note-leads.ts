@@ -53,6 +53,9 @@ export const TONICS_THAT_ARE_WORDS: ReadonlySet<string> = new Set(
 /** Between two subjects, for expressions: `C and G major`, `E major / E minor`. */
 export const JOINTS_OF_SUBJECTS = "and|&|\\+|\\/|und|et|e|y|en|u";
 
+/** Before `arpeggio`, behind what joins it to its scale: `G major and the arpeggio`. */
+export const ARTICLES_OF_ARPEGGIO = "the|its|their|der|die|das|dem|l'|les|son|leurs?|de|het|bijbehorende|gli|suo|el|los|su|sus";
+
 /** What joins one thing with the next. */
 export const AND: readonly string[] = list("and | & | + | und | et | en | e | y");
 

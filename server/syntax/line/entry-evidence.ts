@@ -1,4 +1,4 @@
-import { TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
+import { AND, TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
 import { BEFORE_KEY } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
@@ -95,9 +95,10 @@ function bareTonic(words: LineWords): number {
     const behind = behindItem(words, i);
     const isChord = CHORDS_BY_FIGURE[meaning.note.octave ?? -1] !== undefined && isBehindTonic(words, behind);
     if (meaning.note.octave !== undefined && !isChord) continue;
-    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || isBehindTonic(words, behind);
+    const isLed = isBehindScaleWord(words, i);
+    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || isBehindTonic(words, behind, isLed);
     const isIn = words.key(i - 1) === "in" && TERMS.includes(words.found(i - 2)?.meaning.type ?? "unknown");
-    return ends && (i === 0 || isIn || isBehindScaleWord(words, i)) ? i : -1;
+    return ends && (i === 0 || isIn || isLed) ? i : -1;
   }
   return -1;
 }
@@ -122,8 +123,10 @@ function isBehindScaleWord(words: LineWords, i: number): boolean {
   return words.isScaleWord(before) && words.first(0, before, "sentence-sign", "intention", "negation") < 0;
 }
 
-function isBehindTonic(words: LineWords, i: number): boolean {
-  return BEHIND_TONIC.includes(words.found(i)?.meaning.type ?? "unknown");
+/** @param isLed a word for scales stands before, so that how it is played may follow at once: `sc 3rds F tg` */
+function isBehindTonic(words: LineWords, i: number, isLed = false): boolean {
+  const type = words.found(i)?.meaning.type ?? "unknown";
+  return BEHIND_TONIC.includes(type) || (isLed && TERMS.includes(type));
 }
 
 function signsIn(words: LineWords): Signs {
@@ -176,7 +179,8 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
   const isStrong = counts || words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
   const ends = behind >= words.count || /[,.:;!(–—-]/.test(words.before(behind)) || words.found(behind) !== undefined;
   const isSaid = words.text.slice(words.words[at]!.start, words.end).includes(",") && !isSentenceLater(words, at);
-  return (sign < 0 || sign < at) && (isStrong || ends || isSaid) && !words.is(behind, "verb-behind");
+  const isJoined = AND.includes(words.key(behind)) && NAMED.includes(words.found(behind + 1)?.meaning.type ?? "unknown");
+  return (sign < 0 || sign < at) && (isStrong || ends || isSaid || isJoined) && !words.is(behind, "verb-behind");
 }
 
 /** `Finger trills Bb-C, x20`: a word or two that tell which, and how often or how long. */
