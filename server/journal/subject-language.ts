@@ -67,7 +67,8 @@ const ENGLISH: SubjectWords = {
     "all scales": "all scales | all the scales | all my scales | all 24 scales | all major and minor scales",
     "all major arpeggios": "all major arpeggios | all the major arpeggios",
     "all minor arpeggios": "all minor arpeggios | all the minor arpeggios",
-    "circle of fifths": "circle of fifths | circle of 5ths | cycle of fifths | cycle of 5ths | around the circle | round the circle | around circle | round circle | around the cycle | round the cycle | round the fifths | round the 5ths | round 5ths",
+    "circle of fifths":
+      "circle of fifths | circle of 5ths | cycle of fifths | cycle of 5ths | around the circle | round the circle | around circle | round circle | around the cycle | round the cycle | round the fifths | round the 5ths | round 5ths",
     "circle of fourths": "circle of fourths | circle of 4ths | cycle of fourths | cycle of 4ths",
   },
 };
@@ -102,7 +103,8 @@ const GERMAN: SubjectWords = {
     "long tones":
       "lange töne | langer ton | langtöne | langton | lange noten | haltetöne | halteton | aushalten | töne aushalten",
     trill: "triller",
-    "five-note scale": "fünftonleiter | fünftonübung | fünftonraum | fünftonreihe | fünftonreihen | fünftonleitern | fünftonübungen",
+    "five-note scale":
+      "fünftonleiter | fünftonübung | fünftonraum | fünftonreihe | fünftonreihen | fünftonleitern | fünftonübungen",
   },
   sets: {
     "all major scales": "alle dur tonleitern | alle durtonleitern | alle dur tonarten | alle durtonarten",
@@ -134,7 +136,7 @@ const FRENCH: SubjectWords = {
     broken: "brisé | brisés",
     augmented: "augmenté | augmentée",
     diminished: "diminué | diminuée",
-    "dominant seventh": 
+    "dominant seventh":
       "septième de dominante | septième dominante | 7e de dominante | 7e dom | arpège de septième de dominante | arpège de 7e de dominante | arpège de 7e dom",
     "diminished seventh":
       "septième diminuée | 7e diminuée | 7e dim | arpège de septième diminuée | arpège de 7e diminuée",

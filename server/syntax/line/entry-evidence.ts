@@ -179,7 +179,8 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
   const isStrong = counts || words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
   const ends = behind >= words.count || /[,.:;!(–—-]/.test(words.before(behind)) || words.found(behind) !== undefined;
   const isSaid = words.text.slice(words.words[at]!.start, words.end).includes(",") && !isSentenceLater(words, at);
-  const isJoined = AND.includes(words.key(behind)) && NAMED.includes(words.found(behind + 1)?.meaning.type ?? "unknown");
+  const isJoined =
+    AND.includes(words.key(behind)) && NAMED.includes(words.found(behind + 1)?.meaning.type ?? "unknown");
   return (sign < 0 || sign < at) && (isStrong || ends || isSaid || isJoined) && !words.is(behind, "verb-behind");
 }
 

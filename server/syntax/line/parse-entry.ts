@@ -4,6 +4,7 @@ import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMean
 import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
+import { furtherTrills } from "./further-trills.ts";
 import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { isLeadingTempo, isNumber, resolveNumbers } from "./numbers.ts";
@@ -173,6 +174,8 @@ function firstSubject(parts: readonly Part[], context: PartContext, text: string
   if (row) return { subject: row.subject, items: items.slice(row.length) };
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
+  const trills = subject && furtherTrills(subject, parts, context, text);
+  if (trills) return trills;
   if (subject)
     return subject.meaning.type === "figure"
       ? withFurtherNotes(subject as Item<MeaningOf<"figure">>, parts)

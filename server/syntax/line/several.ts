@@ -293,7 +293,10 @@ function isMinor(subject: ScaleMeaning | MeaningOf<"chord">): boolean {
 }
 
 /** The arpeggio, or another chord, of a key or on a root. */
-export function chordOn(subject: ScaleMeaning | MeaningOf<"chord">, { id, broken }: MeaningOf<"chord kind">): MeaningOf<"chord"> {
+export function chordOn(
+  subject: ScaleMeaning | MeaningOf<"chord">,
+  { id, broken }: MeaningOf<"chord kind">,
+): MeaningOf<"chord"> {
   const root = subject.type === "scale" ? subject.tonic : subject.root;
   return { type: "chord", root, chord: id === "major" && isMinor(subject) ? "minor" : id, broken };
 }
