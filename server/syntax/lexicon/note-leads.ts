@@ -51,6 +51,12 @@ export const BETWEEN_NOTES: readonly string[] = list(
 /** `F4 to G6`: how far. */
 export const UP_TO: ReadonlySet<string> = new Set(list("to | up to | bis | à | jusqu'à | tot | a | al | hasta"));
 
+/** `double tonguing on one note`, `Staccato auf einem Ton`: no note is named, for expressions. */
+export const ON_ONE_NOTE =
+  "(?:(?:on|auf|sur|op|su|sobre|en) )?(?:(?:one|a|the same|one single|a single|repeated) (?:notes?|tones?|pitch)|repeated notes|" +
+  "(?:einem|demselben) ton|tonwiederholungen|(?:une|la même) note|(?:een|één|dezelfde) (?:noot|toon)|" +
+  "una (?:sola )?nota(?: sola)?|notes répétées|note ribattute|notas repetidas)";
+
 /** From where a trill begins: `trills from above`, `von oben`. */
 export const NEIGHBOURS: readonly string[] = list(
   "above | below | oben | unten | dessus | dessous | boven | onderen | onder | sopra | sotto | arriba | abajo",

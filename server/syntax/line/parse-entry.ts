@@ -12,6 +12,7 @@ import { type PartContext, partsOf } from "./parts.ts";
 import { placesOfPiece } from "./places-of-piece.ts";
 import { asSaid } from "./said.ts";
 import { rowFrom } from "./several.ts";
+import { ledByChord, withSubjectsApart } from "./subjects-apart.ts";
 import { withTonicBehind } from "./tonic-behind.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
@@ -30,7 +31,7 @@ export function parseEntry(
   const named = subject ?? row?.subject;
   const found = named
     ? { subject: named, items: behind(named, rest).filter((item) => !row?.told.includes(item)) }
-    : behindLead(text, rest, context);
+    : withOthersApart(behindLead(text, rest, context), text, context);
   const placed =
     found.subject?.meaning.type === "title"
       ? placesOfPiece(found.items, found.subject.end, text.slice(0, end))
@@ -43,6 +44,13 @@ export function parseEntry(
       claims.push({ type: "steps", start: item.start, end: item.end, words: item.meaning.words });
   }
   return { type: "entry", start, end, subject: found.subject, items, claims };
+}
+
+/** What else is practised on the line, and what a word before the keys makes of them. */
+function withOthersApart({ subject, items }: Found, text: string, { vocabulary }: PartContext): Found {
+  if (!subject) return { items };
+  const found = ledByChord({ subject, items }, text) ?? { subject, items };
+  return withSubjectsApart(found, text, vocabulary);
 }
 
 /** What stands beside a subject that words make; within a row of keys the tempo of each. */
