@@ -54,8 +54,7 @@ function isSpeech(words: LineWords): boolean {
   const quoted = words.found(0);
   if (quoted?.meaning.type !== "quoted" || words.has("tempo", "place", "amount", "outcome", "tries", "times"))
     return false;
-  const spoken = quoted.meaning.text.split(/\s+/);
-  return spoken.length > 2 && spoken.some((word, i) => !(i > 0 && /^\p{Lu}/u.test(word)) && words.isPronoun(word));
+  return words.isSpeech(quoted.meaning.text);
 }
 
 /** `new piece "Harvest", bars 1-8`: a title in quotes behind a few words. */

@@ -1,6 +1,6 @@
 import { EXERCISE_WORDS } from "../lexicon/title-words.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
-import { type Evidence, hasBareTempo, type Signs, saysMore } from "./evidence.ts";
+import { type Evidence, hasBareTempo, hasLikelyTempo, type Signs, saysMore } from "./evidence.ts";
 import type { LineWords } from "./line-words.ts";
 import { isAgain, isTitleNumber, opensWithTempo, type TitleWords } from "./title.ts";
 
@@ -23,7 +23,7 @@ export function byTitle(
 
 /** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
 function standsAsTitle(words: LineWords, title: TitleWords): boolean {
-  const counts = words.has("tempo") || words.hasNumberedPlace || hasBareTempo(words) || opensWithTempo(words);
+  const counts = hasLikelyTempo(words) || words.hasNumberedPlace || hasBareTempo(words) || opensWithTempo(words);
   const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
