@@ -134,11 +134,19 @@ function signsIn(words: LineWords): Signs {
   let sign = -1;
   for (let i = opening; i < stop && sign < 0; i++) {
     const isName = i > 0 && words.isCapital(i) && words.typed(i) !== "I" && !/^I'/.test(words.typed(i));
-    if (!isName && words.is(i, "sentence-sign")) sign = i;
+    if (!isName && !isNumeral(words, i) && words.is(i, "sentence-sign")) sign = i;
   }
   const intention = words.first(0, Math.max(stop, 4), "intention");
   const isReached = words.found(intention + words.lengthOf(intention, "intention"))?.meaning.type === "number";
   return { sign, intends: intention >= 0 && !isReached }; // `got to 80`
+}
+
+/** `Brahms I, bars 1-8`: the number of a movement, behind a word and in front of a sign or a place. */
+function isNumeral(words: LineWords, i: number): boolean {
+  if (i === 0 || words.key(i) !== "i" || words.before(i) !== "") return false;
+  return (
+    i + 1 === words.count || /^[,;:/|–-]/.test(words.before(i + 1)) || words.found(i + 1)?.meaning.type === "place"
+  );
 }
 
 function isSentence(words: LineWords, subject: number, { sign, intends }: Signs): boolean {

@@ -292,6 +292,7 @@ function phraseAt(words: Words, i: number): Found | undefined {
   const phrase = words.phrase(i, ...ORDER);
   switch (phrase?.meaning.type) {
     case "activity":
+      return subjectAt(words, i);
     case "kind":
     case "chord kind":
       return subjectAt(words, i) ?? (MINUTES.includes(words.word(i)) ? undefined : phrase);
