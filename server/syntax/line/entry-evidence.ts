@@ -1,4 +1,4 @@
-import { AND, TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
+import { AND, ON_INSTRUMENT, TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
 import { BEFORE_KEY } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
@@ -16,6 +16,7 @@ import {
   type Signs,
   TERMS,
 } from "./evidence.ts";
+import { ORDINARY } from "./known-title.ts";
 import type { LineWords } from "./line-words.ts";
 import { isLeadingTempo } from "./numbers.ts";
 import { byTempo, hasTempoApart } from "./tempo-evidence.ts";
@@ -166,12 +167,27 @@ function goesOnAsSentence(words: LineWords, subject: number): boolean {
   if (words.is(behind, "verb-behind")) return true; // `D minor is hard` is said of the scale
   const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
   const isWritten = behind - subject < 3; // `A min pent` is no prose
-  return isPlain && isWritten && TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) && !words.found(behind);
+  const isOnInstrument = ON_INSTRUMENT.includes(words.key(behind)) && words.is(behind + 1, "instrument"); // `As groot op alt`
+  return (
+    isPlain &&
+    isWritten &&
+    !isOnInstrument &&
+    TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) &&
+    !words.found(behind)
+  );
+}
+
+/** `Mozart D maj i, exposition, 116`: a name right before the key, and a place in the piece, of which a scale has none. */
+function isOfComposer(words: LineWords, { from }: TitleWords, subject: number): boolean {
+  if (subject !== from + 1 || !words.isCapital(from) || words.found(from) || words.is(from, ...ORDINARY)) return false;
+  const isMovement = /^[ivx]{1,4}$/i.test(words.typed(behindItem(words, subject)));
+  return (words.has("place") || isMovement) && words.typed(from).length > 3;
 }
 
 /** `Air in D minor`, `Minuet in G`: the key belongs to the title. */
 function isTitleBefore(words: LineWords, title: TitleWords, subject: number): boolean {
   if (subject === title.from || hasPracticeWord(words, title.from, subject)) return false;
+  if (isOfComposer(words, title, subject)) return true;
   const named = between(words, subject) > 0 || words.is(title.from, "title-kind");
   if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
   const leads = BEFORE_KEY.has(words.key(subject - 1));

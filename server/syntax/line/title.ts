@@ -157,7 +157,7 @@ const NO_COMPOSERS = [
 ] as const;
 
 /** `Mouse Waltz for Granny`, `Hot Cross Buns to my grandad`. */
-function isForWhom(words: LineWords, i: number): boolean {
+export function isForWhom(words: LineWords, i: number): boolean {
   if (!FOR_WHOM.has(words.key(i)) || words.isCapital(i)) return false;
   return PERSONS.has(words.key(i + 1)) || (WHOSE.has(words.key(i + 1)) && PERSONS.has(words.key(i + 2)));
 }
