@@ -145,9 +145,8 @@ function signsIn(words: LineWords): Signs {
 /** `Brahms I, bars 1-8`: the number of a movement, behind a word and in front of a sign or a place. */
 function isNumeral(words: LineWords, i: number): boolean {
   if (i === 0 || words.key(i) !== "i" || words.before(i) !== "") return false;
-  return (
-    i + 1 === words.count || /^[,;:/|–-]/.test(words.before(i + 1)) || words.found(i + 1)?.meaning.type === "place"
-  );
+  const isSigned = /^[,;:|–-]/.test(words.before(i + 1)) || words.typed(i + 1) === "/";
+  return i + 1 === words.count || isSigned || words.found(i + 1)?.meaning.type === "place";
 }
 
 function isSentence(words: LineWords, subject: number, { sign, intends }: Signs): boolean {
@@ -167,7 +166,7 @@ function goesOnAsSentence(words: LineWords, subject: number): boolean {
   if (words.is(behind, "verb-behind")) return true; // `D minor is hard` is said of the scale
   const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
   const isWritten = behind - subject < 3; // `A min pent` is no prose
-  const isOnInstrument = ON_INSTRUMENT.includes(words.key(behind)) && words.is(behind + 1, "instrument"); // `As groot op alt`
+  const isOnInstrument = ON_INSTRUMENT.includes(words.key(behind)) && words.is(behind + 1, "instrument");
   return (
     isPlain &&
     isWritten &&
@@ -177,7 +176,7 @@ function goesOnAsSentence(words: LineWords, subject: number): boolean {
   );
 }
 
-/** `Mozart D maj i, exposition, 116`: a name right before the key, and a place in the piece, of which a scale has none. */
+/** `Mozart D maj i, exposition, 116`: a name right before the key, and a place in the piece: a scale has none. */
 function isOfComposer(words: LineWords, { from }: TitleWords, subject: number): boolean {
   if (subject !== from + 1 || !words.isCapital(from) || words.found(from) || words.is(from, ...ORDINARY)) return false;
   const isMovement = /^[ivx]{1,4}$/i.test(words.typed(behindItem(words, subject)));

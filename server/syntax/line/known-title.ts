@@ -130,9 +130,8 @@ function hasCapital(words: LineWords, from: number, to: number): boolean {
 }
 
 /** Words alone that are a name: in a capital, and one at least that means nothing else. */
-function isName(words: LineWords, { from, to, title }: TitleMatch): boolean {
-  const isSmall = !/\p{Lu}/u.test(title); // as it was written first
-  if (!isSmall && !hasCapital(words, from, to)) return false;
+function isName(words: LineWords, { from, to }: TitleMatch): boolean {
+  if (!hasCapital(words, from, to)) return false;
   for (let i = from; i < to; i++) if (/\p{L}{3}/u.test(words.typed(i)) && !isOrdinary(words, i)) return true;
   return false;
 }

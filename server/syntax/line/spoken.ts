@@ -53,8 +53,8 @@ function set(words: LineWords): Spoken | undefined {
 }
 
 /**
- * Where the words begin behind `By Tues:`, `zum Sonntag:`, `this week:`; 0 where the line has no such head, or tells how
- * the week went.
+ * Where the words begin behind `By Tues:`, `zum Sonntag:`, `this week:`; 0 where the line has no such head, or tells
+ * how the week went.
  */
 function behindDueDay(words: LineWords): number {
   const colon = firstColon(words);

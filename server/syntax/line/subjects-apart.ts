@@ -24,7 +24,7 @@ interface Found {
 type Keyed = ScaleMeaning | MeaningOf<"chord">;
 
 /**
- * `E flat major 54 ok, E flat minor 60`: a further scale behind what was said of the one before it is practised as well;
+ * `E flat major 54 ok, E flat minor 60`: a further scale behind what was said of the one before it is practised, too;
  * `B flat major 76, even. Arpeggio 66` on the same tonic. Right behind the key's comma the arpeggio is what was played:
  * `F# major, arpeggio`.
  */

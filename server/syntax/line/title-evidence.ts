@@ -4,6 +4,7 @@ import type { Item, Meaning } from "../words/meaning.ts";
 import { type Evidence, hasBareTempo, hasLikelyTempo, type Signs, saysMore } from "./evidence.ts";
 import { ORDINARY } from "./known-title.ts";
 import type { LineWords } from "./line-words.ts";
+import { hasTempoApart } from "./tempo-evidence.ts";
 import { isAgain, isForWhom, isTitleNumber, opensWithTempo, type TitleWords } from "./title.ts";
 
 /** A piece by its name, where something is said of it; what names an exercise by its own words is one. */
@@ -40,13 +41,14 @@ function standsAsTitle(words: LineWords, title: TitleWords): boolean {
     (title.capitals > 0 && isAgain(words, title.to) && isSaid) ||
     (title.capitals > 1 && ends && (isSaid || words.has("amount"))) ||
     (title.capitals > 1 && isForWhom(words, title.to) && words.is(0, "practice-verb")) ||
+    (isNamed && words.has("scale") && hasTempoApart(words)) || // `Mozart D maj i / 116`
     isBesidePlaceApart(words, title)
   );
 }
 
 /**
- * `greensleeves - first half - slow`, `stella, first 16, rubato`: small letters of which nothing is known, before a sign;
- * a part of the line is a place, and two others say how the piece was played there: `film, first half, slow` is no piece.
+ * `greensleeves - first half - slow - nearly`: small letters of which nothing is known, before a sign; a part of the
+ * line is a place, and two others say how the piece was played there. `film, first half, slow` is no piece.
  */
 function isBesidePlaceApart(words: LineWords, { from, to, capitals }: TitleWords): boolean {
   if (capitals > 0 || to - from > LONGEST_SMALL || !/^[,–-]/.test(words.before(to))) return false;

@@ -1,7 +1,7 @@
 import { phraseKey } from "./fold.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
-/** `my thumb hurts`: whether words in quotes are what somebody said, and no title; capitals behind the first are names. */
+/** `my thumb hurts`: what somebody said, and no title, where it stands in quotes. A capital within it is a name. */
 export function isSpeech(quoted: string, vocabulary: Vocabulary): boolean {
   const words = quoted.split(/\s+/);
   return words.length > 2 && words.some((word, i) => !(i > 0 && /^\p{Lu}/u.test(word)) && isPronoun(word, vocabulary));

@@ -26,6 +26,13 @@ const REMARKS: Readonly<Record<string, string>> = {
     Head office at 10
     Opening night, 200 seats sold
     Weather grand, 18 degrees
+    Condensation terrible, music room at 62 degrees.
+    New pads quoted at 340, hmm
+    played Monopoly with Granny
+    Film, first half, slow
+    Home by the 22h14 train
+    Milk, eggs + bread
+    Half of the street dark, fuse gone
   `,
   german: `
     Der Zug hatte 20 Minuten Verspätung
