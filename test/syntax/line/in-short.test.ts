@@ -12,7 +12,6 @@ test("short forms of what is played, and of how", () => {
   check(`
     l.t. low F–C 5'                      => entry: long tones | 5 min
     low C long notes, 5 min              => entry: long tones on C | 5 min
-    a long note too many                 => prose
     sc F, Bb, g hm.                      => entry: F major, Bb major, G harmonic minor
     sc 3rds F tg 66                      => entry: F major (major unsaid) | unknown sc | pattern thirds | articulation tongued (single) | tempo 66
     Dom 7s / C F Bb Eb / slurred / 80    => entry: C dominant seventh, F dominant seventh, Bb dominant seventh, Eb dominant seventh | articulation slurred (slurred) | tempo 80

@@ -44,7 +44,7 @@ test("German", () => {
     Lippenflattern, 2 Min.     => entry: lip trills | 2 min
     Fünftonreihe, leicht       => entry: five-note scale | outcome leicht
     Konzert, 90 Min.           => entry: gig | 90 min
-    Konzert Es-Dur, 1. Satz    => entry: title Konzert Es-Dur (undeclared) | place 1. Satz
+    Konzert Es-Dur, 1. Satz    => entry: title Konzert Es-Dur (undeclared) | place mvt 1
     Staccato auf einem Ton, 80 => entry: staccato | tempo 80
   `,
   );
