@@ -175,7 +175,8 @@ function behindPartOf(words: LineWords, from: number): number {
 /** `strathspey (Mrs Pirnie's Kettle) part 1`: the name of the piece stands in brackets behind its kind. */
 function behindKindOfBracket(words: LineWords, from: number): number {
   const behind = from + words.lengthOf(from, "title-kind");
-  const isNamed = behind > from && /^\($/.test(words.before(behind)) && words.isCapital(behind) && !words.found(behind);
+  if (behind === from || words.isCapital(from) || words.before(behind) !== "(") return from;
+  const isNamed = words.isCapital(behind) && !words.found(behind) && !words.is(behind, "sentence-sign");
   return isNamed ? behind : from;
 }
 

@@ -31,6 +31,7 @@ test("a part of the piece, or its kind, stands before its name", () => {
     trio of the Minuet, 88 good                  => entry: title Minuet (undeclared) | tempo 88 | outcome good
     end of the day, tired                        => prose
     strathspey (Mrs Pirnie's Kettle) part 1, 108 => entry: title Mrs Pirnie's Kettle (undeclared) | unknown strathspey | place part 1 | tempo 108
+    Pavan (I am on part 3) bars 1-16, at 50      => entry: title Pavan (undeclared) | unknown I am on | place part 3 | place bars 1-16 | tempo 50
   `);
 });
 
