@@ -38,9 +38,11 @@ const ENGLISH: SubjectWords = {
     aeolian: "aeol",
     locrian: "locr",
     exercise: "excercise | exersise | excersise | excercises",
-    "dominant seventh": "dominant sevenths | dominant 7ths | dom sevenths | dom 7ths",
-    "diminished seventh": "diminished sevenths | diminished 7ths | dim sevenths | dim 7ths",
-    arpeggio: "arp | arps | arpegg | arpeggi | arpeggios",
+    "dominant seventh": "dominant sevenths | dominant 7ths | dom sevenths | dom 7ths | dominant 7s | dom 7s",
+    "diminished seventh": "diminished sevenths | diminished 7ths | dim sevenths | dim 7ths | diminished 7s | dim 7s",
+    "major seventh": "major sevenths | major 7ths | maj 7ths | major 7s | maj 7s",
+    "minor seventh": "minor sevenths | minor 7ths | min 7ths | minor 7s | min 7s",
+    arpeggio: "arp | arps | arpegg | arpeggi | arpeggios | arpegio | arpegios | arpejio | arpejios | appegio | apeggio",
     chord: "chords",
     triad: "triads",
     scale: "scales | sc",
@@ -50,7 +52,7 @@ const ENGLISH: SubjectWords = {
     notes:
       "notes | note | finger pattern | finger patterns | finger exercise | finger exercises | throat notes | cross fingering | cross fingerings",
     "long tones":
-      "long tones | long tone | longtones | longtone | long notes | long note | lt | lts | held notes | held note | sustained notes | sustained tones",
+      "long tones | long tone | longtones | longtone | long notes | long note | lt | lts | held notes | held note | sustained notes | sustained tones | l.t. | l.t | l.ts | lt.",
     trill: "trill | trills | tr | tr.",
     "five-note scale": "five-note scale | 5-note scale | five-note scales | 5-note scales | five-tone scale",
     "nine-note scale": "nine-note scale | 9-note scale | nine-note scales | 9-note scales",
@@ -65,7 +67,8 @@ const ENGLISH: SubjectWords = {
     "all scales": "all scales | all the scales | all my scales | all 24 scales | all major and minor scales",
     "all major arpeggios": "all major arpeggios | all the major arpeggios",
     "all minor arpeggios": "all minor arpeggios | all the minor arpeggios",
-    "circle of fifths": "circle of fifths | circle of 5ths | cycle of fifths | cycle of 5ths",
+    "circle of fifths":
+      "circle of fifths | circle of 5ths | cycle of fifths | cycle of 5ths | around the circle | round the circle | around circle | round circle | around the cycle | round the cycle | round the fifths | round the 5ths | round 5ths",
     "circle of fourths": "circle of fourths | circle of 4ths | cycle of fourths | cycle of 4ths",
   },
 };
@@ -91,7 +94,7 @@ const GERMAN: SubjectWords = {
     broken: "gebrochen | gebrochener | gebrochene",
     augmented: "übermäßig | übermässig | übermäßiger",
     diminished: "verm | vermindert | verminderter",
-    "dominant seventh": "dominantseptakkord | dominantseptime | dominantsept",
+    "dominant seventh": "dominantseptakkord | dominantseptakkorde | dominantseptime | dominantsept",
     seventh: "septakkord | sept",
     scale: "tonleiter | tonleitern | leiter | skala",
   },
@@ -100,7 +103,8 @@ const GERMAN: SubjectWords = {
     "long tones":
       "lange töne | langer ton | langtöne | langton | lange noten | haltetöne | halteton | aushalten | töne aushalten",
     trill: "triller",
-    "five-note scale": "fünftonleiter | fünftonübung | fünftonraum",
+    "five-note scale":
+      "fünftonleiter | fünftonübung | fünftonraum | fünftonreihe | fünftonreihen | fünftonleitern | fünftonübungen",
   },
   sets: {
     "all major scales": "alle dur tonleitern | alle durtonleitern | alle dur tonarten | alle durtonarten",
@@ -132,8 +136,10 @@ const FRENCH: SubjectWords = {
     broken: "brisé | brisés",
     augmented: "augmenté | augmentée",
     diminished: "diminué | diminuée",
-    "dominant seventh": "septième de dominante | septième dominante | 7e de dominante | 7e dom",
-    "diminished seventh": "septième diminuée | 7e diminuée | 7e dim",
+    "dominant seventh":
+      "septième de dominante | septième dominante | 7e de dominante | 7e dom | arpège de septième de dominante | arpège de 7e de dominante | arpège de 7e dom",
+    "diminished seventh":
+      "septième diminuée | 7e diminuée | 7e dim | arpège de septième diminuée | arpège de 7e diminuée",
     scale: "gamme | gammes",
   },
   figures: {
@@ -153,6 +159,8 @@ const FRENCH: SubjectWords = {
 
 const DUTCH: SubjectWords = {
   standard: {
+    major: "gr | gr.",
+    minor: "kl | kl.",
     harmonic: "harmonisch",
     melodic: "melodisch",
     natural: "natuurlijk | antiek",
@@ -204,12 +212,14 @@ const ITALIAN: SubjectWords = {
     pentatonic: "pentatonica",
     chromatic: "cromatica | cromatico",
     "whole tone": "esatonale | per toni interi",
-    arpeggio: "arpeggi | accordo | accordi",
+    arpeggio: "arp | arpeggi | accordo | accordi",
     broken: "spezzato | spezzati",
     augmented: "aumentato | aumentata | eccedente",
     diminished: "diminuito | diminuita",
-    "dominant seventh": "settima di dominante",
-    "diminished seventh": "settima diminuita",
+    "dominant seventh":
+      "settima di dominante | settima dominante | 7a di dominante | 7a dominante | 7a di dom | 7a dom | 7ª di dominante | arpeggio di settima di dominante | arpeggio di 7a di dominante | arp di 7a di dom | arp di 7a dom",
+    "diminished seventh":
+      "settima diminuita | 7a diminuita | 7a dim | arpeggio di settima diminuita | arpeggio di 7a diminuita | arp di 7a dim",
     scale: "scala | scale",
   },
   figures: {
@@ -247,8 +257,9 @@ const SPANISH: SubjectWords = {
     broken: "quebrado | quebrados",
     augmented: "aumentado | aumentada",
     diminished: "disminuido | disminuida",
-    "dominant seventh": "séptima de dominante",
-    "diminished seventh": "séptima disminuida",
+    "dominant seventh":
+      "séptima de dominante | 7a de dominante | 7ª de dominante | arpegio de séptima de dominante | arpegio de 7a de dominante | arpegio de 7ª de dominante",
+    "diminished seventh": "séptima disminuida | 7a disminuida | arpegio de séptima disminuida",
     scale: "escala | escalas",
   },
   figures: {

@@ -21,6 +21,7 @@ export function checkEntryTerms(
   const pattern = line.items.find((item) => item.meaning.type === "pattern");
   const counted = { ...line, items: withCountedWords(line.items, text) };
   return counted.items.flatMap((item, i) => {
+    if (isOneOfSeveral(item, line)) return [];
     const notes = notesWithoutColon(counted, i, text);
     if (notes) return notes;
     if (i === 0 && !line.subject && item.meaning.type === "unknown")
@@ -29,6 +30,12 @@ export function checkEntryTerms(
     const types = isBehindSubject ? BEHIND_SUBJECT : TERM_TYPES;
     return termFinding(item, text, line, { pattern, types, vocabulary }) ?? [];
   });
+}
+
+/** `E flat major 54 ok, E flat minor 60`: what is practised as well, behind what was said of the first. */
+function isOneOfSeveral(item: Item, { subject }: EntryLine): boolean {
+  const at = subject?.meaning.type === "several" ? subject.meaning.at : undefined;
+  return at?.some(({ start }) => subject!.start + start === item.start) ?? false;
 }
 
 /** Right behind a subject a kind of scale or chord may go on with it. */

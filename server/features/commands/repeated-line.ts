@@ -54,7 +54,11 @@ export function repeatedLine(
     return isEven && next && goes(next) ? [{ ...stretch(item), text: "even" }] : [];
   });
   const { cuts } = cutLine(text.slice(0, line.end), line.start);
-  const all = [...changes, ...cuts.flatMap((cut) => wordsIn(text, cut, front, stays))];
+  const all = [
+    ...changes,
+    ...subjectOfItsOwn(text, line, at.start),
+    ...cuts.flatMap((cut) => wordsIn(text, cut, front, stays)),
+  ];
   const repeated = joined(
     text,
     cuts,
@@ -62,6 +66,21 @@ export function repeatedLine(
     place.start,
   );
   return bpm === undefined ? { ...repeated, tempoEnd: repeated.text.length } : repeated;
+}
+
+/**
+ * `D minor 60 clean, G minor 66`: what is played once more is what the attempt was at, where that stands behind what
+ * was said of the first. An arpeggio is told with its key: `B flat major, arpeggio`.
+ */
+function subjectOfItsOwn(text: string, { subject }: Entry["source"], attempt: number): Change[] {
+  if (subject?.meaning.type !== "several" || !subject.meaning.at) return [];
+  const { at, subjects } = subject.meaning;
+  const own = at.findLastIndex(({ end }) => subject.start + end <= attempt);
+  if (own < 1 || subject.start + at[own]!.start < subject.end) return [];
+  const words = text.slice(subject.start + at[own]!.start, subject.start + at[own]!.end);
+  const isOfKeyBefore = subjects[own]!.type === "chord" && /^\p{L}{3,}\.?$/u.test(words);
+  const key = text.slice(subject.start + at[own - 1]!.start, subject.start + at[own - 1]!.end);
+  return [{ ...stretch(subject), text: isOfKeyBefore ? `${key}, ${words}` : words }];
 }
 
 /** What of a part stands behind a column and between the items that stay there, as stretches that go. */
@@ -103,7 +122,7 @@ interface Change {
   readonly text: string;
 }
 
-function stretch({ start, end }: Item): { readonly start: number; readonly end: number } {
+function stretch({ start, end }: Pick<Item, "start" | "end">): { readonly start: number; readonly end: number } {
   return { start, end };
 }
 

@@ -49,7 +49,10 @@ function keysOf({ subject }: EntryLine): readonly Key[] {
     case "chain":
       return meaning.scales;
     case "several":
-      return meaning.subjects.flatMap((each) => (each.type === "figure" ? (each.scale ?? []) : [each]));
+      return meaning.subjects.flatMap((each) => {
+        if (each.type === "technique") return [];
+        return each.type === "figure" ? (each.scale ?? []) : [each];
+      });
     default:
       return [];
   }

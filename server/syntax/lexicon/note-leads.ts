@@ -7,14 +7,18 @@ import { joined } from "./joined.ts";
 
 /** `double tonguing on G`, `overtones off B`, `Doppelzunge auf a`. */
 export const ON_NOTE: readonly string[] = list(
-  joined("on | from | off | auf | von | ab | sur | depuis | op | van | vanaf | su | da | en | sobre | desde"),
+  joined(
+    "on | from | off | auf | von | ab | sur | depuis | vom | op | van | vanaf | su | da | dal | en | sobre | desde",
+  ),
 );
 
 /** `on tenor recorder`, `auf Tenorblockflöte`. */
-export const ON_INSTRUMENT: readonly string[] = list("on | auf | sur");
+export const ON_INSTRUMENT: readonly string[] = list("on | auf | sur | op");
 
 /** Those among them that may open a range: `long tones from G to D`. */
-export const FROM_NOTE: readonly string[] = list("from | von | ab | depuis | van | vanaf | da | desde");
+export const FROM_NOTE: readonly string[] = list(
+  "from | von | vom | ab | depuis | van | vanaf | da | dal | desde | del",
+);
 
 /** `chromatic starting on C`: what may stand before `on` and `from`. */
 export const BEFORE_LEAD: readonly string[] = list("starting | beginning | start | starts | begin | begins");
@@ -39,11 +43,24 @@ export const STRINGS: readonly string[] = list(
 
 /** What stands between the two notes of a range or a pair. */
 export const BETWEEN_NOTES: readonly string[] = list(
-  joined("with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to"),
+  joined(
+    "with | to | and | & | / | - | – | mit | bis | nach | avec | à | met | tot | naar | con | hasta | up to | bis zum | au | al",
+  ),
 );
 
 /** `F4 to G6`: how far. */
 export const UP_TO: ReadonlySet<string> = new Set(list("to | up to | bis | à | jusqu'à | tot | a | al | hasta"));
+
+/** `double tonguing on one note`, `Staccato auf einem Ton`: no note is named, for expressions. */
+export const ON_ONE_NOTE =
+  "(?:(?:on|auf|sur|op|su|sobre|en) )?(?:(?:one|a|the same|one single|a single|repeated) (?:notes?|tones?|pitch)|repeated notes|" +
+  "(?:einem|demselben) ton|tonwiederholungen|(?:une|la même) note|(?:een|één|dezelfde) (?:noot|toon)|" +
+  "una (?:sola )?nota(?: sola)?|notes répétées|note ribattute|notas repetidas)";
+
+/** From where a trill begins: `trills from above`, `von oben`. */
+export const NEIGHBOURS: readonly string[] = list(
+  "above | below | oben | unten | dessus | dessous | boven | onderen | onder | sopra | sotto | arriba | abajo",
+);
 
 /** Tonics that are words of a language as well: English a, German es, French la, Italian and Spanish mi, do. */
 export const TONICS_THAT_ARE_WORDS: ReadonlySet<string> = new Set(
@@ -52,6 +69,10 @@ export const TONICS_THAT_ARE_WORDS: ReadonlySet<string> = new Set(
 
 /** Between two subjects, for expressions: `C and G major`, `E major / E minor`. */
 export const JOINTS_OF_SUBJECTS = "and|&|\\+|\\/|und|et|e|y|en|u";
+
+/** Before `arpeggio`, behind what joins it to its scale: `G major and the arpeggio`. */
+export const ARTICLES_OF_ARPEGGIO =
+  "the|its|their|der|die|das|dem|l'|les|son|leurs?|de|het|bijbehorende|gli|suo|el|los|su|sus";
 
 /** What joins one thing with the next. */
 export const AND: readonly string[] = list("and | & | + | und | et | en | e | y");

@@ -53,6 +53,6 @@ export const UNITS: ReadonlySet<string> = new Set(
   (
     "% | percent | cents | hz | hertz | min | min. | mins | mins. | minute | minutes | sec | secs | seconds | s | h | hr | hrs | hour | " +
     "hours | days | weeks | years | times | time | x | reps | bars | bar | measures | lines | pages | notes | note | octave | octaves | " +
-    "oct | degrees | km | kg | miles | euro | euros | quid | pounds | people | beats | sharps | flats | strings | pieces | tunes | songs | sets | scales | of | ' | ′ | ’"
+    "oct | degrees | degrees. | grad | degrés | graden | gradi | grados | °c | °f | km | kg | miles | euro | euros | quid | pounds | people | beats | sharps | flats | strings | pieces | tunes | songs | sets | scales | of | ' | ′ | ’"
   ).split(" | "),
 );

@@ -35,3 +35,8 @@ export const NUMBERED: ReadonlySet<string> = new Set(
     "duet duo trio solo invention caprice prelude"
   ).split(" "),
 );
+
+/** Of a piece, before `of the` and its name: `trio of the Minuet`, `urlar of the Lament`. */
+export const PARTS_OF_PIECES: ReadonlySet<string> = set(
+  "trio | coda | urlar | ground | theme | opening | intro | ending | end | beginning | start | middle | bridge | chorus | refrain | cadenza",
+);

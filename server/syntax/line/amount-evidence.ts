@@ -4,6 +4,9 @@ import type { LineWords } from "./line-words.ts";
 /** Words in front of an amount name an activity when they are at most so many. */
 const LONGEST_ACTIVITY = 4;
 
+/** In minutes: what is more is a time of day. */
+const LONGEST_SITTING = 12 * 60;
+
 /** `40 minutes, so stopped there`, `10 min I waited`: a sentence follows. */
 function goesOnBehind(words: LineWords, amount: number): boolean {
   const behind = behindItem(words, amount);
@@ -32,6 +35,8 @@ export function byAmount(words: LineWords, { sign, intends }: Signs): Evidence |
   const amount = firstOf(words, ["amount"]);
   const isMeeting = words.first(0, amount, "meeting") >= 0;
   if (amount < 1 || amount > LONGEST_ACTIVITY || sign >= 0 || intends) return undefined;
+  const { meaning: length } = words.found(amount)!;
+  if (length.type === "amount" && length.minutes > LONGEST_SITTING) return undefined; // `bus de 22h14`
   if (words.is(amount - 1, "before-time") || hasSignWithin(words, amount) || goesOnBehind(words, amount))
     return undefined;
   const clock = firstOf(words, ["clock"]); // `Band 7.30, 2 hrs`

@@ -6,7 +6,17 @@ import { NUMBERED } from "../lexicon/title-words.ts";
 import { fold } from "../words/fold.ts";
 import { BEATS } from "../words/terms.ts";
 import { CODES } from "./character-codes.ts";
-import { MARKED, NAMED_NUMBER, NOTE_FIRST, NOTE_LAST, NOTE_VALUES, NUMBER_FIRST, NUMBER_LAST } from "./cut-words.ts";
+import {
+  MARKED,
+  NAMED_NUMBER,
+  NOTE_FIRST,
+  NOTE_LAST,
+  NOTE_VALUES,
+  NUMBER_FIRST,
+  NUMBER_LAST,
+  SMALL_NOTE_FIRST,
+  SMALL_NOTE_LAST,
+} from "./cut-words.ts";
 
 // Whether a sign parts what stands beside it: each looks at a few characters. Columns are offsets in the text; a piece
 // begins at `start`, the line ends at `to`.
@@ -44,7 +54,11 @@ const MARKED_LATER = /\s@\s?\d{2,3}(?!\d)/;
 function isRowAt(text: string, start: number, i: number, to: number): boolean {
   const before = text.slice(Math.max(start, i - BEFORE_DASH), i).trimEnd();
   const behind = text.slice(i + 1, Math.min(to, i + BEHIND_DASH)).trimStart();
-  return (NUMBER_LAST.test(before) && NUMBER_FIRST.test(behind)) || (NOTE_LAST.test(before) && NOTE_FIRST.test(behind));
+  return (
+    (NUMBER_LAST.test(before) && NUMBER_FIRST.test(behind)) ||
+    (NOTE_LAST.test(before) && NOTE_FIRST.test(behind)) ||
+    (SMALL_NOTE_LAST.test(before) && SMALL_NOTE_FIRST.test(behind) && (/['’]$/.test(before) || /^\S+['’]/.test(behind)))
+  );
 }
 
 /** A hyphen between spaces that parts as a comma does: `Lip trills 3 mins - easy`; not `bars 9 - 12`, `✓ + -`. */

@@ -46,6 +46,9 @@ export const NAMED_NUMBER = /^(\S+)\s+[1-9]\d{1,2}(?=\s|,|$)/;
 export const NUMBER_LAST = /(?:^|[^\d.:])[1-9]\d{1,2}(?:\s?bpm)?$/i;
 export const NUMBER_FIRST = /^[1-9]\d{1,2}(?:\s?bpm)?[.!]*(?:\s|,|$)/i;
 export const NOTE_LAST = /(?:^|\s)[A-G][#b♯♭]?$/;
+/** `e - c'''`: small letters, of which one has strokes for its octave. */
+export const SMALL_NOTE_LAST = /(?:^|\s)[a-h](?:is|es|s|[#b♯♭])?['’]{0,3}$/u;
+export const SMALL_NOTE_FIRST = /^[a-h](?:is|es|s|[#b♯♭])?['’]{0,3}(?:\s|,|$)/u;
 export const NOTE_FIRST = /^[A-G][#b♯♭]?(?:\s|,|$)/;
 export const MINUTES = new RegExp(`^\\s+(?:${MINUTES_BEHIND})(?:\\s|,|$)`, "i");
 /** Belongs to the amount behind it. */

@@ -1,4 +1,4 @@
-import { TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
+import { AND, ON_INSTRUMENT, TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
 import { BEFORE_KEY } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
@@ -16,6 +16,7 @@ import {
   type Signs,
   TERMS,
 } from "./evidence.ts";
+import { ORDINARY } from "./known-title.ts";
 import type { LineWords } from "./line-words.ts";
 import { isLeadingTempo } from "./numbers.ts";
 import { byTempo, hasTempoApart } from "./tempo-evidence.ts";
@@ -54,8 +55,7 @@ function isSpeech(words: LineWords): boolean {
   const quoted = words.found(0);
   if (quoted?.meaning.type !== "quoted" || words.has("tempo", "place", "amount", "outcome", "tries", "times"))
     return false;
-  const spoken = quoted.meaning.text.split(/\s+/);
-  return spoken.length > 2 && spoken.some((word, i) => !(i > 0 && /^\p{Lu}/u.test(word)) && words.isPronoun(word));
+  return words.isSpeech(quoted.meaning.text);
 }
 
 /** `new piece "Harvest", bars 1-8`: a title in quotes behind a few words. */
@@ -95,9 +95,10 @@ function bareTonic(words: LineWords): number {
     const behind = behindItem(words, i);
     const isChord = CHORDS_BY_FIGURE[meaning.note.octave ?? -1] !== undefined && isBehindTonic(words, behind);
     if (meaning.note.octave !== undefined && !isChord) continue;
-    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || isBehindTonic(words, behind);
+    const isLed = isBehindScaleWord(words, i);
+    const ends = behind >= words.count || /^[,;]/.test(words.before(behind)) || isBehindTonic(words, behind, isLed);
     const isIn = words.key(i - 1) === "in" && TERMS.includes(words.found(i - 2)?.meaning.type ?? "unknown");
-    return ends && (i === 0 || isIn || isBehindScaleWord(words, i)) ? i : -1;
+    return ends && (i === 0 || isIn || isLed) ? i : -1;
   }
   return -1;
 }
@@ -122,8 +123,10 @@ function isBehindScaleWord(words: LineWords, i: number): boolean {
   return words.isScaleWord(before) && words.first(0, before, "sentence-sign", "intention", "negation") < 0;
 }
 
-function isBehindTonic(words: LineWords, i: number): boolean {
-  return BEHIND_TONIC.includes(words.found(i)?.meaning.type ?? "unknown");
+/** @param isLed a word for scales stands before, so that how it is played may follow at once: `sc 3rds F tg` */
+function isBehindTonic(words: LineWords, i: number, isLed = false): boolean {
+  const type = words.found(i)?.meaning.type ?? "unknown";
+  return BEHIND_TONIC.includes(type) || (isLed && TERMS.includes(type));
 }
 
 function signsIn(words: LineWords): Signs {
@@ -133,11 +136,18 @@ function signsIn(words: LineWords): Signs {
   for (let i = opening; i < stop && sign < 0; i++) {
     if (words.found(i)?.meaning.type === "activity") continue; // `made up my own tune`
     const isName = i > 0 && words.isCapital(i) && words.typed(i) !== "I" && !/^I'/.test(words.typed(i));
-    if (!isName && words.is(i, "sentence-sign")) sign = i;
+    if (!isName && !isNumeral(words, i) && words.is(i, "sentence-sign")) sign = i;
   }
   const intention = words.first(0, Math.max(stop, 4), "intention");
   const isReached = words.found(intention + words.lengthOf(intention, "intention"))?.meaning.type === "number";
   return { sign, intends: intention >= 0 && !isReached }; // `got to 80`
+}
+
+/** `Brahms I, bars 1-8`: the number of a movement, behind a word and in front of a sign or a place. */
+function isNumeral(words: LineWords, i: number): boolean {
+  if (i === 0 || words.key(i) !== "i" || words.before(i) !== "") return false;
+  const isSigned = /^[,;:|–-]/.test(words.before(i + 1)) || words.typed(i + 1) === "/";
+  return i + 1 === words.count || isSigned || words.found(i + 1)?.meaning.type === "place";
 }
 
 function isSentence(words: LineWords, subject: number, { sign, intends }: Signs): boolean {
@@ -157,12 +167,27 @@ function goesOnAsSentence(words: LineWords, subject: number): boolean {
   if (words.is(behind, "verb-behind")) return true; // `D minor is hard` is said of the scale
   const isPlain = !words.has("tempo", "amount", "place", ...TERMS);
   const isWritten = behind - subject < 3; // `A min pent` is no prose
-  return isPlain && isWritten && TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) && !words.found(behind);
+  const isOnInstrument = ON_INSTRUMENT.includes(words.key(behind)) && words.is(behind + 1, "instrument");
+  return (
+    isPlain &&
+    isWritten &&
+    !isOnInstrument &&
+    TONICS_THAT_ARE_WORDS.has(words.typed(subject).toLowerCase()) &&
+    !words.found(behind)
+  );
+}
+
+/** `Mozart D maj i, exposition, 116`: a name right before the key, and a place in the piece: a scale has none. */
+function isOfComposer(words: LineWords, { from }: TitleWords, subject: number): boolean {
+  if (subject !== from + 1 || !words.isCapital(from) || words.found(from) || words.is(from, ...ORDINARY)) return false;
+  const isMovement = /^[ivx]{1,4}$/i.test(words.typed(behindItem(words, subject)));
+  return (words.has("place") || isMovement) && words.typed(from).length > 3;
 }
 
 /** `Air in D minor`, `Minuet in G`: the key belongs to the title. */
 function isTitleBefore(words: LineWords, title: TitleWords, subject: number): boolean {
   if (subject === title.from || hasPracticeWord(words, title.from, subject)) return false;
+  if (isOfComposer(words, title, subject)) return true;
   const named = between(words, subject) > 0 || words.is(title.from, "title-kind");
   if (subject >= title.to) return named && (title.isKind || title.capitals > 1) && /,/.test(words.before(title.to));
   const leads = BEFORE_KEY.has(words.key(subject - 1));
@@ -177,7 +202,9 @@ function isPracticeByName(words: LineWords, at: number, { sign, intends }: Signs
   const isStrong = counts || words.has("tempo", "amount", "tries", "times", "note value", "outcome", "clock");
   const ends = behind >= words.count || /[,.:;!(–—-]/.test(words.before(behind)) || words.found(behind) !== undefined;
   const isSaid = words.text.slice(words.words[at]!.start, words.end).includes(",") && !isSentenceLater(words, at);
-  return (sign < 0 || sign < at) && (isStrong || ends || isSaid) && !words.is(behind, "verb-behind");
+  const isJoined =
+    AND.includes(words.key(behind)) && NAMED.includes(words.found(behind + 1)?.meaning.type ?? "unknown");
+  return (sign < 0 || sign < at) && (isStrong || ends || isSaid || isJoined) && !words.is(behind, "verb-behind");
 }
 
 /** `Finger trills Bb-C, x20`: a word or two that tell which, and how often or how long. */

@@ -22,6 +22,7 @@ export function entryOf(words: LineWords, context: PartContext, known?: Item<Sub
   if (hasKeysInRow(words, parts, context.vocabulary)) return entry();
   const evidence = evidenceIn(words);
   if (evidence) return entry(evidence.subject);
+  if (words.found(0)?.meaning.type === "quoted") return undefined; // what somebody said
   return isEntry(parts) && !isStrange(words) ? entry() : undefined;
 }
 

@@ -83,6 +83,14 @@ export function saysMore(words: LineWords, { from, to }: Pick<TitleWords, "from"
   return false;
 }
 
+/** `quoted at 340` tells of no tempo. */
+export function hasLikelyTempo({ items }: LineWords): boolean {
+  return items.some(({ meaning }) => meaning.type === "tempo" && meaning.bpm <= FASTEST_LIKELY);
+}
+
+/** Beats a minute: of quicker ones one counts half as many. */
+const FASTEST_LIKELY = 260;
+
 /** A number that is a tempo as it stands before how it went. */
 export function hasBareTempo({ items, text }: LineWords): boolean {
   return items.some((_, i) => isBareTempo(items, i, text, undefined));

@@ -125,10 +125,9 @@ function kindsOf({ meaning }: Item, vocabulary: Vocabulary): Kinds | undefined {
 /** `circle of fifths harmonic minor`, `major scales`: what each of a set is. */
 function setKinds({ subjects, called }: MeaningOf<"several">): Kinds | undefined {
   const [first] = subjects;
-  if (called === undefined || !first || first.type === "figure") return undefined;
-  return first.type === "scale"
-    ? { kind: first.kind }
-    : { chord: { type: "chord kind", id: first.chord, broken: first.broken } };
+  if (called === undefined || !first) return undefined;
+  if (first.type === "scale") return { kind: first.kind };
+  return first.type === "chord" ? { chord: { type: "chord kind", id: first.chord, broken: first.broken } } : undefined;
 }
 
 /** All its words tell what the letters are. */

@@ -1,6 +1,7 @@
 import type { SignClass } from "../lexicon/signs/sign-table.ts";
 import { phraseKey } from "../words/fold.ts";
 import type { Item } from "../words/meaning.ts";
+import { isSpeech } from "../words/speech.ts";
 import { type Token, tokenise } from "../words/token.ts";
 import { LONGEST_PHRASE, type Vocabulary } from "../words/vocabulary.ts";
 import type { WordClass } from "../words/word-classes.ts";
@@ -83,9 +84,9 @@ export class LineWords {
     return key === "scale" || key === "scales" || this.vocabulary.standard(key) === "scale";
   }
 
-  isPronoun(word: string): boolean {
-    const classes = this.vocabulary.classesOfWord(phraseKey(word)) ?? [];
-    return classes.some((each) => each.class === "sentence-sign" && each.meaning === "pronoun");
+  /** Whether words in quotes are what somebody said. */
+  isSpeech(quoted: string): boolean {
+    return isSpeech(quoted, this.vocabulary);
   }
 
   /** What the longest phrase of a class that begins at a word means. */

@@ -5,6 +5,7 @@ import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
 import { dealtOutcomes } from "./dealt-outcomes.ts";
+import { furtherTrills } from "./further-trills.ts";
 import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
 import { isLeadingTempo, isNumber, resolveNumbers } from "./numbers.ts";
@@ -12,6 +13,7 @@ import { type PartContext, partsOf } from "./parts.ts";
 import { placesOfPiece } from "./places-of-piece.ts";
 import { asSaid } from "./said.ts";
 import { rowFrom } from "./several.ts";
+import { ledByChord, withSubjectsApart } from "./subjects-apart.ts";
 import { withTonicBehind } from "./tonic-behind.ts";
 
 type Subject = Item<SubjectMeaning | FaultySubject>;
@@ -30,7 +32,7 @@ export function parseEntry(
   const named = subject ?? row?.subject;
   const found = named
     ? { subject: named, items: behind(named, rest).filter((item) => !row?.told.includes(item)) }
-    : behindLead(text, rest, context);
+    : withOthersApart(behindLead(text, rest, context), text, context);
   const placed =
     found.subject?.meaning.type === "title"
       ? placesOfPiece(found.items, found.subject.end, text.slice(0, end))
@@ -45,6 +47,13 @@ export function parseEntry(
       claims.push({ type: "steps", start: item.start, end: item.end, words: item.meaning.words });
   }
   return { type: "entry", start, end, subject: found.subject, items, claims };
+}
+
+/** What else is practised on the line, and what a word before the keys makes of them. */
+function withOthersApart({ subject, items }: Found, text: string, { vocabulary }: PartContext): Found {
+  if (!subject) return { items };
+  const found = ledByChord({ subject, items }, text) ?? { subject, items };
+  return withSubjectsApart(found, text, vocabulary);
 }
 
 /** What stands beside a subject that words make; within a row of keys the tempo of each. */
@@ -176,6 +185,8 @@ function firstSubject(parts: readonly Part[], context: PartContext, text: string
   if (row) return { subject: row.subject, items: items.slice(row.length) };
   const first = items[0];
   const subject = first && asSubject(text, first, items[1], context);
+  const trills = subject && furtherTrills(subject, parts, context, text);
+  if (trills) return trills;
   if (subject)
     return subject.meaning.type === "figure"
       ? withFurtherNotes(subject as Item<MeaningOf<"figure">>, parts)

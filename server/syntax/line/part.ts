@@ -1,8 +1,9 @@
 import { DOTTED_BEFORE } from "../lexicon/beats.ts";
 import { MINUTES_IN_WORDS } from "../lexicon/minutes-in-words.ts";
-import { ON_INSTRUMENT } from "../lexicon/note-leads.ts";
+import { ON_INSTRUMENT, REGISTERS } from "../lexicon/note-leads.ts";
 import { APPROXIMATELY, AT_WORDS, TEMPO_WORDS } from "../lexicon/tempo-marks.ts";
 import { VERBS_WITH_UP } from "../lexicon/verbs-with-up.ts";
+import { articulationRowAt } from "../words/articulation-rows.ts";
 import { articulationAt, looksLikeArticulation } from "../words/articulation-words.ts";
 import { wholeNumberOf } from "../words/fold.ts";
 import { hasKeyTempos, keysApart } from "../words/joined-key.ts";
@@ -113,7 +114,7 @@ function rowAt(
   before: Meaning | undefined,
 ): { readonly length: number; readonly items: readonly Item[] } | undefined {
   const tempos = before?.type === "outcome" && triesAt(words, i) ? undefined : tempoRowAt(words, i);
-  return tempos ?? (mayFollow(before) ? outcomeRowAt(words, i) : undefined);
+  return tempos ?? (mayFollow(before) ? outcomeRowAt(words, i) : undefined) ?? articulationRowAt(words, i);
 }
 
 /**
@@ -270,6 +271,7 @@ const OPENERS: ReadonlyMap<string, readonly Recogniser[]> = byOpening([
   ["straight", [evenAt]],
   ["slur slurs slurred slurring sl sl. slr tongue tongued geb geb. gebunden", [articulationAt, rhythmAt]],
   ["done all", [subjectAt]],
+  [REGISTERS.join(" "), [subjectAt]],
   ["upbeat pickup pick-up anacrusis", [placeAt]],
   [ABOUT_OPENERS.join(" "), [amountAt]],
   ["mm mm.", [placeAt]],
@@ -292,6 +294,7 @@ function phraseAt(words: Words, i: number): Found | undefined {
   const phrase = words.phrase(i, ...ORDER);
   switch (phrase?.meaning.type) {
     case "activity":
+      return subjectAt(words, i);
     case "kind":
     case "chord kind":
       return subjectAt(words, i) ?? (MINUTES.includes(words.word(i)) ? undefined : phrase);

@@ -1,5 +1,6 @@
 import type { Fraction, Item, Meaning, MeaningOf, Tries } from "../words/meaning.ts";
 import { isAmiss } from "../words/outcome-words.ts";
+import { isSpeech } from "../words/speech.ts";
 import { FASTEST, SLOWEST } from "../words/tempo-words.ts";
 import { BESIDE, isCondition, MEANING_TRAITS, type OnceBits, onceBit, onceKey } from "../words/term-types.ts";
 import type { Vocabulary } from "../words/vocabulary.ts";
@@ -166,7 +167,9 @@ export function pieceOf(
     outcomes: walk.outcomes,
     counted: walk.counted,
     minutes: walk.minutes,
-    strange: items.some(({ meaning }) => meaning.type === "unknown"),
+    strange:
+      items.some(({ meaning }) => meaning.type === "unknown") ||
+      (first?.meaning.type === "quoted" && isSpeech(first.meaning.text, vocabulary)),
     subject: walk.subject,
     onlyNotes: items.length > 0 && items.every(({ meaning }) => meaning.type === "note"),
     hasPlace: items.some(({ meaning }) => meaning.type === "place"),

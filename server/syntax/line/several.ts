@@ -1,4 +1,4 @@
-import { JOINTS_OF_SUBJECTS, ON_NOTE } from "../lexicon/note-leads.ts";
+import { ARTICLES_OF_ARPEGGIO, JOINTS_OF_SUBJECTS, ON_NOTE } from "../lexicon/note-leads.ts";
 import { ARTICLES } from "../lexicon/title-words.ts";
 import { CHORDS_BY_FIGURE } from "../words/chord-words.ts";
 import type { Columns, Item, Meaning, MeaningOf, ScaleMeaning, SingleSubject, WrittenNote } from "../words/meaning.ts";
@@ -33,8 +33,7 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
   while (at < placed.length) {
     const { item, first, after } = placed[at]!;
     if (first && at > 0 && after !== "," && !(after === ":" && row.takesKinds(item.meaning))) break;
-    const joint =
-      isJoint(item.meaning) || (isDash(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning)) ? 1 : 0;
+    const joint = row.isJoined(item, placed[at + 1]?.item, text) ? 1 : 0;
     // `(the melodic one)`
     const article = isArticle(item.meaning) && row.takesKinds(placed[at + 1]?.item.meaning) ? 1 : 0;
     const next = placed[at + joint + article];
@@ -45,6 +44,8 @@ export function rowFrom(parts: readonly Part[], from: number, text: string): Row
       joined: joint > 0,
       led: (led && joint > 0) || onNote,
       behindComma: (next.first || article > 0) && at > 0,
+      small: /^\p{Ll}/u.test(text.slice(next.item.start)),
+      plural: /s$/i.test(text.slice(next.item.start, next.item.end)),
     };
     if (!row.take(next.item, standing, at + joint + article + 1)) break;
     at += joint + article + 1;
@@ -74,6 +75,13 @@ export function isJoint(meaning: Meaning): boolean {
   return meaning.type === "unknown" && JOINT.test(meaning.words);
 }
 
+const BEFORE_CHORD = new RegExp(
+  `^(?:${JOINTS_OF_SUBJECTS})(?: (?:${ARTICLES_OF_ARPEGGIO}))?$|^(?:${ARTICLES_OF_ARPEGGIO})$`,
+  "i",
+);
+/** `F scale n Bb scale`; by itself a no. */
+const SHORT_AND = /^(?:n|'n'?|n')$/i;
+
 function isArticle(meaning: Meaning): boolean {
   return meaning.type === "unknown" && ARTICLES.has(meaning.words.toLowerCase());
 }
@@ -88,6 +96,10 @@ interface Standing {
   /** Behind `/ from`, or behind `dominant sevenths on G`: on another tonic the same. */
   readonly led: boolean;
   readonly behindComma: boolean;
+  /** It begins with a small letter: `F, Bb, g hm`. */
+  readonly small: boolean;
+  /** `and the arpeggios`. */
+  readonly plural: boolean;
 }
 
 /** Gathers subjects; letters take the kind that follows. */
@@ -128,6 +140,15 @@ class SubjectRow {
     return kind !== undefined && first?.type === "scale" && first.kind.endsWith(" minor") && this.waiting.length === 0;
   }
 
+  /** Whether an item joins the row to the next one. */
+  isJoined({ start, end, meaning }: Item, next: Item | undefined, text: string): boolean {
+    if (isJoint(meaning)) return true;
+    if (isDash(meaning)) return this.takesKinds(next?.meaning);
+    const words = text.slice(start, end);
+    if (next?.meaning.type === "chord kind") return BEFORE_CHORD.test(words);
+    return SHORT_AND.test(words) && (next?.meaning.type === "scale" || next?.meaning.type === "chord");
+  }
+
   /** Its last subject is a kind on a note: `whole tone from f`. */
   endsOnNote(text: string): boolean {
     return this.waiting.length === 0 && this.subjects.length > 0 && ON_A_NOTE.test(text.slice(...this.lastNamed));
@@ -147,44 +168,62 @@ class SubjectRow {
         return this.takeNote(meaning, standing);
       case "scale":
       case "chord":
-        return this.takeSubject(meaning);
+        return this.takeSubject(meaning, standing);
       case "figure":
-        return meaning.figure === "trill" && this.waiting.length === 0 && this.areTrills() && this.add(meaning);
+        return this.waiting.length === 0 && this.takesFigure(meaning, standing) && this.add(meaning);
+      case "technique":
+        return this.waiting.length === 0 && this.takesTechnique(meaning, standing) && this.add(meaning);
       case "kind":
       case "part of a kind":
         return this.takeKind(meaning, standing);
       case "chord kind":
-        return standing.joined && this.takeChord(meaning);
+        return this.takeChord(meaning, standing);
       default:
         return false;
     }
   }
 
-  private areTrills(): boolean {
-    return this.subjects.every(({ type }) => type === "figure");
+  /** Trills go on with trills, and long tones with what a sign joins to them: `lip slurs + long tones`. */
+  private takesFigure({ figure }: MeaningOf<"figure">, { joined }: Standing): boolean {
+    const areFigures = this.subjects.every(({ type }) => type === "figure");
+    if (figure === "trill") return areFigures || joined;
+    return this.subjects.length === 0 || (joined && this.subjects.every(isByName));
+  }
+
+  /** `sirens + lip trills`; side by side what ends in the same word: `5 stroke rolls 9 stroke rolls`. */
+  private takesTechnique({ name }: MeaningOf<"technique">, { joined, behindComma }: Standing): boolean {
+    const last = this.subjects.at(-1);
+    if (last === undefined) return true;
+    const isAlike = last.type === "technique" && lastWord(last.name) === lastWord(name);
+    return this.subjects.every(isByName) && (joined || (isAlike && !behindComma));
   }
 
   /** A letter waits for its kind; behind `scales F` each is major. */
   private takeNote({ note, lower }: MeaningOf<"note">, { led }: Standing): boolean {
     const before = this.subjects.at(-1);
+    if (before?.type === "technique" || before?.type === "figure") return false;
     if (led) return (before?.type === "scale" || before?.type === "chord") && this.add(onNote(before, note));
+    const isOnNext = this.ledByKind && before?.type === "chord" && this.waiting.length === 0;
+    if (isOnNext && !lower && note.octave === undefined) return this.add(onNote(before, note));
     if (lower || (note.octave !== undefined && CHORDS_BY_FIGURE[note.octave] === undefined)) return false;
     const last = this.subjects.at(-1);
     if (last?.type === "scale" && last.unsaid === "major" && this.waiting.length === 0 && note.octave === undefined)
-      return this.add({ type: "scale", tonic: note, kind: "major", declared: false, unsaid: "major" });
+      return this.add(majorOn(note));
     this.waiting.push({ note, at: this.taken });
     return true;
   }
 
-  private takeSubject(subject: ScaleMeaning | MeaningOf<"chord">): boolean {
+  private takeSubject(subject: ScaleMeaning | MeaningOf<"chord">, { small }: Standing): boolean {
+    if (this.subjects.some(isByName)) return false;
     const isOfItsOwn = subject.type === "scale" && (subject.declared || subject.fromLowest || subject.to);
     const areSymbols = this.waiting.some(({ note }) => note.octave !== undefined);
     if (this.waiting.length > 0 && (isOfItsOwn || (areSymbols && subject.type !== "chord"))) return false;
     const { waiting } = this;
     this.waiting = [];
     const named = this.asArpeggio(subject) ?? subject;
-    if (named.type === "scale" && named.unsaid !== "major") this.tellKind(named);
-    for (const { note, at } of waiting) this.add(onNote(named, note), at);
+    const isOnlyItsOwn = small && named.type === "scale" && isMinor(named); // `F, Bb, g hm`: capitals are major
+    if (named.type === "scale" && named.unsaid !== "major" && !isOnlyItsOwn) this.tellKind(named);
+    for (const { note, at } of waiting) this.add(isOnlyItsOwn ? majorOn(note) : onNote(named, note), at);
     return this.add(named);
   }
 
@@ -224,12 +263,13 @@ class SubjectRow {
     return this.add(form);
   }
 
-  private takeChord({ id, broken }: MeaningOf<"chord kind">): boolean {
+  /** `G major & arpeggio`, `g scale and d scale and the arpeggios`. */
+  private takeChord(meaning: MeaningOf<"chord kind">, { joined, plural }: Standing): boolean {
     const last = this.subjects.at(-1);
-    if (!last || last.type === "figure" || this.waiting.length > 0) return false;
-    const root = last.type === "scale" ? last.tonic : last.root;
-    const isMinor = last.type === "scale" ? last.kind.endsWith("minor") : last.chord === "minor";
-    return this.add({ type: "chord", root, chord: id === "major" && isMinor ? "minor" : id, broken });
+    if (!joined || !last || isByName(last) || this.waiting.length > 0) return false;
+    const of = plural ? this.subjects.filter(({ type }) => type === "scale") : [last];
+    for (const each of of) if (!isByName(each)) this.add(chordOn(each, meaning));
+    return of.length > 0;
   }
 
   private add(subject: SingleSubject, at = this.taken): true {
@@ -237,6 +277,28 @@ class SubjectRow {
     this.at.push(at);
     return true;
   }
+}
+
+/** What is practised by a word of the trade, and not in a key. */
+function isByName(subject: SingleSubject): subject is MeaningOf<"figure" | "technique"> {
+  return subject.type === "figure" || subject.type === "technique";
+}
+
+function lastWord(name: string): string {
+  return name.slice(name.lastIndexOf(" ") + 1);
+}
+
+function isMinor(subject: ScaleMeaning | MeaningOf<"chord">): boolean {
+  return subject.type === "scale" ? subject.kind.endsWith("minor") : subject.chord === "minor";
+}
+
+/** The arpeggio, or another chord, of a key or on a root. */
+export function chordOn(
+  subject: ScaleMeaning | MeaningOf<"chord">,
+  { id, broken }: MeaningOf<"chord kind">,
+): MeaningOf<"chord"> {
+  const root = subject.type === "scale" ? subject.tonic : subject.root;
+  return { type: "chord", root, chord: id === "major" && isMinor(subject) ? "minor" : id, broken };
 }
 
 const TRIADS: ReadonlyMap<string, string> = new Map([
@@ -250,6 +312,10 @@ const ON_A_NOTE = new RegExp(`\\s(?:${ON_NOTE.join("|")})\\s+\\S+$`, "iu");
 function kindOf(meaning: Meaning): string | undefined {
   if (meaning.type === "kind") return meaning.id;
   return meaning.type === "part of a kind" && meaning.offers.length === 1 ? meaning.offers[0] : undefined;
+}
+
+function majorOn(tonic: WrittenNote): ScaleMeaning {
+  return { type: "scale", tonic, kind: "major", declared: false, unsaid: "major" };
 }
 
 function onNote(subject: ScaleMeaning | MeaningOf<"chord">, note: WrittenNote): SingleSubject {

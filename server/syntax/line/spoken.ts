@@ -1,3 +1,6 @@
+import { WEEKDAY_WORDS } from "../lexicon/calendar-words.ts";
+import { ARTICLES_OF_DAYS, BEFORE_DUE_DAY, THIS_WEEK } from "../lexicon/due-words.ts";
+import { fold } from "../words/fold.ts";
 import type { Meaning } from "../words/meaning.ts";
 import type { LineWords } from "./line-words.ts";
 import { isNumber } from "./numbers.ts";
@@ -33,6 +36,8 @@ function asked(words: LineWords): Spoken | undefined {
 }
 
 function set(words: LineWords): Spoken | undefined {
+  const due = behindDueDay(words) || behindSetFor(words);
+  if (due > 0) return { type: "set", from: words.words[due]!.start };
   const from = afterLesson(words);
   const length = words.lengthOf(from, "set-work");
   if (length > 0) {
@@ -45,6 +50,45 @@ function set(words: LineWords): Spoken | undefined {
   const later = words.first(1, words.count, "set-work");
   const isForLater = later > 0 && words.lengthOf(later, "set-work") > 1 && !words.has("tempo", "outcome");
   return isForLater ? { type: "set", from: words.start } : undefined;
+}
+
+/**
+ * Where the words begin behind `By Tues:`, `zum Sonntag:`, `this week:`; 0 where the line has no such head, or tells
+ * how the week went.
+ */
+function behindDueDay(words: LineWords): number {
+  const colon = firstColon(words);
+  if (colon < 1 || colon > LONGEST_HEAD || colon >= words.count) return 0;
+  const head = fold(words.text.slice(words.start, words.words[colon - 1]!.end)).split(/\s+/);
+  const isPlayed = words.has("outcome", "tries") || words.first(colon, words.count, "sentence-sign") >= 0;
+  if (THIS_WEEK.has(head.join(" "))) return !isPlayed && PLAYED.includes(typeAt(words, colon)) ? colon : 0;
+  const day = head.at(-1)!.replace(/\.$/, "");
+  const between = head.slice(1, -1);
+  const isDue = head.length > 1 && BEFORE_DUE_DAY.has(head[0]!) && between.every((word) => ARTICLES_OF_DAYS.has(word));
+  return isDue && WEEKDAYS.has(day) ? colon : 0;
+}
+
+/** In words. */
+const LONGEST_HEAD = 3;
+const WEEKDAYS: ReadonlySet<string> = new Set(WEEKDAY_WORDS.flatMap((words) => words.split(" | ")));
+
+/** The word behind the first colon; -1 where there is none. */
+function firstColon(words: LineWords): number {
+  for (let i = 1; i < words.count; i++) if (/^\.?:/.test(words.before(i))) return i;
+  return -1;
+}
+
+/** `set Femi: arp of F`, `Set Amy G maj`: for whom it is set stands between; 0 where it does not. */
+function behindSetFor(words: LineWords): number {
+  const isSet = words.lengthOf(0, "set-work-with-sign") === 1 && words.before(1) === "";
+  if (!isSet || !words.isCapital(1) || words.count < 3 || !isNoOther(words, 1)) return 0;
+  if (/^\.?:/.test(words.before(2))) return 2;
+  const isWord = words.typed(1).length > 2 && !words.found(1) && words.before(2) === "";
+  return isWord && PLAYED.includes(typeAt(words, 2)) ? 2 : 0;
+}
+
+function typeAt(words: LineWords, i: number): Meaning["type"] {
+  return words.found(i)?.meaning.type ?? "unknown";
 }
 
 /** Names of whom is asked, or who sets it, are at most so many words. */
@@ -78,9 +122,10 @@ function said(words: LineWords): Spoken | undefined {
   if (words.has("tempo", "place") && !isTeacherSigned(words)) return undefined;
   let at = afterLesson(words);
   if (words.is(at, "before-teacher")) at++;
-  const isTeacher = words.is(at, "teacher");
+  const isTeacher = words.is(at, "teacher") || (isAddressed(words, at) && at + 2 === firstColon(words));
   if (!isTeacher && !(isName(words, at) && !words.found(at))) return undefined;
-  const second = words.isCapital(at + 1) && !words.is(at + 1, "teacher-verb") && words.before(at + 1) === "" ? 1 : 0;
+  const isNext = words.isCapital(at + 1) && !words.is(at + 1, "teacher-verb");
+  const second = isNext && (words.before(at + 1) === "" || isAddressed(words, at)) ? 1 : 0;
   const behind = at + Math.max(1, words.lengthOf(at, "teacher")) + second;
   const from = words.words[at]!.start;
   const isNamed = words.isCapital(behind) && !isTeacher; // `Waltz Nobody Asked For`
@@ -88,7 +133,7 @@ function said(words: LineWords): Spoken | undefined {
   const ends = words.count === behind + verb && words.before(words.count).startsWith(":");
   if (ends && (verb > 0 || isTeacher)) return { type: "said", from: words.end, opens: true };
   if (verb > 0) return { type: "said", from };
-  const isSigned = words.before(behind).startsWith(":") && (isTeacher || !isPlayed(words, behind));
+  const isSigned = /^\.?:/.test(words.before(behind)) && (isTeacher || !isPlayed(words, behind));
   if (isSigned && (isTeacher || (second === 0 && words.count - behind >= 3 && isNoOther(words, at))))
     return { type: "said", from };
   return undefined;
@@ -105,8 +150,13 @@ const PLAYED: readonly Meaning["type"][] = ["scale", "chord", "several", "figure
 
 /** `Prof: at 96 till Friday`: a tempo is no sign of practice where the teacher speaks and no outcome is told. */
 function isTeacherSigned(words: LineWords): boolean {
-  const length = words.lengthOf(0, "teacher");
-  return length > 0 && words.before(length).startsWith(":") && !words.has("outcome", "tries");
+  const length = words.lengthOf(0, "teacher") || (isAddressed(words, 0) ? 2 : 0);
+  return length > 0 && /^\.?:/.test(words.before(length)) && !words.has("outcome", "tries");
+}
+
+/** `Hr. V.`, `Mrs Lane`. */
+function isAddressed(words: LineWords, i: number): boolean {
+  return words.is(i, "title") && words.isCapital(i + 1) && !words.found(i + 1);
 }
 
 function isName(words: LineWords, i: number): boolean {

@@ -84,8 +84,8 @@ export function hasTempoApart({ items, text }: LineWords): boolean {
       meaning.type === "range" ? [meaning.range.low, meaning.range.high] : [meaning.value, meaning.value];
     if (low < SLOWEST_APART || high > FASTEST_APART) return false;
     return (
-      /(?:[,;|]\s+|[^\d][,;|])$/.test(text.slice(0, item.start)) &&
-      /^[.!]*\s*(?:$|[,;|!–—-]|then\b)/.test(text.slice(item.end))
+      /(?:[,;|]\s+|[^\d][,;|]|\s\/\s+)$/.test(text.slice(0, item.start)) &&
+      /^[.!]*\s*(?:$|[,;|!–—-]|\/\s|then\b)/.test(text.slice(item.end))
     );
   });
 }

@@ -1,8 +1,11 @@
+import { BARS_BESIDE_TITLE } from "../lexicon/places/beside-title.ts";
 import { EXERCISE_WORDS } from "../lexicon/title-words.ts";
 import type { Item, Meaning } from "../words/meaning.ts";
-import { type Evidence, hasBareTempo, type Signs, saysMore } from "./evidence.ts";
+import { type Evidence, hasBareTempo, hasLikelyTempo, type Signs, saysMore } from "./evidence.ts";
+import { ORDINARY } from "./known-title.ts";
 import type { LineWords } from "./line-words.ts";
-import { isAgain, isTitleNumber, opensWithTempo, type TitleWords } from "./title.ts";
+import { hasTempoApart } from "./tempo-evidence.ts";
+import { isAgain, isForWhom, isTitleNumber, opensWithTempo, type TitleWords } from "./title.ts";
 
 /** A piece by its name, where something is said of it; what names an exercise by its own words is one. */
 export function byTitle(
@@ -23,7 +26,7 @@ export function byTitle(
 
 /** A place or a tempo behind a name; without either, a kind of piece or two capitals, and what was said of it. */
 function standsAsTitle(words: LineWords, title: TitleWords): boolean {
-  const counts = words.has("tempo") || words.hasNumberedPlace || hasBareTempo(words) || opensWithTempo(words);
+  const counts = hasLikelyTempo(words) || words.hasNumberedPlace || hasBareTempo(words) || opensWithTempo(words);
   const isNamed = (title.capitals > 0 || title.isKind || title.numbered) && saysMore(words, title);
   const isSaid = words.has("outcome", "tries", "times", "done", "without click");
   const ends =
@@ -36,9 +39,42 @@ function standsAsTitle(words: LineWords, title: TitleWords): boolean {
     isNumberedKind(words, title) ||
     isKindApart(words, title) ||
     (title.capitals > 0 && isAgain(words, title.to) && isSaid) ||
-    (title.capitals > 1 && ends && (isSaid || words.has("amount")))
+    (title.capitals > 1 && ends && (isSaid || words.has("amount"))) ||
+    (title.capitals > 1 && isForWhom(words, title.to) && words.is(0, "practice-verb")) ||
+    (isNamed && words.has("scale") && hasTempoApart(words)) || // `Mozart D maj i / 116`
+    isBesidePlaceApart(words, title)
   );
 }
+
+/**
+ * `greensleeves - first half - slow - nearly`: small letters of which nothing is known, before a sign; a part of the
+ * line is a place, and two others say how the piece was played there. `film, first half, slow` is no piece.
+ */
+function isBesidePlaceApart(words: LineWords, { from, to, capitals }: TitleWords): boolean {
+  if (capitals > 0 || to - from > LONGEST_SMALL || !/^[,–-]/.test(words.before(to))) return false;
+  for (let i = from; i < to; i++) if (words.found(i) || words.is(i, ...ORDINARY)) return false;
+  if (words.first(to, words.count, "intention", "teacher-verb", "sentence-sign") >= 0) return false;
+  return HOW.filter((type) => words.has(type)).length > 1 && placeApart(words, to);
+}
+
+const HOW = ["without click", "tempo", "manner", "articulation", "outcome", "tries", "times", "rhythm"] as const;
+
+/** In words. */
+const LONGEST_SMALL = 3;
+
+/** Between two signs stands nothing but a place. */
+function placeApart({ text, words, items, end }: LineWords, from: number): boolean {
+  const rest = text.slice(words[from]!.start, end);
+  return rest.split(/\s*,\s*|\s[–-]\s/).some((part) => {
+    if (PLACE_BESIDE.test(part.trim())) return true;
+    const start = words[from]!.start + rest.indexOf(part);
+    return items.some(
+      (item) => item.meaning.type === "place" && item.start === start && item.end === start + part.length,
+    );
+  });
+}
+
+const PLACE_BESIDE = new RegExp(`^(?:${BARS_BESIDE_TITLE})$`, "i");
 
 /** `March 3, snow`. */
 function isDate(words: LineWords, { from, to }: TitleWords): boolean {

@@ -1,4 +1,5 @@
-import { BEFORE_KEY_OF_TITLE, NUMBERED } from "../lexicon/title-words.ts";
+import { FOR_WHOM, PERSONS, WHOSE } from "../lexicon/persons.ts";
+import { BEFORE_KEY_OF_TITLE, NUMBERED, PARTS_OF_PIECES } from "../lexicon/title-words.ts";
 import { COUNTED_PLACES } from "./cut-signs.ts";
 import type { LineWords } from "./line-words.ts";
 import { isLeadingTempo, SLOWEST_LEADING } from "./numbers.ts";
@@ -45,7 +46,8 @@ const LONGEST_TITLE = 10;
 
 /** The words that stand where the title of a piece would; undefined where none do. */
 export function titleIn(words: LineWords): TitleWords | undefined {
-  const from = firstWord(words);
+  const first = behindPartOf(words, firstWord(words));
+  const from = behindKindOfBracket(words, first);
   let to = from;
   while (to < words.count && to - from < LONGEST_TITLE && !isEnd(words, from, to)) to++;
   while (to > from && isJoint(words, to - 1) && !isKeyOfTitle(words, to - 1)) to--;
@@ -119,7 +121,9 @@ const COUNTED = /^(?:notes?|times|min|mins|minutes?|octaves?|oct)$/;
 
 function isEnd(words: LineWords, from: number, i: number): boolean {
   if (i === from) return ENDS.includes(words.found(i)?.meaning.type ?? "");
-  if (/[,;:!(→>=]/.test(words.before(i)) || /^[^\p{L}\p{N}&+#]+$/u.test(words.typed(i))) return true;
+  if (isBehindComposer(words, from, i)) return false;
+  if (isForWhom(words, i)) return true;
+  if (/[,;:!()→>=]/.test(words.before(i)) || /^[^\p{L}\p{N}&+#]+$/u.test(words.typed(i))) return true;
   if (/(?:^|\s)[–—-]+(?:\s|$)/.test(words.before(i)) || (/\.$/.test(words.before(i)) && words.typed(i - 1).length > 4))
     return true;
   if (isTitleNumber(words, i)) return false;
@@ -132,6 +136,48 @@ function isEnd(words: LineWords, from: number, i: number): boolean {
   if (ENDS.includes(type) || type === "number" || type === "range") return true;
   if (words.isCapital(i)) return false;
   return ENDS_SMALL.includes(type) || words.is(i, "title-end", "same-as-above");
+}
+
+/** `Bach, Präludium h-Moll`: one or two names before a comma, and a kind of piece behind it. */
+function isBehindComposer(words: LineWords, from: number, i: number): boolean {
+  if (i - from > 2 || words.before(i) !== "," || !words.isCapital(i) || !words.is(i, "title-kind")) return false;
+  for (let k = from; k < i; k++)
+    if (!words.isCapital(k) || words.found(k) || words.is(k, ...NO_COMPOSERS)) return false;
+  return true;
+}
+
+const NO_COMPOSERS = [
+  "title-kind",
+  "title-number",
+  "heading",
+  "filler",
+  "instrument",
+  "sentence-sign",
+  "teacher",
+] as const;
+
+/** `Mouse Waltz for Granny`, `Hot Cross Buns to my grandad`. */
+export function isForWhom(words: LineWords, i: number): boolean {
+  if (!FOR_WHOM.has(words.key(i)) || words.isCapital(i)) return false;
+  return PERSONS.has(words.key(i + 1)) || (WHOSE.has(words.key(i + 1)) && PERSONS.has(words.key(i + 2)));
+}
+
+/** `trio of the Minuet`: where the name of the piece begins. */
+function behindPartOf(words: LineWords, from: number): number {
+  const item = words.found(from);
+  let i = from;
+  if (item?.meaning.type === "place") while (i < words.count && words.found(i) === item) i++;
+  else if (PARTS_OF_PIECES.has(words.key(from))) i++;
+  if (i === from || words.key(i) !== "of" || words.key(i + 1) !== "the") return from;
+  return i + 2 < words.count ? i + 2 : from;
+}
+
+/** `strathspey (Mrs Pirnie's Kettle) part 1`: the name of the piece stands in brackets behind its kind. */
+function behindKindOfBracket(words: LineWords, from: number): number {
+  const behind = from + words.lengthOf(from, "title-kind");
+  if (behind === from || words.isCapital(from) || words.before(behind) !== "(") return from;
+  const isNamed = words.isCapital(behind) && !words.found(behind) && !words.is(behind, "sentence-sign");
+  return isNamed ? behind : from;
 }
 
 /** `No 15. Awful`, `study 9 sight reading`. */

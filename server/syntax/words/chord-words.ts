@@ -1,5 +1,6 @@
 import { fold } from "./fold.ts";
 import type { MeaningOf, WrittenNote } from "./meaning.ts";
+import type { NoteRun } from "./note-word.ts";
 import { leadIn, OF } from "./scale-words.ts";
 import type { Found, Words } from "./words.ts";
 
@@ -55,14 +56,24 @@ function chordOnRoot(words: Words, i: number): Found<MeaningOf<"chord">> | undef
   const isOf = isBare && words.is(i + kind.length, ...OF);
   const led = leadIn(words, i + kind.length) || (isOf ? 1 : 0);
   const start = i + kind.length + led;
-  const root = led > 0 || isBare ? words.note(start) : undefined;
-  if (!root || (led === 0 && !words.phrase(start + root.length, "kind"))) return undefined;
+  const root = words.note(start);
+  if (!root || (led === 0 && !words.phrase(start + root.length, "kind") && !isLoneRoot(words, start, root)))
+    return undefined;
   const mode = isBare ? words.phrase(start + root.length, "kind") : undefined;
   const isMode = mode?.meaning.id === "major" || mode?.meaning.unsaid === "natural";
   const length = start - i + root.length + (isMode ? mode!.length : 0);
   const meant = isMode && mode!.meaning.id !== "major" ? "minor" : chord;
   return { length, meaning: { type: "chord", root: root.note, chord: meant, broken } };
 }
+
+/** `dim7 B`, `arp F 72`: a capital right behind the chord, and nothing behind it or how it was played. */
+function isLoneRoot(words: Words, i: number, { note, lower, length }: NoteRun): boolean {
+  if (lower || note.octave !== undefined) return false;
+  const end = i + length;
+  return end >= words.tokens.length || /^[@♩\d]/.test(words.typed(end)) || words.phrase(end, ...WAYS) !== undefined;
+}
+
+const WAYS = ["articulation", "span", "direction", "note value", "pattern", "rhythm"] as const;
 
 /** A dominant seventh by its key. */
 function dominantIn(words: Words, i: number): Found<MeaningOf<"chord">> | undefined {

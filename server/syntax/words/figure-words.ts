@@ -1,6 +1,6 @@
-import { FROM_NOTE, ON_NOTE } from "../lexicon/note-leads.ts";
+import { FROM_NOTE, ON_NOTE, TONICS_THAT_ARE_WORDS } from "../lexicon/note-leads.ts";
 import type { MeaningOf } from "./meaning.ts";
-import { joinedNotes, type Notes, notesAt, rangeAt } from "./note-rows.ts";
+import { joinedNotes, type Notes, noteIn, notesAt, rangeAt } from "./note-rows.ts";
 import { timesAt } from "./quantity-words.ts";
 import { scaleAt } from "./scale-words.ts";
 import { trillAt } from "./trill-words.ts";
@@ -11,7 +11,7 @@ type Figure = MeaningOf<"figure">;
 /** `notes E5 F5`, `long tones on F4 C5`, `long tones on D minor`, `trill E6 with F6`, `B to C trill`. */
 export function figureAt(words: Words, i: number): Found<Figure | MeaningOf<"several" | "technique">> | undefined {
   const named = words.phrase(i, "figure word");
-  if (!named) return betweenNotes(words, i);
+  if (!named) return tonesOnNotes(words, i) ?? betweenNotes(words, i);
   const start = i + named.length;
   switch (named.meaning.figure) {
     case "notes":
@@ -30,6 +30,14 @@ function notesNamed(words: Words, i: number, start: number): Found<Figure> | und
   return notes.length > 0
     ? { length: start - i + length, meaning: { type: "figure", figure: "notes", notes } }
     : undefined;
+}
+
+/** `low C long notes`, `D long tones`: the notes stand first. */
+function tonesOnNotes(words: Words, i: number): Found<Figure> | undefined {
+  const note = noteIn(words, i);
+  const named = note && words.phrase(i + note.length, "figure word");
+  if (!note || named?.meaning.figure !== "long tones" || words.is(i, ...TONICS_THAT_ARE_WORDS)) return undefined;
+  return { length: note.length + named.length, meaning: { type: "figure", figure: "long tones", notes: [note.note] } };
 }
 
 /** `Bb to C trill`; `A to B back and forth`, `B A G 5 times`, `Bb-A-Bb-C fork`. Way and times stay terms. */

@@ -38,6 +38,8 @@ const MINORS: ReadonlyMap<string, string> = new Map([
   ["hm", "harmonic minor"],
   ["mm", "melodic minor"],
   ["nm", "natural minor"],
+  ["hm.", "harmonic minor"],
+  ["nm.", "natural minor"],
 ]);
 
 /**

@@ -58,7 +58,7 @@ export interface Columns {
   readonly end: number;
 }
 
-export type SingleSubject = Extract<SubjectMeaning, { readonly type: "scale" | "chord" | "figure" }>;
+export type SingleSubject = Extract<SubjectMeaning, { readonly type: "scale" | "chord" | "figure" | "technique" }>;
 
 export interface ScaleMeaning {
   readonly type: "scale";

@@ -87,6 +87,12 @@ export function joinedNotes(words: Words, i: number): Notes | undefined {
 export function joinedLetters(words: Words, i: number): Notes | undefined {
   const word = words.typed(i);
   if (!STROKE.test(word)) return undefined;
-  const runs = word.split(STROKE).map((each) => noteOf(each, words.vocabulary.notes));
+  const names = word.includes("/") ? word.split("/").map(withSign) : word.split(STROKE);
+  const runs = names.map((each) => noteOf(each, words.vocabulary.notes));
   return runs.every((run) => run !== undefined) ? { notes: runs.map((run) => run.note), length: 1 } : undefined;
+}
+
+/** `E-flat` and `Eflat` as `Eb`. */
+function withSign(name: string): string {
+  return name.replace(/^(\p{L})-?flat$/iu, "$1b").replace(/^(\p{L})-?sharp$/iu, "$1#");
 }

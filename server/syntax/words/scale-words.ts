@@ -56,7 +56,8 @@ function scaleOf(words: Words, i: number): Found<ScaleMeaning> | undefined {
   const at = i + start;
   const scale = tonicAndKind(words, at) ?? chromatic(words, at) ?? kindOnTonic(words, at);
   if (scale) return { length: start + scale.length, meaning: scale.meaning };
-  const tonic = (start > 1 && !words.is(i + 1, "in")) || words.is(i, "scales") ? words.note(at) : undefined;
+  const tonic =
+    (start > 1 && !words.is(i + 1, "in")) || words.is(i, "scales", "sc", "sc.") ? words.note(at) : undefined;
   return tonic && !tonic.lower && tonic.note.octave === undefined ? loneTonic(tonic, start) : undefined;
 }
 

@@ -62,9 +62,13 @@ function freeAt(words: Words, i: number): Found<MeaningOf<"free">> | undefined {
   return quoted && { length: 2, meaning: { type: "free", words: quoted.text } };
 }
 
+/** In some languages a concerto is called so. */
+const GIG = "gig";
+
 function activityAt(words: Words, i: number): Found<MeaningOf<"activity">> | undefined {
   const activity = words.phrase(i, "activity");
   if (!activity) return undefined;
+  if (activity.meaning.name === GIG && tonicAndKind(words, i + activity.length)) return undefined; // `Konzert Es-Dur`
   const on = words.is(i + activity.length, "on", "in") && !words.phrase(i + activity.length + 1, "instrument");
   const lone = on ? words.note(i + activity.length + 1) : undefined;
   const scale = on

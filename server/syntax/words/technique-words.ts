@@ -1,5 +1,5 @@
 import { PRACTISED_AS } from "../lexicon/articulations/english.ts";
-import { ON_NOTE, STRINGS } from "../lexicon/note-leads.ts";
+import { ON_NOTE, ON_ONE_NOTE, STRINGS } from "../lexicon/note-leads.ts";
 import { articulationAt } from "./articulation-words.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { type Notes, noteIn, notesAt } from "./note-rows.ts";
@@ -29,8 +29,24 @@ export function techniqueAt(words: Words, i: number): Found<Technique> | undefin
 /** An articulation, or a technique, on notes. */
 export function practisedOnNotes(words: Words, i: number): Found<Technique> | undefined {
   const found = techniqueAt(words, i);
-  return found?.meaning.notes ? found : undefined;
+  return found?.meaning.notes ? found : onOneNote(words, i);
 }
+
+/** `d.tg one note`, `double tonguing did-dle on repeated notes`: of an articulation by its name. */
+function onOneNote(words: Words, i: number): Found<Technique> | undefined {
+  const named = words.phrase(i, "articulation");
+  if (!named) return undefined;
+  const syllables = articulationAt(words, i + named.length)?.length ?? 0;
+  const at = i + named.length + syllables;
+  for (let end = Math.min(words.tokens.length, at + LONGEST_ON_NOTE); end > at; end--)
+    if (ON_ONE.test(words.text(at, end)))
+      return { length: end - i, meaning: { type: "technique", name: practisedAs(named.meaning) } };
+  return undefined;
+}
+
+const ON_ONE = new RegExp(`^${ON_ONE_NOTE}$`, "iu");
+/** In words. */
+const LONGEST_ON_NOTE = 4;
 
 /** What one practises who plays so: `double tonguing` for `double tongued` and for `tktk`. */
 export function practisedAs({ id, tonguing }: MeaningOf<"articulation">): string {

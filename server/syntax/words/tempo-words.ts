@@ -57,7 +57,9 @@ const SAID_OF_ANOTHER_DAY = new RegExp(`^(?:${OF_ANOTHER_DAY})$`);
 const LEAST_MEANT = 10;
 
 /** After `at` these alone say that no tempo is meant. */
-const UNITS_OF_NO_TEMPO: ReadonlySet<string> = new Set(["%", "percent", "hz", "hertz", "cents"]);
+const UNITS_OF_NO_TEMPO: ReadonlySet<string> = new Set(
+  "% percent hz hertz cents degrees degrees. grad degrés graden gradi grados °c °f".split(" "),
+);
 
 /** What says that a number behind it is a tempo. */
 interface Mark {

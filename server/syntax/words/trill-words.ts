@@ -1,4 +1,4 @@
-import { AND, ON_NOTE } from "../lexicon/note-leads.ts";
+import { AND, NEIGHBOURS, ON_NOTE } from "../lexicon/note-leads.ts";
 import type { MeaningOf, WrittenNote } from "./meaning.ts";
 import { joinedLetters, noteIn, rangeAt, withRegister } from "./note-rows.ts";
 import type { Found, Words } from "./words.ts";
@@ -21,13 +21,21 @@ export function trillAt(
   i: number,
   named: number,
 ): Found<Figure | MeaningOf<"several" | "technique">> | undefined {
-  const start = named + (words.is(named, ...ON_NOTE) ? 1 : 0);
+  const told = named + wayOf(words, named);
+  const start = told + (words.is(told, ...ON_NOTE) ? 1 : 0);
   const { pairs, length } = pairsAt(words, start);
   const figures = pairs.map((notes) => ({ type: "figure", figure: "trill", notes }) as const);
   if (figures.length > 1) return { length: start - i + length, meaning: { type: "several", subjects: figures } };
   if (figures[0]) return { length: start - i + length, meaning: figures[0] };
   const main = noteIn(words, start);
-  return main ? onNote(words, i, { start, main }) : byItself(words, i, named);
+  return main ? onNote(words, i, { start, main }) : byItself(words, i, told);
+}
+
+/** `from above`, `a due mani`: how many words stand between the name and the notes, and say how it is played. */
+function wayOf(words: Words, i: number): number {
+  if (words.is(i, ...ON_NOTE) && words.is(i + 1, ...NEIGHBOURS)) return 2;
+  const way = words.phrase(i, "manner")?.length ?? 0;
+  return way > 0 && (words.is(i + way, ...ON_NOTE) || joinedPairAt(words, i + way)) ? way : 0;
 }
 
 /** `trill E6`, `trill E6 F6`. */

@@ -120,6 +120,12 @@ test("words that are not known stay before the tempo, and go with what was found
   checkLine("slower", "E harm. min., 7ths (broken), @ 60, @ 63 ugh", "E harm. min., 7ths (broken), @ 60‸");
 });
 
+test("of several keys with tempos of their own the last is repeated", () => {
+  checkLine("slower", "D minor 60 clean, G minor 66 slips", "G minor 63‸");
+  checkLine("slower", "B flat major 76 clean. Arpeggio 66", "B flat major, Arpeggio 63‸");
+  checkLine("slower", "C, G and D major, at 60 clean", "C, G and D major, at 58‸");
+});
+
 test("notes and names stay as they are written", () => {
   checkLine("faster", "D minor: D, E,F  G A Bb C D, at 60 clean", "D minor: D, E,F  G A Bb C D, at 63‸");
   checkLine("faster", '"Ground,  at 60", bars 5-8, 17-20, at 60 clean', '"Ground,  at 60", bars 5-8, 17-20, at 63‸');

@@ -38,7 +38,10 @@ function repeated(line: string): "well" | "otherwise" | "not" | undefined {
   if (answer.note) return undefined; // a line that says something hurts: test/features/ceiling.test.ts
   const copy = entryOn(journalWith(edited(text, answer.edits)), 2);
   const now = copy?.attempts.findLast((attempt) => attempt.tempo)?.tempo;
-  const isSame = JSON.stringify([copy?.subject, copy?.pattern]) === JSON.stringify([before.subject, before.pattern]);
+  // Of several the one that the last tempo was at.
+  const subjects = before.subject?.type === "several" ? [before.subject, ...before.subject.subjects] : [before.subject];
+  const asText = (subject: Entry["subject"], pattern: Entry["pattern"]) => JSON.stringify([subject, pattern]);
+  const isSame = subjects.some((each) => asText(copy?.subject, copy?.pattern) === asText(each, before.pattern));
   return isSame && now && now.bpm < tempo.bpm ? "well" : "otherwise";
 }
 

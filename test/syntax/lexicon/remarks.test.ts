@@ -34,6 +34,13 @@ const REMARKS: Readonly<Record<string, string>> = {
     Last week 5 min from the station we met Tom
     This week 2 hours of rain a day
     Group of 8-11 year olds on the train
+    Condensation terrible, music room at 62 degrees.
+    New pads quoted at 340, hmm
+    played Monopoly with Granny
+    Film, first half, slow
+    Home by the 22h14 train
+    Milk, eggs + bread
+    Half of the street dark, fuse gone
   `,
   german: `
     Der Zug hatte 20 Minuten Verspätung

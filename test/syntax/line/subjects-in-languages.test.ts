@@ -38,6 +38,14 @@ test("German", () => {
     C-Dur, G-Dur und D-Dur     => entry: C major, G major, D major
     Fm arp                     => entry: F minor arpeggio
     Am Abend müde              => prose
+    Fis-Dur, Dreiklang, legato => entry: F# major arpeggio | articulation slurred (slurred)
+    Tonleitern: H, h harm.     => entry: B major, B harmonic minor | unknown Tonleitern
+    chromatisch e - c'''      => entry: chromatic from E to C6
+    Lippenflattern, 2 Min.     => entry: lip trills | 2 min
+    Fünftonreihe, leicht       => entry: five-note scale | outcome leicht
+    Konzert, 90 Min.           => entry: gig | 90 min
+    Konzert Es-Dur, 1. Satz    => entry: title Konzert Es-Dur (undeclared) | place mvt 1
+    Staccato auf einem Ton, 80 => entry: staccato | tempo 80
   `,
   );
 });
@@ -104,4 +112,25 @@ test("words of another language beside English names", () => {
     d moll melodisch           => entry: D melodic minor
   `,
   );
+});
+
+test("Dutch, Italian and French in short", () => {
+  check(
+    "dutch",
+    `
+    toonladder bes gr          => entry: Bb major
+    es gr 72                   => entry: Eb major | tempo 72
+    fis kl harm                => entry: F# harmonic minor
+    c kl mel                   => entry: C melodic minor
+  `,
+  );
+  check(
+    "italian",
+    `
+    arp di 7a dom su Sol                => entry: G dominant seventh
+    cromatica dal Mi grave al Sol acuto => entry: E chromatic
+    Trilli a due mani su la-si          => entry: trill A with B
+  `,
+  );
+  check("french", "sirènes + trilles de lèvres, bien => entry: sirens, lip trills | outcome bien");
 });

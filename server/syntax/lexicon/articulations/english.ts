@@ -9,7 +9,7 @@ export const ENGLISH_ARTICULATIONS: ArticulationTable = {
       "Only the first note is tongued; the breath carries the rest.",
     ],
     [
-      "tongued | detached | all tongued | tngd | tng | single tongued | single tongue | single tonguing",
+      "tongued | detached | all tongued | tngd | tng | tg | tg. | single tongued | single tongue | single tonguing",
       "single",
       "Each note has its own tongue stroke.",
     ],
@@ -26,7 +26,7 @@ export const ENGLISH_ARTICULATIONS: ArticulationTable = {
     ["half tongued | half tonguing", "single", "The tongue touches the reed and leaves the sound on."],
     ["no tongue | breath only | breath attacks", "slurred", "Notes begun by the breath alone."],
     [
-      "double tongued | double tongue | double tonguing | dbl tongued | dbl tongue | dbl tonguing | dbl t",
+      "double tongued | double tongue | double tonguing | dbl tongued | dbl tongue | dbl tonguing | dbl t | d.tg | d.tg. | dtg | dbl tg | dt | d.t.",
       "multiple",
       "Two strokes in turn, the second at the back of the tongue.",
     ],

@@ -121,7 +121,7 @@ export const ENGLISH_SIGNS: SignTable = {
       "perpetuum mobile | pibroch | piece | piobaireachd | plainchant | plainsong | planxty | polacca | polka",
       "polkas | polonaise | polska | pop song | prelude | prelude and fugue | preludes | presto | psalm",
       "quadrille | quartet | quick march | quickstep | quintet | rag | raga | rags | ragtime | redowa | reel",
-      "reels | requiem | retreat march | reverie | rhapsodie | rhapsody | rhythm changes | ricercar | rigaudon",
+      "reels | recercada | requiem | retreat march | reverie | rhapsodie | rhapsody | rhythm changes | ricercar | ricercare | ricercata | rigaudon",
       "ritornello | romance | romanza | romanze | rondeau | rondo | rumba | rêverie | saltarello | samba",
       "sanctus | sarabanda | sarabande | scherzetto | scherzo | schottis | schottische | septet | serenade",
       "set dance | sevillana | sevillanas | sextet | shantey | shanty | show tune | siciliana | siciliano",

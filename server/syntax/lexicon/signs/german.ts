@@ -66,7 +66,7 @@ export const GERMAN_SIGNS: SignTable = {
   "title-kind": {
     "kind of piece": joined(
       "adagio | albumblatt | allemande | arabeske | aria | arie | bagatelle | ballade | blues | boarischer",
-      "boogie | bossa | bourrée | canzone | capriccio | caprice | chaconne | charakterstück | choral",
+      "boogie | bossa | bourrée | canzone | capriccio | caprice | chaconne | ciacona | charakterstück | choral",
       "choralvorspiel | concertino | courante | deutscher tanz | divertimento | duett | duo | etude | etuden",
       "etüde | fantasie | filmmusik | fuge | fugen | galopp | gavotte | gesang | gigue | humoreske | hymne",
       "impromptu | intermezzo | invention | jodler | kanon | kantate | kanzone | kinderlied | kirchenlied",

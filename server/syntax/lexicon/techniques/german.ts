@@ -67,7 +67,7 @@ export const GERMAN_TECHNIQUES: TechniqueWords = {
     "Naturtonübung | Naturtonübungen | Naturtöne | Lippenbindungen | Lippenbindung | Naturtonbindungen",
     "Lippenbindungsübung | Naturtonstudien | Lippenslurs",
   ),
-  "lip trills": "Lippentriller | Lippentrillerübung",
+  "lip trills": "Lippentriller | Lippentrillerübung | Lippenflattern",
   "pedal tones": "Pedaltöne | Pedalton",
   flexibility: joined(
     "Flexibilitätsübung | Flexibilitätsübungen | Flexibilität | Flexibilitätsstudie | Flexibilitätsstudien",
@@ -110,7 +110,7 @@ export const GERMAN_TECHNIQUES: TechniqueWords = {
   ),
   vocalises: "Vokalisen | Vokalise",
   vowels: "Vokalübung | Vokale | Vokalübungen | Vokalausgleich",
-  "lip rolls": "Lippenflattern | Lippenblubbern",
+  "lip rolls": "Lippenblubbern",
   humming: "Summen | Summübung | Summübungen",
   sirens: "Sirenen",
   rolls: "Wirbel | Wirbelübung | Wirbelübungen | Trommelwirbel",
