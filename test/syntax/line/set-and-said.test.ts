@@ -15,7 +15,7 @@ test("by when, or for whom, something is set stands at the head of the line", ()
     By Tues: Scherzo at 92, Finale bars 1-40     => set
     this week: G scale, D scale, NOT line 4      => set
     this week: G scale 80 ok                     => entry: G major (major unsaid) | unknown this week | tempo 80 | outcome ok
-    this week: 5 h 20                            => prose
+    this week: 5 h 20                            => total
     set Femi: arp of F, study 9                  => set
     Set Amy G maj + Minuet 1st half, 5 mins a day => set
     Set Dance, 80 ok                             => entry: title Set Dance (undeclared) | tempo 80 | outcome ok
