@@ -41,8 +41,9 @@ export function furtherTrills(
   };
 }
 
-/** The trills that the words of a part are behind the word for them; none where there is more. */
+/** The trills that the words of a part are behind the word for them; none where there is more, or no sign joins them. */
 function trillsIn(words: string, context: PartContext): readonly MeaningOf<"figure">[] {
+  if (!/[/–-]/.test(words)) return [];
   const [only, more] = readPartOnce(`trill ${words}`, context);
   if (!only || more) return [];
   const { meaning } = only;
