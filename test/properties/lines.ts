@@ -64,6 +64,15 @@ export const ROWS = [
   "trills e-g and f-a",
   "C108 F108 Bb104",
   "maj scales: D96 A92",
+  "trill, E6/F6",
+  "trill e''/f'', g#'/a'",
+  "E flat major 54 clean, E flat minor",
+  "B flat major 76 clean. Arpeggio",
+  "F# major, arpeggio",
+  "arps / C maj, C min",
+  "sc F, Bb, g hm",
+  "lip slurs + long tones",
+  "Dom 7s / C F Bb",
 ];
 
 export const CHORD_SUBJECTS = [
