@@ -61,12 +61,14 @@ export function evening(inWindow: InWindow): void {
       for (const word of line.match(/\S+\s*/g)!) {
         await page.keyboard.type(word.trimEnd(), { delay: DELAY });
         asked++;
+        let isOffer = false;
         // Pressed while an earlier offer is about to go, the key is lost with that.
         await untilDone(async () => {
           await page.keyboard.press("Control+Space");
           await page.locator(".suggest-widget.visible").waitFor({ timeout: 3_000 });
+          isOffer = await hasOffers(page);
         });
-        if (await hasOffers(page)) offered++;
+        if (isOffer) offered++;
         await page.keyboard.type(word.slice(word.trimEnd().length));
       }
       // On a slow machine an offer may be a moment late.
@@ -107,7 +109,9 @@ async function typed(window: Window, firstLine: number, lines: readonly string[]
 /** A row to choose, and not the word that says that there is none. */
 async function hasOffers(page: Page): Promise<boolean> {
   await expect
-    .poll(() => page.locator(".suggest-widget.visible .monaco-list-row.focused, .suggest-widget.message").count())
+    .poll(() => page.locator(".suggest-widget.visible .monaco-list-row.focused, .suggest-widget.message").count(), {
+      timeout: 3_000,
+    })
     .toBeGreaterThan(0);
   return (await page.locator(".suggest-widget.visible .monaco-list-row.focused").count()) > 0;
 }

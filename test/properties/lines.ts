@@ -72,7 +72,6 @@ export const ROWS = [
   "arps / C maj, C min",
   "sc F, Bb, g hm",
   "lip slurs + long tones",
-  "Dom 7s / C F Bb",
 ];
 
 export const CHORD_SUBJECTS = [

@@ -41,7 +41,7 @@ export function furtherTrills(
   };
 }
 
-/** The trills that the words of a part are behind the word for them; none where there is more, or no sign joins them. */
+/** The trills that words are behind the word for them; none where there is more, or no sign joins their notes. */
 function trillsIn(words: string, context: PartContext): readonly MeaningOf<"figure">[] {
   if (!/[/–-]/.test(words)) return [];
   const [only, more] = readPartOnce(`trill ${words}`, context);
