@@ -1,19 +1,12 @@
 import { expect, test } from "vitest";
-import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document/document.ts";
 import { rowsOf } from "../syntax/line/print.ts";
-import { attemptText } from "./print.ts";
+import { attemptsTold } from "./print.ts";
 
 // Which conditions and outcomes hold for which tempo: the rules under "Entries" of the format.
 
 /** Rows of an entry's terms, as they stand behind `D minor, `, and its attempts. */
 function check(rows: string): void {
-  for (const [typed, attempts] of rowsOf(rows)) {
-    const uri = "file:///j/journal.practice";
-    const journal = new Journal("file:///j", new Map([[uri, createDocument(`2026-03-02\nD minor, ${typed}`)]]));
-    const [entry] = journal.model(journal.files.get(uri)!.blocks[0]!).entries;
-    expect([typed, entry!.attempts.map(attemptText).join(" | ")]).toEqual([typed, attempts]);
-  }
+  for (const [terms, attempts] of rowsOf(rows)) expect([terms, attemptsTold(terms)]).toEqual([terms, attempts]);
 }
 
 test("what stands before the first tempo holds for the whole line", () => {

@@ -1,18 +1,11 @@
 import { expect, test } from "vitest";
-import { Journal } from "../../server/journal/journal.ts";
-import { createDocument } from "../../server/syntax/document/document.ts";
 import { rowsOf } from "../syntax/line/print.ts";
-import { attemptText } from "./print.ts";
+import { attemptsTold } from "./print.ts";
 
 // What is said of several tempos at once, and of which each is said. Lines invented; common practice, no source.
 
 function check(rows: string): void {
-  for (const [typed, attempts] of rowsOf(rows)) {
-    const uri = "file:///j/journal.practice";
-    const journal = new Journal("file:///j", new Map([[uri, createDocument(`2026-03-02\nD minor, ${typed}`)]]));
-    const [entry] = journal.model(journal.files.get(uri)!.blocks[0]!).entries;
-    expect([typed, entry!.attempts.map(attemptText).join(" | ")]).toEqual([typed, attempts]);
-  }
+  for (const [terms, attempts] of rowsOf(rows)) expect([terms, attemptsTold(terms)]).toEqual([terms, attempts]);
 }
 
 test("as many outcomes as tempos are dealt out over them, however they are parted", () => {

@@ -1,8 +1,10 @@
 import { isoDate } from "../../server/journal/calendar.ts";
 import { patternText } from "../../server/journal/entry-exercise.ts";
+import { Journal } from "../../server/journal/journal.ts";
 import type { Attempt, BlockModel, Conditions, Entry, Tempo } from "../../server/journal/model.ts";
 import { subjectText } from "../../server/journal/subject-text.ts";
 import { ENGLISH_NAMES } from "../../server/music/notes/note-names.ts";
+import { createDocument } from "../../server/syntax/document/document.ts";
 import type { Claim } from "../../server/syntax/line/line.ts";
 import type { Fraction } from "../../server/syntax/words/meaning.ts";
 
@@ -118,4 +120,12 @@ export function blockText(model: BlockModel): readonly string[] {
   }
   for (const entry of entries) rows.push({ line: entry.place.line, rank: 3, text: `  ${entryText(entry)}` });
   return rows.sort((a, b) => a.line - b.line || a.rank - b.rank).map(({ text }) => text);
+}
+
+/** The attempts of an entry whose terms stand behind `D minor, `, each as `attemptText` has it. */
+export function attemptsTold(terms: string): string {
+  const uri = "file:///j/journal.practice";
+  const journal = new Journal("file:///j", new Map([[uri, createDocument(`2026-03-02\nD minor, ${terms}`)]]));
+  const [entry] = journal.model(journal.files.get(uri)!.blocks[0]!).entries;
+  return entry!.attempts.map(attemptText).join(" | ");
 }
