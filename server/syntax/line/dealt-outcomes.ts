@@ -13,7 +13,7 @@ type TempoItem = Item<MeaningOf<"tempo">>;
  * one flub` are dealt out where there are as many of both; a mark stands right behind its tempo (`84 v, 92 x`); a tempo
  * that is named again is the one of before (`88, 96, 104 - 96 sticky`).
  */
-export function dealtOutcomes(items: readonly Item[], text: string, vocabulary: Vocabulary): readonly Item[] {
+export function withOutcomesDealt(items: readonly Item[], text: string, vocabulary: Vocabulary): readonly Item[] {
   if (!items.some(isTempo)) return items;
   const dealt: Item[] = [];
   for (let i = 0; i < items.length; ) {
@@ -141,6 +141,7 @@ function namedAgain(items: readonly Item[], text: string): readonly Item[] {
 }
 
 function isNamedAgain(items: readonly Item[], i: number, again: ReadonlySet<number>, text: string): boolean {
+  if (!isSaying(items[i - 1]) && !isSaying(items[i + 1])) return false;
   const { bpm } = (items[i] as TempoItem).meaning;
   const before = items.slice(0, i);
   const own = before.flatMap((item, k) => (isTempo(item) && !again.has(k) ? [k] : []));

@@ -34,11 +34,12 @@ export class EntryFold {
   private noteLast = false;
   private claim = false;
   private colons = 0;
-  /** The tempos of which nothing is said yet, and the outcomes behind them: as many as stand in a row are dealt out. */
-  private readonly row: number[] = [];
+  /** How many tempos nothing is said of yet, and how many outcomes stand behind them: as many are dealt out. */
+  private row = 0;
   private answers = 0;
-  /** The first tempos of which nothing was said: one of them may be named again. */
-  private readonly bare: number[] = [];
+  /** All tempos so far; behind several of which nothing was said one of them may be named again. */
+  private readonly tempos: number[] = [];
+  private hasRow = false;
 
   begin(): void {
     this.tangled = false;
@@ -58,9 +59,10 @@ export class EntryFold {
     this.noteLast = false;
     this.claim = false;
     this.colons = 0;
-    this.row.length = 0;
+    this.row = 0;
     this.answers = 0;
-    this.bare.length = 0;
+    this.tempos.length = 0;
+    this.hasRow = false;
   }
 
   /** @param number the piece's own number, where it has one that may change */
@@ -78,7 +80,7 @@ export class EntryFold {
     else if (this.state === "other") this.state = "leading";
     this.outcomeLast = piece.endsInOutcome;
     this.answers += piece.outcomes;
-    if (this.answers > 1 && this.answers <= this.row.length) this.tangled = true;
+    if (this.answers > 1 && this.answers <= this.row) this.tangled = true;
     return piece.hasTempo ? "tempo" : "term";
   }
 
@@ -138,14 +140,12 @@ export class EntryFold {
   }
 
   private takeInRow(bpm: number): void {
-    if (this.bare.length > 1 && this.bare.includes(bpm)) this.tangled = true;
-    if (this.answers > 0) this.row.length = 0;
+    if (this.hasRow && this.tempos.includes(bpm)) this.tangled = true;
+    if (this.answers > 0) this.row = 0;
     this.answers = 0;
-    this.row.push(bpm);
-    if (this.row.length > this.bare.length) {
-      this.bare.length = 0;
-      this.bare.push(...this.row);
-    }
+    this.row++;
+    this.hasRow ||= this.row > 1;
+    this.tempos.push(bpm);
   }
 
   private takeTerm({ begins, oncePerTempo, bars }: Piece): void {

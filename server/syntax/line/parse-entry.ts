@@ -4,7 +4,7 @@ import type { FaultySubject, Item, Meaning, MeaningOf, ScaleMeaning, SubjectMean
 import type { NoteReading } from "../words/note-word.ts";
 import { claimAfterColon } from "./claim.ts";
 import { cutLine, type Part } from "./cut.ts";
-import { dealtOutcomes } from "./dealt-outcomes.ts";
+import { withOutcomesDealt } from "./dealt-outcomes.ts";
 import { furtherTrills } from "./further-trills.ts";
 import { keysInRow } from "./keys-in-row.ts";
 import type { Claim, EntryLine } from "./line.ts";
@@ -39,7 +39,7 @@ export function parseEntry(
       : found.items;
   const { vocabulary } = context;
   const said = asSaid(resolveNumbers(placed, text, found.subject), text, vocabulary);
-  const items = dealtOutcomes(said, text, vocabulary);
+  const items = withOutcomesDealt(said, text, vocabulary);
   for (const item of items) {
     if (item.meaning.type === "signature")
       claims.push({ type: "signature", start: item.start, end: item.end, fifths: item.meaning.fifths });
