@@ -60,10 +60,10 @@ const inGerman = [vitePluginIn("de"), keptByTexts];
 
 /** What needs a browser or an editor: two at once, on two cores, as each waits for half of its time. */
 const TWO_AT_A_TIME = {
-  testTimeout: 120_000, // several waits in a row, of which each has a limit of its own
-  hookTimeout: 60_000,
+  testTimeout: 240_000, // several waits in a row, of which each has a limit of its own
+  hookTimeout: 120_000,
   maxWorkers: Math.min(2, availableParallelism()),
-  expect: { poll: { timeout: 10_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
+  expect: { poll: { timeout: 20_000 } }, // what an editor does shows a moment later, on a busy machine more than the usual second
   sequence: { groupOrder: 1 },
 };
 

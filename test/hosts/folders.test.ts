@@ -23,6 +23,7 @@ const TWO_FOLDERS = {
   sample: "test/hosts/journals/two-folders",
   workspace: "both.code-workspace",
   open: ["ben/b.practice", "anna/a.practice"],
+  inFull: true,
 };
 
 const NAME = "two folders in one window";

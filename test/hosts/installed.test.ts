@@ -7,7 +7,7 @@ import { describeNodeHost } from "./workbench.ts";
 // The package as a person installs it: what an editor lets it do, it reads from the manifest inside.
 describeNodeHost(
   "the installed package",
-  { sample: "samples/quickstart", open: "week.practice", packaged: true, untrusted: true },
+  { sample: "samples/quickstart", open: "week.practice", packaged: true, untrusted: true, inFull: true },
   (inWindow, host) => {
     inWindow(
       "checks and explains in a folder that is not trusted, and leaves it so",

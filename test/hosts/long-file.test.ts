@@ -14,6 +14,7 @@ const LONG = {
   texts: { "long/week.practice": longJournal() },
   open: "week.practice",
   settings: { "files.autoSave": "afterDelay" },
+  inFull: true,
 };
 
 describeWorkbench(NAME, LONG, (inWindow) => {

@@ -13,8 +13,10 @@ const THIRDS = "D natural minor, thirds";
 const withoutItsFolder = (page: string) => page.replace(/\[workspace .* sample\(folder\),\n/, "");
 const TITLE = "has its figures at the side, whether it is a file or not yet one";
 
-describeWorkbench(NAME, { ...TWO_FILES, changePage: withoutItsFolder }, (inWindow) => inWindow(TITLE, withoutFolder));
-describeNodeHost(NAME, { ...TWO_FILES, alone: true }, (inWindow) => inWindow(TITLE, withoutFolder));
+describeWorkbench(NAME, { ...TWO_FILES, inFull: true, changePage: withoutItsFolder }, (inWindow) =>
+  inWindow(TITLE, withoutFolder),
+);
+describeNodeHost(NAME, { ...TWO_FILES, inFull: true, alone: true }, (inWindow) => inWindow(TITLE, withoutFolder));
 
 /** A window without a folder that opened one file: what lies beside that file is no part of its journal. */
 async function withoutFolder({ page, editor, runCommand, showPreview }: Window): Promise<void> {

@@ -4,7 +4,7 @@ import { expectNoViolation } from "./accessible.ts";
 import { chooseTheme, openPalette, type Window } from "./window.ts";
 import { describeWorkbench } from "./workbench.ts";
 
-const PUPILS = { sample: "samples/pupils", open: "tobin/diary.practice" };
+const PUPILS = { sample: "samples/pupils", open: "tobin/diary.practice", inFull: true };
 
 /** Opens the page as a teacher would: the command is found and taken by keys. */
 async function showPupils({ page, preview }: Window): Promise<FrameLocator> {

@@ -6,7 +6,7 @@ import { describeWorkbench, type InWindow } from "./workbench.ts";
 
 // Page and text go after each other. The journal has one scale a day, the latest last; the page has the latest first.
 
-const JOURNAL = { sample: "test/hosts/journals/many-exercises", open: "days.practice" };
+const JOURNAL = { sample: "test/hosts/journals/many-exercises", open: "days.practice", inFull: true };
 /** Milliseconds in which whatever goes after something else has done so, many times over. */
 const SETTLED = 1_500;
 

@@ -7,7 +7,7 @@ import { processBelow } from "./processes.ts";
 import type { InWindow } from "./workbench.ts";
 
 /** In milliseconds: a server has to be started, and to read everything anew. */
-const RESTART_LIMIT = 30_000;
+const RESTART_LIMIT = 60_000;
 
 /** For each time that the server is killed: a tempo that is typed at once, and a note that there is not, typed later. */
 const ROUNDS = [

