@@ -1,4 +1,5 @@
 import { describe } from "vitest";
+import { IN_FULL } from "../support/random-runs.ts";
 import { hear } from "./hear.ts";
 import { plan } from "./plan.ts";
 import { preview, previewInThemes } from "./preview.ts";
@@ -14,6 +15,7 @@ describeWorkbench("the sample's week", { sample: "samples/quickstart", open: "we
     preview(inWindow);
     previewPaths(inWindow);
     comesBack(inWindow);
-    previewInThemes(inWindow);
+    // The page alone is tried in all of them by page-access.test.ts.
+    describe.skipIf(!IN_FULL)("in other themes", () => previewInThemes(inWindow));
   });
 });
