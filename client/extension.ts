@@ -1,5 +1,6 @@
 import { type ExtensionContext, Uri } from "vscode";
 import { LanguageClient, TransportKind } from "vscode-languageclient/node";
+import { SMALL_YOUNG_GENERATION } from "../shared/young-generation.ts";
 import { CLIENT_ID, CLIENT_NAME, clientOptions, startDaystave } from "./start.ts";
 
 /** Desktop and remote editors: the language server runs in Node and reads `file:` journals itself. */
@@ -8,7 +9,7 @@ export async function activate(context: ExtensionContext): Promise<{ readonly ho
   const client = new LanguageClient(
     CLIENT_ID,
     CLIENT_NAME,
-    { module, transport: TransportKind.ipc },
+    { module, transport: TransportKind.ipc, options: { execArgv: [SMALL_YOUNG_GENERATION] } },
     clientOptions(context),
   );
   await startDaystave(context, client);
