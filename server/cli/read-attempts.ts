@@ -1,4 +1,4 @@
-import { attemptsInSteps, DAYS_A_STEP, recordsOfBlock } from "../history/attempts.ts";
+import { attemptsInSteps, recordsOfBlock } from "../history/attempts.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { Io } from "./io.ts";
 
@@ -18,7 +18,7 @@ export function readAttempts(journals: Iterable<Journal>, { progress }: Pick<Io,
       return recordsOfBlock(journal, uri, block);
     });
     while (!steps.next().done) {
-      if (taken === 0) read += DAYS_A_STEP;
+      if (taken === 0) read++;
       if (taken === 0) progress("Reading days", read, days);
       else progress("Looking for titles", taken, days);
     }

@@ -24,31 +24,27 @@ export function attemptsOfJournal(journal: Journal): readonly AttemptRecord[] {
   return atOnce(attemptsInSteps(journal));
 }
 
-/** The same, a few days at each step; each day's by `take`. */
+/** The same, a day at each step; each day's by `take`. */
 export function* attemptsInSteps(
   journal: Journal,
   take = (uri: string, block: Block): readonly AttemptRecord[] => recordsOfBlock(journal, uri, block),
 ): Generator<void, readonly AttemptRecord[]> {
   const records: AttemptRecord[] = [];
-  let days = 0;
   for (const uri of journal.addresses) {
     for (const block of journal.files.get(uri)!.blocks) {
       if (!block.day || hasTitles(journal, block)) continue;
       readAlongside(journal, uri, block, (also) => journal.dayWalk.go(block, also));
-      if (++days % DAYS_A_STEP === 0) yield;
+      yield;
     }
   }
   for (const uri of journal.addresses) {
     for (const block of journal.files.get(uri)!.blocks) {
       for (const record of take(uri, block)) records.push(record);
-      if (++days % DAYS_A_STEP === 0) yield;
+      yield;
     }
   }
   return records;
 }
-
-/** So many days are read at one step. */
-export const DAYS_A_STEP = 10;
 
 /** The records of the entry on one line of a file; none where no entry that counts stands there. */
 export function recordsAt(journal: Journal, uri: string, line: number): readonly AttemptRecord[] {

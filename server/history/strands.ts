@@ -48,7 +48,7 @@ export function exercisesOf(records: readonly AttemptRecord[], choice: Choice = 
 }
 
 /** So many records are grouped, or put in order, at one step. */
-const RECORDS_A_STEP = 2000;
+const RECORDS_A_STEP = 400;
 
 /** The same, a few records at each step. */
 export function* exercisesInSteps(records: readonly AttemptRecord[], choice: Choice = {}): Generator<void, Exercise[]> {

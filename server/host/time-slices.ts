@@ -1,5 +1,5 @@
 /** How long work may go on before others get a turn, in milliseconds: with a collection of garbage, below a frame. */
-const SLICE = 4;
+const SLICE = 2;
 
 /** Cuts long work into slices. Call `pause` often: it waits only when the slice is used up. */
 export class Slices {
