@@ -24,7 +24,7 @@ interface HostOptions {
 
 /**
  * The server in the test's own process, where its clock can be set and its core held back. A test that does not ask
- * for the process starts this one: it says the same, and is there in a twentieth of the time.
+ * for the process starts this one: it says the same, without the half second that a process takes.
  */
 export async function startServerHere(
   options: StartOptions = {},

@@ -47,7 +47,7 @@ function choose(n: number, k: number): number {
   return k === 0 ? 1 : (choose(n - 1, k - 1) * n) / k;
 }
 
-/** In standard deviations: farther out a probability is within 1e-7 of 0 or 1, as near as the error function is known. */
+/** In standard deviations: farther out a probability is as near to 0 or 1 as the error function is known, 1e-7. */
 const FAR_OUT = 6;
 
 /** How likely a standard normal deviate lies below z, to about 1e-7. */
