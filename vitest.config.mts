@@ -94,7 +94,7 @@ export default defineConfig({
         },
       },
       { test: { ...SHARED_MODULES, ...RANDOM, name: "thorough", include: THOROUGH, testTimeout: 60_000 * TIMES } },
-      /** The built server with a real client over stdio. */
+      /** A real client, with the built server over stdio, or with one in its own process where that is not tested. */
       { test: { ...SHARED_MODULES, name: "lsp", include: [PROTOCOL], testTimeout: 20_000, hookTimeout: 20_000 } },
       /** Real editors, and pages alone. */
       { test: { ...SHARED_MODULES, ...TWO_AT_A_TIME, name: "hosts", include: [HOSTS] } },

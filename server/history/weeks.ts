@@ -123,7 +123,7 @@ function sumByWeek(records: readonly AttemptRecord[]): SumsByWeek {
     const index = weekIndex(record.day);
     let week = sums.get(index);
     if (!week) {
-      week = { ...nothingTried(), days: new Map(), attempts: 0, tries: 0, reached: 0, minuteParts: 0, about: false };
+      week = nothingDone();
       sums.set(index, week);
     }
     add(week, record);
@@ -133,6 +133,20 @@ function sumByWeek(records: readonly AttemptRecord[]): SumsByWeek {
 
 function nothingTried(): Fastest {
   return { best: null, failed: Number.NEGATIVE_INFINITY };
+}
+
+/** Written out: copying `nothingTried` into it took most of the time of a sum. */
+function nothingDone(): Sums {
+  return {
+    best: null,
+    failed: Number.NEGATIVE_INFINITY,
+    days: new Map(),
+    attempts: 0,
+    tries: 0,
+    reached: 0,
+    minuteParts: 0,
+    about: false,
+  };
 }
 
 function add(sums: Sums, record: AttemptRecord): void {
@@ -149,10 +163,13 @@ function add(sums: Sums, record: AttemptRecord): void {
     day = nothingTried();
     sums.days.set(record.day, day);
   }
-  for (const each of [sums, day]) {
-    if (!record.reached) each.failed = Math.max(each.failed, record.rate);
-    else if (each.best === null || record.rate > each.best) each.best = record.rate;
-  }
+  tried(sums, record.rate, record.reached);
+  tried(day, record.rate, record.reached);
+}
+
+function tried(fastest: Fastest, rate: number, reached: boolean): void {
+  if (!reached) fastest.failed = Math.max(fastest.failed, rate);
+  else if (fastest.best === null || rate > fastest.best) fastest.best = rate;
 }
 
 function weekFrom(index: number, own: Readonly<Sums>, tested: boolean): Week {

@@ -42,13 +42,27 @@ const BY_THEMSELVES = ["augmented", "aug", "dim"];
 /** Triads that are called common chords. */
 const COMMON = ["major", "minor"];
 
-/** English, and the language in which notes are named. */
+/** Words that are made when they are first asked for. */
+class WordsToCome {
+  private made: LanguageWords | undefined;
+
+  constructor(private readonly names: NoteNames) {}
+
+  get words(): LanguageWords {
+    this.made ??= new LanguageWords(languagePhrases(this.names), {
+      outcomes: outcomeWords(this.names.id),
+      classes: languageClasses(this.names),
+      otherWords: otherWords(this.names),
+    });
+    return this.made;
+  }
+}
+
+const BY_NAMES = new Map(NOTE_NAMES.map((names) => [names, new WordsToCome(names)]));
+
+/** English, and the language in which notes are named: the same object for every journal of these. */
 export function languageWords(names: NoteNames): LanguageWords {
-  return new LanguageWords(languagePhrases(names), {
-    outcomes: outcomeWords(names.id),
-    classes: languageClasses(names),
-    otherWords: otherWords(names),
-  });
+  return BY_NAMES.get(names)!.words;
 }
 
 /**

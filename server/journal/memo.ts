@@ -11,7 +11,7 @@ import { languageWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock, readLines } from "./read-block.ts";
 
-/** The language of most journals. */
+/** The language of most journals, at hand before the first is opened. */
 const ENGLISH_WORDS = languageWords(ENGLISH_NAMES);
 
 /** Declarations that settle nothing for other entries. */
@@ -40,7 +40,6 @@ const CONVENTIONS_BYTES = 2_000_000;
  * shared by its successive states: a block that no edit touched is not read again.
  */
 export class Memo {
-  private readonly languages = new Map([[ENGLISH_NAMES, ENGLISH_WORDS]]);
   private readonly blockNoteNames = new WeakMap<Block, NoteNames | undefined>();
   private readonly blockNames = new WeakMap<Block, readonly DeclaredName[]>();
   private models = new WeakMap<Block, BlockModel>();
@@ -65,8 +64,7 @@ export class Memo {
   vocabulary(noteNames: NoteNames, names: readonly DeclaredName[]): Vocabulary {
     const key = JSON.stringify([noteNames.id, names]);
     if (this.known?.key === key) return this.known.vocabulary;
-    const language = this.languages.get(noteNames) ?? languageWords(noteNames);
-    this.languages.set(noteNames, language);
+    const language = noteNames === ENGLISH_NAMES ? ENGLISH_WORDS : languageWords(noteNames);
     const declared = names.length ? gathered(names) : NO_NAMES;
     const vocabulary = new Vocabulary(language, noteNames, declared);
     this.known = { key, vocabulary };

@@ -6,7 +6,8 @@ import {
   WorkspaceDiagnosticRequest,
 } from "vscode-languageserver-protocol/node";
 import type { FilesParams, FilesResult } from "../../shared/protocol.ts";
-import { codesOf, startServer } from "./client.ts";
+import { codesOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const DAY = '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n';
 const DECLARED = 'pattern "pairs": 1 1\n';
@@ -23,7 +24,7 @@ function holding(files: Map<string, string>, asked: string[] = []) {
 }
 
 async function started(prepare: (connection: ProtocolConnection) => unknown, canReadFiles = true) {
-  return startServer({
+  return startServerHere({
     folderUris: [ROOT],
     options: { today: "2026-03-08", canReadFiles },
     prepare: (connection) => void prepare(connection),

@@ -15,7 +15,8 @@ import {
 } from "vscode-languageserver-protocol/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { PULLING, startServer, uriOf } from "./client.ts";
+import { PULLING, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 // Commands and actions that edit more than the file that is asked about, by the protocol alone (3.17, WorkspaceEdit).
 
@@ -35,7 +36,7 @@ const DIARY = "2025-03-02\nThe Sleepy Frog, bars 1-8, at 60\n\n2026-03-02\nBb ma
 async function opened(capabilities = ABLE) {
   const folder = temporaryFolder({ "diary.practice": DIARY, "journal.practice": "player Noor\n" });
   const asked = { edits: [] as ApplyWorkspaceEditParams[], shown: [] as ShowDocumentParams[], said: [] as string[] };
-  const client = await startServer({
+  const client = await startServerHere({
     options: { today: "2026-03-09" },
     capabilities,
     folders: [folder],

@@ -13,7 +13,8 @@ import {
 } from "vscode-languageserver-protocol/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { PULLING, startServer, uriOf } from "./client.ts";
+import { PULLING, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 // What the commands come to is tested beside the features; here, that any editor can run them by the protocol alone.
 
@@ -38,7 +39,7 @@ interface Asked {
 /** An editor that keeps what it is asked to do. With `refuses` it makes no edit. */
 async function opened(capabilities = ABLE, refuses = false, folders: string[] = [], today = "2026-03-09") {
   const asked: Asked = { edits: [], shown: [], said: [] };
-  const client = await startServer({
+  const client = await startServerHere({
     options: { today },
     capabilities,
     folders,

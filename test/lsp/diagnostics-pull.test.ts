@@ -10,7 +10,8 @@ import {
   LSPErrorCodes,
 } from "vscode-languageserver-protocol/node";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { PULLING, startServer, uriOf } from "./client.ts";
+import { PULLING, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const RIGHT = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# E# F#\n";
 const WRONG = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# F F#\n";
@@ -18,7 +19,7 @@ const TODAY = { today: "2026-03-08" };
 const ALONE = "file:///alone/a.practice";
 
 test("a client that pulls gets a report, and is pushed nothing", async () => {
-  const client = await startServer({ options: TODAY });
+  const client = await startServerHere({ options: TODAY });
   expect(client.initialized.capabilities.diagnosticProvider).toEqual({
     identifier: "daystave",
     interFileDependencies: true,
@@ -43,7 +44,7 @@ test("a client that pulls gets a report, and is pushed nothing", async () => {
 });
 
 test("a result that still holds is not sent again", async () => {
-  const client = await startServer({ options: TODAY });
+  const client = await startServerHere({ options: TODAY });
   await client.open(ALONE, WRONG);
   const { resultId } = (await client.pull(ALONE)) as { resultId: string };
   expect(await client.pull(ALONE, resultId)).toEqual({ kind: "unchanged", resultId });
@@ -52,14 +53,14 @@ test("a result that still holds is not sent again", async () => {
 });
 
 test("an edit by ranges arrives as the text it makes", async () => {
-  const client = await startServer({ options: TODAY });
+  const client = await startServerHere({ options: TODAY });
   await client.open(ALONE, WRONG);
   await client.edit(ALONE, "E#", { start: { line: 1, character: 29 }, end: { line: 1, character: 30 } });
   expect(await client.codes(ALONE)).toEqual([]);
 });
 
 test("an edit that is sent before the answer to an earlier one is in the answer", async () => {
-  const client = await startServer({ options: TODAY });
+  const client = await startServerHere({ options: TODAY });
   const opened = client.open(ALONE, WRONG);
   const first = client.codes(ALONE);
   const edited = client.edit(ALONE, RIGHT);
@@ -70,14 +71,14 @@ test("an edit that is sent before the answer to an earlier one is in the answer"
 });
 
 test("a document that nobody knows has nothing said about it", async () => {
-  const client = await startServer();
+  const client = await startServerHere();
   expect(await client.pull("file:///never/opened.practice")).toEqual({ kind: "full", items: [] });
 });
 
 test("the declarations beside a file are read before the first answer", async () => {
   const folder = temporaryFolder({ "journal.practice": 'pattern "pairs": 1 1\n', "a.practice": "" });
   const uri = uriOf(join(folder, "a.practice"));
-  const client = await startServer({ folders: [folder], options: TODAY });
+  const client = await startServerHere({ folders: [folder], options: TODAY });
   await client.open(uri, '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n');
   expect(await client.codes(uri)).toEqual([]);
 });
@@ -86,7 +87,7 @@ test("when another file changes what was said, the client is asked to pull again
   const folder = temporaryFolder({ "journal.practice": "player Noor\n", "a.practice": "" });
   const [journal, uri] = [join(folder, "journal.practice"), uriOf(join(folder, "a.practice"))];
   let refreshes = 0;
-  const client = await startServer({
+  const client = await startServerHere({
     folders: [folder],
     options: TODAY,
     prepare: (connection) => connection.onRequest(DiagnosticRefreshRequest.type, () => void refreshes++),
@@ -116,7 +117,7 @@ test("without anybody telling of changes, files are looked at again when a docum
   const uri = uriOf(join(folder, "a.practice"));
   const { didChangeWatchedFiles: _, ...workspace } = PULLING.workspace!;
   let refreshes = 0;
-  const client = await startServer({ folders: [folder], options: TODAY, capabilities: { ...PULLING, workspace } });
+  const client = await startServerHere({ folders: [folder], options: TODAY, capabilities: { ...PULLING, workspace } });
   client.connection.onRequest(DiagnosticRefreshRequest.type, () => {
     refreshes++;
     client.noticed();
@@ -130,7 +131,7 @@ test("without anybody telling of changes, files are looked at again when a docum
 });
 
 test("a request that is cancelled in time is answered as cancelled", async () => {
-  const client = await startServer({ options: TODAY });
+  const client = await startServerHere({ options: TODAY });
   await client.open(ALONE, WRONG);
   const cancel = new CancellationTokenSource();
   const first = client.pull(ALONE);
@@ -145,7 +146,7 @@ test("a request that is cancelled in time is answered as cancelled", async () =>
 });
 
 test("a document that is closed and opened again is what it is opened as", async () => {
-  const client = await startServer({ options: TODAY });
+  const client = await startServerHere({ options: TODAY });
   await client.open(ALONE, WRONG);
   expect(await client.codes(ALONE)).toEqual(["scale-spelling"]);
   await client.close(ALONE);

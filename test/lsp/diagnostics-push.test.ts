@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { codesOf, PUSHED, startServer, uriOf } from "./client.ts";
+import { codesOf, PUSHED, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const RIGHT = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# E# F#\n";
 const WRONG = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# F F#\n";
@@ -9,7 +10,7 @@ const START = { capabilities: PUSHED, options: { today: "2026-03-08" } };
 const ALONE = "file:///alone/a.practice";
 
 test("a client that cannot pull is offered no pull, and told by itself, with versions", async () => {
-  const client = await startServer(START);
+  const client = await startServerHere(START);
   expect(client.initialized.capabilities.diagnosticProvider).toBeUndefined();
   await client.open(ALONE, WRONG);
   const first = await client.until(() => client.pushed[0]);
@@ -23,7 +24,7 @@ test("a client that cannot pull is offered no pull, and told by itself, with ver
 });
 
 test("a burst of edits is answered for the last", async () => {
-  const client = await startServer(START);
+  const client = await startServerHere(START);
   await client.open(ALONE, RIGHT);
   await client.until(() => client.pushed[0]);
   await Promise.all([client.edit(ALONE, WRONG), client.edit(ALONE, `${WRONG}x`), client.edit(ALONE, RIGHT)]);
@@ -32,7 +33,7 @@ test("a burst of edits is answered for the last", async () => {
 });
 
 test("a document that is closed leaves nothing underlined", async () => {
-  const client = await startServer(START);
+  const client = await startServerHere(START);
   await client.open(ALONE, WRONG);
   await client.until(() => client.pushed[0]);
   await client.close(ALONE);
@@ -42,7 +43,7 @@ test("a document that is closed leaves nothing underlined", async () => {
 test("an edit in one file tells about another open one that it bears on", async () => {
   const folder = temporaryFolder({});
   const [journal, day] = [uriOf(join(folder, "journal.practice")), uriOf(join(folder, "a.practice"))];
-  const client = await startServer({ ...START, folders: [folder] });
+  const client = await startServerHere({ ...START, folders: [folder] });
   await client.open(journal, "player Noor\n");
   await client.open(day, '2026-03-02 Mon\n  D major, "pairs": D D E E F# F# G G A A B B C# C# D D\n');
   const before = await client.until(() => client.pushed.find(({ uri }) => uri === day));

@@ -12,7 +12,8 @@ import {
   type WorkspaceDocumentDiagnosticReport,
 } from "vscode-languageserver-protocol/node";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { codesOf, startServer, type TestClient, uriOf } from "./client.ts";
+import { codesOf, type TestClient, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const RIGHT = "2026-03-02 Mon\n  F# major: F# G# A# B C# D# E# F#\n";
 const WRONG = "2026-03-03 Tue\n  F# major: F# G# A# B C# D# F F#\n";
@@ -63,14 +64,14 @@ test("every file is told about, opened or not", async () => {
     ".git/d.practice": WRONG,
     "node_modules/e.practice": WRONG,
   });
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   const { items } = await request(client);
   expect(shown(items).sort()).toEqual(["a.practice: scale-spelling", "c.practice: "]);
 });
 
 test("a client that knows everything waits until something changes, and then hears of that alone", async () => {
   const folder = temporaryFolder({ "a.practice": WRONG, "b.practice": RIGHT });
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   const { items } = await request(client);
   const known = items.map(({ uri, resultId }) => ({ uri, value: resultId! }));
   let answered = false;
@@ -86,7 +87,7 @@ test("a client that knows everything waits until something changes, and then hea
 
 test("with a channel the request stays open: changes, new files and deleted ones go through it", async () => {
   const folder = temporaryFolder({ "a.practice": WRONG });
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   const { received, ended, cancel } = stream(client);
   await client.until(() => received[0]);
   writeFileSync(join(folder, "b.practice"), WRONG.replace("03 Tue", "04 Wed"));
@@ -103,7 +104,7 @@ test("with a channel the request stays open: changes, new files and deleted ones
 test("an open document counts as it stands in the editor, and as its file again when it is closed", async () => {
   const folder = temporaryFolder({ "a.practice": WRONG });
   const uri = uriOf(join(folder, "a.practice"));
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   await client.open(uri, RIGHT);
   const { received } = stream(client);
   await client.until(() => received[0]);
@@ -121,7 +122,7 @@ test("nothing leaks from one journal to another", async () => {
     "ben/journal.practice": "player Ben\n",
     "ben/b.practice": day,
   });
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   const { items } = await request(client);
   expect(
     shown(items)
@@ -136,7 +137,7 @@ test("files that are no text are left out, and the log says why", async () => {
     "latin.practice": new Uint8Array([0x44, 0xe9, 0x0a]),
     "binary.practice": "\0",
   });
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   expect(shown((await request(client)).items)).toEqual(["a.practice: "]);
   expect(client.log.filter((line) => line.includes("latin.practice: It is not UTF-8 text."))).toHaveLength(1);
   expect(client.log.filter((line) => line.includes("binary.practice: It is a binary file"))).toHaveLength(1);
@@ -147,7 +148,7 @@ test("a byte order mark and line ends of any kind are read", async () => {
     "a.practice": `\uFEFF${WRONG.replaceAll("\n", "\r\n")}`,
     "b.practice": WRONG.replaceAll("\n", "\r").replace("03 Tue", "04 Wed"),
   });
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   const { items } = await request(client);
   expect(shown(items).sort()).toEqual(["a.practice: scale-spelling", "b.practice: scale-spelling"]);
   for (const item of items) expect(item).toMatchObject({ items: [{ range: { start: { line: 1, character: 29 } } }] });
@@ -155,7 +156,7 @@ test("a byte order mark and line ends of any kind are read", async () => {
 
 test("a folder that is added or removed brings and takes its files", async () => {
   const [one, two] = [temporaryFolder({ "a.practice": WRONG }), temporaryFolder({ "b.practice": WRONG })];
-  const client = await startServer({ folders: [one], options });
+  const client = await startServerHere({ folders: [one], options });
   const { received } = stream(client);
   await client.until(() => received[0]);
   const change = (added: string[], removed: string[]) =>
@@ -175,6 +176,6 @@ test("a folder that is added or removed brings and takes its files", async () =>
 test("links that lead round in a circle end", async () => {
   const folder = temporaryFolder({ "a/b.practice": WRONG, "a/up": { linkTo: ".." } });
   mkdirSync(join(folder, "empty"));
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   expect(shown((await request(client)).items)).toEqual(["b.practice: scale-spelling"]);
 });

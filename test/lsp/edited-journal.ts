@@ -197,12 +197,12 @@ export class EditedJournal {
   #server(): Promise<TestClient> {
     return settled(
       startServerHere(
-        {},
         {
           folderUris: [ROOT],
           options: { today: "2026-06-01", canReadFiles: true },
           prepare: (connection) => this.#answerQuestions(connection),
         },
+        { readsDisk: false },
       ),
     );
   }

@@ -20,7 +20,8 @@ import {
   type TextEdit,
 } from "vscode-languageserver-protocol/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
-import { PULLING, startServer } from "./client.ts";
+import { PULLING } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 // What the features say is tested beside them; here, that it arrives as the protocol wants it.
 
@@ -41,7 +42,7 @@ const WHOLE = { start: { line: 0, character: 0 }, end: { line: 10, character: 0 
 const WRONG_LINE = { start: { line: 3, character: 2 }, end: { line: 3, character: 2 } };
 
 async function opened(capabilities = PULLING) {
-  const client = await startServer({ options: { today: "2026-03-10" }, capabilities });
+  const client = await startServerHere({ options: { today: "2026-03-10" }, capabilities });
   await client.open(uri, TEXT);
   return client;
 }
@@ -117,7 +118,7 @@ test("asked for fix-alls alone, only those are given", async () => {
 
 // Language Server Protocol 3.17: CodeActionTriggerKind.Invoked is 1, Automatic 2.
 test("what mends nothing is offered to who asks, and not to an editor that asks by itself", async () => {
-  const client = await startServer({ options: { today: "2026-03-10" }, capabilities: PULLING });
+  const client = await startServerHere({ options: { today: "2026-03-10" }, capabilities: PULLING });
   await client.open(uri, "2026-03-02\n  notes D E F G A Bb C#\n  D minor, swoopy\n");
   const kinds = async (triggerKind: CodeActionTriggerKind, line = 1): Promise<(string | undefined)[]> => {
     const at = { line, character: 14 };

@@ -13,7 +13,7 @@ import {
 } from "vscode-languageserver-protocol/node";
 import type { PreviewFigures, PreviewParams } from "../../shared/preview.ts";
 import type { Settings } from "../../shared/protocol.ts";
-import { PULLING, PUSHED, type StartOptions, startServer, type TestClient } from "./client.ts";
+import { PULLING, PUSHED, type StartOptions, type TestClient } from "./client.ts";
 import { startServerHere } from "./server-here.ts";
 
 const ANNA = "file:///nowhere/anna";
@@ -34,7 +34,7 @@ const CONFIGURED = {
 type Answers = Record<string, Settings | null>;
 
 async function startWith(answers: Answers, options: StartOptions = {}): Promise<TestClient> {
-  return startServer({
+  return startServerHere({
     capabilities: CONFIGURED,
     folderUris: [ANNA, BEN],
     options: { today: "2026-03-08" },
@@ -132,7 +132,7 @@ test("a folder that is added brings its setting, and takes it along when it is r
 test("a folder is asked about as the editor spells it", async () => {
   const spelled = "file:///C%3A/Anna's%20Journal/";
   const asked: (string | undefined)[] = [];
-  const client = await startServer({
+  const client = await startServerHere({
     capabilities: CONFIGURED,
     folderUris: [spelled],
     prepare: (connection) =>
@@ -149,7 +149,7 @@ test.each<[string, (item: ConfigurationItem) => unknown]>([
   ["has nothing to say by folder", ({ scopeUri }) => (scopeUri === undefined ? { explain: "steps" } : null)],
   ["looks at no folder", () => ({ explain: "steps" })],
 ])("a client that %s has the same settings everywhere", async (_, settingsOf) => {
-  const client = await startServer({
+  const client = await startServerHere({
     capabilities: CONFIGURED,
     folderUris: [ANNA],
     options: { today: "2026-03-08" },
@@ -161,7 +161,7 @@ test.each<[string, (item: ConfigurationItem) => unknown]>([
 });
 
 test("a client that fails when a folder is named is asked without", async () => {
-  const client = await startServer({
+  const client = await startServerHere({
     capabilities: CONFIGURED,
     folderUris: [ANNA],
     options: { today: "2026-03-08" },
@@ -177,7 +177,7 @@ test("a client that fails when a folder is named is asked without", async () => 
 
 test("a client that answers no questions sends settings along for all folders, and is asked nothing", async () => {
   const asked: unknown[] = [];
-  const client = await startServer({
+  const client = await startServerHere({
     capabilities: PUSHED,
     folderUris: [ANNA, BEN],
     options: { today: "2026-03-08" },
@@ -272,7 +272,6 @@ test("at midnight in one folder's zone the client is asked to look again, and on
   const answers: Answers = { [ANNA]: { timeZone: "Europe/Oslo" }, [BEN]: { timeZone: "UTC" } };
   let refreshes = 0;
   const client = await startServerHere(
-    { clock: () => now },
     {
       capabilities: CONFIGURED,
       folderUris: [ANNA, BEN],
@@ -284,6 +283,7 @@ test("at midnight in one folder's zone the client is asked to look again, and on
         });
       },
     },
+    { clock: () => now },
   );
   for (const uri of [annas, bens]) await client.open(uri, "2026-03-03\n  G major, 8ths at 60 clean\n");
   const look = () => Promise.all([annas, bens].map((uri) => isAhead(client, uri)));

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { DiagnosticRefreshRequest } from "vscode-languageserver-protocol/node";
-import { codesOf, PUSHED, startServer } from "./client.ts";
+import { codesOf, PUSHED } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 // What only the history tells is not waited for: the first answer comes without it, and once the days are read the
 // client hears of it.
@@ -11,7 +12,7 @@ const options = { today: "2026-03-08" };
 
 test("a client that pulls is asked to look again, and then finds the leap", async () => {
   let refreshes = 0;
-  const client = await startServer({
+  const client = await startServerHere({
     options,
     prepare: (connection) => connection.onRequest(DiagnosticRefreshRequest.type, () => void refreshes++),
   });
@@ -26,14 +27,14 @@ test("a client that pulls is asked to look again, and then finds the leap", asyn
 });
 
 test("a client that cannot pull is told", async () => {
-  const client = await startServer({ options, capabilities: PUSHED });
+  const client = await startServerHere({ options, capabilities: PUSHED });
   await client.open(URI, LEAP);
   const told = await client.until(() => client.pushed.find(({ diagnostics }) => diagnostics.length > 0));
   expect(codesOf(told.diagnostics)).toEqual(["tempo-leap"]);
 });
 
 test("while one types in the day, what was told of a line stays on it", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(URI, LEAP);
   await client.connection.sendRequest("textDocument/hover", {
     textDocument: { uri: URI },

@@ -39,7 +39,7 @@ test("what goes wrong inside is logged with the request's name, and no stack goe
   const hover = () => {
     throw new TypeError("a bug");
   };
-  const client = await startServerHere({ handlers: { hover } }, { options });
+  const client = await startServerHere({ options }, { handlers: { hover } });
   await client.open(uri, WRONG);
   const params = { textDocument: { uri }, position: { line: 0, character: 0 } };
   const failure = await client.connection.sendRequest(HoverRequest.type, params).catch((error: Error) => error);

@@ -19,7 +19,8 @@ import {
 } from "vscode-languageserver-protocol/node";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Settings } from "../../shared/protocol.ts";
-import { PULLING, type StartOptions, startServer, type TestClient } from "./client.ts";
+import { PULLING, type StartOptions, type TestClient } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 // What is shown or done beside the words of a line, as the protocol wants it; what it says is tested in test/features.
 
@@ -47,7 +48,7 @@ const REFRESHING = {
 };
 
 async function opened(settings: { now: Settings }, options: StartOptions = {}): Promise<TestClient> {
-  const client = await startServer({
+  const client = await startServerHere({
     capabilities: CONFIGURED,
     options: { today: "2026-03-09" },
     ...options,
@@ -139,7 +140,7 @@ test("completions have tab stops for a client that takes them", async () => {
   });
   const text = "2026-03-02\ngroundwork\n  D minor, slow\n\n";
   const offered = async (snippetSupport: boolean) => {
-    const client = await startServer({
+    const client = await startServerHere({
       capabilities: { ...PULLING, textDocument: textDocumentOf(snippetSupport) },
       options: { today: "2026-03-09" },
     });

@@ -16,7 +16,8 @@ import {
   WorkspaceSymbolRequest,
 } from "vscode-languageserver-protocol/node";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { PULLING, startServer, type TestClient, uriOf } from "./client.ts";
+import { PULLING, type TestClient, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 // What the features find is tested beside them; here, that it arrives as the protocol wants it. Invented journals.
 
@@ -35,7 +36,7 @@ interface Opened {
 /** A folder of three files, of which one is open. */
 async function opened(capabilities = PULLING): Promise<Opened> {
   const folder = temporaryFolder({ "journal.practice": HEAD, "a.practice": OTHER, "week.practice": WEEK });
-  const client = await startServer({ folders: [folder], capabilities, options: { today: "2026-03-10" } });
+  const client = await startServerHere({ folders: [folder], capabilities, options: { today: "2026-03-10" } });
   const [head, other, week] = ["journal.practice", "a.practice", "week.practice"].map((name) =>
     uriOf(join(folder, name)),
   );

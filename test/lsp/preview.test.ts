@@ -8,7 +8,8 @@ import type {
   PreviewResult,
 } from "../../shared/preview.ts";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { startServer, type TestClient } from "./client.ts";
+import type { TestClient } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const uri = "file:///alone/week.practice";
 const options = { today: "2026-03-10" };
@@ -42,7 +43,7 @@ function listen(client: TestClient): ChangedParams[] {
 const NOT_BESIDE_A_LINE = { place: null, lines: [], silent: "" };
 
 test("the figures of a journal, and nothing while they stay as they are", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(uri, DAY);
   const first = await askForFigures(client);
   expect(first).toMatchObject({ journal: uri, underCursor: null, choice: { span: 26, instrument: null } });
@@ -57,7 +58,7 @@ test("the figures of a journal, and nothing while they stay as they are", async 
 });
 
 test("a plan for as many minutes as the page asks for; what makes no sense counts as not asked", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(uri, `${DAY}2026-03-09\n  F major, at 60 clean, sore thumb\n`);
   const plan = async (asked?: unknown) => (await askForFigures(client, { plan: asked as never })).today.plan!;
   expect(await plan()).toMatchObject({ day: "2026-03-10", stretches: [] });
@@ -74,7 +75,7 @@ test("a plan for as many minutes as the page asks for; what makes no sense count
 });
 
 test("the exercise under the cursor, whether the figures changed or not", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(uri, DAY);
   const figures = await askForFigures(client, { cursor: 1 });
   const { version, underCursor } = figures;
@@ -96,7 +97,7 @@ test("the exercise under the cursor, whether the figures changed or not", async 
 });
 
 test("on a recorder the hardest finger changes of the line under the cursor, whether the figures changed or not", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(uri, `instrument alto recorder\n${DAY}`);
   const { version, fingers } = await askForFigures(client, { cursor: 2 });
   expect(fingers).toMatchObject({ place: { uri, line: 2 }, canIsolate: true });
@@ -106,7 +107,7 @@ test("on a recorder the hardest finger changes of the line under the cursor, whe
 });
 
 test("a span and an instrument that were chosen; what makes no sense counts as not chosen", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(uri, `instrument alto recorder\n${DAY}2025-03-02\n  C major, on tenor recorder, at 60 clean\n`);
   const all = await askForFigures(client, { choice: { span: "all", instrument: "tenor recorder" } });
   expect(all).toMatchObject({
@@ -119,7 +120,7 @@ test("a span and an instrument that were chosen; what makes no sense counts as n
 });
 
 test("after a little quiet the client hears once of a series of edits, and gets what changed", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   const changes = listen(client);
   const other = "  G major, 8ths at 60 clean\n";
   await client.open(uri, DAY + other);
@@ -137,7 +138,7 @@ test("after a little quiet the client hears once of a series of edits, and gets 
 });
 
 test("an exercise that is unfolded comes with its chart and its weeks", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open(uri, DAY);
   const [row] = exercises(await askForFigures(client));
   const { opened } = (await askForFigures(client, { open: row!.key })).exercises!;
@@ -149,7 +150,7 @@ test("while files are still being read it says so, and the client hears when the
     "february.practice": DAY,
     "march.practice": "2026-03-09\n  G major, 8ths at 60 clean\n",
   });
-  const client = await startServer({ options, folders: [folder] });
+  const client = await startServerHere({ options, folders: [folder] });
   const changes = listen(client);
   const open = pathToFileURL(`${folder}/march.practice`).href;
   await client.open(open, "2026-03-09\n  G major, 8ths at 60 clean\n");
@@ -161,7 +162,7 @@ test("while files are still being read it says so, and the client hears when the
 });
 
 test("a client that never asked for a preview hears of no change", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   const changes = listen(client);
   await client.open(uri, DAY);
   await client.pull(uri);
@@ -171,7 +172,7 @@ test("a client that never asked for a preview hears of no change", async () => {
 
 test("of a file that is gone, what is left of its journal is shown", async () => {
   const folder = temporaryFolder({ "february.practice": DAY });
-  const client = await startServer({ options, folders: [folder] });
+  const client = await startServerHere({ options, folders: [folder] });
   const gone = pathToFileURL(`${folder}/march.practice`).href;
   const figures = await askForFigures(client, { uri: gone, cursor: 7 });
   expect(figures).toMatchObject({ journal: pathToFileURL(folder).href, underCursor: null });
@@ -179,13 +180,13 @@ test("of a file that is gone, what is left of its journal is shown", async () =>
 });
 
 test("a journal that is no file yet goes by the name that the editor gives it", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await client.open("untitled:Untitled-1", DAY);
   expect(await askForFigures(client, { uri: "untitled:Untitled-1" })).toMatchObject({ name: "Untitled-1" });
 });
 
 test("a document that nobody knows has no figures, and a question of another shape is refused", async () => {
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   expect(await ask(client)).toMatchObject({ journal: uri, version: 0, exercises: null, reading: false });
   await expect(client.connection.sendRequest("daystave/preview", { uri: 7 })).rejects.toMatchObject({ code: -32602 });
 });

@@ -2,7 +2,8 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { PupilsParams, PupilsResult, PupilsShown } from "../../shared/pupils.ts";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { startServer, type TestClient, uriOf } from "./client.ts";
+import { type TestClient, uriOf } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const options = { today: "2026-03-09" };
 const FILES = {
@@ -23,7 +24,7 @@ async function shown(client: TestClient): Promise<PupilsShown> {
 }
 
 test("a row for each journal of the workspace, though none is open, and nothing while all stays as it is", async () => {
-  const client = await startServer({ options, folders: [temporaryFolder(FILES)] });
+  const client = await startServerHere({ options, folders: [temporaryFolder(FILES)] });
   const { version, pupils } = await shown(client);
   const rows = pupils.map(({ name, last, set, body }) => [name, last?.text ?? "", set.length, body.length]);
   expect(rows).toEqual([
@@ -35,7 +36,7 @@ test("a row for each journal of the workspace, though none is open, and nothing 
 
 test("what is typed in one journal is in its row alone, and the client hears of it", async () => {
   const folder = temporaryFolder(FILES);
-  const client = await startServer({ options, folders: [folder] });
+  const client = await startServerHere({ options, folders: [folder] });
   const heard: unknown[] = [];
   client.connection.onNotification("daystave/changed", (params: unknown) => {
     heard.push(params);
@@ -54,7 +55,7 @@ test("what is typed in one journal is in its row alone, and the client hears of 
 
 test("a folder that is added brings its journals; a file from elsewhere is nobody's", async () => {
   const [one, other] = [temporaryFolder(FILES), temporaryFolder({ "journal.practice": "player Ida\n" })];
-  const client = await startServer({ options, folders: [one] });
+  const client = await startServerHere({ options, folders: [one] });
   await client.open("file:///elsewhere/a.practice", "2026-03-02\n  C major\n");
   expect((await shown(client)).pupils.map(({ name }) => name)).toEqual(["Ben", "Noor"]);
   await client.connection.sendNotification("workspace/didChangeWorkspaceFolders", {
@@ -64,7 +65,7 @@ test("a folder that is added brings its journals; a file from elsewhere is nobod
 });
 
 test("parameters that make no sense count as none", async () => {
-  const client = await startServer({ options, folders: [temporaryFolder(FILES)] });
+  const client = await startServerHere({ options, folders: [temporaryFolder(FILES)] });
   for (const params of [{ version: "1" }, { version: 1.5 }, []])
     expect(await client.connection.sendRequest("daystave/pupils", params)).toMatchObject({ pupils: [{}, {}] });
 });

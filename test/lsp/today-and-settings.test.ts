@@ -10,6 +10,7 @@ import {
   ShowMessageNotification,
 } from "vscode-languageserver-protocol/node";
 import { PULLING, startServer } from "./client.ts";
+import { startServerHere } from "./server-here.ts";
 
 const uri = "file:///alone/a.practice";
 const CONFIGURED = {
@@ -53,7 +54,7 @@ test("the client's zone wins over the machine's", async () => {
 });
 
 test("a day that the client names wins over every clock", async () => {
-  const client = await startServer({ options: { today: "2001-05-06", timeZone: "UTC" } });
+  const client = await startServerHere({ options: { today: "2001-05-06", timeZone: "UTC" } });
   await client.open(uri, around(Temporal.PlainDate.from("2001-05-06")));
   expect(await daysAhead(client)).toEqual([4]);
 });
@@ -79,8 +80,8 @@ async function hover(client: Awaited<ReturnType<typeof startServer>>): Promise<s
 
 test("settings that are null mean the defaults", async () => {
   const settings = { value: null as unknown };
-  const unset = await startServer({ options: { today: "2026-03-08" } });
-  const nulled = await startServer({
+  const unset = await startServerHere({ options: { today: "2026-03-08" } });
+  const nulled = await startServerHere({
     options: { today: "2026-03-08" },
     capabilities: CONFIGURED,
     prepare: answering(settings),
@@ -91,7 +92,7 @@ test("settings that are null mean the defaults", async () => {
 
 test("a setting that changes is fetched, and holds from then on", async () => {
   const settings: { value: unknown } = { value: null };
-  const client = await startServer({
+  const client = await startServerHere({
     options: { today: "2026-03-08" },
     capabilities: CONFIGURED,
     prepare: answering(settings),
@@ -107,7 +108,7 @@ test("a setting that changes is fetched, and holds from then on", async () => {
 });
 
 test("a client that answers no questions sends its settings along", async () => {
-  const client = await startServer({ options: { today: "2026-03-08" } });
+  const client = await startServerHere({ options: { today: "2026-03-08" } });
   await client.open(uri, "2026-03-02\n  G major, 8ths at 60 clean\n");
   const both = await hover(client);
   await client.connection.sendNotification(DidChangeConfigurationNotification.type, {

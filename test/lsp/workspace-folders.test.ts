@@ -10,7 +10,7 @@ import {
 import type { ChangedParams, PreviewFigures, PreviewParams, PreviewResult } from "../../shared/preview.ts";
 import type { FilesParams, FilesResult } from "../../shared/protocol.ts";
 import { temporaryFolder } from "../support/temporary-folder.ts";
-import { codesOf, PUSHED, startServer, type TestClient, uriOf } from "./client.ts";
+import { codesOf, PUSHED, type TestClient, uriOf } from "./client.ts";
 import { startServerHere } from "./server-here.ts";
 
 const DECLARED = 'pattern "pairs": 1 1\n';
@@ -59,7 +59,7 @@ test("what one folder declares is unknown in the other", async () => {
     "anna/a.practice": JIG,
     "ben/b.practice": JIG,
   });
-  const client = await startServer({ folders: [join(top, "anna"), join(top, "ben")], options });
+  const client = await startServerHere({ folders: [join(top, "anna"), join(top, "ben")], options });
   const told = watch(client, top);
   await expect
     .poll(() => known(told), SOON)
@@ -75,7 +75,7 @@ test("folders that come and go bring and take their journals, and leave the othe
     "cleo/c.practice": JIG,
   });
   const [anna, ben, cleo] = ["anna", "ben", "cleo"].map((name) => join(top, name));
-  const client = await startServer({ folders: [anna!], options });
+  const client = await startServerHere({ folders: [anna!], options });
   const told = watch(client, top);
   await changeFolders(client, [ben!, cleo!]);
   const annas = { "anna/journal.practice": "", "anna/a.practice": "" };
@@ -95,7 +95,6 @@ test("a change that comes while the server still starts is not missed", async ()
     startCore = resolve;
   });
   const client = await startServerHere(
-    { coreAfter },
     {
       folderUris: ["sample:/anna"],
       options: { ...options, canReadFiles: true },
@@ -104,6 +103,7 @@ test("a change that comes while the server still starts is not missed", async ()
           kind === "list" ? { uris: files.filter((each) => each.startsWith(`${uri}/`)) } : { text: JIG },
         ),
     },
+    { coreAfter },
   );
   await client.connection.sendNotification(DidChangeWorkspaceFoldersNotification.type, {
     event: { added: [{ uri: "sample:/ben", name: "" }], removed: [{ uri: "sample:/anna", name: "" }] },
@@ -115,7 +115,7 @@ test("a change that comes while the server still starts is not missed", async ()
 
 test("a window without any folder takes one that is added", async () => {
   const top = temporaryFolder({ "anna/a.practice": JIG });
-  const client = await startServer({ options });
+  const client = await startServerHere({ options });
   await changeFolders(client, [join(top, "anna")]);
   const told = watch(client, top);
   await expect.poll(() => known(told), SOON).toEqual({ "anna/a.practice": "scale-note" });
@@ -124,7 +124,7 @@ test("a window without any folder takes one that is added", async () => {
 test("a folder that is told twice, or removed though nobody told of it, does no harm", async () => {
   const top = temporaryFolder({ "anna/a.practice": JIG, "ben/b.practice": JIG });
   const [anna, ben] = ["anna", "ben"].map((name) => join(top, name));
-  const client = await startServer({ folders: [anna!], options });
+  const client = await startServerHere({ folders: [anna!], options });
   await changeFolders(client, [`${anna}/`, ben!]);
   await changeFolders(client, [ben!], [join(top, "cleo")]);
   const told = watch(client, top);
@@ -137,7 +137,7 @@ test("a folder that is told twice, or removed though nobody told of it, does no 
 test("an inner folder is a journal of its own while it is a workspace folder, and else part of the outer one", async () => {
   const top = temporaryFolder({ "all/journal.practice": DECLARED, "all/duets/d.practice": JIG });
   const [outer, inner] = [join(top, "all"), join(top, "all/duets")];
-  const client = await startServer({ folders: [outer, inner], options });
+  const client = await startServerHere({ folders: [outer, inner], options });
   const told = watch(client, top);
   const apart = { "all/journal.practice": "", "all/duets/d.practice": "scale-note" };
   const together = { "all/journal.practice": "", "all/duets/d.practice": "" };
@@ -153,7 +153,7 @@ test("an inner folder is a journal of its own while it is a workspace folder, an
 test("a hidden folder is read while it is a workspace folder itself, and not as part of another", async () => {
   const top = temporaryFolder({ "all/a.practice": JIG, "all/.drafts/d.practice": JIG });
   const [outer, hidden] = [join(top, "all"), join(top, "all/.drafts")];
-  const client = await startServer({ folders: [outer, hidden], options });
+  const client = await startServerHere({ folders: [outer, hidden], options });
   const told = watch(client, top);
   await expect
     .poll(() => known(told), SOON)
@@ -165,7 +165,7 @@ test("a hidden folder is read while it is a workspace folder itself, and not as 
 test("an open document stands alone when its folder goes, and among its journal's when it comes again", async () => {
   const top = temporaryFolder({ "anna/journal.practice": DECLARED, "anna/a.practice": JIG });
   const [folder, uri] = [join(top, "anna"), uriOf(join(top, "anna/a.practice"))];
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   await client.open(uri, JIG);
   expect(await client.codes(uri)).toEqual([]);
   await changeFolders(client, [], [folder]);
@@ -177,7 +177,7 @@ test("an open document stands alone when its folder goes, and among its journal'
 test("a client that cannot pull is told by itself when a folder comes", async () => {
   const top = temporaryFolder({ "anna/journal.practice": DECLARED, "anna/a.practice": JIG });
   const uri = uriOf(join(top, "anna/a.practice"));
-  const client = await startServer({ capabilities: { ...PUSHED, workspace: { workspaceFolders: true } }, options });
+  const client = await startServerHere({ capabilities: { ...PUSHED, workspace: { workspaceFolders: true } }, options });
   const latest = () => client.pushed.findLast((each) => each.uri === uri)?.diagnostics;
   await client.open(uri, JIG);
   await expect.poll(() => codesOf(latest() ?? []), SOON).toEqual(["scale-note"]);
@@ -188,7 +188,7 @@ test("a client that cannot pull is told by itself when a folder comes", async ()
 test("the preview follows: its journal is the folder's, then the file alone, then the folder's again", async () => {
   const top = temporaryFolder({ "anna/a.practice": JIG, "anna/b.practice": JIG.replace("02 Mon", "03 Tue") });
   const [folder, uri] = [join(top, "anna"), uriOf(join(top, "anna/a.practice"))];
-  const client = await startServer({ folders: [folder], options });
+  const client = await startServerHere({ folders: [folder], options });
   const changed: string[] = [];
   client.connection.onNotification("daystave/changed", ({ journal }: ChangedParams) => void changed.push(journal));
   await client.open(uri, JIG);

@@ -2,7 +2,8 @@ import type { OutcomeWords } from "../lexicon/outcomes/outcome-words.ts";
 import { outcomeWords } from "../lexicon/outcomes.ts";
 import { BodyWordsNear } from "./body-words-near.ts";
 import { phraseKey } from "./fold.ts";
-import type { Meaning } from "./meaning.ts";
+import type { Meaning, MeaningOf } from "./meaning.ts";
+import { OutcomeTable } from "./outcome-table.ts";
 import { StandardWords } from "./standard-words.ts";
 import type { Phrase } from "./terms.ts";
 import type { WordClass } from "./word-classes.ts";
@@ -24,6 +25,7 @@ export class LanguageWords {
   readonly standards: StandardWords;
   readonly bodyNear: BodyWordsNear;
   private readonly byKey = new Map<string, readonly Meaning[]>();
+  private outcomeTable: OutcomeTable | undefined;
 
   constructor(
     readonly phrases: readonly Phrase[],
@@ -46,4 +48,27 @@ export class LanguageWords {
   meanings(key: string): readonly Meaning[] | undefined {
     return this.byKey.get(key);
   }
+
+  /**
+   * What says how it went, in whole phrases.
+   *
+   * @param declared what a journal declares, which counts before all others; most declare nothing, and share a table
+   */
+  outcomesBeside(declared: readonly MeaningOf<"outcome">[]): OutcomeTable {
+    if (declared.length > 0) return this.tableOf(declared);
+    this.outcomeTable ??= this.tableOf([]);
+    return this.outcomeTable;
+  }
+
+  private tableOf(declared: readonly MeaningOf<"outcome">[]): OutcomeTable {
+    return new OutcomeTable(this.outcomes, [
+      ...declared.map((outcome) => [outcome.id, outcome] as const),
+      ...this.phrases.flatMap(outcomesOf),
+    ]);
+  }
+}
+
+/** An outcome of the format, under each of its names. */
+function outcomesOf({ words, meaning }: Phrase): readonly (readonly [string, MeaningOf<"outcome">])[] {
+  return meaning.type === "outcome" ? words.map((name) => [name, meaning] as const) : [];
 }

@@ -4,7 +4,7 @@ import type { LanguageWords } from "./language-words.ts";
 import type { Meaning, MeaningOf, Verdict } from "./meaning.ts";
 import { MOST_TAKEN_OFF, NameIndex, type Near, slipsOf } from "./nearest-name.ts";
 import type { NoteReading } from "./note-word.ts";
-import { OutcomeTable } from "./outcome-table.ts";
+import type { OutcomeTable } from "./outcome-table.ts";
 import type { MeaningType } from "./term-types.ts";
 import type { Phrase } from "./terms.ts";
 import type { WordClass } from "./word-classes.ts";
@@ -106,10 +106,7 @@ export class Vocabulary {
 
   /** What says how it went, in whole phrases. */
   get outcomes(): OutcomeTable {
-    this.outcomeTable ??= new OutcomeTable(this.language.outcomes, [
-      ...this.declaredOutcomes().map((outcome) => [outcome.id, outcome] as const),
-      ...this.own.flatMap(outcomesOf),
-    ]);
+    this.outcomeTable ??= this.language.outcomesBeside(this.declaredOutcomes());
     return this.outcomeTable;
   }
 
@@ -254,11 +251,6 @@ export class Vocabulary {
     const key = phraseKey(words);
     if (key) this.phrases.set(key, [meaning, ...(this.meanings(key) ?? [])]);
   }
-}
-
-/** An outcome of the format, under each of its names. */
-function outcomesOf({ words, meaning }: Phrase): readonly (readonly [string, MeaningOf<"outcome">])[] {
-  return meaning.type === "outcome" ? words.map((name) => [name, meaning] as const) : [];
 }
 
 /** Every word in a declared name, in the form of keys: a slip is no slip where the journal has the word. */

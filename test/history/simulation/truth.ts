@@ -25,17 +25,19 @@ export function expectedUsual(player: Player, lowest: number, week: number): num
   const { noise } = player;
   const days = daysOf(player, week).length;
   const middle = levelOf(player, lowest, week);
+  const [always, never] = [middle * Math.exp(-FAR_OUT * noise), middle * Math.exp(FAR_OUT * noise)];
   // The mean of a quantity with steps: each step's width, times how likely it is to be climbed.
   return SETTINGS[player.metronome].reduce((sum, setting, i, all) => {
     if (i === 0) return setting;
-    const below = normalProbability(Math.log(setting / middle) / noise);
-    return sum + (setting - all[i - 1]!) * mostOf(days, 1 - below);
+    if (setting > never) return sum;
+    const width = setting - all[i - 1]!;
+    if (setting < always) return sum + width;
+    return sum + width * mostOf(days, 1 - normalProbability(Math.log(setting / middle) / noise));
   }, 0);
 }
 
 /** How likely more than half of an odd number of days climb a step that each climbs with this probability. */
 function mostOf(days: number, each: number): number {
-  if (each === 0 || each === 1) return each; // most steps are far below the level or above it
   let sum = 0;
   for (let k = (days + 1) / 2; k <= days; k++) sum += choose(days, k) * each ** k * (1 - each) ** (days - k);
   return sum;
@@ -45,8 +47,10 @@ function choose(n: number, k: number): number {
   return k === 0 ? 1 : (choose(n - 1, k - 1) * n) / k;
 }
 
-/** How likely a standard normal deviate lies below z, to about 1e-7; farther out than six it is that near to 0 or 1. */
+/** In standard deviations: farther out a probability is as near to 0 or 1 as the error function is known, 1e-7. */
+const FAR_OUT = 6;
+
+/** How likely a standard normal deviate lies below z, to about 1e-7. */
 function normalProbability(z: number): number {
-  if (Math.abs(z) > 6) return z < 0 ? 0 : 1;
   return (1 + errorFunction(z / Math.SQRT2)) / 2;
 }
