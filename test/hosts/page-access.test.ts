@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inTurns } from "../support/random-runs.ts";
 import { contrast, expectNoViolationIn, READABLE, SEEN } from "./accessible.ts";
 import { type PageAlone, pagesAlone, THEME_NAMES, type Theme } from "./page-alone.ts";
 
@@ -46,7 +47,7 @@ async function unfoldedIn(theme: Theme, width = 1000): Promise<PageAlone> {
 
 describe.each(THEME_NAMES)("in the theme %s", (theme) => {
   // 320 px is also a window of 640 px at 200 %.
-  test.each([1000, 320])("axe finds nothing at %i px", async (width) => {
+  test.each(inTurns([1000, 320], THEME_NAMES.indexOf(theme) % 2, 2))("axe finds nothing at %i px", async (width) => {
     const { page, thrown } = await unfoldedIn(theme, width);
     await expectNoViolationIn(page.mainFrame());
     expect(thrown).toEqual([]);

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { faultyText } from "../../support/faulty-text.ts";
+import { IN_FULL } from "../../support/random-runs.ts";
 import { temporaryFolder } from "../../support/temporary-folder.ts";
 import { bundleCommandLine } from "../bundle.ts";
 import { removeBundle } from "./command-process.ts";
@@ -20,7 +21,7 @@ beforeAll(async () => {
 });
 afterAll(() => removeBundle(cli));
 
-test.each([
+test.skipIf(!IN_FULL).each([
   [["check"], 1],
   [["history"], 0],
 ])(
