@@ -1,4 +1,4 @@
-import { ENGLISH_NAMES, type NoteNames } from "../music/notes/note-names.ts";
+import type { NoteNames } from "../music/notes/note-names.ts";
 import type { Block } from "../syntax/document/document.ts";
 import type { Line } from "../syntax/line/line.ts";
 import { LineReader } from "../syntax/line/line-reader.ts";
@@ -10,9 +10,6 @@ import { type DeclaredName, declaredNamesIn, gathered, namesDeclaredIn } from ".
 import { languageWords } from "./language.ts";
 import type { BlockModel } from "./model.ts";
 import { readBlock, readLines } from "./read-block.ts";
-
-/** The language of most journals, at hand before the first is opened. */
-const ENGLISH_WORDS = languageWords(ENGLISH_NAMES);
 
 /** Declarations that settle nothing for other entries. */
 const WITHOUT_CONVENTION: readonly Declared["type"][] = [
@@ -64,9 +61,8 @@ export class Memo {
   vocabulary(noteNames: NoteNames, names: readonly DeclaredName[]): Vocabulary {
     const key = JSON.stringify([noteNames.id, names]);
     if (this.known?.key === key) return this.known.vocabulary;
-    const language = noteNames === ENGLISH_NAMES ? ENGLISH_WORDS : languageWords(noteNames);
     const declared = names.length ? gathered(names) : NO_NAMES;
-    const vocabulary = new Vocabulary(language, noteNames, declared);
+    const vocabulary = new Vocabulary(languageWords(noteNames), noteNames, declared);
     this.known = { key, vocabulary };
     this.models = new WeakMap();
     this.reader = new LineReader(vocabulary);
