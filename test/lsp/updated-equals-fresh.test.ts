@@ -1,13 +1,14 @@
 import fc from "fast-check";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { FILES, head, lines, typedEdit } from "../properties/edits.ts";
+import { IN_FULL } from "../support/random-runs.ts";
 import { EditedJournal, type EditorStep, QUESTIONS, type State } from "./edited-journal.ts";
 
 // However a journal came to be what it is, by edits, files opened, closed and written: what the server tells of it is
 // what one tells that was started this moment and sees the same texts.
 
 /** `DAYSTAVE_EDITS=100000` for more, or another first seed with `DAYSTAVE_SEED`. */
-const EDITS = Number(process.env["DAYSTAVE_EDITS"] ?? 500);
+const EDITS = Number(process.env["DAYSTAVE_EDITS"] ?? (IN_FULL ? 2000 : 500));
 const SEED = Number(process.env["DAYSTAVE_SEED"] ?? 1);
 /** Edits of one server's life. */
 const LIFE = 10_000;
