@@ -14,9 +14,10 @@ import { bundledPackages, noticesOf } from "./client/packaging/notices.mjs";
 const ROOT = dirname(fileURLToPath(import.meta.url));
 
 export const COMMAND_LINE = "server/cli.js";
+/** The core, of the command line and the server. */
 const CORE = "server/core.js";
 /** The core without the command line: that of the extension's package, for Node and for web workers. */
-const SERVER_CORE = "server/handlers.js";
+const HANDLERS = "server/handlers.js";
 const NOTICES = "THIRD-PARTY-NOTICES.txt";
 // A dynamic import of a bundle of ours goes by require, which does not look through its text for exports first.
 const node = { platform: "node", target: "node20", format: "cjs", supported: { "dynamic-import": false } };
@@ -70,27 +71,45 @@ const signsAlone = {
   },
 };
 
+/** A plugin that writes what esbuild made only once it is changed. */
+function rewritten(name, rewrite) {
+  return {
+    name,
+    setup({ initialOptions, onEnd }) {
+      initialOptions.write = false;
+      onEnd(({ outputFiles }) => {
+        for (const { path, text } of outputFiles ?? []) {
+          mkdirSync(dirname(path), { recursive: true });
+          writeFileSync(path, rewrite(text, { path, minify: initialOptions.minify }));
+        }
+      });
+    },
+  };
+}
+
 /**
  * The minifier puts every package of CommonJS into an arrow function, and V8 takes longer to compile what is in those than in
  * plain functions: the web client's code ran in 170 ms with arrows and in 57 without (Chromium 156, a busy machine, medians of
  * seven), in Node 20 in 24 and 17.
  */
-const plainWrappers = {
-  name: "plain-wrappers",
-  setup({ initialOptions, onEnd }) {
-    initialOptions.write = false;
-    onEnd(({ outputFiles }) => {
-      for (const { path, text } of outputFiles ?? []) {
-        const plain = text.replace(ARROW_WRAPPER, "=$1(function($2$3){$4");
-        if (initialOptions.minify && plain === text) throw new Error(`Packages are wrapped otherwise now in ${path}.`);
-        mkdirSync(dirname(path), { recursive: true });
-        writeFileSync(path, plain);
-      }
-    });
-  },
-};
+const plainWrappers = rewritten("plain-wrappers", (text, { path, minify }) => {
+  const plain = text.replace(ARROW_WRAPPER, "=$1(function($2$3){$4");
+  if (minify && plain === text) throw new Error(`Packages are wrapped otherwise now in ${path}.`);
+  return plain;
+});
 /** As `x=wrap(exports=>{"use strict";` or `x=wrap((exports,module)=>{"use strict";`: no callback of a package's own says that. */
 const ARROW_WRAPPER = /=([\w$]+)\((?:([\w$]+)|\(([\w$,]*)\))=>\{("use strict";)/g;
+
+/**
+ * esbuild leaves the signs of music in regular expressions as they are, and one such sign makes V8 hold the whole file in
+ * two bytes a character. A raw template would say something else then: none of ours holds more than ASCII.
+ */
+const asciiAlone = rewritten("ascii-alone", (text, { path }) => {
+  if (RAW_BEYOND_ASCII.test(text)) throw new Error(`A raw template holds more than ASCII in ${path}.`);
+  return text.replace(BEYOND_ASCII, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
+});
+const BEYOND_ASCII = /[\u0080-\uffff]/g;
+const RAW_BEYOND_ASCII = /String\.raw`[^`]*[\u0080-\uffff]/;
 
 /** What the core says in each language beside English; it finds the texts when it is loaded behind them. */
 const TEXTS = LANGUAGES.map((language) => ({
@@ -100,21 +119,30 @@ const TEXTS = LANGUAGES.map((language) => ({
   ...textsOf(language),
 }));
 
-/**
- * The bundles that Node runs, by their files below `dist`; tests and benchmark make the same. The server and the command
- * line are two ways into one core, which stands beside both.
- */
-export const SERVER_BUNDLES = [
-  { ...node, entry: "server/main.ts", file: "server/main.js" },
-  { ...node, entry: "server/cli/main.ts", file: COMMAND_LINE, banner: { js: "#!/usr/bin/env node" } },
-  { ...node, entry: "server/core.ts", file: CORE, plugins: [serverApart, inLanguageInUse] },
-  ...TEXTS,
-];
 /** One file for Node, which asks for its exports, and for a web worker, which looks for its name. */
 function anywhere(name) {
   const footer = { js: `if (typeof module === "object") module.exports = ${name};` };
   return { ...browser, format: "iife", globalName: name, footer };
 }
+
+const HANDLERS_BUNDLE = {
+  ...anywhere("daystaveHandlers"),
+  entry: "server/lsp/handlers.ts",
+  file: HANDLERS,
+  plugins: [inLanguageInUse, asciiAlone],
+};
+
+/**
+ * The bundles that Node runs, by their files below `dist`; tests and benchmark make the same. The server takes the core
+ * without the command line where it is there: the less there is in a bundle, the sooner it is loaded.
+ */
+export const SERVER_BUNDLES = [
+  { ...node, entry: "server/main.ts", file: "server/main.js" },
+  HANDLERS_BUNDLE,
+  { ...node, entry: "server/cli/main.ts", file: COMMAND_LINE, banner: { js: "#!/usr/bin/env node" } },
+  { ...node, entry: "server/core.ts", file: CORE, plugins: [serverApart, inLanguageInUse, asciiAlone] },
+  ...TEXTS,
+];
 
 export const NOTATION_BUNDLE = {
   ...anywhere("daystaveNotation"),
@@ -124,7 +152,7 @@ export const NOTATION_BUNDLE = {
 };
 export const WORKER_BUNDLES = [
   { ...browser, entry: "server/main.browser.ts", file: "server/main.browser.js", format: "iife" },
-  { ...anywhere("daystaveHandlers"), entry: "server/lsp/handlers.ts", file: SERVER_CORE, plugins: [inLanguageInUse] },
+  HANDLERS_BUNDLE,
   ...TEXTS,
 ];
 /** A page's script, in each language. */
@@ -226,30 +254,33 @@ export async function buildInto(folder) {
 }
 
 /**
- * Lets the core in a folder work on the samples, and keeps the code that V8 made of it for that beside it, so that a start
- * need not compile it again. Another version of V8 does without. Returns the file's place below the folder.
+ * Keeps what V8 made of the core in a folder, of the whole one once that has worked on the samples, so that a start from
+ * there need not compile it again. Another version of V8 does without. Returns the files' places below the folder.
  */
 export async function keepCode(folder) {
-  const path = resolve(folder, CORE);
+  return [await keepCodeOf(CORE, folder, workOnSamples), await keepCodeOf(HANDLERS, folder)];
+}
+
+async function keepCodeOf(file, folder, work = () => {}) {
+  const path = resolve(folder, file);
   const text = readFileSync(path, "utf8");
   const id = createHash("sha256").update(text).digest("hex").slice(0, 16);
   writeFileSync(path, `// ${id}\n${text}`);
-  const kept = CORE.replace(/js$/, `${id}.code`);
-  writeFileSync(join(folder, kept), await compiled(path));
-  return kept;
-}
-
-async function compiled(path) {
   const script = new Script(Module.wrap(readFileSync(path, "utf8")), { filename: path });
   const module = { exports: {} };
   script.runInThisContext()(module.exports, createRequire(path), module, path, dirname(path));
-  const nowhere = { write() {} };
-  const cwd = join(ROOT, "samples");
+  await work(module.exports);
+  const kept = file.replace(/js$/, `${id}.code`);
+  writeFileSync(join(folder, kept), script.createCachedData());
+  return kept;
+}
+
+async function workOnSamples({ run }) {
   const io = {
-    stdout: nowhere,
-    stderr: nowhere,
+    stdout: { write() {} },
+    stderr: { write() {} },
     stdin: async () => ({ ok: true, bytes: new Uint8Array() }),
-    cwd,
+    cwd: join(ROOT, "samples"),
     today: 20_000,
     isTerminal: false,
     env: {},
@@ -260,13 +291,12 @@ async function compiled(path) {
     ["notes", "D melodic minor, thirds"],
     ["format", "--check"],
   ])
-    await module.exports.run(line, io);
-  return script.createCachedData();
+    await run(line, io);
 }
 
 /** Nothing that an earlier build left is served or packaged. Only now, so that what runs from dist/ never finds it empty. */
 function removeStale(kept) {
-  const built = new Set([...BUILT, kept].map((file) => join("dist", file)));
+  const built = new Set([...BUILT, ...kept].map((file) => join("dist", file)));
   for (const entry of readdirSync("dist", { recursive: true, withFileTypes: true })) {
     const path = join(entry.parentPath, entry.name);
     if (entry.isFile() && !built.has(path)) rmSync(path);

@@ -1,4 +1,6 @@
-// Everything but the two ways in, the language server's and the command line's: one bundle for both, `core.js`, which
-// stands beside theirs (see `loadBundle`).
+// Everything but the two ways in, the language server's and the command line's: one bundle, `core.js`, for a package
+// that has both (see `loadBundle`).
 export { run } from "./cli/program.ts";
-export * from "./lsp/handlers.ts";
+
+/** What the server needs, made ready only when it is asked for. */
+export const handlers = () => import("./lsp/handlers.ts");

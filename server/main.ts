@@ -8,6 +8,11 @@ import type { Handlers } from "./lsp/host.ts";
 import { serve } from "./lsp/server.ts";
 import type { StaffDrawer } from "./notation/staff-look.ts";
 
+/** Of `core.ts`, what the server takes. */
+interface WholeCore {
+  handlers(): Promise<Handlers>;
+}
+
 keepYoungGenerationSmall();
 // The command line says how the client talks to us: --stdio, --node-ipc, --socket=PORT or --pipe=NAME.
 if (process.argv.includes("--stdio")) endWhenAnswersFail();
@@ -19,10 +24,10 @@ process.on("unhandledRejection", goOn);
 serve(connection, {
   reader: diskReader,
   clock: Date.now,
-  // The extension's package is without the command line, and so without the core that both share.
   handlers: async (_, language) => {
     if (language !== undefined) loadBundleIfThere(`texts.${language}.js`); // the core finds them when it is loaded
-    return loadBundleIfThere<Handlers>("core.js") ?? loadBundle<Handlers>("handlers.js");
+    // A package with the command line has one core for both.
+    return loadBundleIfThere<Handlers>("handlers.js") ?? loadBundle<WholeCore>("core.js").handlers();
   },
   notation: async () => loadBundleIfThere<StaffDrawer>("notation.js"),
 });

@@ -165,6 +165,10 @@ describe("the package", () => {
     expect(texts["extension/dist/server/handlers.js"]).not.toContain("jsonrpc");
   });
 
+  test("has a core in ASCII alone, which V8 holds in one byte a character", () => {
+    expect(texts["extension/dist/server/handlers.js"]).toMatch(/^[\x00-\x7f]+$/);
+  });
+
   test("names no folder of the computer that built it", () => {
     const root = join(import.meta.dirname, "../..");
     expect(Object.keys(texts).filter((path) => texts[path]!.includes(root))).toEqual([]);

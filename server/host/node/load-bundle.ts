@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { closeSync, existsSync, openSync, readFileSync, readSync } from "node:fs";
 import Module, { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { Script } from "node:vm";
@@ -10,11 +10,10 @@ import { Script } from "node:vm";
  */
 export function loadBundle<T>(file: string): T {
   const path = join(__dirname, file);
-  const source = readFileSync(path, "utf8");
-  const cachedData = keptCode(path, source);
+  const cachedData = keptCode(path);
   const load = createRequire(path);
   if (!cachedData) return load(path);
-  const script = new Script(Module.wrap(source), { filename: path, cachedData });
+  const script = new Script(Module.wrap(readFileSync(path, "utf8")), { filename: path, cachedData });
   const module = { exports: {} };
   script.runInThisContext()(module.exports, load, module, path, dirname(path));
   return module.exports as T;
@@ -26,11 +25,20 @@ export function loadBundleIfThere<T>(file: string): T | undefined {
 }
 
 /** The bundle's first line names the code that belongs to it, so that no other is ever taken for it. */
-function keptCode(path: string, source: string): Buffer | undefined {
-  const id = /^\/\/ ([0-9a-f]{16})\n/.exec(source)?.[1];
+function keptCode(path: string): Buffer | undefined {
+  const id = /^\/\/ ([0-9a-f]{16})\n/.exec(beginningOf(path))?.[1];
   try {
     return id === undefined ? undefined : readFileSync(path.replace(/js$/, `${id}.code`));
   } catch {
     return undefined;
   }
+}
+
+/** As much of a file as that line takes. To read all of it only for that would be a twentieth of the start. */
+function beginningOf(path: string): string {
+  const file = openSync(path, "r");
+  const start = Buffer.alloc("// 0123456789abcdef\n".length);
+  readSync(file, start);
+  closeSync(file);
+  return start.toString("latin1");
 }
