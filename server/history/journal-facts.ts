@@ -1,3 +1,4 @@
+import { atOnce } from "../journal/at-once.ts";
 import type { DayNumber } from "../journal/calendar.ts";
 import type { Journal } from "../journal/journal.ts";
 import { articulationWords } from "./articulation-words.ts";
@@ -5,7 +6,7 @@ import { type Break, breaksUpTo, inOrder, type PractisedDays } from "./break.ts"
 import { type Comparison, comparisonsOf } from "./comparisons.ts";
 import { factsInWords } from "./facts-words.ts";
 import type { HistoryIndex } from "./history-index.ts";
-import { latestHistory, weeksOfStrand } from "./journal-history.ts";
+import { journalHistory, latestHistory, weeksOfStrand } from "./journal-history.ts";
 import { factsOf, type StrandFacts } from "./strand-facts.ts";
 import { playedUpTo, type Strand } from "./strands.ts";
 import { TRIED_WITHIN } from "./thresholds.ts";
@@ -70,17 +71,31 @@ function breaksOf(journal: Journal, instrument: string | null, day: DayNumber): 
   return index ? breaksUpTo(daysIn(journal, index).get(instrument) ?? [], day) : [];
 }
 
-/** Each strand's days are found once while it stays the same. */
+/** Finds the practised days beforehand, those of one exercise at each step. */
+export function* practisedDaysInSteps(journal: Journal): Generator<void> {
+  const index = journalHistory(journal);
+  const days = yield* daysInSteps(journal, index);
+  practisedDays(journal, index, () => days);
+}
+
 function daysIn(journal: Journal, index: HistoryIndex): PractisedDays {
-  return journal.memo.of(index, "practised days", () => {
-    const days = new Map<string | null, Set<DayNumber>>();
-    for (const { instrument, strands } of index.exercises.values()) {
-      const own = days.get(instrument) ?? new Set();
-      days.set(instrument, own);
-      for (const strand of strands) for (const day of daysOfStrand(journal, strand)) own.add(day);
-    }
-    return inOrder(days);
-  });
+  return practisedDays(journal, index, () => atOnce(daysInSteps(journal, index)));
+}
+
+function practisedDays(journal: Journal, index: HistoryIndex, make: () => PractisedDays): PractisedDays {
+  return journal.memo.of(index, "practised days", make);
+}
+
+/** Each strand's days are found once while it stays the same. */
+function* daysInSteps(journal: Journal, index: HistoryIndex): Generator<void, PractisedDays> {
+  const days = new Map<string | null, Set<DayNumber>>();
+  for (const { instrument, strands } of index.exercises.values()) {
+    const own = days.get(instrument) ?? new Set();
+    days.set(instrument, own);
+    for (const strand of strands) for (const day of daysOfStrand(journal, strand)) own.add(day);
+    yield;
+  }
+  return inOrder(days);
 }
 
 function daysOfStrand(journal: Journal, strand: Strand): readonly DayNumber[] {

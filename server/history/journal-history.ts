@@ -50,6 +50,7 @@ export function* historyInSteps(journal: Journal): Generator<void, HistoryIndex>
   const recordsOf: RecordsOf = new WeakMap();
   const take = (uri: string, block: Block): readonly AttemptRecord[] => taken(recordsOf, journal, uri, block);
   const index = yield* HistoryIndex.inSteps(yield* attemptsInSteps(journal, take));
+  yield;
   const titles = titleIndex(journal);
   journal.memo.setLatest<Indexed>(NAME, "", { files, addresses, declaredIn, conventions, titles, index, recordsOf });
   return index;

@@ -1,7 +1,7 @@
 import type { Disposable } from "vscode-languageserver";
 import { usageInSteps } from "../features/completion/usage.ts";
 import { leapsInSteps } from "../features/diagnostics/history-findings.ts";
-import { hasHistory, historyInSteps } from "../features/diagnostics/history-reading.ts";
+import { hasHistory, historyInSteps, practisedDaysInSteps } from "../features/diagnostics/history-reading.ts";
 import { Slices } from "../host/time-slices.ts";
 import { debounced } from "./debounce.ts";
 import type { Session } from "./session.ts";
@@ -44,6 +44,7 @@ async function warm(session: Session, root: string): Promise<void> {
     }
     if (!hasHistory(journal)) continue;
     for (const _ of leapsInSteps(journal)) await slices.pause();
+    for (const _ of practisedDaysInSteps(journal)) await slices.pause();
     session.learned(root);
     for (const _ of usageInSteps(journal)) await slices.pause();
     return;

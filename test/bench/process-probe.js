@@ -3,6 +3,7 @@
 // processor and memory into the file that DAYSTAVE_BENCH_USED names, at the end.
 const { writeFileSync } = require("node:fs");
 const { performance } = require("node:perf_hooks");
+const { getHeapCodeStatistics } = require("node:v8");
 
 /** Milliseconds. Shorter stretches are not kept. */
 const SHORT = 4;
@@ -32,10 +33,16 @@ function watchLoop() {
 const ANSWERS = {
   blocked: () => blocked,
   processorTime,
-  /** In bytes, once all that can be collected is; needs --expose-gc. */
+  /**
+   * In bytes, once all that can be collected is, and how many of them are code that V8 compiled; needs --expose-gc.
+   */
   heap: () => {
     for (let i = 0; i < 3; i++) global.gc();
-    return process.memoryUsage().heapUsed;
+    const code = getHeapCodeStatistics();
+    return {
+      used: process.memoryUsage().heapUsed,
+      code: code.code_and_metadata_size + code.bytecode_and_metadata_size,
+    };
   },
 };
 

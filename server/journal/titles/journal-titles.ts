@@ -52,7 +52,7 @@ function dayTitles(titled: Titled, block: Block): DayTitles {
   const { days } = foundIn(titled);
   const known = days.get(block);
   if (known) return known;
-  const titles = readTitles(titled, block, (also) => titled.dayWalk.go(block, also));
+  const titles = block.day ? readTitles(titled, block, (also) => titled.dayWalk.go(block, also)) : NO_TITLES;
   days.set(block, titles);
   return titles;
 }
