@@ -110,6 +110,8 @@ export async function openOwn({ page, editor }: Window, doChore: DoChore, asOpen
     await editor.locator(".view-line").first().waitFor({ timeout: 3_000 });
     if (asOpened) return;
     await page.getByRole("button", { name: /^Ln [12], Col [12]$/ }).waitFor({ timeout: 3_000 });
+    // The extension, slow to start, may show its place at this very moment.
+    await editor.locator(".line-numbers").getByText("1", { exact: true }).waitFor({ timeout: 3_000 });
   });
 }
 
