@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { Journal } from "../../../server/journal/journal.ts";
 import { randomFrom } from "../../history/random.ts";
 import { dayOf, planFor } from "../../plan/planned.ts";
 import { times } from "../../support/random-runs.ts";
@@ -47,6 +48,19 @@ function never(
 }
 
 const EVERY = [...PLAYED, ...DONE];
+
+test("a journal that lives on has the plan of one that nobody read before", () => {
+  for (const { days } of DONE) {
+    let living = days[0]!.before;
+    for (const { before, plan } of days) {
+      for (const [uri, document] of before.files) living = living.with(uri, document);
+      if (plan !== days.at(-1)!.plan) continue;
+      const fresh = new Journal(before.root, before.files);
+      const asked = { minutes: plan.minutes };
+      expect(planFor(living, plan.date, asked)).toEqual(planFor(fresh, plan.date, asked));
+    }
+  }
+});
 
 test("every line that is done is read as practice", () => {
   never((days) => {
