@@ -38,7 +38,7 @@ export function readLine(basis: ReadingBasis, text: string): LineRead | undefine
   const known = journal.memo.of(conventions, "lines of plans", () => new BoundedMemo<Reading>(MOST_BYTES, () => BYTES));
   const kept = known.get(text);
   if (kept) return kept.read;
-  const { read, byTitle } = lineRead(basis, text);
+  const { read, byTitle } = readingOf(basis, text);
   if (!byTitle) known.set(text, { read });
   return read;
 }
@@ -52,7 +52,7 @@ interface Reading {
 }
 
 /** `byTitle`: as it is by itself no entry, what it is rests on the titles that were written before. */
-function lineRead({ journal, conventions, day }: ReadingBasis, text: string): Reading & { readonly byTitle: boolean } {
+function readingOf({ journal, conventions, day }: ReadingBasis, text: string): Reading & { readonly byTitle: boolean } {
   const block = createDocument(`${isoDate(day)}, plan\n  ${text}\n`).blocks.at(-1)!;
   const own = journal.ownModelOnce(block);
   const byTitle = own.entries.length === 0;
