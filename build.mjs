@@ -112,12 +112,11 @@ const BEYOND_ASCII = /[\u0080-\uffff]/g;
 const RAW_BEYOND_ASCII = /String\.raw`[^`]*[\u0080-\uffff]/;
 
 /** What the core says in each language beside English; it finds the texts when it is loaded behind them. */
-const TEXTS = LANGUAGES.map((language) => ({
-  ...browser,
-  format: "iife",
-  file: `server/texts.${language}.js`,
-  ...textsOf(language),
-}));
+const TEXTS = LANGUAGES.map((language) => {
+  const { plugins, ...texts } = textsOf(language);
+  const file = `server/texts.${language}.js`;
+  return { ...browser, ...texts, format: "iife", file, plugins: [...plugins, asciiAlone] };
+});
 
 /** One file for Node, which asks for its exports, and for a web worker, which looks for its name. */
 function anywhere(name) {
